@@ -1,0 +1,5 @@
+// SPDX-License-Identifier: Apache-2.0
+/**
+ * Starts the editor.
+ */
+package bermwright.editor;

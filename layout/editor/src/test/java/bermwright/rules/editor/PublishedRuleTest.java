@@ -1,0 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.rules.editor;
+
+import bermwright.published.PublishedRule;
+
+class PublishedRuleTest extends PublishedRule {
+}

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.dose;
+
+import bermwright.foundation.ModelNote;
+
+/**
+ * Dose at the middle of a sphere of given areal density under an isotropic field from all sides, the response
+ * H4pi(x), for one skin, soil, sun and spectrum.
+ *
+ * <p>What the ground sends back is never inside {@link #isotropicDose}; it is added once by whoever folds.
+ */
+public interface Response {
+    /** What the dose is counted over. */
+    enum Per {
+        /** Cosmic rays: dose per day. */
+        DAY,
+        /** Solar particles: dose per event. */
+        EVENT
+    }
+
+    /**
+     * The response itself.
+     *
+     * @param arealDensity soil along the ray plus the skin's slant areal density as soil (kg/m2), zero or more
+     * @return effective dose (Sv per day or per event), zero or more; beyond {@link #deepest} the last value of the
+     *     table, an upper bound
+     * @throws IllegalArgumentException if the areal density is negative or not a number
+     */
+    double isotropicDose(double arealDensity);
+
+    /**
+     * The greatest areal density the response was made for.
+     *
+     * @return areal density (kg/m2), positive
+     */
+    double deepest();
+
+    /**
+     * What open ground under open sky sends back to a person standing on it.
+     *
+     * @return effective dose (Sv per day or per event), zero or more
+     */
+    double openGroundReturn();
+
+    /**
+     * How far the response may be off at an areal density.
+     *
+     * @param arealDensity areal density (kg/m2), zero or more
+     * @return the factors of the 16th and 84th percentile
+     */
+    Band band(double arealDensity);
+
+    /**
+     * What one unit of the hull skin's areal density counts as in soil.
+     *
+     * @return equivalence (1), positive
+     */
+    double skinEquivalence();
+
+    /**
+     * What the dose is counted over.
+     *
+     * @return day or event
+     */
+    Per per();
+
+    /**
+     * The model, its range, its spread and its source.
+     *
+     * @return the note, whose status is provisional for a stand-in
+     */
+    ModelNote note();
+}

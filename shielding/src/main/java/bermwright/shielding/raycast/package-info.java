@@ -1,0 +1,5 @@
+// SPDX-License-Identifier: Apache-2.0
+/**
+ * Lengths and areal densities along rays leaving a point.
+ */
+package bermwright.shielding.raycast;

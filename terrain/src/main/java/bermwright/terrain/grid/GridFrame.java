@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.terrain.grid;
+
+import bermwright.foundation.Point;
+import bermwright.foundation.Require;
+
+/**
+ * Where the nodes of a regular grid lie.
+ *
+ * @param rows         rows of nodes (1), at least 2; row 0 is the southernmost
+ * @param columns      columns of nodes (1), at least 2; column 0 is the westernmost
+ * @param west         east coordinate of column 0 (m)
+ * @param south        north coordinate of row 0 (m)
+ * @param spacing      distance between neighbouring nodes, east and north alike (m), positive
+ */
+public record GridFrame(int rows, int columns, double west, double south, double spacing) {
+    /** Refuses grids of fewer than 2 x 2 nodes or without spacing. */
+    public GridFrame {
+        Require.that(rows >= 2 && columns >= 2, "a grid of %s x %s nodes; at least 2 x 2 are needed.", rows, columns);
+        Require.finite("west edge", west, "m");
+        Require.finite("south edge", south, "m");
+        Require.positive("node spacing", spacing, "m");
+    }
+
+    /**
+     * The east coordinate of a column.
+     *
+     * @param column column (1), 0 is the westernmost
+     * @return the east coordinate (m)
+     */
+    public double east(int column) {
+        return west + column * spacing;
+    }
+
+    /**
+     * The north coordinate of a row.
+     *
+     * @param row row (1), 0 is the southernmost
+     * @return the north coordinate (m)
+     */
+    public double north(int row) {
+        return south + row * spacing;
+    }
+
+    /**
+     * The east coordinate of the last column.
+     *
+     * @return the east edge (m)
+     */
+    public double eastEdge() {
+        return east(columns - 1);
+    }
+
+    /**
+     * The north coordinate of the last row.
+     *
+     * @return the north edge (m)
+     */
+    public double northEdge() {
+        return north(rows - 1);
+    }
+
+    /**
+     * Whether a place lies between the outermost nodes, edges included.
+     *
+     * @param place the place
+     * @return true where it does
+     */
+    public boolean contains(Point place) {
+        return place.east() >= west && place.east() <= eastEdge()
+                && place.north() >= south && place.north() <= northEdge();
+    }
+
+    /**
+     * The middle of the grid.
+     *
+     * @return the middle
+     */
+    public Point centre() {
+        return new Point((west + eastEdge()) / 2, (south + northEdge()) / 2);
+    }
+
+    /**
+     * How many nodes there are.
+     *
+     * @return the number of nodes (1)
+     */
+    public int size() {
+        return rows * columns;
+    }
+}

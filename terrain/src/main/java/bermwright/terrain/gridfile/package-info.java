@@ -1,0 +1,5 @@
+// SPDX-License-Identifier: Apache-2.0
+/**
+ * Reads and writes height files; grid units, reference systems and no-data marks stop here.
+ */
+package bermwright.terrain.gridfile;
