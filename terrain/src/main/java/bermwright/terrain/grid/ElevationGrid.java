@@ -3,18 +3,32 @@ package bermwright.terrain.grid;
 
 import bermwright.foundation.Point;
 import bermwright.foundation.Require;
+import bermwright.foundation.Ring;
+import bermwright.foundation.Vec3;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
+import java.util.function.IntFunction;
 
-/** Heights at the nodes of a regular grid; never changes once made, so it can be shared between threads. */
+/**
+ * Heights at the nodes of a regular grid; never changes once made, so it can be shared between threads.
+ *
+ * <p>Places are in projected metres, the same as in plan files. Projected metres are not true metres: the grid
+ * carries its {@link #metreScale()}, true metres in one projected metre, and all slopes, distances along profiles,
+ * areas and volumes taken from a grid are true. It is 1 unless a file's reference system says otherwise.
+ */
 public final class ElevationGrid {
     private final GridFrame frame;
     private final double[] heights;
+    private final double metreScale;
 
-    private ElevationGrid(GridFrame frame, double[] heights) {
+    private ElevationGrid(GridFrame frame, double[] heights, double metreScale) {
         this.frame = frame;
         this.heights = heights;
+        this.metreScale = metreScale;
     }
 
     /**
@@ -26,12 +40,37 @@ public final class ElevationGrid {
      * @throws IllegalArgumentException if the number of heights is not that of the nodes, or one is infinite
      */
     public static ElevationGrid of(GridFrame frame, double[] heights) {
+        return checked(frame, heights.clone(), 1);
+    }
+
+    private static ElevationGrid checked(GridFrame frame, double[] heights, double metreScale) {
         Objects.requireNonNull(frame, "frame");
         Require.that(heights.length == frame.size(), "%s heights for %s nodes.", heights.length, frame.size());
         for (double h : heights) {
-            Require.that(!Double.isInfinite(h), "a height is infinite; missing heights are NaN.");
+            if (Double.isInfinite(h)) {
+                throw new IllegalArgumentException("a height is infinite; missing heights are NaN.");
+            }
         }
-        return new ElevationGrid(frame, heights.clone());
+        return new ElevationGrid(frame, heights, metreScale);
+    }
+
+    /**
+     * A grid whose rows are handed over one after another, so that big grids are held only once.
+     *
+     * @param frame where the nodes lie
+     * @param row   heights (m) of a row by its number, 0 southernmost, {@code NaN} where missing; copied
+     * @return the grid
+     * @throws IllegalArgumentException if a row has another length than the frame or an infinite height
+     */
+    public static ElevationGrid byRows(GridFrame frame, IntFunction<double[]> row) {
+        double[] heights = new double[frame.size()];
+        for (int r = 0; r < frame.rows(); r++) {
+            double[] one = row.apply(r);
+            Require.that(one.length == frame.columns(), "a row of %s heights for %s columns.", one.length,
+                    frame.columns());
+            System.arraycopy(one, 0, heights, r * frame.columns(), one.length);
+        }
+        return checked(frame, heights, 1);
     }
 
     /**
@@ -49,7 +88,46 @@ public final class ElevationGrid {
                         height.applyAsDouble(frame.east(column), frame.north(row));
             }
         }
-        return of(frame, heights);
+        return checked(frame, heights, 1);
+    }
+
+    /**
+     * These nodes with other heights.
+     *
+     * @param changed heights (m), rows x columns, row 0 southernmost, {@code NaN} where missing; copied
+     * @return the changed grid, on the same frame and metre scale
+     * @throws IllegalArgumentException if the number of heights is not that of the nodes, or one is infinite
+     */
+    public ElevationGrid withHeights(double[] changed) {
+        return checked(frame, changed.clone(), metreScale);
+    }
+
+    /**
+     * These heights with another metre scale.
+     *
+     * @param scale true metres in one projected metre (1), positive
+     * @return the changed grid; the heights are shared, not copied
+     */
+    public ElevationGrid withMetreScale(double scale) {
+        return new ElevationGrid(frame, heights, Require.positive("metre scale", scale, "1"));
+    }
+
+    /**
+     * True metres in one projected metre.
+     *
+     * @return the metre scale (1), positive
+     */
+    public double metreScale() {
+        return metreScale;
+    }
+
+    /**
+     * The true distance between neighbouring nodes.
+     *
+     * @return spacing times metre scale (m), positive
+     */
+    public double trueSpacing() {
+        return frame.spacing() * metreScale;
     }
 
     /**
@@ -104,6 +182,207 @@ public final class ElevationGrid {
     }
 
     /**
+     * The gradient of the bilinear ground.
+     *
+     * @param place the place
+     * @return the gradient, in true metres; unknown outside the grid or where one of the four nodes is missing
+     */
+    public Gradient gradient(Point place) {
+        double x = (place.east() - frame.west()) / frame.spacing();
+        double y = (place.north() - frame.south()) / frame.spacing();
+        if (!(x >= 0 && y >= 0 && x <= frame.columns() - 1 && y <= frame.rows() - 1)) {
+            return Gradient.UNKNOWN;
+        }
+        int column = Math.min((int) x, frame.columns() - 2);
+        int row = Math.min((int) y, frame.rows() - 2);
+        double u = x - column;
+        double v = y - row;
+        double southwest = height(row, column);
+        double southeast = height(row, column + 1);
+        double northwest = height(row + 1, column);
+        double northeast = height(row + 1, column + 1);
+        return new Gradient(((1 - v) * (southeast - southwest) + v * (northeast - northwest)) / trueSpacing(),
+                ((1 - u) * (northwest - southwest) + u * (northeast - southeast)) / trueSpacing());
+    }
+
+    /**
+     * The steepest slope of the bilinear ground; over one cell, so noise in the heights shows fully.
+     *
+     * @param place the place
+     * @return angle to the level (rad); {@code NaN} outside the grid or where one of the four nodes is missing
+     */
+    public double slope(Point place) {
+        return gradient(place).slope();
+    }
+
+    /**
+     * The bilinear ground along a straight line, both ends included.
+     *
+     * @param from start
+     * @param to   end, another place than the start
+     * @param step greatest true distance between two points of the profile (m), positive
+     * @return the points, evenly spaced; heights are {@code NaN} where the ground is not known
+     */
+    public List<ProfilePoint> profile(Point from, Point to, double step) {
+        Require.positive("step of a profile", step, "m");
+        double length = Require.positive("length of a profile", from.distance(to) * metreScale, "m");
+        int steps = Math.max(1, (int) Math.ceil(length / step - 1e-9));
+        List<ProfilePoint> points = new ArrayList<>(steps + 1);
+        for (int i = 0; i <= steps; i++) {
+            double t = (double) i / steps;
+            Point place = i == steps ? to : new Point(from.east() + t * (to.east() - from.east()),
+                    from.north() + t * (to.north() - from.north()));
+            points.add(new ProfilePoint(t * length, place, height(place)));
+        }
+        return points;
+    }
+
+    /**
+     * The ground of triangles along a straight line: a point at each end and wherever the line crosses a row, a
+     * column or a cell's diagonal, so that the ground is straight between two neighbouring points.
+     *
+     * @param from start
+     * @param to   end, another place than the start
+     * @return the points in order; heights are {@code NaN} where the ground is not known
+     */
+    public List<ProfilePoint> crossings(Point from, Point to) {
+        return TriangleCut.of(this, from, to);
+    }
+
+    /**
+     * The height of the ground of triangles, each cell cut from its south-west to its north-east node.
+     *
+     * @param place the place
+     * @return the height (m); {@code NaN} outside the grid or where a node of the triangle is missing
+     */
+    public double triangleHeight(Point place) {
+        return TriangleCut.height(this, place.east(), place.north());
+    }
+
+    /**
+     * How far a straight line stands clear of the ground of triangles at its worst.
+     *
+     * <p>Leaves out the curvature of the body: the horizon of the Moon drops d&#178;/2R, 0.29 m in 1 km.
+     *
+     * @param from one end
+     * @param to   the other end, at another place in plan
+     * @return the least height of the line over the ground (m), negative where the ground stands in the way;
+     *     {@code NaN} where some ground under it is not known
+     */
+    public double clearance(Vec3 from, Vec3 to) {
+        double least = Double.POSITIVE_INFINITY;
+        List<ProfilePoint> ground = crossings(from.plan(), to.plan());
+        double length = ground.get(ground.size() - 1).distance();
+        for (ProfilePoint p : ground) {
+            double line = from.z() + (to.z() - from.z()) * p.distance() / length;
+            least = Math.min(least, line - p.height());
+        }
+        return least;
+    }
+
+    /**
+     * Whether one point can be seen from another over the ground of triangles.
+     *
+     * @param from one end
+     * @param to   the other end, at another place in plan
+     * @return true where the line nowhere dips below the ground; false where some ground under it is not known
+     */
+    public boolean hasLineOfSight(Vec3 from, Vec3 to) {
+        return clearance(from, to) >= 0;
+    }
+
+    /**
+     * The plane that fits the ground inside an outline best.
+     *
+     * @param footprint the outline, of some area
+     * @return the plane; absent where the outline leaves the grid or some ground inside is missing
+     */
+    public Optional<FittedPlane> fittedPlane(Ring footprint) {
+        return PlaneFit.of(this, footprint);
+    }
+
+    /**
+     * The ground inside an outline that stands above a plane by more than an allowance.
+     *
+     * @param footprint the outline
+     * @param plane     the plane
+     * @param above     the allowance (m)
+     * @return the spots, highest first; one for each sample, which lie a cell apart or closer
+     */
+    public List<FittedPlane.Spot> highSpots(Ring footprint, FittedPlane plane, double above) {
+        return PlaneFit.highSpots(this, footprint, plane, above);
+    }
+
+    /**
+     * Whether the ground is not known at a place.
+     *
+     * @param place the place
+     * @return true outside the grid and where one of the four nodes around it is missing
+     */
+    public boolean isMissing(Point place) {
+        return Double.isNaN(height(place));
+    }
+
+    /**
+     * Whether some ground inside an outline is not known.
+     *
+     * @param area the outline
+     * @return true where the outline leaves the grid or a cell that may touch it has a missing node
+     */
+    public boolean isMissing(Ring area) {
+        return RingNodes.touchesGap(this, area);
+    }
+
+    /**
+     * How many heights are missing.
+     *
+     * @return the number of nodes without a height (1)
+     */
+    public long missing() {
+        return Arrays.stream(heights).filter(Double::isNaN).count();
+    }
+
+    /**
+     * The lowest height.
+     *
+     * @return the height (m), {@code NaN} where all are missing
+     */
+    public double lowest() {
+        return Arrays.stream(heights).filter(h -> !Double.isNaN(h)).min().orElse(Double.NaN);
+    }
+
+    /**
+     * The highest height.
+     *
+     * @return the height (m), {@code NaN} where all are missing
+     */
+    public double highest() {
+        return Arrays.stream(heights).filter(h -> !Double.isNaN(h)).max().orElse(Double.NaN);
+    }
+
+    /**
+     * The part of this grid around an area.
+     *
+     * @param southwest south-west corner of the area
+     * @param northeast north-east corner of the area
+     * @return the smallest part on the same nodes that holds what of the area lies in this grid
+     * @throws IllegalArgumentException if nothing of the area lies in this grid
+     */
+    public ElevationGrid window(Point southwest, Point northeast) {
+        double s = frame.spacing();
+        int firstColumn = (int) Math.max(0, Math.floor((southwest.east() - frame.west()) / s));
+        int firstRow = (int) Math.max(0, Math.floor((southwest.north() - frame.south()) / s));
+        int lastColumn = (int) Math.min(frame.columns() - 1, Math.ceil((northeast.east() - frame.west()) / s));
+        int lastRow = (int) Math.min(frame.rows() - 1, Math.ceil((northeast.north() - frame.south()) / s));
+        Require.that(firstColumn < lastColumn && firstRow < lastRow, "no cell of the grid lies in the window.");
+        GridFrame part = frame.part(firstRow, firstColumn, lastRow, lastColumn);
+        return byRows(part, row -> {
+            int start = (firstRow + row) * frame.columns() + firstColumn;
+            return Arrays.copyOfRange(heights, start, start + part.columns());
+        }).withMetreScale(metreScale);
+    }
+
+    /**
      * A copy of all heights.
      *
      * @return heights (m), rows x columns, row 0 southernmost, {@code NaN} where missing
@@ -115,11 +394,11 @@ public final class ElevationGrid {
     @Override
     public boolean equals(Object other) {
         return other instanceof ElevationGrid that && frame.equals(that.frame)
-                && Arrays.equals(heights, that.heights);
+                && metreScale == that.metreScale && Arrays.equals(heights, that.heights);
     }
 
     @Override
     public int hashCode() {
-        return 31 * frame.hashCode() + Arrays.hashCode(heights);
+        return 31 * (31 * frame.hashCode() + Double.hashCode(metreScale)) + Arrays.hashCode(heights);
     }
 }

@@ -81,6 +81,24 @@ public record GridFrame(int rows, int columns, double west, double south, double
     }
 
     /**
+     * The part of this frame from one node to another.
+     *
+     * @param firstRow    southernmost row kept (1), 0 to {@code lastRow} - 1
+     * @param firstColumn westernmost column kept (1), 0 to {@code lastColumn} - 1
+     * @param lastRow     northernmost row kept (1), inside this frame
+     * @param lastColumn  easternmost column kept (1), inside this frame
+     * @return the smaller frame, on the same nodes
+     * @throws IllegalArgumentException if the part leaves this frame or is smaller than 2 x 2 nodes
+     */
+    public GridFrame part(int firstRow, int firstColumn, int lastRow, int lastColumn) {
+        Require.that(firstRow >= 0 && firstColumn >= 0 && lastRow < rows && lastColumn < columns,
+                "rows %s to %s, columns %s to %s leave a grid of %s x %s nodes.", firstRow, lastRow, firstColumn,
+                lastColumn, rows, columns);
+        return new GridFrame(lastRow - firstRow + 1, lastColumn - firstColumn + 1, east(firstColumn), north(firstRow),
+                spacing);
+    }
+
+    /**
      * How many nodes there are.
      *
      * @return the number of nodes (1)

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.terrain.grid;
+
+import bermwright.foundation.Azimuth;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Slope and aspect at the nodes from the eight neighbours, by Horn's weights.
+ *
+ * <p>Holds for slopes over two cells; noise of standard deviation s in the heights gives 0.433 s / spacing in the
+ * slope. The outermost nodes and those beside a missing height have no slope: {@code NaN}.
+ *
+ * @see "Horn (1981), Hill shading and the reflectance map, Proceedings of the IEEE 69, 14-47"
+ */
+public final class HornSlope {
+    private HornSlope() {
+    }
+
+    /**
+     * The gradient at a node.
+     *
+     * @param grid   the ground
+     * @param row    row (1), 0 is the southernmost
+     * @param column column (1), 0 is the westernmost
+     * @return the gradient, unknown at the edge and where the node or one of its eight neighbours is missing
+     */
+    public static Gradient gradient(ElevationGrid grid, int row, int column) {
+        GridFrame frame = grid.frame();
+        if (row < 1 || column < 1 || row > frame.rows() - 2 || column > frame.columns() - 2
+                || Double.isNaN(grid.height(row, column))) {
+            return Gradient.UNKNOWN;
+        }
+        double eight = 8 * frame.spacing() * grid.metreScale();
+        double northwest = grid.height(row + 1, column - 1);
+        double northeast = grid.height(row + 1, column + 1);
+        double southwest = grid.height(row - 1, column - 1);
+        double southeast = grid.height(row - 1, column + 1);
+        double east = (northeast + 2 * grid.height(row, column + 1) + southeast
+                - northwest - 2 * grid.height(row, column - 1) - southwest) / eight;
+        double north = (northwest + 2 * grid.height(row + 1, column) + northeast
+                - southwest - 2 * grid.height(row - 1, column) - southeast) / eight;
+        return new Gradient(east, north);
+    }
+
+    /**
+     * The slope at a node.
+     *
+     * @param grid   the ground
+     * @param row    row (1), 0 is the southernmost
+     * @param column column (1), 0 is the westernmost
+     * @return angle to the level (rad); {@code NaN} at the edge and beside missing heights
+     */
+    public static double slope(ElevationGrid grid, int row, int column) {
+        return gradient(grid, row, column).slope();
+    }
+
+    /**
+     * The direction of steepest descent at a node.
+     *
+     * @param grid   the ground
+     * @param row    row (1), 0 is the southernmost
+     * @param column column (1), 0 is the westernmost
+     * @return the downslope direction; absent on level ground, at the edge and beside missing heights
+     */
+    public static Optional<Azimuth> aspect(ElevationGrid grid, int row, int column) {
+        return gradient(grid, row, column).aspect();
+    }
+
+    /**
+     * The slopes at all nodes.
+     *
+     * @param grid the ground
+     * @return angles to the level (rad), rows x columns, row 0 southernmost; {@code NaN} at the edge and beside
+     *     missing heights
+     */
+    public static double[] slopes(ElevationGrid grid) {
+        GridFrame frame = grid.frame();
+        double[] slopes = new double[frame.size()];
+        IntStream.range(0, frame.rows()).parallel().forEach(row -> {
+            for (int column = 0; column < frame.columns(); column++) {
+                slopes[row * frame.columns() + column] = slope(grid, row, column);
+            }
+        });
+        return slopes;
+    }
+}
