@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.plan;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * How long people stay, under which sun, against which limits.
+ *
+ * @param stayDays          length of the stay (days), above zero
+ * @param hoursOutsideADay  hours a day outside the hulls (h), 0 to 24
+ * @param solarActivity     minimum or maximum; empty where a modulation is given alone
+ * @param modulationW       solar modulation index (1), 0 to 200; stands over the solar activity
+ * @param event             name of the solar particle event; empty for none
+ * @param eventSpectrumFile own event spectrum, as a path beside the plan; stands over the event
+ * @param response          {@code built in}, or a response table as a path beside the plan
+ * @param limits            limits to be met
+ * @param kept              note, own keys and the keys given
+ */
+public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<SolarActivity> solarActivity,
+        OptionalDouble modulationW, Optional<String> event, Optional<String> eventSpectrumFile, String response,
+        List<Limit> limits, Kept kept) {
+    /** Copies the limits. */
+    public ExposurePlan {
+        limits = List.copyOf(limits);
+    }
+
+    /** Presets of solar activity. */
+    public enum SolarActivity {
+        /** Solar minimum, modulation index 10: the most cosmic rays. */
+        MINIMUM,
+        /** Solar maximum, modulation index 100. */
+        MAXIMUM;
+
+        /**
+         * The word used in files and pages.
+         *
+         * @return the word in lower case
+         */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    /** What a limit counts. */
+    public enum From {
+        /** Cosmic rays. */
+        COSMIC,
+        /** The solar particle event. */
+        EVENT,
+        /** Both. */
+        ALL;
+
+        /**
+         * The word used in files and pages.
+         *
+         * @return the word in lower case
+         */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    /** The time a limit runs over. */
+    public enum Over {
+        /** The whole stay. */
+        STAY("stay"),
+        /** One event. */
+        EVENT("event"),
+        /** Any thirty days. */
+        THIRTY_DAYS("30 days");
+
+        private final String word;
+
+        Over(String word) {
+            this.word = word;
+        }
+
+        /**
+         * The word used in files and pages.
+         *
+         * @return the word
+         */
+        public String word() {
+            return word;
+        }
+    }
+
+    /**
+     * A limit.
+     *
+     * @param quantity the quantity, such as {@code effective dose}
+     * @param from     what it counts
+     * @param over     the time it runs over
+     * @param limit    the limit (Sv), above zero
+     * @param source   where the limit is from
+     * @param kept     note, own keys and the keys given
+     */
+    public record Limit(String quantity, From from, Over over, double limit, String source, Kept kept) {
+    }
+
+    /**
+     * The modulation index in force.
+     *
+     * @return modulation index W (1): the given one, else 10 for minimum and 100 for maximum
+     */
+    public double modulation() {
+        return modulationW.orElse(solarActivity.orElse(SolarActivity.MINIMUM) == SolarActivity.MINIMUM ? 10 : 100);
+    }
+}

@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.plan;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The gear that lays a hull down; only the block named by {@code means} is needed, others may stand for comparison.
+ *
+ * @param means         what lays it down
+ * @param rate          turning rate (rad/s), above zero
+ * @param wander        how far the body may swing out of its plane to either side (rad), zero or more
+ * @param margin        distance kept around the sweep (m), zero or more
+ * @param lines         lowering lines
+ * @param poles         poles; empty where lines run straight to the winches
+ * @param stays         stays behind the poles
+ * @param pullOver      the line that pulls it over its edge
+ * @param pivotHold     what keeps the pivot from sliding
+ * @param sideThrusters thrusters that lay it down
+ * @param landing       what matters for landing, above all for a hull that lands lying
+ * @param kept          note, own keys and the keys given
+ */
+public record LoweringGear(Means means, double rate, double wander, double margin, Optional<Lines> lines,
+        Optional<Poles> poles, List<Stay> stays, Optional<PullOver> pullOver, Optional<PivotHold> pivotHold,
+        Optional<SideThrusters> sideThrusters, Optional<Landing> landing, Kept kept) {
+    /** Copies the stays. */
+    public LoweringGear {
+        stays = List.copyOf(stays);
+    }
+
+    /** What lays a hull down. */
+    public enum Means {
+        /** Lines and winches. */
+        LINES,
+        /** Thrusters on the hull's side. */
+        SIDE_THRUSTERS;
+
+        /**
+         * The word used in files and pages.
+         *
+         * @return the words in lower case
+         */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
+    }
+
+    /**
+     * Lowering lines, alike and side by side.
+     *
+     * @param count            how many (1), 1 to 8
+     * @param lugFromBase      lug along the axis from the base plane (m)
+     * @param lugOffAxis       lug off the axis (m), positive to the lay-down side
+     * @param lugHalfSpread    half the distance between the lugs (m), zero or more
+     * @param line             the line
+     * @param winch            the winch of each line
+     * @param payOutMismatch   greatest difference in length paid out (m), zero or more
+     * @param sheaveEfficiency efficiency of the sheave at the pole head (1), above 0, at most 1
+     * @param kept             note, own keys and the keys given
+     */
+    public record Lines(int count, double lugFromBase, double lugOffAxis, double lugHalfSpread, Line line,
+            Winch winch, double payOutMismatch, double sheaveEfficiency, Kept kept) {
+    }
+
+    /**
+     * A line.
+     *
+     * @param breakingLoad  breaking load (N)
+     * @param massPerLength mass per length (kg/m)
+     * @param stiffness     stiffness EA (N)
+     * @param diameter      diameter (m)
+     * @param kept          note, own keys and the keys given
+     */
+    public record Line(OptionalDouble breakingLoad, OptionalDouble massPerLength, OptionalDouble stiffness,
+            OptionalDouble diameter, Kept kept) {
+    }
+
+    /**
+     * A winch.
+     *
+     * @param ratingEach  rated pull of each winch (N)
+     * @param brakeHeat   heat the brakes can take (J)
+     * @param behindPivot distance behind the pivot line (m)
+     * @param anchor      its anchor
+     * @param kept        note, own keys and the keys given
+     */
+    public record Winch(OptionalDouble ratingEach, OptionalDouble brakeHeat, double behindPivot,
+            Optional<Anchor> anchor, Kept kept) {
+    }
+
+    /**
+     * Poles over whose heads the lines run.
+     *
+     * @param height      height (m), above zero
+     * @param behindPivot distance of their feet behind the pivot line (m)
+     * @param halfSpread  half the distance between them (m), zero or more
+     * @param diameter    tube diameter (m)
+     * @param wall        tube wall (m)
+     * @param yield       yield stress (Pa)
+     * @param modulus     Young's modulus (Pa)
+     * @param footArea    area of each foot (m2)
+     * @param kept        note, own keys and the keys given
+     */
+    public record Poles(double height, double behindPivot, double halfSpread, OptionalDouble diameter,
+            OptionalDouble wall, OptionalDouble yield, OptionalDouble modulus, OptionalDouble footArea, Kept kept) {
+    }
+
+    /**
+     * Stays that hold the pole heads back, one to each pole.
+     *
+     * @param behindPole   distance of the anchors behind the poles (m), above zero
+     * @param halfSpread   half the distance between the anchors (m), zero or more
+     * @param breakingLoad breaking load (N)
+     * @param anchor       the anchor of each
+     * @param kept         note, own keys and the keys given
+     */
+    public record Stay(double behindPole, double halfSpread, OptionalDouble breakingLoad, Optional<Anchor> anchor,
+            Kept kept) {
+    }
+
+    /**
+     * The line that pulls the hull over its edge.
+     *
+     * @param lugFromBase lug along the axis from the base plane (m)
+     * @param anchorAhead distance of its anchor ahead of the pivot line (m), above zero
+     * @param winchRating rated pull of its winch (N)
+     * @param anchor      its anchor
+     * @param kept        note, own keys and the keys given
+     */
+    public record PullOver(double lugFromBase, double anchorAhead, OptionalDouble winchRating,
+            Optional<Anchor> anchor, Kept kept) {
+    }
+
+    /**
+     * What keeps the pivot from sliding either way.
+     *
+     * @param anchor the anchor
+     * @param kept   note, own keys and the keys given
+     */
+    public record PivotHold(Anchor anchor, Kept kept) {
+    }
+
+    /**
+     * Thrusters on the hull's lay-down side, in pairs at one station.
+     *
+     * @param count           how many (1), 1 or more
+     * @param thrustEach      thrust of each (N), above zero
+     * @param fromBase        station along the axis from the base plane (m), above zero
+     * @param cant            angle of each jet off the plane's normal (rad)
+     * @param specificImpulse specific impulse (s), above zero
+     * @param plumeRadius     radius kept clear under the jets (m), zero or more
+     * @param kept            note, own keys and the keys given
+     */
+    public record SideThrusters(int count, double thrustEach, double fromBase, double cant, double specificImpulse,
+            double plumeRadius, Kept kept) {
+    }
+
+    /**
+     * Landing.
+     *
+     * @param pad             id of the pad
+     * @param touchdownPitch  pitch at touchdown (rad)
+     * @param touchdownSpeed  speed at touchdown (m/s)
+     * @param plumeStandOff   distance at which the jets harm nothing (m)
+     * @param kept            note, own keys and the keys given
+     */
+    public record Landing(Optional<String> pad, OptionalDouble touchdownPitch, OptionalDouble touchdownSpeed,
+            OptionalDouble plumeStandOff, Kept kept) {
+    }
+}

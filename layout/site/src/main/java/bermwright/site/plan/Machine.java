@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.plan;
+
+/**
+ * Machines of one kind.
+ *
+ * @param id                its id
+ * @param kind              what it is, in free words
+ * @param count             how many (1), 1 or more
+ * @param load              load of each (kg), above zero
+ * @param speed             speed on level ground (m/s), above zero
+ * @param greatestGrade     steepest ground it climbs loaded (rad)
+ * @param width             width (m), above zero
+ * @param fillTime          time to fill a load (s), zero or more
+ * @param dumpTime          time to dump it (s), zero or more
+ * @param hoursADay         working hours a day (h), above 0, at most 24
+ * @param availabilityShare share of those hours it works (1), above 0, at most 1
+ * @param kept              note, own keys and the keys given
+ */
+public record Machine(String id, String kind, int count, double load, double speed, double greatestGrade,
+        double width, double fillTime, double dumpTime, double hoursADay, double availabilityShare, Kept kept) {
+}

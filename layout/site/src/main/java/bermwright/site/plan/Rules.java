@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.plan;
+
+/**
+ * Limits and design factors of a plan.
+ *
+ * @param greatestSlopeUnderHull steepest ground under a lying hull (rad)
+ * @param hullSpacing            least distance between hulls (m)
+ * @param lineDesignFactor       least breaking load over greatest tension (1)
+ * @param anchorDesignFactor     least anchor capacity over its load (1)
+ * @param poleDesignFactor       least pole capacity over its thrust (1)
+ * @param pivotHoldFactor        factor f on the pivot's load along the ground (1)
+ * @param kept                   note, own keys and the keys given
+ */
+public record Rules(double greatestSlopeUnderHull, double hullSpacing, double lineDesignFactor,
+        double anchorDesignFactor, double poleDesignFactor, double pivotHoldFactor, Kept kept) {
+}

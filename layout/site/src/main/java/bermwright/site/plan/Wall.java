@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.plan;
+
+import bermwright.foundation.Point;
+import java.util.List;
+
+/**
+ * A wall that holds soil back.
+ *
+ * @param id        its id
+ * @param line      its line in plan, two places or more
+ * @param height    height (m), above zero
+ * @param thickness thickness (m), above zero
+ * @param kept      note, own keys and the keys given
+ */
+public record Wall(String id, List<Point> line, double height, double thickness, Kept kept) {
+    /** Copies the line. */
+    public Wall {
+        line = List.copyOf(line);
+    }
+}
