@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.pose;
+
+import bermwright.foundation.Azimuth;
+import bermwright.foundation.Point;
+import bermwright.foundation.Ring;
+import bermwright.foundation.Vec3;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Pivot;
+import bermwright.site.plan.Seat;
+import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.FittedPlane;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A lying hull on its ground.
+ *
+ * @param axisStart   middle of the base plane (m)
+ * @param axisEnd     tip of the far end on the axis (m)
+ * @param bed         plane that fits the ground under the lying hull
+ * @param slopeAlong  slope of that plane along the lay-down azimuth (rad), positive where it falls
+ * @param slopeAcross slope of that plane across it (rad), positive where it falls to the left
+ */
+public record LyingPose(Vec3 axisStart, Vec3 axisEnd, FittedPlane bed, double slopeAlong, double slopeAcross) {
+    /**
+     * The pose of a hull that is to lie.
+     *
+     * @param hull   the hull
+     * @param ground the ground as it is when it comes to lie
+     * @return the pose; empty for a hull that stays upright, and where the ground under it is missing or off the grid
+     */
+    public static Optional<LyingPose> of(Hull hull, ElevationGrid ground) {
+        if (hull.arrival() == Hull.Arrival.STAYS_UPRIGHT) {
+            return Optional.empty();
+        }
+        return ground.fittedPlane(footprint(hull, ground.metreScale())).map(plane -> on(plane, hull, ground));
+    }
+
+    /**
+     * The rectangle a lying hull covers seen from above, on level ground.
+     *
+     * @param hull       the hull
+     * @param metreScale true metres in one projected metre (1), of the grid
+     * @return its corners, from the right of the base round to the left
+     */
+    public static Ring footprint(Hull hull, double metreScale) {
+        Azimuth way = hull.layDownAzimuth();
+        double length = hull.length() / metreScale;
+        double radius = hull.radius() / metreScale;
+        Point base = lyingBase(hull, metreScale);
+        return new Ring(List.of(base.moved(way, 0, -radius), base.moved(way, length, -radius),
+                base.moved(way, length, radius), base.moved(way, 0, radius)));
+    }
+
+    private static Point lyingBase(Hull hull, double metreScale) {
+        return hull.baseCentre().moved(hull.layDownAzimuth(), hull.pivotAhead() / metreScale, 0);
+    }
+
+    private static LyingPose on(FittedPlane plane, Hull hull, ElevationGrid ground) {
+        Azimuth way = hull.layDownAzimuth();
+        double fall = plane.slopeAlong(way);
+        Vec3 along = new Vec3(way.east() * Math.cos(fall), way.north() * Math.cos(fall), -Math.sin(fall));
+        Vec3 normal = plane.normal();
+        double lift = hull.seat().cradleHeight() - hull.seat().sunk();
+        double baseRadius = standsOnPivot(hull) ? Math.max(hull.radius(), hull.pivotAhead()) : hull.radius();
+        Point base = lyingBase(hull, ground.metreScale());
+        Vec3 foot = base.at(plane.height(base));
+        Vec3 start = foot.plus(normal.times(baseRadius + lift));
+        Vec3 end = foot.plus(along.times(hull.length())).plus(normal.times(hull.radius() + lift));
+        return new LyingPose(start, start.plus(end.minus(start).direction().times(hull.length())), plane, fall,
+                plane.slopeAcross(way));
+    }
+
+    /** Legs and shoes stay under the base when nothing else carries it; its axis is then higher than at the tip. */
+    private static boolean standsOnPivot(Hull hull) {
+        return hull.arrival() == Hull.Arrival.LOWERED && hull.pivot().kind() != Pivot.Kind.RIM
+                && hull.seat().kind() == Seat.Kind.GROUND && hull.seat().sunk() == 0;
+    }
+
+    /**
+     * The unit direction from base to far end.
+     *
+     * @return the direction in the site frame
+     */
+    public Vec3 direction() {
+        return axisEnd.minus(axisStart).direction();
+    }
+
+    /**
+     * The unit direction away from the lay-down side, square to the axis.
+     *
+     * @return the direction in the site frame, mostly up
+     */
+    public Vec3 crown() {
+        Vec3 along = direction();
+        Vec3 up = Vec3.UP.minus(along.times(along.z()));
+        return up.direction();
+    }
+
+    /**
+     * The unit direction to the left looking from base to far end.
+     *
+     * @return the direction in the site frame, level
+     */
+    public Vec3 left() {
+        return crown().cross(direction());
+    }
+
+    /**
+     * A point given in body axes.
+     *
+     * @param along  distance from the base plane (m)
+     * @param across distance to the left (m)
+     * @param up     distance from the axis, away from the lay-down side (m)
+     * @return the point in the site frame
+     */
+    public Vec3 place(double along, double across, double up) {
+        return axisStart.plus(direction().times(along)).plus(left().times(across)).plus(crown().times(up));
+    }
+}
