@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.lowering.rig;
+
+import bermwright.foundation.Require;
+import bermwright.lowering.soil.EarthPressure;
+import bermwright.lowering.soil.Regolith;
+
+/**
+ * What holds a line to the ground.
+ *
+ * <p>Capacities are the pull along the line at which the soil gives way, without any factor. Dry soil, static pull,
+ * no anchor nearer to another than their wedges reach; earth formulas scaled by gravity alone have not been proven in
+ * lunar soil, and measured Earth anchors scatter by 15 to 30 % about them, more in dense ground.
+ */
+public sealed interface Anchor {
+    /** Friction angle above which uplift formulas over-predict (rad); the mean of lunar boulder tracks, 37 degrees. */
+    double GREATEST_UPLIFT_FRICTION = Math.toRadians(37);
+
+    /**
+     * The pull along a line at which the anchor gives way.
+     *
+     * @param soil      the soil
+     * @param gravity   acceleration of free fall (m/s2), positive
+     * @param elevation angle of the line above the ground (rad), 0 up to a right angle
+     * @return the pull (N), positive
+     */
+    double capacity(Regolith soil, double gravity, double elevation);
+
+    /**
+     * The name of the kind.
+     *
+     * @return the name as plans write it
+     */
+    String kind();
+
+    /**
+     * A plate set upright in the ground, pulled square to its face.
+     *
+     * @param width  width across the pull (m), positive
+     * @param height height (m), positive
+     * @param depth  depth of its lower edge (m), at least the height
+     */
+    record Plate(double width, double height, double depth) implements Anchor {
+        /** Refuses plates that stick out of the ground. */
+        public Plate {
+            Require.positive("plate width", width, "m");
+            Require.positive("plate height", height, "m");
+            Require.atLeast("depth of the plate's lower edge", depth, height, "m");
+        }
+
+        @Override
+        public double capacity(Regolith soil, double gravity, double elevation) {
+            return BuriedAnchor.inclined(BuriedAnchor.level(this, soil, gravity),
+                    BuriedAnchor.uplift(new BuriedAnchor.Flat(Math.min(width, height), Math.max(width, height),
+                            depth - height / 2), soil, gravity), elevation);
+        }
+
+        @Override
+        public String kind() {
+            return "plate";
+        }
+    }
+
+    /**
+     * A buried block, with friction under its base beside the earth pressure on its face; its own weight is taken
+     * as that of the soil it stands in the place of, a lower bound.
+     *
+     * @param width  width across the pull (m), positive
+     * @param height height (m), positive
+     * @param length length along the pull (m), positive
+     * @param depth  depth of its base (m), at least the height
+     */
+    record Block(double width, double height, double length, double depth) implements Anchor {
+        /** Refuses blocks that stick out of the ground. */
+        public Block {
+            Require.positive("block width", width, "m");
+            Require.positive("block height", height, "m");
+            Require.atLeast("depth of the block's base", depth, height, "m");
+            Require.positive("block length", length, "m");
+        }
+
+        @Override
+        public double capacity(Regolith soil, double gravity, double elevation) {
+            double face = BuriedAnchor.level(new Plate(width, height, depth), soil, gravity);
+            double down = width * length * depth * soil.meanDensity(depth) * gravity;
+            double friction = Math.tan(Math.min(GREATEST_UPLIFT_FRICTION, soil.frictionAngle(depth)));
+            return BuriedAnchor.inclined(face + friction * down, down, elevation);
+        }
+
+        @Override
+        public String kind() {
+            return "block";
+        }
+    }
+
+    /**
+     * A loaded sledge or bag on the ground: mu W / (cos e + mu sin e).
+     *
+     * @param mass its mass (kg), positive
+     */
+    record Ballast(double mass) implements Anchor {
+        private static final double LOOSE_FRICTION = Math.toRadians(35);
+
+        /** Refuses ballast without mass. */
+        public Ballast {
+            Require.positive("ballast mass", mass, "kg");
+        }
+
+        @Override
+        public double capacity(Regolith soil, double gravity, double elevation) {
+            Require.positive("gravity", gravity, "m/s2");
+            double mu = Math.tan(Math.min(LOOSE_FRICTION, soil.frictionAngle(0)));
+            return mu * mass * gravity / (Math.cos(elevation) + mu * Math.sin(elevation));
+        }
+
+        @Override
+        public String kind() {
+            return "ballast";
+        }
+    }
+
+    /**
+     * Screws with one helix each, raked along the line as far as 45 degrees from the ground; what pulls square to a
+     * screw is not counted as holding.
+     *
+     * @param count    number of screws (1), at least 1
+     * @param diameter diameter of the helix (m), positive
+     * @param depth    depth of the helix (m), positive
+     */
+    record Screw(int count, double diameter, double depth) implements Anchor {
+        private static final double FLATTEST = Math.PI / 4;
+
+        /** Refuses no screws. */
+        public Screw {
+            Require.atLeast("number of screws", count, 1, "1");
+            Require.positive("helix diameter", diameter, "m");
+            Require.positive("helix depth", depth, "m");
+        }
+
+        @Override
+        public double capacity(Regolith soil, double gravity, double elevation) {
+            double each = BuriedAnchor.upliftOfDisc(diameter, depth, soil, gravity);
+            return count * each * Math.cos(Math.max(0, FLATTEST - elevation));
+        }
+
+        @Override
+        public String kind() {
+            return "screw";
+        }
+    }
+
+    /**
+     * Driven piles, short and stiff with free heads.
+     *
+     * @param count    number of piles (1), at least 1
+     * @param diameter diameter (m), positive
+     * @param depth    driven depth (m), positive
+     */
+    record Pile(int count, double diameter, double depth) implements Anchor {
+        /** Height of the line over the ground at the pile (m). */
+        static final double PULL_HEIGHT = 0.1;
+
+        /** Refuses no piles. */
+        public Pile {
+            Require.atLeast("number of piles", count, 1, "1");
+            Require.positive("pile diameter", diameter, "m");
+            Require.positive("driven depth", depth, "m");
+        }
+
+        @Override
+        public double capacity(Regolith soil, double gravity, double elevation) {
+            double across = BuriedAnchor.shortPile(this, PULL_HEIGHT, soil, gravity);
+            double phi = Math.min(GREATEST_UPLIFT_FRICTION, soil.frictionAngle(depth / 2));
+            double skin = Math.PI * diameter * soil.meanDensity(depth) * gravity * depth * depth / 2
+                    * EarthPressure.atRest(phi) * Math.tan(2 * phi / 3);
+            return count * BuriedAnchor.inclined(across, skin, elevation);
+        }
+
+        @Override
+        public String kind() {
+            return "pile";
+        }
+    }
+}

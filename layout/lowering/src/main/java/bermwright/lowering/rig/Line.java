@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.lowering.rig;
+
+import bermwright.foundation.Require;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/**
+ * A rope or strap.
+ *
+ * @param breakingLoad  least breaking load (N), positive; absent where it was not given
+ * @param massPerLength mass per length (kg/m), zero or more
+ * @param stiffness     EA, tension per strain (N), positive; absent where it was not given
+ * @param diameter      diameter (m), positive; absent where it was not given
+ */
+public record Line(OptionalDouble breakingLoad, double massPerLength, OptionalDouble stiffness,
+        OptionalDouble diameter) {
+    /** Refuses ratings that are not positive. */
+    public Line {
+        Objects.requireNonNull(breakingLoad, "breakingLoad");
+        Objects.requireNonNull(stiffness, "stiffness");
+        Objects.requireNonNull(diameter, "diameter");
+        breakingLoad.ifPresent(v -> Require.positive("breaking load", v, "N"));
+        stiffness.ifPresent(v -> Require.positive("line stiffness", v, "N"));
+        diameter.ifPresent(v -> Require.positive("line diameter", v, "m"));
+        Require.notNegative("line mass", massPerLength, "kg/m");
+    }
+
+    /**
+     * A line of which everything is known.
+     *
+     * @param breakingLoad  breaking load (N), positive
+     * @param massPerLength mass per length (kg/m), zero or more
+     * @param stiffness     EA (N), positive
+     * @param diameter      diameter (m), positive
+     * @return the line
+     */
+    public static Line of(double breakingLoad, double massPerLength, double stiffness, double diameter) {
+        return new Line(OptionalDouble.of(breakingLoad), massPerLength, OptionalDouble.of(stiffness),
+                OptionalDouble.of(diameter));
+    }
+}

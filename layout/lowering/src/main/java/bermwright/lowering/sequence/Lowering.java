@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.lowering.sequence;
+
+import bermwright.foundation.ModelNote;
+import bermwright.foundation.Require;
+import bermwright.lowering.body.SweptProfile;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Works a lowering by lines out, from upright to lying. */
+public final class Lowering {
+    /** The step in which tilts are listed where nobody asks for another, in degrees. */
+    public static final double USUAL_STEP_DEG = 1;
+
+    private Lowering() {
+    }
+
+    /**
+     * Works a lowering out with tilts listed in steps of one degree.
+     *
+     * @param what the case
+     * @return the result, or why there is none
+     */
+    public static Lowered of(LoweringCase what) {
+        return of(what, USUAL_STEP_DEG);
+    }
+
+    /**
+     * Works a lowering out. Every tenth of a degree is looked at whatever the step of the list.
+     *
+     * @param what    the case
+     * @param stepDeg step of the listed tilts in degrees, 0.1 to 90; rounded to tenths
+     * @return the result, or why there is none
+     */
+    public static Lowered of(LoweringCase what, double stepDeg) {
+        Require.within("step of tilts", stepDeg, 0.1, 90, "deg");
+        SweptProfile sweep = SweptProfile.of(what.tipping());
+        CaseTroubles troubles = new CaseTroubles(what);
+        List<Trouble> before = troubles.beforeScan(sweep);
+        if (troubles.isHopeless()) {
+            return new Lowered(Optional.empty(), before);
+        }
+        TiltScan scan = new TiltScan(what.tipping(), what.rig());
+        RigChecks checks = new RigChecks(what, scan);
+        List<Trouble> all = new ArrayList<>(before);
+        all.addAll(troubles.afterScan(scan, checks));
+        all.sort((a, b) -> a.level().compareTo(b.level()));
+        Optional<TiltState> rest = scan.statics().at(what.tipping().restTilt());
+        if (rest.isEmpty() || scan.states().isEmpty()) {
+            return new Lowered(Optional.empty(), all);
+        }
+        return new Lowered(Optional.of(result(what, new Parts(scan, checks, sweep, all, rest.get()), stepDeg)), all);
+    }
+
+    private record Parts(TiltScan scan, RigChecks checks, SweptProfile sweep, List<Trouble> troubles,
+            TiltState rest) {
+    }
+
+    private static LoweringResult result(LoweringCase what, Parts parts, double stepDeg) {
+        TiltScan scan = parts.scan;
+        HandOver band = HandOver.of(what.tipping());
+        SequenceWords words = new SequenceWords(what, band);
+        TiltState worst = scan.greatest(TiltState::lineEach).orElseThrow();
+        List<PartCheck> checks = parts.checks.checks();
+        return new LoweringResult(band.balance(), band.to(), what.tipping().restTilt(),
+                scan.greatest(TiltState::pullOver).map(TiltState::pullOver).orElse(0.0),
+                worst.lineEach(), worst.tilt(), scan.angleAtRest(), scan.every(stepDeg), parts.checks.factors(),
+                checks, checks.isEmpty() ? "not known, for no rating is given" : governing(checks.get(0)),
+                new Balances(parts.rest.lineTotal(), scan.handAtRest()), band, scan.deadPoints(),
+                words.holdPoints(), words.sequence(), parts.sweep, parts.troubles, List.of(note()));
+    }
+
+    private static String governing(PartCheck check) {
+        return check.part() + " (" + check.load() + ")";
+    }
+
+    private static ModelNote note() {
+        return new ModelNote("lowering-statics",
+                "moments about the pivot line at every tilt: rigid body, straight weightless lines, held still",
+                "a pivot that neither slides nor sinks, lines that are taut",
+                "as good as mass, centre of mass and places are known; 1 % of the mass is 1 % of every force",
+                ModelNote.Status.COMPUTED, "statics, closed form");
+    }
+}

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.lowering.sequence;
+
+import bermwright.foundation.Require;
+import bermwright.lowering.body.TippingBody;
+import bermwright.lowering.rig.Rig;
+import bermwright.lowering.soil.Regolith;
+import java.util.Objects;
+
+/**
+ * One lowering by lines to be worked out.
+ *
+ * @param tipping the body on its pivot and ground
+ * @param rig     the rig
+ * @param soil    the soil under anchors and feet
+ * @param rate    tilting rate (rad/s), positive
+ */
+public record LoweringCase(TippingBody tipping, Rig rig, Regolith soil, double rate) {
+    /** Refuses missing parts and standing still. */
+    public LoweringCase {
+        Objects.requireNonNull(tipping, "tipping");
+        Objects.requireNonNull(rig, "rig");
+        Objects.requireNonNull(soil, "soil");
+        Require.positive("tilting rate", rate, "rad/s");
+    }
+
+    /**
+     * This case in another rig.
+     *
+     * @param changed the rig
+     * @return the changed case
+     */
+    public LoweringCase with(Rig changed) {
+        return new LoweringCase(tipping, changed, soil, rate);
+    }
+
+    /**
+     * This case with another body.
+     *
+     * @param changed the body on its pivot
+     * @return the changed case
+     */
+    public LoweringCase with(TippingBody changed) {
+        return new LoweringCase(changed, rig, soil, rate);
+    }
+}

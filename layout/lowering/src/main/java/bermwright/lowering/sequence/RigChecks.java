@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.lowering.sequence;
+
+import bermwright.lowering.body.PlanePoint;
+import bermwright.lowering.rig.Anchor;
+import bermwright.lowering.rig.DesignFactors;
+import bermwright.lowering.rig.Poles;
+import bermwright.lowering.rig.PullOver;
+import bermwright.lowering.rig.Stay;
+import bermwright.lowering.rig.Winch;
+import bermwright.lowering.strength.Column;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/** Every part of a rig held against the forces of a scan, held still. */
+final class RigChecks {
+    private static final String RULES = "rules of the plan";
+    private final LoweringCase what;
+    private final TiltScan scan;
+    private final List<PartCheck> checks = new ArrayList<>();
+    private final List<String> missing = new ArrayList<>();
+    private OptionalDouble line = OptionalDouble.empty();
+    private OptionalDouble winch = OptionalDouble.empty();
+    private OptionalDouble pole = OptionalDouble.empty();
+    private OptionalDouble anchor = OptionalDouble.empty();
+    private OptionalDouble pivotHold = OptionalDouble.empty();
+
+    RigChecks(LoweringCase what, TiltScan scan) {
+        this.what = what;
+        this.scan = scan;
+        linesAndWinches();
+        what.rig().poles().ifPresent(this::poles);
+        stays();
+        what.rig().pullOver().ifPresent(this::pullOver);
+        pivotHold();
+        checks.sort(Comparator.comparingDouble(PartCheck::margin));
+    }
+
+    List<PartCheck> checks() {
+        return checks;
+    }
+
+    /** Ratings that were not given, in words. */
+    List<String> missing() {
+        return missing;
+    }
+
+    Factors factors() {
+        return new Factors(line, winch, pole, anchor, pivotHold);
+    }
+
+    private DesignFactors asked() {
+        return what.rig().factors();
+    }
+
+    private void linesAndWinches() {
+        Optional<TiltState> worst = worst(TiltState::lineEach);
+        if (worst.isEmpty()) {
+            return;
+        }
+        double tension = worst.get().lineEach();
+        double tilt = worst.get().tilt();
+        double efficiency = what.rig().lines().sheaveEfficiency();
+        OptionalDouble breaking = what.rig().lines().line().breakingLoad();
+        if (breaking.isPresent()) {
+            line = add(new PartCheck("lowering line", "held still", tension, breaking.getAsDouble(), "N",
+                    asked().line(), tilt, RULES));
+            if (efficiency < 1) {
+                add(new PartCheck("lowering line behind the head", "hauling back over the sheave",
+                        tension / efficiency, breaking.getAsDouble(), "N", asked().line(), tilt, RULES));
+            }
+        } else {
+            missing.add("breaking load of the lowering lines");
+        }
+        Winch gear = what.rig().lines().winch();
+        if (gear.rating().isPresent()) {
+            winch = add(new PartCheck("lowering winch", "held still", tension, gear.rating().getAsDouble(), "N", 1,
+                    tilt, "rating of the winch; ASME B30.7, from memory"));
+            if (efficiency < 1) {
+                add(new PartCheck("lowering winch", "hauling back over the sheave", tension / efficiency,
+                        gear.rating().getAsDouble(), "N", 1, tilt, "rating of the winch"));
+            }
+        } else {
+            missing.add("rating of the lowering winches");
+        }
+        PlanePoint lead = LineGeometry.leadPoint(what.rig());
+        if (gear.anchor().isPresent()) {
+            winchAnchor(gear, lead, worst.get());
+        } else {
+            missing.add("anchor of the lowering winches");
+        }
+    }
+
+    private void winchAnchor(Winch gear, PlanePoint lead, TiltState worst) {
+        PlanePoint line = what.rig().poles().isPresent() ? gear.at().directionTo(lead)
+                : LineGeometry.at(what.tipping(), what.rig(), worst.tilt()).direction();
+        double elevation = Math.abs(Math.atan2(line.z(), Math.abs(line.x())));
+        anchorCheck("anchor of a lowering winch", gear.anchor().get(), worst.lineEach(), elevation, worst.tilt());
+    }
+
+    private void poles(Poles poles) {
+        Optional<TiltState> worst = worst(TiltState::poleEach);
+        if (worst.isEmpty()) {
+            return;
+        }
+        double thrust = worst.get().poleEach();
+        double tilt = worst.get().tilt();
+        if (poles.tube().isPresent()) {
+            Column column = Column.of(poles.tube().get(), poles.length());
+            add(new PartCheck("pole", "thrust against Euler", thrust, column.euler(), "N", asked().pole(), tilt,
+                    "Euler; " + RULES));
+            add(new PartCheck("pole", "thrust against code column, cold-formed", thrust,
+                    column.curve(Column.CURVE_C), "N", asked().pole(), tilt, "EN 1993-1-1, 6.3.1; " + RULES));
+            add(new PartCheck("pole", "thrust against code column", thrust, column.flexural(), "N",
+                    asked().pole(), tilt, "ANSI/AISC 360, E3, from memory; " + RULES));
+            pole = OptionalDouble.of(column.capacity() / thrust);
+        } else {
+            missing.add("tube of the poles");
+        }
+    }
+
+    private void stays() {
+        List<Stay> stays = what.rig().stays();
+        Optional<TiltState> worst = worst(s -> s.head().stay());
+        if (stays.isEmpty() || worst.isEmpty() || what.rig().poles().isEmpty()) {
+            return;
+        }
+        double each = worst.get().head().stay() / stays.size();
+        PlanePoint head = what.rig().poles().get().head();
+        for (Stay stay : stays) {
+            if (stay.breakingLoad().isPresent()) {
+                add(new PartCheck("stay", "held still", each, stay.breakingLoad().getAsDouble(), "N",
+                        asked().line(), worst.get().tilt(), RULES));
+            } else {
+                missing.add("breaking load of the stays");
+            }
+            PlanePoint line = stay.anchorAt().directionTo(head);
+            double elevation = Math.abs(Math.atan2(line.z(), Math.abs(line.x())));
+            if (stay.anchor().isPresent()) {
+                anchorCheck("anchor of a stay", stay.anchor().get(), each, elevation, worst.get().tilt());
+            } else {
+                missing.add("anchor of the stays");
+            }
+        }
+    }
+
+    private void pullOver(PullOver over) {
+        Optional<TiltState> worst = worst(TiltState::pullOver);
+        if (worst.isEmpty()) {
+            return;
+        }
+        double tilt = worst.get().tilt();
+        if (over.rating().isPresent()) {
+            add(new PartCheck("pull-over winch", "held still", worst.get().pullOver(), over.rating().getAsDouble(),
+                    "N", 1, tilt, "rating of the winch"));
+        } else {
+            missing.add("rating of the pull-over winch");
+        }
+        PlanePoint lug = what.tipping().point(over.lug().along(), over.lug().offAxis(), tilt);
+        PlanePoint line = over.anchorAt().directionTo(lug);
+        double elevation = Math.abs(Math.atan2(line.z(), Math.abs(line.x())));
+        if (over.anchor().isPresent()) {
+            anchorCheck("anchor of the pull-over line", over.anchor().get(), worst.get().pullOver(), elevation, tilt);
+        } else {
+            missing.add("anchor of the pull-over line");
+        }
+    }
+
+    private void pivotHold() {
+        double held = what.rig().pivotHold().map(a -> capacity(a, 0)).orElse(0.0);
+        double mu = what.tipping().ground().friction();
+        Optional<TiltState> worst = scan.states().stream().filter(s -> Math.abs(s.pivotAlong()) > 0)
+                .min(Comparator.comparingDouble(s -> (held + mu * s.pivotUp()) / Math.abs(s.pivotAlong())));
+        if (worst.isPresent()) {
+            TiltState s = worst.get();
+            pivotHold = add(new PartCheck("hold along the ground at the pivot",
+                    what.rig().pivotHold().isPresent() ? "friction and anchor" : "friction alone",
+                    Math.abs(s.pivotAlong()), held + mu * s.pivotUp(), "N", asked().pivotHold(), s.tilt(), RULES));
+        }
+    }
+
+    private void anchorCheck(String part, Anchor held, double pull, double elevation, double tilt) {
+        double factor = add(new PartCheck(part, held.kind() + ", held still", pull, capacity(held, elevation), "N",
+                asked().anchor(), tilt, "earth pressure at lunar gravity; " + RULES)).getAsDouble();
+        anchor = OptionalDouble.of(Math.min(factor, anchor.orElse(factor)));
+    }
+
+    private double capacity(Anchor held, double elevation) {
+        return held.capacity(what.soil(), what.tipping().ground().gravity(), elevation);
+    }
+
+    private Optional<TiltState> worst(ToDoubleFunction<TiltState> figure) {
+        return scan.greatest(figure).filter(s -> figure.applyAsDouble(s) > 0);
+    }
+
+    private OptionalDouble add(PartCheck check) {
+        checks.add(check);
+        return OptionalDouble.of(check.factor());
+    }
+}

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.lowering.soil;
+
+import bermwright.foundation.Require;
+
+/** Earth-pressure coefficients of dry soil against a vertical wall under level ground. */
+public final class EarthPressure {
+    private EarthPressure() {
+    }
+
+    /**
+     * Pressure at rest, K0 = 1 - sin phi.
+     *
+     * @param frictionAngle friction angle (rad), 0 up to 60 degrees
+     * @return the coefficient (1)
+     * @see "Jaky (1944), formula as in soil-mechanics textbooks"
+     */
+    public static double atRest(double frictionAngle) {
+        return 1 - Math.sin(checked(frictionAngle));
+    }
+
+    /**
+     * Active pressure, tan2(45 - phi/2).
+     *
+     * @param frictionAngle friction angle (rad), 0 up to 60 degrees
+     * @return the coefficient (1)
+     * @see "Rankine (1857)"
+     */
+    public static double active(double frictionAngle) {
+        double t = Math.tan(Math.PI / 4 - checked(frictionAngle) / 2);
+        return t * t;
+    }
+
+    /**
+     * Passive pressure, tan2(45 + phi/2).
+     *
+     * @param frictionAngle friction angle (rad), 0 up to 60 degrees
+     * @return the coefficient (1)
+     * @see "Rankine (1857)"
+     */
+    public static double passive(double frictionAngle) {
+        return 1 / active(frictionAngle);
+    }
+
+    /**
+     * Active pressure with wall friction on a plane slip surface; pressure along the wall's friction angle.
+     *
+     * @param frictionAngle friction angle of the soil (rad), positive, up to 60 degrees
+     * @param wallFriction  friction angle between wall and soil (rad), 0 up to the soil's
+     * @return the coefficient (1)
+     * @see "Coulomb (1776)"
+     */
+    public static double coulombActive(double frictionAngle, double wallFriction) {
+        return coulomb(frictionAngle, wallFriction, 1);
+    }
+
+    /**
+     * Passive pressure with wall friction on a plane slip surface. Unsafe where the wall friction is above half the
+     * soil's: the true surface is curved.
+     *
+     * @param frictionAngle friction angle of the soil (rad), positive, up to 60 degrees
+     * @param wallFriction  friction angle between wall and soil (rad), 0 up to half the soil's
+     * @return the coefficient (1)
+     * @see "Coulomb (1776)"
+     */
+    public static double coulombPassive(double frictionAngle, double wallFriction) {
+        Require.within("wall friction", wallFriction, 0, frictionAngle / 2 + 1e-12, "rad");
+        return coulomb(frictionAngle, wallFriction, -1);
+    }
+
+    /**
+     * The height to which a vertical cut stands, (4c / (rho g)) tan(45 + phi/2).
+     *
+     * @param soil    soil; its strength at the surface and its density there count
+     * @param gravity acceleration of free fall (m/s2), positive
+     * @return the height (m), zero without cohesion
+     */
+    public static double standingCut(Regolith soil, double gravity) {
+        Require.positive("gravity", gravity, "m/s2");
+        return 4 * soil.cohesion(0) / (soil.density(0) * gravity)
+                * Math.tan(Math.PI / 4 + soil.frictionAngle(0) / 2);
+    }
+
+    private static double coulomb(double phi, double delta, int sign) {
+        checked(phi);
+        double root = Math.sqrt(Math.sin(phi + delta) * Math.sin(phi) / Math.cos(delta));
+        double below = 1 + sign * root;
+        return Math.cos(phi) * Math.cos(phi) / (Math.cos(delta) * below * below);
+    }
+
+    private static double checked(double frictionAngle) {
+        return Require.within("friction angle", frictionAngle, 0, Math.PI / 3, "rad");
+    }
+}
