@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.dose;
+
+/**
+ * Spread of planning doses by depth, read from the distance between published calculations: cosmic rays 25 % open,
+ * 35 % at 100 g/cm2, 50 % at 300, a factor two from 500; events of a stated spectrum 30 % to 50 g/cm2, 50 % at 150, a
+ * factor two from 300.
+ */
+final class PlanningSpread {
+    private static final double[] COSMIC_DEPTH = {0, 500, 1000, 2000, 3000, 4000, 5000};
+    private static final double[] COSMIC_SHARE = {0.25, 0.30, 0.35, 0.43, 0.5, 0.75, 1.0};
+    private static final double[] EVENT_DEPTH = {0, 500, 1500, 3000};
+    private static final double[] EVENT_SHARE = {0.3, 0.3, 0.5, 1.0};
+
+    private PlanningSpread() {
+    }
+
+    static Band cosmic(double arealDensity) {
+        return band(COSMIC_DEPTH, COSMIC_SHARE, arealDensity);
+    }
+
+    static Band event(double arealDensity) {
+        return band(EVENT_DEPTH, EVENT_SHARE, arealDensity);
+    }
+
+    private static Band band(double[] depths, double[] shares, double depth) {
+        double share = new MonotoneCurve(depths, shares).at(depth);
+        return new Band(1 / (1 + share), 1 + share);
+    }
+}

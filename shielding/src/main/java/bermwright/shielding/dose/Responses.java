@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.dose;
+
+import bermwright.foundation.InputException;
+import bermwright.foundation.Progress;
+import bermwright.shielding.material.Layer;
+import bermwright.shielding.material.Shield;
+import bermwright.shielding.spectrum.EventSpectrum;
+import bermwright.shielding.transport.Stopping;
+import java.nio.file.Path;
+import java.util.Objects;
+
+/**
+ * Where responses come from: built for a shield and a sun, kept in a directory between runs, or handed over as a table.
+ *
+ * <p>A caller does this:
+ * <pre>{@code
+ * Responses responses = Responses.standard();
+ * Shield shield = Shield.of("highland", List.of(new Layer(Materials.named("steel"), 39.5)));   // kg/m2
+ * Response cosmic = responses.cosmic(shield, 10, progress);                                    // W 10: solar minimum
+ * Response event = responses.event(shield, EventSpectra.named("august 1972"), progress);
+ * Response reviewed = Responses.fromTable(Path.of("response.csv"));
+ * }</pre>
+ */
+public final class Responses {
+    /** Modulation of a solar minimum (1). */
+    public static final double MINIMUM_W = 10;
+    /** Modulation of a solar maximum (1). */
+    public static final double MAXIMUM_W = 100;
+    /** Energy at which the stopping of skin and soil is compared (MeV). */
+    private static final double COMPARED_AT_MEV = 100;
+
+    private final Path cacheDirectory;
+
+    /**
+     * Responses kept in a directory.
+     *
+     * @param cacheDirectory directory in which built responses are kept; made when it is first needed
+     */
+    public Responses(Path cacheDirectory) {
+        this.cacheDirectory = Objects.requireNonNull(cacheDirectory, "cache directory");
+    }
+
+    /**
+     * Responses kept in the user's own cache directory.
+     *
+     * @return the source of responses
+     */
+    public static Responses standard() {
+        String named = System.getenv("XDG_CACHE_HOME");
+        Path caches = named == null || named.isBlank() ? Path.of(System.getProperty("user.home"), ".cache")
+                : Path.of(named);
+        return new Responses(caches.resolve("bermwright").resolve("responses"));
+    }
+
+    /**
+     * Directory in which built responses are kept.
+     *
+     * @return the directory, which may not exist yet
+     */
+    public Path cacheDirectory() {
+        return cacheDirectory;
+    }
+
+    /**
+     * Response to galactic cosmic rays, a day's dose.
+     *
+     * @param shield      soil and skin
+     * @param modulationW solar modulation W (1), 10 at solar minimum, 100 at maximum
+     * @param progress    told how far the work has come
+     * @return the response
+     * @throws IllegalArgumentException if the modulation is outside the range of the model
+     */
+    public Response cosmic(Shield shield, double modulationW, Progress progress) {
+        progress.check();
+        return ProvisionalCosmic.response(modulationW, skinEquivalence(shield));
+    }
+
+    /**
+     * Response to a solar particle event, the dose of the whole event.
+     *
+     * @param shield   soil and skin
+     * @param spectrum protons of the event, named in {@code EventSpectra} or the user's own
+     * @param progress told how far the work has come
+     * @return the response
+     */
+    public Response event(Shield shield, EventSpectrum spectrum, Progress progress) {
+        return EventProtons.response(shield.soil(), spectrum, skinEquivalence(shield), progress);
+    }
+
+    /**
+     * A response that a reviewer hands over in place of the built-in one: CSV with the columns
+     * {@code areal_density_g_cm2,isotropic_dose_mSv,low_mSv,high_mSv}, areal densities rising from 0, and the notes
+     * {@code # per: day} (or event), {@code # open_ground_return_mSv: 0.05}, {@code # skin_equivalence: 0.95} and
+     * {@code # source: …}.
+     *
+     * @param file the file
+     * @return the response
+     * @throws InputException if the file cannot be read, or a value is missing, out of order or out of range
+     */
+    public static Response fromTable(Path file) {
+        return ReviewersTable.read(file);
+    }
+
+    /**
+     * What one unit of a skin's areal density counts as in soil: the ratio of the stopping of 100 MeV protons.
+     *
+     * @param shield soil and skin
+     * @return equivalence (1), positive; 1 where there is no skin
+     */
+    public static double skinEquivalence(Shield shield) {
+        double mass = shield.skinArealDensity();
+        if (mass <= 0) {
+            return 1;
+        }
+        double sum = 0;
+        for (Layer layer : shield.skin()) {
+            sum += layer.arealDensity() * Stopping.in(layer.material()).protonMeVPerGCm2(COMPARED_AT_MEV);
+        }
+        return sum / mass / Stopping.in(shield.soil()).protonMeVPerGCm2(COMPARED_AT_MEV);
+    }
+}

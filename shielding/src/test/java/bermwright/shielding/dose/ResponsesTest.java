@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.dose;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bermwright.foundation.InputException;
+import bermwright.foundation.Progress;
+import bermwright.shielding.material.Layer;
+import bermwright.shielding.material.Materials;
+import bermwright.shielding.material.Shield;
+import bermwright.shielding.spectrum.EventSpectra;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ResponsesTest {
+    private static final Shield BARE = Shield.of("highland", List.of());
+    private static final String[] NOTES = {"# per: day", "# open_ground_return_mSv: 0.05", "# skin_equivalence: 0.95",
+        "# source: somebody, somehow", "areal_density_g_cm2,isotropic_dose_mSv,low_mSv,high_mSv"};
+
+    /** Where nothing arrives any more the logarithm rounds. */
+    private static final double ROUNDING = 1 + 1e-9;
+    /** Stopping of soil hangs on how its mean excitation energy is taken, by about a hundredth. */
+    private static final double EQUIVALENCE = 0.02;
+
+    @TempDir
+    private Path directory;
+
+    @Test
+    void anEventFallsWithEveryPieceOfSoil() {
+        for (String name : EventSpectra.names()) {
+            Response response = event(name);
+            double before = Double.POSITIVE_INFINITY;
+            for (double depth = 0; depth <= response.deepest(); depth += 20) {
+                double dose = response.isotropicDose(depth);
+                assertTrue(dose <= before * ROUNDING, name + " rises at " + depth);
+                before = dose;
+            }
+        }
+    }
+
+    @Test
+    void theSkinCountsByItsStopping() {
+        Shield aluminium = Shield.of("highland", List.of(new Layer(Materials.named("aluminium"), 20)));
+        // 5.68 of aluminium over 5.99 of soil at 100 MeV is 0.95.
+        assertEquals(0.95, Responses.skinEquivalence(aluminium), EQUIVALENCE);
+        assertEquals(1, Responses.skinEquivalence(BARE), 0);
+    }
+
+    @Test
+    void aHandedOverTableIsReadInItsUnits() throws IOException {
+        Response response = Responses.fromTable(write("0,2,1,4", "100,0.5,0.25,1"));
+        assertEquals(0.002, response.isotropicDose(0), 1e-15);
+        assertEquals(0.001, response.isotropicDose(500), 1e-15);
+        assertEquals(0.0005, response.isotropicDose(5000), 1e-15);
+        assertEquals(1000, response.deepest(), 1e-9);
+        assertEquals(5e-5, response.openGroundReturn(), 1e-15);
+        assertEquals(0.5, response.band(300).low(), 1e-12);
+        assertEquals(2, response.band(300).high(), 1e-12);
+        assertEquals(Response.Per.DAY, response.per());
+    }
+
+    @Test
+    void aHandedOverTableOutOfOrderIsRefusedByLineAndColumn() throws IOException {
+        refuses("line 7: areal_density_g_cm2 is 0; accepted: greater than 0.0 of the row before", "0,2,1,4",
+                "0,1,1,1");
+        refuses("line 6: areal_density_g_cm2 is -3; accepted: a number from 0.0 to 100000.0", "-3,2,1,4");
+        refuses("line 6: isotropic_dose_mSv is 0; accepted: a number from 1.0E-12 to 1000000.0", "0,0,1,4");
+        refuses("line 7: high_mSv is 0.5; accepted: at least the dose 1.0", "0,2,1,4", "10,1,1,0.5");
+        refuses("line 6: areal_density_g_cm2 is 5.0; accepted: 0 in the first row", "5,2,1,4", "10,1,1,2");
+    }
+
+    private void refuses(String words, String... rows) throws IOException {
+        Path file = write(rows);
+        assertEquals(file + ", " + words,
+                assertThrows(InputException.class, () -> Responses.fromTable(file)).getMessage());
+    }
+
+    private Path write(String... rows) throws IOException {
+        List<String> lines = new java.util.ArrayList<>(List.of(NOTES));
+        lines.addAll(List.of(rows));
+        return Files.write(directory.resolve("response.csv"), lines);
+    }
+
+    private static Response event(String name) {
+        return Responses.standard().event(BARE, EventSpectra.named(name), Progress.NONE);
+    }
+}
