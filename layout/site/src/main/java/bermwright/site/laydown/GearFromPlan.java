@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.laydown;
+
+import bermwright.lowering.body.Body;
+import bermwright.lowering.body.EndShape;
+import bermwright.lowering.body.MassCentre;
+import bermwright.lowering.body.Outline;
+import bermwright.lowering.body.PlanePoint;
+import bermwright.lowering.rig.Anchor;
+import bermwright.lowering.rig.DesignFactors;
+import bermwright.lowering.rig.Line;
+import bermwright.lowering.rig.LoweringLines;
+import bermwright.lowering.rig.Lug;
+import bermwright.lowering.rig.Poles;
+import bermwright.lowering.rig.PullOver;
+import bermwright.lowering.rig.Rig;
+import bermwright.lowering.rig.Stay;
+import bermwright.lowering.rig.Tube;
+import bermwright.lowering.rig.Winch;
+import bermwright.lowering.soil.Regolith;
+import bermwright.site.plan.GroundPlan;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.LoweringGear;
+import bermwright.site.plan.Pivot;
+import bermwright.site.plan.Rules;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Turns what a plan says about a hull and its gear into a body, a rig and a soil. */
+final class GearFromPlan {
+    private final Hull hull;
+    private final LayPlane plane;
+    private final ElevationGrid ground;
+
+    GearFromPlan(Hull hull, LayPlane plane, ElevationGrid ground) {
+        this.hull = hull;
+        this.plane = plane;
+        this.ground = ground;
+    }
+
+    static Body body(Hull hull) {
+        Outline outline = new Outline(hull.length(), hull.radius(), end(hull.baseEnd()), end(hull.farEnd()));
+        MassCentre centre = new MassCentre(hull.centreOfMassFromBase(), hull.centreOfMassOffAxis(),
+                hull.centreOfMassSpread());
+        double inertia = hull.inertiaAboutCentre()
+                .orElse(Body.uniform(outline, hull.mass(), centre).inertiaAboutCentre());
+        return new Body(outline, hull.mass(), centre, inertia, Math.min(hull.residualPropellant(), hull.mass()));
+    }
+
+    private static EndShape end(Hull.End end) {
+        return new EndShape(EndShape.Kind.valueOf(end.shape().name()), end.depth());
+    }
+
+    static bermwright.lowering.body.Pivot pivot(Pivot pivot, double radius) {
+        return switch (pivot.kind()) {
+            case RIM -> new bermwright.lowering.body.Pivot.Rim();
+            case SHOES -> new bermwright.lowering.body.Pivot.Shoes(pivot.ahead(radius),
+                    pivot.halfSpread().orElse(radius));
+            case LEGS -> new bermwright.lowering.body.Pivot.Legs(pivot.count().orElse(4),
+                    pivot.footprintRadius().orElse(radius));
+        };
+    }
+
+    static Regolith soil(GroundPlan ground) {
+        GroundPlan.Regolith soil = ground.regolith();
+        Regolith.Strength strength = new Regolith.Strength(soil.frictionAngle(), soil.cohesion());
+        List<double[]> profile = soil.densityProfile().stream()
+                .map(d -> new double[] {d.depth(), d.density()}).toList();
+        return profile.isEmpty() ? Regolith.lunarMean(strength) : Regolith.of(profile, strength);
+    }
+
+    static DesignFactors factors(Rules rules) {
+        return new DesignFactors(rules.lineDesignFactor(), rules.anchorDesignFactor(), rules.poleDesignFactor(),
+                rules.pivotHoldFactor());
+    }
+
+    /** The rig of a plan's gear; absent where no lines are given. */
+    Optional<Rig> rig(LoweringGear gear, DesignFactors factors) {
+        return gear.lines().map(lines -> new Rig(lines(lines), gear.poles().map(this::poles),
+                gear.poles().map(p -> gear.stays().stream().map(s -> stay(s, p)).toList()).orElse(List.of()),
+                gear.pullOver().map(this::pullOver), gear.pivotHold().flatMap(h -> anchor(h.anchor())), factors));
+    }
+
+    private LoweringLines lines(LoweringGear.Lines lines) {
+        Line line = new Line(lines.line().breakingLoad(), lines.line().massPerLength().orElse(0),
+                lines.line().stiffness(), lines.line().diameter());
+        Winch winch = new Winch(onGround(-lines.winch().behindPivot(), 0), lines.winch().ratingEach(),
+                lines.winch().brakeHeat(), lines.winch().anchor().flatMap(GearFromPlan::anchor));
+        return new LoweringLines(lines.count(), new Lug(lines.lugFromBase(), lines.lugOffAxis(),
+                lines.lugHalfSpread()), line, winch, lines.payOutMismatch(), lines.sheaveEfficiency());
+    }
+
+    private Poles poles(LoweringGear.Poles poles) {
+        double level = levelAt(-poles.behindPivot(), poles.halfSpread());
+        Optional<Tube> tube = poles.diameter().isPresent() && poles.wall().isPresent() && poles.yield().isPresent()
+                && poles.modulus().isPresent()
+                ? Optional.of(new Tube(poles.diameter().getAsDouble(), poles.wall().getAsDouble(),
+                        poles.yield().getAsDouble(), poles.modulus().getAsDouble()))
+                : Optional.empty();
+        return new Poles(plane.at(-poles.behindPivot(), level),
+                plane.at(-poles.behindPivot(), level + poles.height()), poles.halfSpread(), tube, poles.footArea());
+    }
+
+    private Stay stay(LoweringGear.Stay stay, LoweringGear.Poles poles) {
+        return new Stay(onGround(-poles.behindPivot() - stay.behindPole(), stay.halfSpread()), stay.halfSpread(),
+                stay.breakingLoad(), stay.anchor().flatMap(GearFromPlan::anchor));
+    }
+
+    private PullOver pullOver(LoweringGear.PullOver over) {
+        return new PullOver(new Lug(over.lugFromBase(), 0, 0), onGround(over.anchorAhead(), 0), over.winchRating(),
+                over.anchor().flatMap(GearFromPlan::anchor));
+    }
+
+    private PlanePoint onGround(double along, double halfSpread) {
+        return plane.at(along, levelAt(along, halfSpread));
+    }
+
+    /** Mean height of the ground at both sides; the fitted plane carried on where there is no ground. */
+    private double levelAt(double along, double halfSpread) {
+        double left = ground.height(plane.place(along, halfSpread));
+        double right = ground.height(plane.place(along, -halfSpread));
+        double level = (left + right) / 2;
+        return Double.isFinite(level) ? level : plane.height() - along * Math.tan(plane.slopeAlong());
+    }
+
+    /** The anchor, absent where the plan leaves out a size that its kind needs. */
+    static Optional<Anchor> anchor(bermwright.site.plan.Anchor anchor) {
+        double width = or(anchor.width());
+        double height = or(anchor.height());
+        double depth = or(anchor.depth());
+        double diameter = or(anchor.diameter());
+        int count = anchor.count().orElse(1);
+        return switch (anchor.kind()) {
+            case PLATE -> all(width, height, depth) && depth >= height
+                    ? Optional.of(new Anchor.Plate(width, height, depth)) : Optional.empty();
+            case BLOCK -> all(width, height, depth) && depth >= height
+                    ? Optional.of(new Anchor.Block(width, height, anchor.length().orElse(height), depth))
+                    : Optional.empty();
+            case BALLAST -> all(or(anchor.mass())) ? Optional.of(new Anchor.Ballast(or(anchor.mass())))
+                    : Optional.empty();
+            case SCREW -> all(diameter, depth) && count >= 1
+                    ? Optional.of(new Anchor.Screw(count, diameter, depth)) : Optional.empty();
+            case PILE -> all(diameter, depth) && count >= 1
+                    ? Optional.of(new Anchor.Pile(count, diameter, depth)) : Optional.empty();
+        };
+    }
+
+    private static double or(OptionalDouble size) {
+        return size.orElse(Double.NaN);
+    }
+
+    private static boolean all(double... sizes) {
+        for (double size : sizes) {
+            if (!(size > 0)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}
