@@ -76,7 +76,13 @@ public final class LaydownOfHull {
         if (hull.arrival() == Hull.Arrival.LANDS_LYING) {
             return answer(Optional.of(plane), Optional.empty());
         }
-        return lowered(plane, pose.get());
+        try {
+            return lowered(plane, pose.get());
+        } catch (IllegalArgumentException unusable) {
+            find(Trouble.plain("lowering-unusable", Trouble.Level.REFUSE,
+                    "Lowering is not worked out, for a size cannot be used: " + unusable.getMessage()));
+            return answer(Optional.of(plane), Optional.empty());
+        }
     }
 
     private Laydown lowered(LayPlane plane, LyingPose pose) {
