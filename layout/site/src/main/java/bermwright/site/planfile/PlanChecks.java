@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.planfile;
+
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.LoweringGear;
+import bermwright.site.plan.Plan;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What a plan's file must hold together beyond single keys: ids given once, parts that fit their hull. */
+final class PlanChecks {
+    private PlanChecks() {
+    }
+
+    static void check(Plan plan, Json.Fields file, At at) {
+        for (Key key : PlanKeys.of(Plan.class)) {
+            file.member(key.name()).ifPresent(list -> ids(list, at.key(key.name())));
+        }
+        List<Hull> hulls = plan.hulls();
+        for (int i = 0; i < hulls.size(); i++) {
+            if (file.member("hulls").orElseThrow() instanceof Json.Items items
+                    && items.items().get(i) instanceof Json.Fields hull) {
+                At here = at.key("hulls").item(i);
+                hull.member("hatches").ifPresent(list -> ids(list, here.key("hatches")));
+                hull.member("stations").ifPresent(list -> ids(list, here.key("stations")));
+                hull(hulls.get(i), hull, here);
+            }
+        }
+    }
+
+    /** Refuses an id that stands twice in one list. */
+    private static void ids(Json list, At at) {
+        if (!(list instanceof Json.Items items)) {
+            return;
+        }
+        Map<String, Integer> lines = new HashMap<>();
+        for (int i = 0; i < items.items().size(); i++) {
+            if (items.items().get(i) instanceof Json.Fields item
+                    && item.member("id").orElse(item) instanceof Json.Leaf id) {
+                Integer first = lines.putIfAbsent(id.text(), id.line());
+                if (first != null) {
+                    throw at.item(i).key("id").refuse(id.line(), id.found() + ", given already on line " + first,
+                            "an id that stands once in the list");
+                }
+            }
+        }
+    }
+
+    private static void hull(Hull hull, Json.Fields file, At at) {
+        String length = JsonText.number(hull.length());
+        if (!(hull.centreOfMassFromBase() < hull.length())) {
+            throw at.key("centre_of_mass_from_base_m").refuse(file.member("centre_of_mass_from_base_m").orElseThrow(),
+                    "less than the hull's length, " + length + ", in m");
+        }
+        double ends = hull.baseEnd().depth() + hull.farEnd().depth();
+        if (!(ends <= hull.length())) {
+            throw at.key("far_end").key("depth_m").refuse(file.member("far_end").orElse(file).line(),
+                    "such that both ends are " + JsonText.number(ends) + " deep",
+                    "both ends together at most the hull's length, " + length + ", in m");
+        }
+        hull.lowering().ifPresent(gear -> {
+            Optional<String> missing = missingBlock(gear);
+            if (missing.isPresent()) {
+                throw at.key("lowering").key(missing.get()).refuse(file.member("lowering").orElse(file).line(),
+                        "missing", "an object, because means is \"" + gear.means().word() + "\"");
+            }
+        });
+    }
+
+    private static Optional<String> missingBlock(LoweringGear gear) {
+        return switch (gear.means()) {
+            case LINES -> gear.lines().isPresent() ? Optional.empty() : Optional.of("lines");
+            case SIDE_THRUSTERS -> gear.sideThrusters().isPresent() ? Optional.empty() : Optional.of("side_thrusters");
+        };
+    }
+}

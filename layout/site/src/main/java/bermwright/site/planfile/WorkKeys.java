@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.planfile;
+
+import static bermwright.site.planfile.Key.optional;
+import static bermwright.site.planfile.Key.required;
+import static bermwright.site.planfile.Key.standard;
+
+import bermwright.site.plan.ExposurePlan;
+import bermwright.site.plan.WorkStep;
+import bermwright.site.planfile.Key.Standard;
+import java.util.List;
+
+/** Keys of machines, exposure, rules and the order of work. */
+final class WorkKeys {
+    private static final String CHOSEN = "chosen here";
+    private static final String PRACTICE = "common practice, no source";
+
+    static final List<Key> MACHINE = List.of(
+            required("id", "id", Types.NAME, "Its id."),
+            standard("kind", "kind", Types.WORDS, Standard.word("hauler", CHOSEN), "What it is."),
+            standard("count", "count", Types.count(10_000), Standard.of(1, CHOSEN), "How many there are."),
+            required("load_t", "load", Types.quantity(Unit.TONNE, Range.above(0, 1000)), "The load of each."),
+            required("speed_m_s", "speed", Types.quantity(Unit.METRE_A_SECOND, Range.above(0, 50)),
+                    "Its speed on level ground."),
+            standard("greatest_grade_deg", "greatestGrade", Types.degrees(0, 60),
+                    Standard.of(15, "within 10 to 15 deg for a driving corridor, from memory, low confidence"),
+                    "The steepest ground it climbs loaded."),
+            standard("width_m", "width", Types.length(50), Standard.of(3, CHOSEN), "Its width."),
+            standard("fill_s", "fillTime", Types.quantity(Unit.SECOND, Range.between(0, 1e6)),
+                    Standard.of(600, "cycle example worked by hand, no source"), "Time to fill a load."),
+            standard("dump_s", "dumpTime", Types.quantity(Unit.SECOND, Range.between(0, 1e6)),
+                    Standard.of(120, "cycle example worked by hand, no source"), "Time to dump a load."),
+            standard("hours_a_day", "hoursADay", Types.quantity(Unit.HOUR, Range.above(0, 24)),
+                    Standard.of(16, CHOSEN), "Working hours a day of 24 h."),
+            standard("availability_share", "availabilityShare", Types.shareAboveNone(), Standard.of(0.8, CHOSEN),
+                    "Share of those hours in which it works."));
+
+    static final List<Key> EXPOSURE = List.of(
+            standard("stay_days", "stayDays", Types.quantity(Unit.DAY, Range.above(0, 36_525)),
+                    Standard.of(180, CHOSEN), "Length of the stay."),
+            standard("hours_outside_a_day", "hoursOutsideADay", Types.quantity(Unit.HOUR, Range.between(0, 24)),
+                    Standard.of(1, CHOSEN), "Hours a day outside the hulls."),
+            optional("solar_activity", "solarActivity",
+                    Types.choice(ExposurePlan.SolarActivity.values(), ExposurePlan.SolarActivity::word),
+                    "minimum, which lets in the most cosmic rays, unless modulation_W is given",
+                    "Solar activity: minimum is a modulation index of 10, maximum of 100."),
+            optional("modulation_W", "modulationW", Types.factor(0, 200), "as solar_activity says",
+                    "Solar modulation index; stands over the solar activity."),
+            optional("event", "event", Types.NAME, "no event is counted", "Name of the solar particle event."),
+            optional("event_spectrum_file", "eventSpectrumFile", Types.NAME, "the spectrum of the named event",
+                    "Spectrum of an event of your own, as a path beside the plan; stands over the event."),
+            standard("response", "response", Types.NAME, Standard.word("built in", CHOSEN),
+                    "\"built in\", or a response table as a path beside the plan."),
+            standard("limits", "limits", Types.many(ExposurePlan.Limit.class), Standard.none(), "Limits to be met."));
+
+    static final List<Key> LIMIT = List.of(
+            standard("quantity", "quantity", Types.NAME, Standard.word("effective dose", CHOSEN),
+                    "The quantity the limit is for."),
+            standard("from", "from", Types.choice(ExposurePlan.From.values(), ExposurePlan.From::word),
+                    Standard.word("all", CHOSEN), "What the limit counts."),
+            standard("over", "over", Types.choice(ExposurePlan.Over.values(), ExposurePlan.Over::word),
+                    Standard.word("stay", CHOSEN), "The time the limit runs over."),
+            required("limit_mSv", "limit", Types.quantity(Unit.MILLISIEVERT, Range.above(0, 1e6)), "The limit."),
+            standard("source", "source", Types.WORDS, Standard.word("the plan, which names no source", "none given"),
+                    "Where the limit is from."));
+
+    static final List<Key> RULES = List.of(
+            standard("greatest_slope_under_hull_deg", "greatestSlopeUnderHull", Types.degrees(0, 45),
+                    Standard.of(5, "2 to 5 deg for a hull's bed, from memory, low confidence"),
+                    "The steepest ground under a lying hull."),
+            standard("hull_spacing_m", "hullSpacing", Types.lengthOrNone(10_000), Standard.of(8, CHOSEN),
+                    "The least distance between hulls."),
+            standard("line_design_factor", "lineDesignFactor", Types.factor(1, 20),
+                    Standard.of(3, "standing ropes of cranes in ASME B30.5, from memory"),
+                    "Least breaking load over greatest tension of a line."),
+            standard("anchor_design_factor", "anchorDesignFactor", Types.factor(1, 20), Standard.of(2, PRACTICE),
+                    "Least capacity over load of an anchor."),
+            standard("pole_design_factor", "poleDesignFactor", Types.factor(1, 20), Standard.of(2, PRACTICE),
+                    "Least capacity over thrust of a pole."),
+            standard("pivot_hold_factor", "pivotHoldFactor", Types.factor(1, 20), Standard.of(1.5, PRACTICE),
+                    "Factor on the load along the ground that holds the pivot."));
+
+    static final List<Key> WORK_STEP = List.of(
+            required("id", "id", Types.NAME, "Its id."),
+            required("step", "step", Types.choice(WorkStep.Kind.values(), WorkStep.Kind::word), "What is done."),
+            required("of", "of", Types.NAME, "Id of the hull or preparation it is done to."),
+            optional("lift", "lift", Types.count(1000), "all of the cover", "Cover: number of the lift."),
+            optional("up_to_height_m", "upToHeight", Types.length(100), "as high as the cover goes",
+                    "Cover: height above the ground up to which the lift reaches."),
+            optional("machine", "machine", Types.NAME, "any machine", "Id of the machine that does it."),
+            standard("after", "after", new ValueType.Many(Types.NAME), Standard.none(),
+                    "Ids of the steps that come before."));
+
+    private WorkKeys() {
+    }
+}

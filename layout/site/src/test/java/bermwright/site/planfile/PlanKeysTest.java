@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.planfile;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bermwright.site.plan.Kept;
+import bermwright.site.plan.Plan;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class PlanKeysTest {
+    static List<Class<? extends Record>> objects() {
+        return PlanKeys.objects();
+    }
+
+    @ParameterizedTest
+    @MethodSource("objects")
+    void everyComponentOfEveryRecordHasOneKey(Class<? extends Record> type) {
+        List<String> components = Arrays.stream(type.getRecordComponents()).filter(c -> c.getType() != Kept.class)
+                .map(RecordComponent::getName).sorted().toList();
+        List<String> held = PlanKeys.of(type).stream().map(Key::component).sorted().toList();
+        assertEquals(components, held);
+        assertEquals(held.size(), PlanKeys.of(type).stream().map(Key::name).distinct().count());
+    }
+
+    @ParameterizedTest
+    @MethodSource("objects")
+    void aKeyThatCarriesAQuantityEndsInItsUnit(Class<? extends Record> type) {
+        for (Key key : PlanKeys.of(type)) {
+            if (key.type() instanceof ValueType.Quantity quantity && quantity.unit() != Unit.ONE) {
+                String ending = switch (quantity.unit()) {
+                    case DAY -> "days";
+                    case HOUR -> "hours_a_day";
+                    default -> quantity.unit().word().replaceAll("[ /]", "_");
+                };
+                boolean hours = quantity.unit() == Unit.HOUR && key.name().startsWith("hours_");
+                assertTrue(hours || key.name().endsWith("_" + ending), key.name() + " in " + quantity.unit().word());
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("objects")
+    void everyKeySaysWhatItIsAndWhereItsDefaultIsFrom(Class<? extends Record> type) {
+        for (Key key : PlanKeys.of(type)) {
+            assertTrue(key.doc().endsWith("."), key.name());
+            assertEquals(key.required(), key.source().isEmpty(), key.name());
+            key.standard().ifPresent(json -> RecordReading.standard(key, json));
+        }
+    }
+
+    @Test
+    void everyKindOfValueIsUsedSoThatReadingWritingAndSchemaAreTried() {
+        Set<Class<?>> used = new HashSet<>();
+        PlanKeys.objects().forEach(o -> PlanKeys.of(o).forEach(k -> used.add(k.type().getClass())));
+        Set<Class<?>> kinds = Arrays.stream(ValueType.class.getPermittedSubclasses()).collect(Collectors.toSet());
+        assertEquals(kinds, used);
+    }
+
+    @Test
+    void theExampleOfEveryKeyHasEveryKey() {
+        Json.Fields example = (Json.Fields) JsonReading.read(Sample.EVERY_KEY, "every-key.json");
+        Set<String> seen = new HashSet<>();
+        walk(example, Plan.class, seen);
+        for (Class<? extends Record> type : PlanKeys.objects()) {
+            for (Key key : PlanKeys.of(type)) {
+                assertTrue(seen.contains(type.getName() + " " + key.name()), type.getName() + " " + key.name());
+            }
+        }
+        assertFalse(seen.isEmpty());
+    }
+
+    private static void walk(Json.Fields fields, Class<? extends Record> type, Set<String> seen) {
+        for (Key key : PlanKeys.of(type)) {
+            fields.member(key.name()).ifPresent(value -> {
+                seen.add(type.getName() + " " + key.name());
+                if (key.type() instanceof ValueType.Part part) {
+                    walk((Json.Fields) value, part.type(), seen);
+                } else if (key.type() instanceof ValueType.Many many && many.of() instanceof ValueType.Part part) {
+                    ((Json.Items) value).items().forEach(item -> walk((Json.Fields) item, part.type(), seen));
+                }
+            });
+        }
+    }
+}
