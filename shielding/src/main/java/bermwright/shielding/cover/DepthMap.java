@@ -1,0 +1,262 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.cover;
+
+import bermwright.foundation.Require;
+import bermwright.foundation.Vec3;
+import bermwright.shielding.scene.HullShape;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Depth of soil over the skin of one hull, unrolled: along it from base to far end, around it from the crown.
+ *
+ * <p>Cells are the middles of equal steps along and around; the ends show their own skin. True depth is the nearest
+ * way out to the surface in any direction; radial depth the way straight out of the skin; upright depth the way up.
+ * Bare skin has depth 0. Places looking down into the ground have no radial way out: there it is not a number.
+ */
+public final class DepthMap {
+    private final CoveredHull covered;
+    private final int along;
+    private final int around;
+    private final double[] trueDepth;
+    private final double[] radialDepth;
+    private final double[] uprightDepth;
+
+    private DepthMap(CoveredHull covered, int along, int around) {
+        this.covered = covered;
+        this.along = along;
+        this.around = around;
+        trueDepth = new double[along * around];
+        radialDepth = new double[along * around];
+        uprightDepth = new double[along * around];
+    }
+
+    /**
+     * Measures the depth.
+     *
+     * @param covered the hull and the cover it was to have
+     * @param surface the finished surface
+     * @param along   cells along the hull (1), positive
+     * @param around  cells around it (1), positive
+     * @return the map
+     */
+    public static DepthMap of(CoveredHull covered, ElevationGrid surface, int along, int around) {
+        Require.that(along > 0 && around > 0, "a depth map of %s x %s cells; at least 1 x 1 is needed", along, around);
+        DepthMap map = new DepthMap(covered, along, around);
+        SurfaceDistance distance = new SurfaceDistance(surface);
+        IntStream.range(0, along).parallel().forEach(i -> {
+            for (int j = 0; j < around; j++) {
+                map.measure(distance, i, j);
+            }
+        });
+        return map;
+    }
+
+    private void measure(SurfaceDistance distance, int i, int j) {
+        int cell = i * around + j;
+        double s = alongAt(i);
+        double angle = aroundAt(j);
+        Vec3 place = covered.hull().skin(s, angle);
+        double up = distance.above(place);
+        if (Double.isNaN(up)) {
+            trueDepth[cell] = Double.NaN;
+            radialDepth[cell] = Double.NaN;
+            uprightDepth[cell] = Double.NaN;
+            return;
+        }
+        uprightDepth[cell] = Math.max(0, up);
+        trueDepth[cell] = up <= 0 ? 0 : distance.nearest(place, up);
+        radialDepth[cell] = up <= 0 ? 0 : distance.along(place, normal(s, angle));
+    }
+
+    private Vec3 normal(double s, double angle) {
+        HullShape shape = covered.hull().shape();
+        double step = 1e-4 * shape.radius();
+        double from = Math.max(0, s - step);
+        double to = Math.min(shape.length(), s + step);
+        double taper = -(shape.radiusAt(to) - shape.radiusAt(from)) / (to - from);
+        return covered.hull().pose().axis().times(taper)
+                .plus(covered.hull().pose().left().times(Math.sin(angle)))
+                .plus(covered.hull().pose().crown().times(Math.cos(angle))).direction();
+    }
+
+    /**
+     * Where a row of cells stands.
+     *
+     * @param i number of the row (1), from the base
+     * @return distance from the base plane (m)
+     */
+    public double alongAt(int i) {
+        return (i + 0.5) * covered.hull().shape().length() / along;
+    }
+
+    /**
+     * Where a column of cells stands.
+     *
+     * @param j number of the column (1)
+     * @return angle from the crown, positive to the left (rad), -pi to pi
+     */
+    public double aroundAt(int j) {
+        return ((j + 0.5) / around * 2 - 1) * Math.PI;
+    }
+
+    /**
+     * Cells along the hull.
+     *
+     * @return the number (1)
+     */
+    public int rows() {
+        return along;
+    }
+
+    /**
+     * Cells around the hull.
+     *
+     * @return the number (1)
+     */
+    public int columns() {
+        return around;
+    }
+
+    /**
+     * The nearest way out.
+     *
+     * @param i row (1)
+     * @param j column (1)
+     * @return depth (m), 0 on bare skin, not a number where the ground is unknown
+     */
+    public double trueDepth(int i, int j) {
+        return trueDepth[i * around + j];
+    }
+
+    /**
+     * The way straight out of the skin.
+     *
+     * @param i row (1)
+     * @param j column (1)
+     * @return depth (m), 0 on bare skin, not a number where that way never comes out
+     */
+    public double radialDepth(int i, int j) {
+        return radialDepth[i * around + j];
+    }
+
+    /**
+     * The way straight up.
+     *
+     * @param i row (1)
+     * @param j column (1)
+     * @return depth (m), 0 on bare skin; on the underside it passes through the hull
+     */
+    public double uprightDepth(int i, int j) {
+        return uprightDepth[i * around + j];
+    }
+
+    /**
+     * A place on the skin and its depth.
+     *
+     * @param along  distance from the base plane (m)
+     * @param around angle from the crown, positive to the left (rad)
+     * @param depth  true depth (m)
+     * @param wanted depth wanted there (m)
+     * @param area   skin it stands for (m2)
+     */
+    public record Place(double along, double around, double depth, double wanted, double area) {
+    }
+
+    /**
+     * The place with the least true depth among those that are to be covered.
+     *
+     * @return the place; its depth is not a number where nothing is to be covered
+     */
+    public Place least() {
+        Place least = new Place(0, 0, Double.NaN, 0, 0);
+        for (int cell = 0; cell < trueDepth.length; cell++) {
+            Place here = place(cell);
+            if (here.wanted > 0 && !(here.depth >= least.depth)) {
+                least = here;
+            }
+        }
+        return least;
+    }
+
+    /**
+     * The share of the skin that is to be covered and lies shallower than wanted.
+     *
+     * @param slack depth by which a place may fall short (m), zero or more
+     * @return share of the skin to be covered (1); 0 where nothing is to be covered
+     */
+    public double shareBelowWanted(double slack) {
+        double below = 0;
+        double all = 0;
+        for (int cell = 0; cell < trueDepth.length; cell++) {
+            Place here = place(cell);
+            if (here.wanted > 0) {
+                all += here.area;
+                below += here.depth >= here.wanted - slack ? 0 : here.area;
+            }
+        }
+        return all > 0 ? below / all : 0;
+    }
+
+    /**
+     * Connected patches of skin that lie shallower than wanted, the worst place of each.
+     *
+     * @param slack depth by which a place may fall short (m), zero or more
+     * @return the worst places with the area of their patch, the largest patch first
+     */
+    public List<Place> thinPlaces(double slack) {
+        boolean[] seen = new boolean[trueDepth.length];
+        List<Place> found = new ArrayList<>();
+        for (int cell = 0; cell < seen.length; cell++) {
+            if (!seen[cell] && isThin(cell, slack)) {
+                found.add(patch(cell, slack, seen));
+            }
+        }
+        found.sort((a, b) -> Double.compare(b.area, a.area));
+        return found;
+    }
+
+    private Place patch(int start, double slack, boolean[] seen) {
+        Deque<Integer> open = new ArrayDeque<>();
+        open.add(start);
+        seen[start] = true;
+        Place worst = place(start);
+        double area = 0;
+        while (!open.isEmpty()) {
+            int cell = open.poll();
+            Place here = place(cell);
+            area += here.area;
+            if (here.wanted - here.depth > worst.wanted - worst.depth) {
+                worst = here;
+            }
+            int i = cell / around;
+            int j = cell % around;
+            int[] beside = {i > 0 ? cell - around : -1, i + 1 < along ? cell + around : -1,
+                i * around + (j + 1) % around, i * around + (j + around - 1) % around};
+            for (int other : beside) {
+                if (other >= 0 && !seen[other] && isThin(other, slack)) {
+                    seen[other] = true;
+                    open.add(other);
+                }
+            }
+        }
+        return new Place(worst.along, worst.around, worst.depth, worst.wanted, area);
+    }
+
+    private boolean isThin(int cell, double slack) {
+        Place here = place(cell);
+        return here.wanted > 0 && !(here.depth >= here.wanted - slack);
+    }
+
+    private Place place(int cell) {
+        double s = alongAt(cell / around);
+        double angle = aroundAt(cell % around);
+        HullShape shape = covered.hull().shape();
+        double area = shape.radiusAt(s) * 2 * Math.PI / around * shape.length() / along;
+        return new Place(s, angle, trueDepth[cell], covered.wanted(s, angle), area);
+    }
+}

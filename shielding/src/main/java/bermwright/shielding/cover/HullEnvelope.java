@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.cover;
+
+import bermwright.foundation.Vec3;
+import bermwright.shielding.scene.HullEnd;
+import bermwright.shielding.scene.HullPose;
+import bermwright.shielding.scene.HullShape;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The height of the soil that one hull asks for over a place in plan.
+ *
+ * <p>Along the barrel the answer is closed: across the axis it is an arc and its tangents. At the ends it is the
+ * highest cone over a lattice of skin points, fine enough that the dips between them are below a millimetre.
+ */
+final class HullEnvelope {
+    /** Points on an arc of a rim; at a hull of 4 m radius they stand 0.1 m apart and dip by 0.2 mm. */
+    private static final int ARC = 121;
+    private static final int END_ROWS = 25;
+    /** Angle from the crown to which rims are followed (rad); below it no cone of theirs is the highest. */
+    private static final double RIM_REACH = Math.toRadians(100);
+
+    private final CoveredHull covered;
+    private final Repose repose;
+    private final Repose across;
+    private final boolean liesFlat;
+    private final double cosRise;
+    private final double sinRise;
+    private final double eastAlong;
+    private final double northAlong;
+    private final Vec3 base;
+    private final List<SkinPatch> patches = new ArrayList<>();
+    private final List<double[]> fronts = new ArrayList<>();
+
+    HullEnvelope(CoveredHull covered, Repose repose, ElevationGrid ground) {
+        this.covered = covered;
+        this.repose = repose;
+        HullPose pose = covered.hull().pose();
+        base = pose.base();
+        cosRise = Math.hypot(pose.axis().x(), pose.axis().y());
+        sinRise = pose.axis().z();
+        liesFlat = cosRise > repose.cos * (1 + 1e-9);
+        eastAlong = cosRise > 0 ? pose.axis().x() / cosRise : 0;
+        northAlong = cosRise > 0 ? pose.axis().y() / cosRise : 0;
+        across = liesFlat ? new Repose(repose.cos / cosRise) : repose;
+        HullShape shape = covered.hull().shape();
+        rims(shape.barrelStart());
+        rims(shape.barrelEnd());
+        end(false, covered.base(), ground);
+        end(true, covered.far(), ground);
+    }
+
+    private void rims(double along) {
+        CoverThickness t = covered.thickness();
+        double crown = CoverThickness.CROWN_HALF_ANGLE;
+        double r = covered.hull().shape().radius();
+        if (!liesFlat) {
+            arc(along, -Math.PI, Math.PI, Math.max(t.crown(), t.flank()));
+            return;
+        }
+        arc(along, -crown, crown, t.crown());
+        arc(along, crown, RIM_REACH, t.flank());
+        arc(along, -RIM_REACH, -crown, t.flank());
+        if (covered.crownWidth() > 0) {
+            double half = covered.crownWidth() / 2;
+            patches.add(new SkinPatch(new int[] {1, ARC}, 0, repose, (u, v) -> covered.hull().pose()
+                    .point(along, half * (2 * v - 1), r + t.crown())));
+        }
+    }
+
+    private void arc(double along, double from, double to, double thickness) {
+        double r = covered.hull().shape().radius();
+        patches.add(new SkinPatch(new int[] {1, ARC}, thickness, repose, (u, v) -> {
+            double around = from + (to - from) * v;
+            return covered.hull().pose().point(along, r * Math.sin(around), r * Math.cos(around));
+        }));
+    }
+
+    private void end(boolean far, EndCover what, ElevationGrid ground) {
+        HullShape shape = covered.hull().shape();
+        HullEnd end = far ? shape.farEnd() : shape.baseEnd();
+        double tip = far ? shape.length() : 0;
+        if (what != EndCover.COVERED) {
+            if (liesFlat) {
+                Vec3 at = covered.hull().pose().point(tip, 0, 0);
+                double sign = far ? 1 : -1;
+                fronts.add(new double[] {at.x(), at.y(), sign * eastAlong, sign * northAlong,
+                    what == EndCover.OPEN ? ground.height(at.plan()) : Double.NaN});
+            }
+            return;
+        }
+        double thickness = far ? covered.thickness().farEnd() : covered.thickness().baseEnd();
+        double reach = liesFlat ? RIM_REACH : Math.PI;
+        if (end.shape() == HullEnd.Shape.FLAT) {
+            arc(tip, -reach, reach, thickness);
+            return;
+        }
+        double sign = far ? -1 : 1;
+        patches.add(new SkinPatch(new int[] {END_ROWS, ARC}, thickness, repose, (u, v) -> {
+            // Rows crowd towards the tip as the cosine does, so that a dome is followed evenly.
+            double inwards = end.shape() == HullEnd.Shape.DOME ? end.depth() * (1 - Math.cos(u * Math.PI / 2))
+                    : end.depth() * u;
+            return covered.hull().skin(tip + sign * inwards, reach * (2 * v - 1));
+        }));
+    }
+
+    int patches() {
+        return patches.size();
+    }
+
+    /** A point in the middle of a patch, to begin climbing from. */
+    int middle(int patch) {
+        return patches.get(patch).points() / 2;
+    }
+
+    /** The tangent of the stable slope. */
+    double slope() {
+        return repose.tan;
+    }
+
+    /** The highest point any soil of this hull reaches. */
+    double top() {
+        HullShape shape = covered.hull().shape();
+        double highest = Math.max(base.z(), base.z() + shape.length() * sinRise);
+        return highest + shape.radius() * cosRise + covered.thickness().greatest() / repose.cos;
+    }
+
+    /**
+     * The height asked for; negative infinity where the soil of this hull may not lie.
+     *
+     * @param floor  a height below which the answer does not matter (m)
+     * @param starts where the search of each patch last ended; changed
+     */
+    double height(double east, double north, double floor, int[] starts) {
+        double limit = limit(east, north);
+        if (limit <= floor) {
+            return limit;
+        }
+        double best = liesFlat ? barrel(east, north) : Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < patches.size(); i++) {
+            SkinPatch patch = patches.get(i);
+            if (patch.bound(east, north) > Math.max(best, floor)) {
+                starts[i] = patch.climb(east, north, starts[i]);
+                best = Math.max(best, patch.at(starts[i], east, north));
+            }
+        }
+        return Math.min(best, limit);
+    }
+
+    private double limit(double east, double north) {
+        double limit = Double.POSITIVE_INFINITY;
+        for (double[] front : fronts) {
+            double ahead = (east - front[0]) * front[2] + (north - front[1]) * front[3];
+            if (ahead > 0) {
+                return Double.NEGATIVE_INFINITY;
+            }
+            if (!Double.isNaN(front[4])) {
+                limit = Math.min(limit, front[4] - ahead * repose.tan);
+            }
+        }
+        return limit;
+    }
+
+    private double barrel(double east, double north) {
+        double p = (east - base.x()) * eastAlong + (north - base.y()) * northAlong;
+        double q = Math.abs((north - base.y()) * eastAlong - (east - base.x()) * northAlong);
+        CoverThickness t = covered.thickness();
+        double r = covered.hull().shape().radius();
+        double crown = CoverThickness.CROWN_HALF_ANGLE;
+        double best = lift(p, arcHeight(q, r, t.crown(), new double[] {0, crown}));
+        best = Math.max(best, lift(p, arcHeight(q, r, t.flank(), new double[] {crown, Math.PI / 2})));
+        if (covered.crownWidth() > 0) {
+            double out = Math.max(0, q - covered.crownWidth() / 2);
+            best = Math.max(best, lift(p, r + t.crown() - out * across.tan));
+        }
+        return best;
+    }
+
+    /** From a height across the axis to a height in the site; negative infinity beside the barrel's length. */
+    private double lift(double p, double height) {
+        double along = (p + height * sinRise) / cosRise;
+        HullShape shape = covered.hull().shape();
+        if (along < shape.barrelStart() || along > shape.barrelEnd()) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        return base.z() + p * sinRise / cosRise + height / cosRise;
+    }
+
+    /** Height over the axis, across it, of the soil that the skin between two angles asks for. */
+    private double arcHeight(double q, double r, double thickness, double[] angles) {
+        double from = angles[0];
+        double to = angles[1];
+        double outer = r + thickness;
+        double steepest = Math.asin(across.sin);
+        if (q < outer * Math.sin(from) || from >= steepest) {
+            return r * Math.cos(from) + across.rise(Math.abs(q - r * Math.sin(from)), thickness);
+        }
+        double last = Math.min(to, steepest);
+        if (q <= outer * Math.sin(last)) {
+            return Math.sqrt(outer * outer - q * q);
+        }
+        if (last < to) {
+            return outer * across.cos - (q - outer * across.sin) * across.tan;
+        }
+        return r * Math.cos(to) + across.rise(q - r * Math.sin(to), thickness);
+    }
+}

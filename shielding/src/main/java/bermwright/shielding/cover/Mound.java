@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.cover;
+
+import bermwright.foundation.Ring;
+import bermwright.shielding.scene.HullSolid;
+import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.GridFrame;
+import java.util.List;
+
+/** A cover as it stands: the surface, its toe, and the soil placed. */
+public final class Mound {
+    private final ElevationGrid ground;
+    private final ElevationGrid finished;
+    private final double[] asked;
+    private final List<CoveredHull> hulls;
+
+    Mound(ElevationGrid ground, ElevationGrid finished, double[] asked, List<CoveredHull> hulls) {
+        this.ground = ground;
+        this.finished = finished;
+        this.asked = asked;
+        this.hulls = List.copyOf(hulls);
+    }
+
+    /**
+     * The ground under the mound.
+     *
+     * @return the ground
+     */
+    public ElevationGrid ground() {
+        return ground;
+    }
+
+    /**
+     * The surface with the mound on it.
+     *
+     * @return the surface, on the ground's grid
+     */
+    public ElevationGrid finished() {
+        return finished;
+    }
+
+    /**
+     * The hulls under it.
+     *
+     * @return the hulls with their covers
+     */
+    public List<CoveredHull> hulls() {
+        return hulls;
+    }
+
+    /**
+     * The outlines where the mound meets the ground, holes in it included.
+     *
+     * @return closed outlines; those of a mound that runs off the grid close along its edge
+     */
+    public List<Ring> toes() {
+        double[] rise = new double[asked.length];
+        double[] heights = ground.heights();
+        double least = -ground.frame().spacing();
+        for (int i = 0; i < rise.length; i++) {
+            double d = asked[i] - heights[i];
+            rise[i] = Double.isNaN(d) ? least : Math.max(least, d);
+        }
+        return ZeroLine.rings(ground.frame(), rise);
+    }
+
+    /**
+     * Whether the mound is still above the ground at the edge of the grid or beside a hole in it, so that its toe
+     * never meets known ground.
+     *
+     * @return true where it does
+     */
+    public boolean runsOffTheGround() {
+        GridFrame frame = ground.frame();
+        for (int row = 0; row < frame.rows(); row++) {
+            for (int column = 0; column < frame.columns(); column++) {
+                int at = row * frame.columns() + column;
+                double h = ground.height(row, column);
+                boolean edge = row == 0 || column == 0 || row == frame.rows() - 1 || column == frame.columns() - 1;
+                if (asked[at] > h && edge || Double.isNaN(h) && asked[at] > Double.NEGATIVE_INFINITY
+                        && besideMound(row, column)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private boolean besideMound(int row, int column) {
+        GridFrame frame = ground.frame();
+        for (int r = Math.max(0, row - 1); r <= Math.min(frame.rows() - 1, row + 1); r++) {
+            for (int c = Math.max(0, column - 1); c <= Math.min(frame.columns() - 1, column + 1); c++) {
+                if (asked[r * frame.columns() + c] > ground.height(r, c)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Soil placed: what lies between ground and mound, less what the hulls take up there.
+     *
+     * @return volume (m3), zero or more
+     */
+    public double placedVolume() {
+        double volume = SoilVolume.between(ground, finished);
+        for (CoveredHull hull : hulls) {
+            volume -= takenUpBy(hull.hull());
+        }
+        return Math.max(0, volume);
+    }
+
+    /**
+     * What one hull takes up between ground and mound.
+     *
+     * @param hull the hull
+     * @return volume (m3), zero to the hull's own
+     */
+    public double takenUpBy(HullSolid hull) {
+        return SoilVolume.hullBetween(hull, ground, finished);
+    }
+}

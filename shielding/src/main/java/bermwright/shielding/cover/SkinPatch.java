@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.cover;
+
+import bermwright.foundation.Vec3;
+import java.util.function.BiFunction;
+
+/**
+ * A patch of skin as a lattice of points, each with the cone of soil it needs above it.
+ *
+ * <p>Over a convex patch the height of the highest cone has one summit, so the search climbs from the last answer.
+ */
+final class SkinPatch {
+    private final double[] x;
+    private final double[] y;
+    private final double[] z;
+    private final int rows;
+    private final int columns;
+    private final double thickness;
+    private final Repose repose;
+    private final double middleX;
+    private final double middleY;
+    private final double spread;
+    private final double top;
+
+    SkinPatch(int[] size, double thickness, Repose repose, BiFunction<Double, Double, Vec3> at) {
+        rows = size[0];
+        columns = size[1];
+        this.thickness = thickness;
+        this.repose = repose;
+        x = new double[rows * columns];
+        y = new double[x.length];
+        z = new double[x.length];
+        double sumX = 0;
+        double sumY = 0;
+        double highest = Double.NEGATIVE_INFINITY;
+        for (int r = 0; r < rows; r++) {
+            for (int c = 0; c < columns; c++) {
+                Vec3 p = at.apply(rows == 1 ? 0.5 : r / (rows - 1.0), columns == 1 ? 0.5 : c / (columns - 1.0));
+                int i = r * columns + c;
+                x[i] = p.x();
+                y[i] = p.y();
+                z[i] = p.z();
+                sumX += p.x();
+                sumY += p.y();
+                highest = Math.max(highest, p.z());
+            }
+        }
+        middleX = sumX / x.length;
+        middleY = sumY / x.length;
+        double far = 0;
+        for (int i = 0; i < x.length; i++) {
+            far = Math.max(far, Math.hypot(x[i] - middleX, y[i] - middleY));
+        }
+        spread = far;
+        top = highest;
+    }
+
+    int points() {
+        return x.length;
+    }
+
+    /** No cone of this patch is higher than this. */
+    double bound(double east, double north) {
+        double away = Math.max(0, Math.hypot(east - middleX, north - middleY) - spread);
+        return top + repose.rise(away, thickness);
+    }
+
+    /** The point whose cone is highest, climbing from another. */
+    int climb(double east, double north, int from) {
+        int best = from;
+        double height = at(best, east, north);
+        boolean moved = true;
+        while (moved) {
+            moved = false;
+            int row = best / columns;
+            int column = best % columns;
+            for (int r = Math.max(0, row - 1); r <= Math.min(rows - 1, row + 1); r++) {
+                for (int c = Math.max(0, column - 1); c <= Math.min(columns - 1, column + 1); c++) {
+                    double h = at(r * columns + c, east, north);
+                    if (h > height) {
+                        height = h;
+                        best = r * columns + c;
+                        moved = true;
+                    }
+                }
+            }
+        }
+        return best;
+    }
+
+    double at(int point, double east, double north) {
+        double dx = east - x[point];
+        double dy = north - y[point];
+        return z[point] + repose.rise(Math.sqrt(dx * dx + dy * dy), thickness);
+    }
+}

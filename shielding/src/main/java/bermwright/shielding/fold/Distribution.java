@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.fold;
+
+import bermwright.foundation.Require;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** How areal density is spread over the sky of one station, from the thinnest direction to the thickest. */
+public final class Distribution {
+    private final double[] arealDensity;
+    private final double[] share;
+    private final SkyView.Direction thinnest;
+
+    private Distribution(double[] arealDensity, double[] share, SkyView.Direction thinnest) {
+        this.arealDensity = arealDensity;
+        this.share = share;
+        this.thinnest = thinnest;
+    }
+
+    /**
+     * Sorts a view.
+     *
+     * @param view            what a station sees
+     * @param skinEquivalence what one unit of skin counts as in soil (1), positive
+     * @return the distribution
+     */
+    public static Distribution of(SkyView view, double skinEquivalence) {
+        List<SkyView.Direction> all = new ArrayList<>();
+        view.forEach(all::add);
+        all.sort(Comparator.comparingDouble(d -> d.arealDensity(skinEquivalence)));
+        double[] x = new double[all.size()];
+        double[] upTo = new double[all.size()];
+        double sum = 0;
+        for (int i = 0; i < x.length; i++) {
+            x[i] = all.get(i).arealDensity(skinEquivalence);
+            sum += 2 * all.get(i).share();
+            upTo[i] = sum;
+        }
+        return new Distribution(x, upTo, all.get(0));
+    }
+
+    /**
+     * The least areal density of any direction looked along.
+     *
+     * @return areal density (kg/m2)
+     */
+    public double least() {
+        return arealDensity[0];
+    }
+
+    /**
+     * The areal density that a share of the sky stays below.
+     *
+     * @param skyShare share of the sky (1), 0 to 1
+     * @return areal density (kg/m2)
+     */
+    public double below(double skyShare) {
+        Require.within("share of the sky", skyShare, 0, 1, "1");
+        int i = java.util.Arrays.binarySearch(share, skyShare);
+        int at = i >= 0 ? i : -i - 1;
+        return arealDensity[Math.min(at, arealDensity.length - 1)];
+    }
+
+    /**
+     * The areal density that half the sky stays below.
+     *
+     * @return areal density (kg/m2)
+     */
+    public double median() {
+        return below(0.5);
+    }
+
+    /**
+     * The direction with the least areal density.
+     *
+     * @return the direction
+     */
+    public SkyView.Direction thinnest() {
+        return thinnest;
+    }
+}

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.raycast;
+
+import bermwright.foundation.Vec3;
+import bermwright.shielding.scene.HullCrossing;
+import bermwright.shielding.scene.HullSolid;
+import bermwright.shielding.scene.LocalRay;
+
+/** One hull as seen from one station: turns rays into the hull's axes and finds where they cross it. */
+final class HullSight {
+    private final HullSolid hull;
+    private final LocalRay ray = new LocalRay();
+    private final Vec3 upLocal;
+    private final double toEast;
+    private final double toNorth;
+    final boolean inside;
+    final HullCrossing crossing = new HullCrossing();
+    boolean ahead;
+    boolean crossed;
+    double enter;
+    double leave;
+    private Vec3 planLocal = Vec3.ZERO;
+
+    HullSight(HullSolid hull, Vec3 station) {
+        this.hull = hull;
+        Vec3 local = hull.pose().local(station);
+        ray.origin(local.x(), local.y(), local.z());
+        upLocal = hull.pose().turned(Vec3.UP);
+        inside = hull.contains(station);
+        Vec3 middle = hull.middle();
+        toEast = middle.x() - station.x();
+        toNorth = middle.y() - station.y();
+    }
+
+    /** Turns to an azimuth; afterwards {@link #ahead} says whether any ray of it can meet the hull. */
+    void face(double east, double north) {
+        double aside = Math.abs(toEast * north - toNorth * east);
+        double along = toEast * east + toNorth * north;
+        ahead = inside || aside <= hull.reach() && along > -hull.reach();
+        if (ahead) {
+            planLocal = hull.pose().turned(new Vec3(east, north, 0));
+        }
+    }
+
+    /** Looks along one elevation; afterwards {@link #crossed}, {@link #enter} and {@link #leave} hold. */
+    void look(double cos, double sin) {
+        ray.step(cos * planLocal.x() + sin * upLocal.x(), cos * planLocal.y() + sin * upLocal.y(),
+                cos * planLocal.z() + sin * upLocal.z());
+        crossed = hull.shape().cross(ray, crossing) && crossing.leave() > 0;
+        enter = inside ? 0 : Math.max(0, crossing.enter());
+        leave = crossing.leave();
+    }
+
+    boolean holds(double distance) {
+        return crossed && distance > enter + 1e-7 && distance < leave - 1e-7;
+    }
+
+    double skinIn() {
+        return !inside && crossing.enter() > 0 ? hull.shape().skin() * crossing.enterSlant() : 0;
+    }
+
+    double skinOut() {
+        return hull.shape().skin() * crossing.leaveSlant();
+    }
+}

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.raycast;
+
+import java.util.Arrays;
+
+/** What a fan of rays of one azimuth crosses on its way to the sky; to be filled again and again by one thread. */
+public final class SkyRays {
+    double[] placed = new double[0];
+    double[] inPlace = new double[0];
+    double[] skin = new double[0];
+    double[] slant = new double[0];
+    int count;
+    int beyondEdge;
+
+    /** Rays to be filled. */
+    public SkyRays() {
+    }
+
+    void room(int rays) {
+        count = rays;
+        if (placed.length < rays) {
+            placed = new double[rays];
+            inPlace = new double[rays];
+            skin = new double[rays];
+            slant = new double[rays];
+        }
+    }
+
+    /**
+     * How many rays there are.
+     *
+     * @return the number (1)
+     */
+    public int count() {
+        return count;
+    }
+
+    /**
+     * Placed soil on the way.
+     *
+     * @param ray number of the ray (1), 0 for the lowest
+     * @return areal density (kg/m2)
+     */
+    public double placed(int ray) {
+        return placed[ray];
+    }
+
+    /**
+     * Undisturbed soil on the way.
+     *
+     * @param ray number of the ray (1), 0 for the lowest
+     * @return areal density (kg/m2)
+     */
+    public double inPlace(int ray) {
+        return inPlace[ray];
+    }
+
+    /**
+     * Skins on the way, at a slant.
+     *
+     * @param ray number of the ray (1), 0 for the lowest
+     * @return areal density (kg/m2)
+     */
+    public double skin(int ray) {
+        return skin[ray];
+    }
+
+    /**
+     * How much longer the way through a thin layer of the surface is than the layer is thick, where the ray comes
+     * out, measured in the ray's vertical plane.
+     *
+     * @param ray number of the ray (1), 0 for the lowest
+     * @return slant (1), 1 to 20; 1 where the ray crosses no soil
+     */
+    public double slant(int ray) {
+        return slant[ray];
+    }
+
+    /**
+     * Rays that were still in soil at the edge of the known ground; beyond it level ground is assumed.
+     *
+     * @return the number of such rays (1), always the lowest ones
+     */
+    public int beyondEdge() {
+        return beyondEdge;
+    }
+
+    /**
+     * A copy of everything the rays crossed.
+     *
+     * @return rows placed, in place, skin and slant, each as long as there are rays
+     */
+    public double[][] copy() {
+        return new double[][] {Arrays.copyOf(placed, count), Arrays.copyOf(inPlace, count),
+            Arrays.copyOf(skin, count), Arrays.copyOf(slant, count)};
+    }
+}

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.scene;
+
+import bermwright.foundation.Vec3;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Everything a ray can cross: soil, hulls and tunnels, walls.
+ *
+ * @param soil  ground and mound
+ * @param hulls hulls and tunnels; where two overlap the skin of one inside the other is taken as cut away
+ * @param walls walls that stand on the ground
+ */
+public record Scene(Soil soil, List<HullSolid> hulls, List<WallSolid> walls) {
+    /** Copies the lists. */
+    public Scene {
+        Objects.requireNonNull(soil, "soil");
+        hulls = List.copyOf(hulls);
+        walls = List.copyOf(walls);
+    }
+
+    /**
+     * A scene without walls.
+     *
+     * @param soil  ground and mound
+     * @param hulls hulls and tunnels
+     */
+    public Scene(Soil soil, List<HullSolid> hulls) {
+        this(soil, hulls, List.of());
+    }
+
+    /**
+     * Hulls that a point lies in.
+     *
+     * @param point the point
+     * @return the hulls, none where it lies outside all
+     */
+    public List<HullSolid> around(Vec3 point) {
+        List<HullSolid> found = new ArrayList<>();
+        for (HullSolid hull : hulls) {
+            if (hull.contains(point)) {
+                found.add(hull);
+            }
+        }
+        return found;
+    }
+
+    /**
+     * Whether a point lies in soil: below the finished surface and inside no hull.
+     *
+     * @param point the point
+     * @return true where it is buried
+     */
+    public boolean isInSoil(Vec3 point) {
+        return point.z() < soil.finished().height(point.plan()) && around(point).isEmpty();
+    }
+}

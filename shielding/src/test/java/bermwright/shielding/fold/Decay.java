@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.fold;
+
+import bermwright.foundation.ModelNote;
+import bermwright.shielding.dose.Band;
+import bermwright.shielding.dose.Response;
+
+/** A response that falls as e^(-x/length), for tests. */
+record Decay(double length, double deepest, double groundReturn) implements Response {
+    Decay(double length) {
+        this(length, 1e9, 0);
+    }
+
+    @Override
+    public double isotropicDose(double arealDensity) {
+        return 2 * Math.exp(-arealDensity / length);
+    }
+
+    @Override
+    public double openGroundReturn() {
+        return groundReturn;
+    }
+
+    @Override
+    public Band band(double arealDensity) {
+        return new Band(0.5, 2);
+    }
+
+    @Override
+    public double skinEquivalence() {
+        return 0.5;
+    }
+
+    @Override
+    public Per per() {
+        return Per.DAY;
+    }
+
+    @Override
+    public ModelNote note() {
+        return new ModelNote("decay", "e^(-x/length)", "tests", "none", ModelNote.Status.COMPUTED, "tests");
+    }
+}

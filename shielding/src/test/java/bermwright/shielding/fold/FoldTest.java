@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.fold;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bermwright.foundation.Azimuth;
+import bermwright.foundation.Vec3;
+import bermwright.shielding.cover.CoveredHull;
+import bermwright.shielding.cover.LeastCover;
+import bermwright.shielding.dose.Response;
+import bermwright.shielding.raycast.SceneRays;
+import bermwright.shielding.scene.DensityProfile;
+import bermwright.shielding.scene.HullEnd;
+import bermwright.shielding.scene.HullPose;
+import bermwright.shielding.scene.HullShape;
+import bermwright.shielding.scene.HullSolid;
+import bermwright.shielding.scene.Scene;
+import bermwright.shielding.scene.Soil;
+import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.GridFrame;
+import java.util.List;
+import java.util.Random;
+import org.apache.commons.math3.analysis.integration.SimpsonIntegrator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class FoldTest {
+    /** What a fold is asked to settle to. */
+    private static final double SETTLED = 0.005;
+    /** Gauss nodes in 8 panels or more leave less of E2 than this. */
+    private static final double QUADRATURE = 1e-3;
+    private static final double EXACT = 1e-9;
+    private static final double DENSITY = 1600;
+    private static final GridFrame FRAME = new GridFrame(121, 121, -60, -60, 1);
+
+    /** A station under a slab of soil that reaches past the grid's edge: level ground above its head. */
+    private static SceneRays slab(double thickness, double skin) {
+        ElevationGrid flat = ElevationGrid.sampled(FRAME, (e, n) -> 0);
+        HullSolid pin = new HullSolid("A", new HullShape(1e-3, 1e-3, HullEnd.FLAT, HullEnd.FLAT, skin),
+                HullPose.lying(new Vec3(0.1, 0.1, -thickness), Azimuth.ofDegrees(0), 0));
+        return SceneRays.of(new Scene(Soil.bare(flat, DensityProfile.uniform(DENSITY)), List.of(pin)));
+    }
+
+    private static double skyShare(SceneRays scene, Vec3 station, Response response) {
+        SkyView view = SkyView.settled(scene, station, List.of(response), SETTLED);
+        return FoldedDose.of(view, response, scene.scene().soil(), Tolerances.NONE).skyShare();
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.05, 0.3, 1, 2.5})
+    void flatSlabGivesTheSecondExponentialIntegral(double thickness) {
+        double length = 500;
+        double x = thickness * DENSITY / length;
+        double secondIntegral = new SimpsonIntegrator(1e-10, 1e-14, 3, 40).integrate(100_000_000,
+                mu -> mu == 0 ? 0 : Math.exp(-x / mu), 0, 1);
+        double share = skyShare(slab(thickness, 0), new Vec3(0, 0, -thickness), new Decay(length));
+        assertEquals(secondIntegral, share, secondIntegral * SETTLED);
+    }
+
+    /** The identity that ties slab and ball: half the integral of the response over the cosine. */
+    @Test
+    void flatSlabGivesHalfTheIntegralOverTheCosine() {
+        Response response = new Decay(900);
+        double thickness = 1.2;
+        double half = 0.5 * new SimpsonIntegrator(1e-10, 1e-14, 3, 40).integrate(100_000_000,
+                mu -> mu == 0 ? 0 : response.isotropicDose(DENSITY * thickness / mu), 0, 1);
+        SceneRays scene = slab(thickness, 0);
+        SkyView view = SkyView.settled(scene, new Vec3(0, 0, -thickness), List.of(response), SETTLED);
+        assertEquals(half, FoldedDose.of(view, response, scene.scene().soil(), Tolerances.NONE).fromSky(),
+                half * QUADRATURE);
+    }
+
+    /** A half ball of skin around the station: every direction crosses the same mass. */
+    @Test
+    void domeGivesTheResponseItself() {
+        double skin = 700;
+        ElevationGrid flat = ElevationGrid.sampled(FRAME, (e, n) -> -20);
+        HullSolid ball = new HullSolid("A", new HullShape(10, 5, HullEnd.dome(5), HullEnd.dome(5), skin),
+                HullPose.lying(new Vec3(-5, 0, 0), Azimuth.ofDegrees(90), 0));
+        SceneRays scene = SceneRays.of(new Scene(Soil.bare(flat, DensityProfile.uniform(DENSITY)), List.of(ball)));
+        Decay response = new Decay(500);
+        assertEquals(Math.exp(-skin * response.skinEquivalence() / 500),
+                skyShare(scene, new Vec3(0, 0, 0), response), EXACT);
+    }
+
+    /** Skin of a long cylinder seen from its axis: mass over the sine of the angle to the axis. */
+    @Test
+    void longCylinderGivesItsOwnIntegral() {
+        double skin = 600;
+        ElevationGrid flat = ElevationGrid.sampled(FRAME, (e, n) -> -50);
+        HullSolid pipe = new HullSolid("A", new HullShape(8000, 2, HullEnd.FLAT, HullEnd.FLAT, skin),
+                HullPose.lying(new Vec3(-4000, 0, 0), Azimuth.ofDegrees(90), 0));
+        SceneRays scene = SceneRays.of(new Scene(Soil.bare(flat, DensityProfile.uniform(DENSITY)), List.of(pipe)));
+        Decay response = new Decay(500);
+        double x = skin * response.skinEquivalence() / 500;
+        double expected = new SimpsonIntegrator(1e-10, 1e-14, 3, 40).integrate(100_000_000,
+                a -> a == 0 ? 0 : Math.sin(a) * Math.exp(-x / Math.sin(a)), 0, Math.PI / 2);
+        assertEquals(expected, skyShare(scene, new Vec3(0, 0, 0), response), expected * SETTLED);
+    }
+
+    @Test
+    void openSkyGivesOneAndTheWholeGroundReturn() {
+        SceneRays scene = slab(0, 0);
+        Decay response = new Decay(500, 1e9, 0.25);
+        SkyView view = SkyView.settled(scene, new Vec3(3, 3, 1), List.of(response), SETTLED);
+        FoldedDose dose = FoldedDose.of(view, response, scene.scene().soil(), Tolerances.NONE);
+        assertEquals(1, dose.fromSky(), EXACT);
+        assertEquals(0.25, dose.groundReturn(), EXACT);
+        assertEquals(1.25 * 0.5, dose.low(), EXACT);
+        assertEquals(1.25 * 2, dose.high(), EXACT);
+    }
+
+    /** The claim of half a per cent, held against a million random directions cast one by one. */
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12})
+    void settlesToHalfAPerCentOfAMillionDirections(long seed) {
+        SceneRays scene = covered(Math.toRadians(20 + 40 * (seed - 11)));
+        HullSolid hull = scene.scene().hulls().get(0);
+        Vec3 station = hull.pose().point(seed - 10, 0.7, -1);
+        Response response = new Decay(300);
+        SkyView view = SkyView.settled(scene, station, List.of(response), SETTLED);
+        double ours = FoldedDose.of(view, response, scene.scene().soil(), Tolerances.NONE).fromSky();
+        Random random = new Random(seed);
+        int many = 1_000_000;
+        double sum = 0;
+        double squares = 0;
+        for (int i = 0; i < many; i++) {
+            double turn = 2 * Math.PI * random.nextDouble();
+            double sine = random.nextDouble();
+            double cosine = Math.sqrt(1 - sine * sine);
+            double dose = response.isotropicDose(scene.ray(station,
+                    new Vec3(cosine * Math.sin(turn), cosine * Math.cos(turn), sine))
+                    .arealDensity(response.skinEquivalence())) / 2;
+            sum += dose;
+            squares += dose * dose;
+        }
+        double mean = sum / many;
+        double chance = 3 * Math.sqrt((squares / many - mean * mean) / many);
+        assertEquals(mean, ours, SETTLED * mean + chance, "seed " + seed + ", " + view.directions() + " directions");
+        assertTrue(chance < SETTLED * mean, "a million directions leave " + chance / mean);
+        assertTrue(view.openShare() < SETTLED);
+    }
+
+    private static SceneRays covered(double azimuth) {
+        ElevationGrid ground = ElevationGrid.sampled(FRAME,
+                (e, n) -> 0.03 * e + 0.4 * Math.sin(e / 9) * Math.cos(n / 7));
+        HullSolid hull = new HullSolid("A", new HullShape(16, 2.5, HullEnd.FLAT, HullEnd.cone(2), 60),
+                HullPose.lying(new Vec3(0, 0, 2.6), new Azimuth(azimuth), 0.03));
+        CoveredHull wish = new CoveredHull(hull, bermwright.shielding.cover.CoverThickness.uniform(1.5),
+                bermwright.shielding.cover.EndCover.OPEN, bermwright.shielding.cover.EndCover.COVERED, 0);
+        ElevationGrid finished = LeastCover.over(ground, List.of(wish), Math.toRadians(33), List.of()).finished();
+        return SceneRays.of(new Scene(new Soil(ground, finished, DENSITY, DensityProfile.lunarSoilInPlace()),
+                List.of(hull)));
+    }
+}
