@@ -10,8 +10,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.DoubleBinaryOperator;
-import java.util.function.IntFunction;
 
 /**
  * Heights at the nodes of a regular grid; never changes once made, so it can be shared between threads.
@@ -55,25 +55,6 @@ public final class ElevationGrid {
     }
 
     /**
-     * A grid whose rows are handed over one after another, so that big grids are held only once.
-     *
-     * @param frame where the nodes lie
-     * @param row   heights (m) of a row by its number, 0 southernmost, {@code NaN} where missing; copied
-     * @return the grid
-     * @throws IllegalArgumentException if a row has another length than the frame or an infinite height
-     */
-    public static ElevationGrid byRows(GridFrame frame, IntFunction<double[]> row) {
-        double[] heights = new double[frame.size()];
-        for (int r = 0; r < frame.rows(); r++) {
-            double[] one = row.apply(r);
-            Require.that(one.length == frame.columns(), "a row of %s heights for %s columns.", one.length,
-                    frame.columns());
-            System.arraycopy(one, 0, heights, r * frame.columns(), one.length);
-        }
-        return checked(frame, heights, 1);
-    }
-
-    /**
      * A grid from a formula.
      *
      * @param frame  where the nodes lie
@@ -88,6 +69,40 @@ public final class ElevationGrid {
                         height.applyAsDouble(frame.east(column), frame.north(row));
             }
         }
+        return checked(frame, heights, 1);
+    }
+
+    /** Takes the heights of a grid that is being filled; safe from many threads as long as they share no node. */
+    @FunctionalInterface
+    public interface HeightSink {
+        /**
+         * Takes a run of heights along a row.
+         *
+         * @param row     row (1), 0 is the southernmost
+         * @param column  column of the first height (1), 0 is the westernmost
+         * @param heights heights (m), {@code NaN} where missing; the first {@code count} are copied
+         * @param count   how many (1), not past the row's end
+         */
+        void put(int row, int column, double[] heights, int count);
+    }
+
+    /**
+     * A grid filled piece by piece, so that a big one is held only once; nodes never filled are missing.
+     *
+     * @param frame where the nodes lie
+     * @param fill  fills the nodes before it returns
+     * @return the grid
+     * @throws IllegalArgumentException if a run leaves the frame or a height is infinite
+     */
+    public static ElevationGrid filled(GridFrame frame, Consumer<HeightSink> fill) {
+        double[] heights = new double[frame.size()];
+        Arrays.fill(heights, Double.NaN);
+        fill.accept((row, column, run, count) -> {
+            Require.that(row >= 0 && row < frame.rows() && column >= 0 && count >= 0
+                    && column + count <= frame.columns(), "%s heights from row %s, column %s leave the grid.", count,
+                    row, column);
+            System.arraycopy(run, 0, heights, row * frame.columns() + column, count);
+        });
         return checked(frame, heights, 1);
     }
 
@@ -376,10 +391,12 @@ public final class ElevationGrid {
         int lastRow = (int) Math.min(frame.rows() - 1, Math.ceil((northeast.north() - frame.south()) / s));
         Require.that(firstColumn < lastColumn && firstRow < lastRow, "no cell of the grid lies in the window.");
         GridFrame part = frame.part(firstRow, firstColumn, lastRow, lastColumn);
-        return byRows(part, row -> {
-            int start = (firstRow + row) * frame.columns() + firstColumn;
-            return Arrays.copyOfRange(heights, start, start + part.columns());
-        }).withMetreScale(metreScale);
+        double[] kept = new double[part.size()];
+        for (int row = 0; row < part.rows(); row++) {
+            System.arraycopy(heights, (firstRow + row) * frame.columns() + firstColumn, kept, row * part.columns(),
+                    part.columns());
+        }
+        return new ElevationGrid(part, kept, metreScale);
     }
 
     /**

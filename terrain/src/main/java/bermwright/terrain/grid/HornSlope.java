@@ -2,6 +2,7 @@
 package bermwright.terrain.grid;
 
 import bermwright.foundation.Azimuth;
+import bermwright.foundation.Require;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -14,6 +15,8 @@ import java.util.stream.IntStream;
  * @see "Horn (1981), Hill shading and the reflectance map, Proceedings of the IEEE 69, 14-47"
  */
 public final class HornSlope {
+    private static final double BINS_PER_DEGREE = 100;
+
     private HornSlope() {
     }
 
@@ -83,5 +86,35 @@ public final class HornSlope {
             }
         });
         return slopes;
+    }
+
+    /**
+     * Slopes that given shares of the ground stay below.
+     *
+     * @param grid   the ground
+     * @param shares shares of the nodes with a slope (1), 0 to 1 each
+     * @return angles to the level (rad), one for each share, right to 0.005 degree; {@code NaN} where no node has a
+     *     slope
+     */
+    public static double[] quantiles(ElevationGrid grid, double... shares) {
+        int[] counts = new int[(int) (90 * BINS_PER_DEGREE) + 1];
+        long total = 0;
+        for (double slope : slopes(grid)) {
+            if (!Double.isNaN(slope)) {
+                counts[(int) (Math.toDegrees(slope) * BINS_PER_DEGREE)]++;
+                total++;
+            }
+        }
+        double[] quantiles = new double[shares.length];
+        for (int i = 0; i < shares.length; i++) {
+            double wanted = Require.within("share of the ground", shares[i], 0, 1, "1") * total;
+            int bin = 0;
+            long below = 0;
+            while (bin < counts.length - 1 && below + counts[bin] < wanted) {
+                below += counts[bin++];
+            }
+            quantiles[i] = total == 0 ? Double.NaN : Math.toRadians((bin + 0.5) / BINS_PER_DEGREE);
+        }
+        return quantiles;
     }
 }
