@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.cli;
+
+import bermwright.foundation.Progress;
+import java.io.PrintStream;
+
+/** Writes progress to standard error: one line that is written over on a screen, one line a step elsewhere. */
+final class ConsoleProgress implements Progress {
+    /** How long the end of the program waits for work that was asked to stop. */
+    static final long PATIENCE_MILLIS = 5000;
+    private static final long PAUSE_NANOS = 100_000_000;
+
+    private final PrintStream err;
+    private final boolean onScreen;
+    private volatile boolean cancelled;
+    private String step = "";
+    private long lastWritten;
+    private boolean lineOpen;
+
+    ConsoleProgress(PrintStream err, boolean onScreen) {
+        this.err = err;
+        this.onScreen = onScreen;
+    }
+
+    void cancel() {
+        cancelled = true;
+    }
+
+    @Override
+    public synchronized void report(double share, String what) {
+        boolean isNew = !what.equals(step);
+        long now = System.nanoTime();
+        if (!isNew && (!onScreen || now - lastWritten < PAUSE_NANOS)) {
+            return;
+        }
+        step = what;
+        lastWritten = now;
+        long percent = Math.round(100 * Math.max(0, Math.min(1, share)));
+        if (onScreen) {
+            err.printf("\r\033[K%3d %%  %s", percent, what);
+            lineOpen = true;
+        } else {
+            err.printf("%3d %%  %s%n", percent, what);
+        }
+        err.flush();
+    }
+
+    /** Clears the line on a screen, so that what comes next starts on a clean one. */
+    synchronized void end() {
+        if (lineOpen) {
+            err.print("\r\033[K");
+            err.flush();
+            lineOpen = false;
+        }
+    }
+
+    @Override
+    public boolean isCancelled() {
+        return cancelled;
+    }
+}
