@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.rules.demosite;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.core.importer.Location;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The house's rules hold, and each of them catches a class planted to break it. */
+class ArchitectureTest {
+    private static final ImportOption MAIN_CODE_ONLY = new ImportOption() {
+        @Override
+        public boolean includes(Location location) {
+            return !location.contains("/test-classes/") && !location.contains("-tests.jar");
+        }
+    };
+    private static final JavaClasses HOUSE = new ClassFileImporter().withImportOption(MAIN_CODE_ONLY)
+            .importPackages("bermwright");
+
+    static Stream<Arguments> rules() {
+        return Stream.of(
+                Arguments.of(House.SCREENS_IN_THE_EDITOR_ONLY, List.of("bermwright.report.planted")),
+                Arguments.of(House.POLYGONS_IN_TWO_ROOMS_ONLY, List.of("bermwright.site.planted")),
+                Arguments.of(House.REFERENCE_SYSTEMS_IN_ONE_ROOM_ONLY, List.of("bermwright.site.planted")),
+                Arguments.of(House.NO_FILES_IN_LOWERING, List.of("bermwright.lowering.planted")),
+                Arguments.of(House.FRONT_ENDS_ASK_AND_DO_NOT_COMPUTE, List.of("bermwright.cli.planted")),
+                Arguments.of(House.ARROWS, List.of("bermwright.terrain.planted")),
+                Arguments.of(House.ARROWS, List.of("bermwright.shielding.planted")),
+                Arguments.of(House.NO_RINGS_OF_PACKAGES, List.of("bermwright.site.planted.ring")));
+    }
+
+    @ParameterizedTest
+    @MethodSource("rules")
+    void theHouseKeepsTheRule(ArchRule rule, List<String> planted) {
+        rule.allowEmptyShould(true).check(HOUSE);
+    }
+
+    @ParameterizedTest
+    @MethodSource("rules")
+    void theRuleCatchesWhatWasPlanted(ArchRule rule, List<String> planted) {
+        JavaClasses all = new ClassFileImporter().importPackages(planted.toArray(String[]::new));
+        assertFalse(all.isEmpty());
+        assertTrue(rule.evaluate(all).hasViolation(), "nothing caught in " + planted);
+    }
+
+    @Test
+    void everyRoomWasLookedAt() {
+        for (String room : List.of("foundation", "terrain.grid", "shielding.dose", "lowering.sequence", "site.planfile",
+                "cli")) {
+            assertTrue(HOUSE.stream().anyMatch(c -> c.getPackageName().equals("bermwright." + room)), room);
+        }
+    }
+}
