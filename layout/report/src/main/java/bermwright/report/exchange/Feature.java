@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report.exchange;
+
+import bermwright.foundation.Require;
+import bermwright.foundation.Vec3;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * A thing on the site, as other programs read it.
+ *
+ * @param layer      layer it belongs to: lower-case letters, digits and _
+ * @param id         its id
+ * @param shape      point, line or area
+ * @param places     its places in projected metres, heights in metres ({@code NaN} where not known); an area's last
+ *                   place is not repeated
+ * @param attributes further values, each name ending in its unit where it has one; numbers or words
+ */
+public record Feature(String layer, String id, Shape shape, List<Vec3> places, Map<String, Object> attributes) {
+    /** Copies places and attributes; refuses too few places and attributes that are neither numbers nor words. */
+    public Feature {
+        places = List.copyOf(places);
+        attributes = Collections.unmodifiableMap(new LinkedHashMap<>(attributes));
+        Require.that(layer.matches("[a-z][a-z0-9_]*"), "layer is %s; accepted: a-z, 0-9 and _",
+                layer);
+        Require.that(places.size() >= shape.least, "%s %s has %s places; at least %s are needed.",
+                shape.name().toLowerCase(Locale.ROOT), id, places.size(), shape.least);
+        attributes.forEach((key, value) -> Require.that(
+                value instanceof Double || value instanceof Long || value instanceof String,
+                "attribute %s is a %s; accepted: a number or words", key, value.getClass().getSimpleName()));
+    }
+
+    /** Kinds of geometry. */
+    public enum Shape {
+        /** One place. */
+        POINT(1),
+        /** Two places or more. */
+        LINE(2),
+        /** Three corners or more. */
+        AREA(3);
+
+        private final int least;
+
+        Shape(int least) {
+            this.least = least;
+        }
+    }
+
+    /**
+     * The places of an area with the first repeated at the end, anticlockwise; other shapes as they are.
+     *
+     * @return the places
+     */
+    List<Vec3> closed() {
+        if (shape != Shape.AREA) {
+            return places;
+        }
+        double twice = 0;
+        for (int i = 0; i < places.size(); i++) {
+            Vec3 a = places.get(i).minus(places.get(0));
+            Vec3 b = places.get((i + 1) % places.size()).minus(places.get(0));
+            twice += a.x() * b.y() - b.x() * a.y();
+        }
+        List<Vec3> ring = new ArrayList<>(places);
+        if (twice < 0) {
+            Collections.reverse(ring);
+        }
+        ring.add(ring.get(0));
+        return ring;
+    }
+}

@@ -1,0 +1,222 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report.map;
+
+import bermwright.foundation.Point;
+import bermwright.foundation.Vec3;
+import bermwright.report.drawing.Dot;
+import bermwright.report.drawing.Drawing;
+import bermwright.report.drawing.Ink;
+import bermwright.report.drawing.Labels;
+import bermwright.report.drawing.Patterns;
+import bermwright.report.drawing.Picture;
+import bermwright.report.drawing.Svg;
+import bermwright.report.drawing.Ticks;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The plan drawing: shaded ground with contours, what stands, lies and moves on it, findings by number, scale bar, grid
+ * north and true north, legend.
+ *
+ * @param name          file-safe name of the drawing
+ * @param title         title for people
+ * @param window        the part of the site shown
+ * @param ground        the ground
+ * @param trueNorthTurn turn from grid north to true north, clockwise (rad)
+ * @param contours      contour lines
+ * @param items         what is drawn, in any order
+ * @param findings      findings; those with a place in the window carry their number on the drawing
+ */
+public record MapSheet(String name, String title, MapWindow window, ElevationGrid ground, double trueNorthTurn,
+        List<Contour> contours, List<MapItem> items, List<Numbered> findings) {
+    private static final double WIDTH = 1200;
+    private static final double PANEL = 236;
+    private static final double LEFT = 58;
+    private static final double TOP = 40;
+    private static final double BOTTOM = 42;
+    private static final double MAP_WIDTH = WIDTH - PANEL - LEFT - 12;
+    private static final int PICTURE_COLUMNS = 900;
+    private static final Vec3 LIGHT = new Vec3(-1, 1, 1.1).direction();
+
+    /** Copies the lists; the window is shown no flatter than 2 to 1 and no taller than 1 to 1.1. */
+    public MapSheet {
+        window = window.shaped(0.9, 2.0);
+        contours = List.copyOf(contours);
+        items = items.stream().sorted(Comparator.comparing(MapItem::style)).toList();
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * The sheet as a picture.
+     *
+     * @return the drawing
+     */
+    public Drawing drawing() {
+        Svg svg = new Svg(name);
+        double bottom = TOP + window.height() * scale();
+        Dot corner = new Dot(LEFT, TOP);
+        Dot size = new Dot(MAP_WIDTH, bottom - TOP);
+        svg.text(new Dot(LEFT, 22), title, "font-size", "15", "font-weight", "bold");
+        svg.open("defs").open("clipPath", "id", svg.id("map")).box(corner, size).close().close();
+        String blank = Patterns.RISING.define(svg, "no-ground", "#bbbbbb", "#ffffff");
+        svg.box(corner, size, "fill", blank);
+        svg.element("image", "x", Svg.number(LEFT), "y", Svg.number(TOP), "width", Svg.number(size.x()), "height",
+                Svg.number(size.y()), "preserveAspectRatio", "none", "href",
+                picture());
+        Labels labels = new Labels(corner, new Dot(LEFT + MAP_WIDTH, bottom));
+        svg.open("g", "clip-path", svg.reference("map"));
+        grid(svg, bottom);
+        contours(svg, labels);
+        items(svg);
+        svg.close();
+        MapFurniture furniture = new MapFurniture(svg, ground.metreScale(), scale());
+        furniture.scaleBar(new Dot(LEFT + 12, bottom - 14), labels);
+        furniture.norths(new Dot(LEFT + MAP_WIDTH - 58, TOP + 78), trueNorthTurn, labels);
+        findings(svg, labels);
+        labels(svg, labels);
+        svg.box(corner, size, "fill", "none", "stroke", Ink.BLACK, "stroke-width", "1.2");
+        double legendEnd = furniture.legend(new Dot(LEFT + MAP_WIDTH + 18, TOP + 8),
+                items.stream().map(MapItem::style).distinct().toList(), legendNotes());
+        return svg.drawing(title, new Dot(WIDTH, Math.max(bottom + BOTTOM, legendEnd + 12)));
+    }
+
+    private double scale() {
+        return MAP_WIDTH / window.width();
+    }
+
+    private Dot paper(Point place) {
+        return window.paper(place, new Dot(LEFT, TOP), scale());
+    }
+
+    private List<String> legendNotes() {
+        List<String> notes = new ArrayList<>();
+        if (contours.size() > 1) {
+            double step = contours.stream().mapToDouble(Contour::level).distinct().sorted().skip(1).findFirst()
+                    .orElse(0) - contours.stream().mapToDouble(Contour::level).min().orElse(0);
+            if (step > 0) {
+                notes.add("contours every " + Drawing.figure(step, 3) + " m");
+            }
+        }
+        notes.add("light from the north-west");
+        notes.add("hatched grey: ground not known");
+        return notes;
+    }
+
+    private String picture() {
+        int rows = (int) Math.round(PICTURE_COLUMNS * window.height() / window.width());
+        return Picture.address(PICTURE_COLUMNS, rows, (column, row) -> shade(new Point(
+                window.southwest().east() + (column + 0.5) * window.width() / PICTURE_COLUMNS,
+                window.northeast().north() - (row + 0.5) * window.height() / rows)));
+    }
+
+    private int shade(Point place) {
+        double h = ground.frame().spacing();
+        double east = ground.height(place.east() + h, place.north()) - ground.height(place.east() - h, place.north());
+        double north = ground.height(place.east(), place.north() + h) - ground.height(place.east(), place.north() - h);
+        if (Double.isNaN(east + north)) {
+            return Picture.CLEAR;
+        }
+        double run = 2 * ground.trueSpacing();
+        double lit = new Vec3(-2 * east / run, -2 * north / run, 1).direction().dot(LIGHT);
+        return Picture.grey(0.66 + 0.34 * Math.max(0, lit) / 0.95);
+    }
+
+    private void grid(Svg svg, double bottom) {
+        Ticks across = Ticks.inside(window.southwest().east(), window.northeast().east(), 8);
+        Ticks up = Ticks.inside(window.southwest().north(), window.northeast().north(), 6);
+        svg.close();
+        for (double east : across.marks()) {
+            double x = paper(new Point(east, window.southwest().north())).x();
+            svg.line(new Dot(x, TOP), new Dot(x, bottom), "stroke", "#ffffff", "stroke-width", "0.6", "stroke-opacity",
+                    "0.7");
+            svg.text(new Dot(x, bottom + 15), across.words(east), "text-anchor", "middle", "font-size", "11");
+        }
+        for (double north : up.marks()) {
+            double y = paper(new Point(window.southwest().east(), north)).y();
+            svg.line(new Dot(LEFT, y), new Dot(LEFT + MAP_WIDTH, y), "stroke", "#ffffff", "stroke-width", "0.6",
+                    "stroke-opacity", "0.7");
+            svg.text(new Dot(LEFT - 5, y + 4), up.words(north), "text-anchor", "end", "font-size", "11");
+        }
+        svg.text(new Dot(LEFT + MAP_WIDTH / 2, bottom + 33), "east (m, projected)", "text-anchor", "middle");
+        double middle = (TOP + bottom) / 2;
+        svg.text(new Dot(12, middle), "north (m, projected)", "text-anchor", "middle", "transform",
+                "rotate(-90 12 " + Svg.number(middle) + ")");
+        svg.open("g", "clip-path", svg.reference("map"));
+    }
+
+    private void contours(Svg svg, Labels labels) {
+        for (Contour contour : contours) {
+            List<Dot> dots = contour.places().stream().map(this::paper).toList();
+            svg.curve(dots, "fill", "none", "stroke", "#6b4a1f", "stroke-width", contour.index() ? "1.1" : "0.5",
+                    "stroke-opacity", contour.index() ? "0.85" : "0.6");
+        }
+        contours.stream().filter(Contour::index).filter(c -> c.places().size() > 12)
+                .forEach(contour -> contourLabel(svg, contour, labels));
+    }
+
+    private void contourLabel(Svg svg, Contour contour, Labels labels) {
+        List<Dot> dots = contour.places().stream().filter(window::contains).map(this::paper).toList();
+        if (dots.size() < 12) {
+            return;
+        }
+        String words = Drawing.figure(contour.level(), 6);
+        double half = Svg.width(words, 10) / 2;
+        for (int i = dots.size() / 2; i < dots.size() - 4; i += Math.max(1, dots.size() / 16)) {
+            Dot at = dots.get(i);
+            boolean inside = at.x() > LEFT + 2 * half && at.x() < LEFT + MAP_WIDTH - 2 * half;
+            if (inside && labels.isFree(new Dot(at.x() - half, at.y() - 7), new Dot(at.x() + half, at.y() + 7))) {
+                Dot next = dots.get(i + 3);
+                double angle = Math.toDegrees(Math.atan2(next.y() - at.y(), next.x() - at.x()));
+                angle = angle > 90 ? angle - 180 : angle < -90 ? angle + 180 : angle;
+                labels.avoid(new Dot(at.x() - half, at.y() - 7), new Dot(at.x() + half, at.y() + 7));
+                svg.text(new Dot(at.x(), at.y() + 3.5), words, "text-anchor", "middle", "font-size", "10", "fill",
+                        "#4f3510", "stroke", "#e6e6e6", "stroke-width", "3", "paint-order", "stroke", "transform",
+                        "rotate(" + Svg.number(angle) + " " + Svg.number(at.x()) + " " + Svg.number(at.y()) + ")");
+                return;
+            }
+        }
+    }
+
+    private void items(Svg svg) {
+        items.stream().map(MapItem::style).distinct().forEach(style -> style.define(svg));
+        for (MapItem item : items) {
+            List<Dot> dots = item.places().stream().map(this::paper).toList();
+            if (item instanceof MapItem.Area) {
+                svg.outline(dots, item.style().attributes(svg, true));
+            } else if (item instanceof MapItem.Line) {
+                svg.curve(dots, item.style().attributes(svg, false));
+            } else if (item instanceof MapItem.Spot) {
+                item.style().mark(svg, dots.get(0));
+            } else {
+                throw new AssertionError("no drawing for " + item);
+            }
+        }
+    }
+
+    private void findings(Svg svg, Labels labels) {
+        for (Numbered numbered : findings) {
+            numbered.finding().place().filter(window::contains).map(this::paper).ifPresent(at -> {
+                Dot room = labels.near(at, new Dot(27, 27), 6);
+                svg.line(at, room, "stroke", Ink.BLACK, "stroke-width", "1");
+                svg.circle(at, 2, "fill", Ink.BLACK);
+                svg.open("g").tip(numbered.finding().rule() + ": " + numbered.finding().text());
+                Numbered.mark(svg, room, numbered.finding().level(), Integer.toString(numbered.number()));
+                svg.close();
+            });
+        }
+    }
+
+    private void labels(Svg svg, Labels labels) {
+        for (MapItem item : items) {
+            Point at = item instanceof MapItem.Area area ? area.ring().centre()
+                    : item.places().get(item.places().size() / 2);
+            if (!item.label().isEmpty() && window.contains(at)) {
+                Dot room = labels.near(paper(at), new Dot(Svg.width(item.label(), 12) + 4, 15), 5);
+                svg.text(new Dot(room.x(), room.y() + 4), item.label(), "text-anchor", "middle", "stroke", "#ffffff",
+                        "stroke-width", "3", "paint-order", "stroke", "stroke-linejoin", "round");
+            }
+        }
+    }
+}

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report.page;
+
+import bermwright.foundation.Require;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A table, written to a file of comma-separated values and set into a page.
+ *
+ * @param name    file-safe name
+ * @param title   title for people
+ * @param columns columns in order
+ * @param rows    cells in the columns' order, a dot for the decimals; an empty cell where a value is not known
+ */
+public record Table(String name, String title, List<Column> columns, List<List<String>> rows) {
+    /** Copies the lists and refuses rows of another length than the columns. */
+    public Table {
+        columns = List.copyOf(columns);
+        rows = rows.stream().map(List::copyOf).toList();
+        for (List<String> row : rows) {
+            Require.that(row.size() == columns.size(), "%s cells for %s columns.", row.size(), columns.size());
+        }
+    }
+
+    /**
+     * A column.
+     *
+     * @param key     its name in files, ending in its unit where it carries a quantity
+     * @param heading its words in pages
+     * @param kind    words or numbers
+     */
+    public record Column(String key, String heading, Kind kind) {
+        /**
+         * A column of words.
+         *
+         * @param key     its name in files
+         * @param heading its words in pages
+         * @return the column
+         */
+        public static Column words(String key, String heading) {
+            return new Column(key, heading, Kind.WORDS);
+        }
+
+        /**
+         * A column of numbers.
+         *
+         * @param key     its name in files, ending in its unit
+         * @param heading its words in pages
+         * @return the column
+         */
+        public static Column number(String key, String heading) {
+            return new Column(key, heading, Kind.NUMBER);
+        }
+    }
+
+    /** What a column holds. */
+    public enum Kind {
+        /** Words, to the left. */
+        WORDS,
+        /** Numbers, to the right. */
+        NUMBER
+    }
+
+    /**
+     * The table as comma-separated values with a head line, UTF-8.
+     *
+     * <p>Words that a spreadsheet would take for a formula get an apostrophe before them.
+     *
+     * @return the text
+     */
+    public String csv() {
+        StringBuilder text = new StringBuilder(columns.stream().map(Column::key).collect(Collectors.joining(",")));
+        text.append("\r\n");
+        for (List<String> row : rows) {
+            for (int i = 0; i < row.size(); i++) {
+                text.append(i == 0 ? "" : ",").append(cell(row.get(i), columns.get(i).kind));
+            }
+            text.append("\r\n");
+        }
+        return text.toString();
+    }
+
+    private static String cell(String words, Kind kind) {
+        String safe = kind == Kind.WORDS && words.matches("(?s)[=+@\\-\\t\\r].*") ? "'" + words : words;
+        return safe.matches("(?s).*[\",\\r\\n].*") ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
+    }
+}
