@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.clearance;
+
+import bermwright.foundation.Point;
+import bermwright.site.finding.Finding;
+import bermwright.site.footprint.HatchPlace;
+import bermwright.site.footprint.HullShapes;
+import bermwright.site.footprint.Shape;
+import bermwright.site.footprint.SiteShapes;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.LandingPad;
+import bermwright.site.plan.Plan;
+import bermwright.site.plan.Station;
+import bermwright.site.plan.Tunnel;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Distances, overlaps, sweeps and the ground under the hulls, answered in findings.
+ *
+ * <p>An instance remembers what it found, so that after a change only the changed hulls are looked at again on the
+ * ground; a drag can be followed frame by frame. Instances never change and are safe to share between threads.
+ */
+public final class Clearance {
+    private final Optional<ElevationGrid> ground;
+    private final Plan plan;
+    private final Map<Object, OutlinedGroup> groups = new IdentityHashMap<>();
+    private final Map<HullShapes, List<Finding>> onGround = new IdentityHashMap<>();
+    private final Map<Pair, List<Finding>> apart = new HashMap<>();
+    private final List<Finding> findings;
+
+    private record Pair(OutlinedGroup first, OutlinedGroup second) {
+    }
+
+    private Clearance(SiteShapes shapes, Optional<ElevationGrid> ground, Optional<Clearance> before) {
+        this.ground = ground;
+        this.plan = shapes.plan();
+        Optional<Clearance> known = before.filter(b -> b.isOnSameSite(shapes.plan()));
+        List<Finding> all = new ArrayList<>(withoutGround(shapes));
+        for (HullShapes hull : shapes.hulls()) {
+            ground.ifPresent(g -> onGround.put(hull, known.map(k -> k.onGround.get(hull))
+                    .orElseGet(() -> HullGround.check(plan, hull, g))));
+            all.addAll(onGround.getOrDefault(hull, List.of()));
+        }
+        ground.ifPresent(g -> all.addAll(CorridorGrade.check(plan, g)));
+        List<OutlinedGroup> parts = new ArrayList<>();
+        parts.add(group(shapes.site(), shapes.site(), known));
+        shapes.hulls().forEach(h -> parts.add(group(h, h.shapes(), known)));
+        SitePairs pairs = new SitePairs(plan, shapes.metreScale());
+        for (int i = 0; i < parts.size(); i++) {
+            for (int j = i; j < parts.size(); j++) {
+                Pair pair = new Pair(parts.get(i), parts.get(j));
+                apart.put(pair, known.map(k -> k.apart.get(pair))
+                        .orElseGet(() -> pairs.compare(pair.first, pair.second)));
+                all.addAll(apart.get(pair));
+            }
+            all.addAll(pairs.pads(parts.get(i)));
+            all.addAll(crossing(parts.get(i)));
+        }
+        all.sort(Comparator.comparing(Finding::level).thenComparing(Finding::rule).thenComparing(Finding::subject));
+        this.findings = List.copyOf(all);
+    }
+
+    private OutlinedGroup group(Object owner, List<Shape> shapes, Optional<Clearance> known) {
+        OutlinedGroup group = known.map(k -> k.groups.get(owner)).orElseGet(() -> new OutlinedGroup(shapes));
+        groups.put(owner, group);
+        return group;
+    }
+
+    /**
+     * Checks a site.
+     *
+     * @param shapes outlines of the site
+     * @param ground the ground as it is at that moment; without it nothing about the ground is said
+     * @return what was found, the worst first
+     */
+    public static List<Finding> check(SiteShapes shapes, Optional<ElevationGrid> ground) {
+        return of(shapes, ground).findings();
+    }
+
+    /**
+     * Checks a site and remembers how.
+     *
+     * @param shapes outlines of the site
+     * @param ground the ground as it is at that moment; without it nothing about the ground is said
+     * @return the check
+     */
+    public static Clearance of(SiteShapes shapes, Optional<ElevationGrid> ground) {
+        return new Clearance(shapes, ground, Optional.empty());
+    }
+
+    /**
+     * Checks a changed site on the same ground, looking only at what changed where that is enough.
+     *
+     * @param changed outlines of the changed site, made by {@link SiteShapes#withPlan}
+     * @return the check of the changed site
+     */
+    public Clearance with(SiteShapes changed) {
+        return new Clearance(changed, ground, Optional.of(this));
+    }
+
+    /**
+     * What was found.
+     *
+     * @return the findings, the worst first
+     */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    /** Whether only hulls differ. */
+    private boolean isOnSameSite(Plan other) {
+        return plan.withHulls(List.of()).equals(other.withHulls(List.of()));
+    }
+
+    private static List<Finding> withoutGround(SiteShapes shapes) {
+        Plan plan = shapes.plan();
+        List<Finding> all = new ArrayList<>();
+        if (plan.hulls().isEmpty()) {
+            all.add(Finding.of("no-hull", Finding.Level.REFUSE, "plan", Finding.Figures.NONE,
+                    "The plan has no hull; there is nothing to lay down or to cover."));
+        }
+        for (Hull hull : plan.hulls()) {
+            hull.stations().forEach(s -> station(all, hull, s));
+            landing(all, plan, hull);
+        }
+        for (Tunnel tunnel : plan.tunnels()) {
+            for (String end : List.of(tunnel.from(), tunnel.to())) {
+                if (HatchPlace.of(plan, end, shapes.metreScale()).isEmpty()) {
+                    all.add(Finding.of("tunnel-end-unknown", Finding.Level.REFUSE, tunnel.id(), Finding.Figures.NONE,
+                            "Tunnel %s ends at %s, but the plan has no such hatch.".formatted(tunnel.id(), end)));
+                }
+            }
+        }
+        return all;
+    }
+
+    private static void station(List<Finding> all, Hull hull, Station station) {
+        double off = Math.hypot(station.across(), station.up());
+        double along = Math.max(-station.along(), station.along() - hull.length());
+        double outside = Math.max(off - hull.radius(), along);
+        if (!(outside <= 0)) {
+            all.add(Finding.of("station-outside-hull", Finding.Level.REFUSE, hull.id() + "/" + station.id(),
+                    Finding.Figures.of(outside, 0, "m"), "Station %s lies %s m outside hull %s. Move it inside."
+                    .formatted(station.id(), SitePairs.number(outside), hull.id())).at(hull.baseCentre()));
+        }
+    }
+
+    private static void landing(List<Finding> all, Plan plan, Hull hull) {
+        Optional<String> named = hull.lowering().flatMap(g -> g.landing()).flatMap(l -> l.pad());
+        if (named.isEmpty()) {
+            return;
+        }
+        Optional<LandingPad> pad = plan.landingPads().stream().filter(p -> p.id().equals(named.get())).findFirst();
+        if (pad.isEmpty()) {
+            all.add(Finding.of("landing-pad-unknown", Finding.Level.REFUSE, hull.id(), Finding.Figures.NONE,
+                    "Hull %s lands on pad %s, but the plan has no such pad.".formatted(hull.id(), named.get()))
+                    .at(hull.baseCentre()));
+            return;
+        }
+        double reach = hull.baseCentre().distance(pad.get().centre()) + hull.landingDispersion();
+        if (reach > pad.get().radius()) {
+            all.add(Finding.of("landing-off-pad", Finding.Level.WARN, hull.id(),
+                    Finding.Figures.of(reach, pad.get().radius(), "m"),
+                    ("Hull %s may land up to %s m from the centre of pad %s, which is %s m in radius. Widen the pad or"
+                    + " land more exactly.").formatted(hull.id(), SitePairs.number(reach), pad.get().id(),
+                    SitePairs.number(pad.get().radius()))).at(hull.baseCentre())
+                    .from("landing dispersion of the plan"));
+        }
+    }
+
+    private static List<Finding> crossing(OutlinedGroup group) {
+        List<Finding> all = new ArrayList<>();
+        for (Outlined one : group.outlines()) {
+            if (one.crossesItself()) {
+                Point at = one.shape().outline().corners().get(0);
+                all.add(Finding.of("outline-crosses-itself", Finding.Level.REFUSE, one.shape().subject(),
+                        Finding.Figures.NONE, "The outline of the %s crosses itself; it was mended for the checks."
+                        .formatted(one.shape().title())).at(at).from("outline of the plan"));
+            }
+        }
+        return all;
+    }
+}

@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.clearance;
+
+import bermwright.foundation.Point;
+import bermwright.foundation.Ring;
+import bermwright.site.finding.Finding;
+import bermwright.site.footprint.HullShapes;
+import bermwright.site.footprint.Shape;
+import bermwright.site.footprint.ShapeKind;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Plan;
+import bermwright.site.plan.Seat;
+import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.FittedPlane;
+import bermwright.terrain.grid.GridFrame;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The ground under one hull and its gear: whether it is known, how steep it is, and what stands up under the belly.
+ *
+ * <p>A slope is that of the least-squares plane. Heights with a spread s at N nodes under a length l leave the slope
+ * along it with a spread of s sqrt(12 / N) / l; a slope nearer to its limit than twice that is not known to be clear.
+ * What is smaller than a cell or lower than twice the spread of the heights cannot be seen in them and is not known.
+ */
+final class HullGround {
+    /** Highest thing under a belly that needs no care (m): obstacle height for wheeled traffic, from memory. */
+    static final double BELLY_ALLOWANCE = 0.3;
+    /** Steepest ground on which gear is set by hand (rad): regarded safe for suited crew, secondary source. */
+    static final double GEAR_SLOPE = Math.toRadians(15);
+    private static final double SPREADS = 2;
+    private static final double CELLS_FOR_A_SLOPE = 2.5;
+
+    private final Plan plan;
+    private final Hull hull;
+    private final HullShapes shapes;
+    private final ElevationGrid ground;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private HullGround(Plan plan, HullShapes shapes, ElevationGrid ground) {
+        this.plan = plan;
+        this.hull = shapes.hull();
+        this.shapes = shapes;
+        this.ground = ground;
+    }
+
+    static List<Finding> check(Plan plan, HullShapes shapes, ElevationGrid ground) {
+        HullGround check = new HullGround(plan, shapes, ground);
+        if (check.isKnown()) {
+            check.slope();
+            if (shapes.hull().arrival() != Hull.Arrival.STAYS_UPRIGHT) {
+                check.belly();
+            }
+        }
+        check.gear();
+        return List.copyOf(check.findings);
+    }
+
+    private Ring bed() {
+        return shapes.first(ShapeKind.LYING).or(() -> shapes.first(ShapeKind.STANDING)).orElseThrow().outline();
+    }
+
+    /** Whether the body stands and lies on known ground; says where not. */
+    private boolean isKnown() {
+        boolean known = true;
+        for (ShapeKind kind : List.of(ShapeKind.STANDING, ShapeKind.LYING, ShapeKind.SWEEP)) {
+            Optional<Shape> shape = shapes.first(kind);
+            if (shape.isEmpty() || !known) {
+                continue;
+            }
+            Optional<Point> outside = outside(shape.get().outline(), ground.frame());
+            Finding.Level level = kind == ShapeKind.SWEEP ? Finding.Level.WARN : Finding.Level.REFUSE;
+            if (outside.isPresent()) {
+                known = kind == ShapeKind.SWEEP;
+                add(Finding.of(kind == ShapeKind.SWEEP ? "sweep-off-grid" : "hull-off-grid", level, hull.id(),
+                        Finding.Figures.NONE, ("The %s outline of hull %s leaves the elevation file. What lies"
+                        + " beyond is not known.").formatted(kind.word(), hull.id())).at(outside.get())
+                        .from("edge of the elevation file"));
+            } else if (ground.isMissing(shape.get().outline())) {
+                known = kind == ShapeKind.SWEEP;
+                add(Finding.of(kind == ShapeKind.SWEEP ? "sweep-ground-unknown" : "ground-unknown", level, hull.id(),
+                        Finding.Figures.NONE, ("The elevation file has no data under part of the %s outline of"
+                        + " hull %s. Slope and belly are not known there.").formatted(kind.word(), hull.id()))
+                        .at(shape.get().outline().centre()).from("elevation file"));
+            }
+        }
+        return known;
+    }
+
+    private static Optional<Point> outside(Ring ring, GridFrame frame) {
+        return ring.corners().stream().filter(p -> !frame.contains(p)).findFirst();
+    }
+
+    private void slope() {
+        Ring bed = bed();
+        FittedPlane plane = ground.fittedPlane(bed).orElseThrow();
+        double k = ground.metreScale();
+        double nodes = Math.max(1, bed.area() * k * k / Math.pow(ground.trueSpacing(), 2));
+        double noise = plan.ground().elevationSpread() * Math.sqrt(12 / nodes);
+        if (hull.arrival() == Hull.Arrival.STAYS_UPRIGHT) {
+            slope("under it", plane.slope(), noise / hull.diameter(), plane.centre());
+            return;
+        }
+        slope("along it", plane.slopeAlong(hull.layDownAzimuth()), noise / hull.length(), plane.centre());
+        slope("across it", plane.slopeAcross(hull.layDownAzimuth()), noise / hull.diameter(), plane.centre());
+        if (hull.diameter() < CELLS_FOR_A_SLOPE * ground.trueSpacing()) {
+            add(Finding.of("slope-not-known", Finding.Level.WARN, hull.id(),
+                    Finding.Figures.of(ground.trueSpacing(), hull.diameter() / CELLS_FOR_A_SLOPE, "m"),
+                    ("The elevation file's cells of %s m are too wide to show the slope across hull %s, %s m wide."
+                    + " It is not known; survey the bed.").formatted(SitePairs.number(ground.trueSpacing()), hull.id(),
+                    SitePairs.number(hull.diameter()))).at(plane.centre()).from("spacing of the elevation file"));
+        }
+    }
+
+    private void slope(String where, double slope, double spread, Point place) {
+        double limit = plan.rules().greatestSlopeUnderHull();
+        double steep = Math.abs(slope);
+        if (!(steep + SPREADS * spread > limit)) {
+            return;
+        }
+        boolean over = steep > limit;
+        Finding.Level level = over && hull.seat().kind() != Seat.Kind.BENCH ? Finding.Level.REFUSE
+                : Finding.Level.WARN;
+        String help = hull.seat().kind() == Seat.Kind.BENCH ? " A bench is planned; it has to take this up."
+                : " Turn the hull, move it or level a bench.";
+        String text = over ? "The ground of hull %s slopes %s deg %s; %s deg is allowed.%s"
+                : "The ground of hull %s slopes %s deg %s, which the spread of the heights cannot tell from more than"
+                + " the allowed %s deg.%s";
+        add(Finding.of("slope-under-hull", level, hull.id(),
+                Finding.Figures.of(Math.toDegrees(steep), Math.toDegrees(limit), "deg"),
+                text.formatted(hull.id(), degrees(steep), where, degrees(limit), help)).at(place));
+    }
+
+    private void belly() {
+        double allowance = BELLY_ALLOWANCE + hull.seat().sunk() + hull.seat().cradleHeight();
+        double unseen = SPREADS * plan.ground().elevationSpread();
+        BellyLine belly = BellyLine.of(hull, bed(), ground);
+        if (belly.highest() > allowance) {
+            add(Finding.of("belly-high-spot", Finding.Level.WARN, hull.id(),
+                    Finding.Figures.of(belly.highest(), allowance, "m"),
+                    ("The ground under hull %s stands up to %s m above its bed's plane at the belly; %s m is allowed."
+                    + " The hull would rest on the ground at %s m and %s m from its base, pitched %s deg against the"
+                    + " plane. Clear it or level a bench.").formatted(hull.id(), SitePairs.number(belly.highest()),
+                    SitePairs.number(allowance), SitePairs.number(belly.firstContact()),
+                    SitePairs.number(belly.lastContact()), degrees(belly.pitch()))).at(belly.place())
+                    .from("obstacle height for wheeled traffic, from memory"));
+        }
+        if (ground.trueSpacing() > BELLY_ALLOWANCE || unseen > BELLY_ALLOWANCE) {
+            add(Finding.of("belly-not-known", Finding.Level.WARN, hull.id(),
+                    Finding.Figures.of(Math.max(ground.trueSpacing(), unseen), BELLY_ALLOWANCE, "m"),
+                    ("Under the belly of hull %s, stones and steps narrower than the cell of %s m or lower than twice"
+                    + " the spread of the heights, %s m, are not known. Survey the bed before laying down.")
+                    .formatted(hull.id(), SitePairs.number(ground.trueSpacing()), SitePairs.number(unseen)))
+                    .at(bed().centre()).from("spacing and spread of the elevation file"));
+        }
+    }
+
+    private void gear() {
+        for (Shape shape : shapes.shapes()) {
+            boolean set = shape.kind() == ShapeKind.ANCHOR || shape.kind() == ShapeKind.WINCH
+                    || shape.kind() == ShapeKind.POLE_FOOT;
+            if (set && !"pivot hold".equals(shape.part())) {
+                gear(shape);
+            }
+        }
+    }
+
+    private void gear(Shape shape) {
+        Point at = shape.outline().centre();
+        Ring around = baseline(shape.outline(), at);
+        if (ground.isMissing(around)) {
+            boolean off = !ground.frame().contains(at);
+            add(Finding.of(off ? "gear-off-grid" : "gear-ground-unknown", Finding.Level.WARN, hull.id(),
+                    Finding.Figures.NONE, "The ground at the %s is not in the elevation file.".formatted(shape.title()))
+                    .at(at).from("elevation file"));
+            return;
+        }
+        double slope = ground.fittedPlane(around).orElseThrow().slope();
+        if (slope > GEAR_SLOPE) {
+            add(Finding.of("gear-on-steep-ground", Finding.Level.WARN, hull.id(),
+                    Finding.Figures.of(Math.toDegrees(slope), Math.toDegrees(GEAR_SLOPE), "deg"),
+                    "The ground at the %s slopes %s deg; %s deg is regarded as safe to work on. Move it or level a pad."
+                    .formatted(shape.title(), degrees(slope), degrees(GEAR_SLOPE))).at(at)
+                    .from("slope regarded safe for suited crew, secondary source"));
+        }
+    }
+
+    /** A square about a place, no smaller than the outline and wide enough for the cells to show a slope. */
+    private Ring baseline(Ring outline, Point at) {
+        double half = Math.max(Math.sqrt(outline.area()), CELLS_FOR_A_SLOPE * ground.frame().spacing()) / 2;
+        return new Ring(List.of(new Point(at.east() - half, at.north() - half),
+                new Point(at.east() + half, at.north() - half), new Point(at.east() + half, at.north() + half),
+                new Point(at.east() - half, at.north() + half)));
+    }
+
+    private static String degrees(double angle) {
+        return SitePairs.number(Math.toDegrees(Math.abs(angle)));
+    }
+
+    private void add(Finding finding) {
+        findings.add(finding);
+    }
+}

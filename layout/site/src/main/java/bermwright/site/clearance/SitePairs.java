@@ -1,0 +1,225 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.clearance;
+
+import bermwright.foundation.Point;
+import bermwright.site.finding.Finding;
+import bermwright.site.footprint.ShapeKind;
+import bermwright.site.plan.BorrowGround;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.LandingPad;
+import bermwright.site.plan.Plan;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Compares outlines pair by pair; of each rule and each two plan objects the worst pair is kept. */
+final class SitePairs {
+    private static final double TOUCH = 1e-9;
+    private static final double TOUCH_SEARCH = 1e-3;
+
+    private final Plan plan;
+    private final double metreScale;
+    private final double greatestReach;
+    private final Map<String, Double> dispersion;
+    private final Map<String, BorrowGround> borrow;
+    private final Map<String, Set<String>> related = new HashMap<>();
+
+    SitePairs(Plan plan, double metreScale) {
+        this.plan = plan;
+        this.metreScale = metreScale;
+        this.dispersion = plan.hulls().stream()
+                .collect(Collectors.toMap(Hull::id, Hull::landingDispersion, Math::max));
+        this.borrow = plan.borrowGrounds().stream()
+                .collect(Collectors.toMap(BorrowGround::id, b -> b, (a, b) -> a));
+        double clear = plan.borrowGrounds().stream().mapToDouble(BorrowGround::keepClear).max().orElse(0);
+        double spread = dispersion.values().stream().mapToDouble(d -> d).max().orElse(0);
+        this.greatestReach = Math.max(plan.rules().hullSpacing(), clear) + 2 * spread;
+        relate();
+    }
+
+    private record Worst(PairRule rule, Outlined mine, Outlined theirs, double distance, double limit) {
+        double shortfall() {
+            return limit - distance;
+        }
+    }
+
+    /** Tunnels touch the hulls they join, walls the hulls whose covers they hold, hulls the pads they land on. */
+    private void relate() {
+        plan.tunnels().forEach(t -> {
+            relate(t.id(), t.from().split("/")[0]);
+            relate(t.id(), t.to().split("/")[0]);
+        });
+        for (Hull hull : plan.hulls()) {
+            hull.cover().ifPresent(c -> {
+                c.baseEndWall().ifPresent(w -> relate(w, hull.id()));
+                c.farEndWall().ifPresent(w -> relate(w, hull.id()));
+            });
+            hull.lowering().flatMap(g -> g.landing()).flatMap(l -> l.pad()).ifPresent(p -> relate(p, hull.id()));
+        }
+    }
+
+    private void relate(String a, String b) {
+        related.computeIfAbsent(a, k -> new HashSet<>()).add(b);
+        related.computeIfAbsent(b, k -> new HashSet<>()).add(a);
+    }
+
+    private boolean areRelated(String a, String b) {
+        return related.getOrDefault(a, Set.of()).contains(b);
+    }
+
+    /** Compares the outlines of one group with those of another, or with each other where it is the same group. */
+    List<Finding> compare(OutlinedGroup first, OutlinedGroup second) {
+        Map<String, Worst> worst = new LinkedHashMap<>();
+        double reach = greatestReach / metreScale + TOUCH_SEARCH;
+        for (int i = 0; i < first.outlines().size(); i++) {
+            Outlined one = first.outlines().get(i);
+            for (int j : second.near(one, reach)) {
+                if (first != second || j > i) {
+                    compare(worst, one, second.outlines().get(j));
+                }
+            }
+        }
+        List<Finding> findings = new ArrayList<>();
+        worst.values().forEach(w -> findings.add(finding(w)));
+        return findings;
+    }
+
+    private void compare(Map<String, Worst> worst, Outlined a, Outlined b) {
+        if (a.shape().subject().equals(b.shape().subject())) {
+            ownGear(worst, a, b);
+            return;
+        }
+        PairRule rule = PairRules.of(a.shape().kind(), b.shape().kind());
+        if (rule != null) {
+            measure(worst, rule, a, b);
+        } else {
+            rule = PairRules.of(b.shape().kind(), a.shape().kind());
+            if (rule != null) {
+                measure(worst, rule, b, a);
+            }
+        }
+    }
+
+    private void measure(Map<String, Worst> worst, PairRule rule, Outlined mine, Outlined theirs) {
+        String a = mine.shape().subject();
+        String b = theirs.shape().subject();
+        if (areRelated(a, b)) {
+            return;
+        }
+        double limit = switch (rule.kept()) {
+            case NOTHING -> 0;
+            case HULL_SPACING -> plan.rules().hullSpacing();
+            case BORROW_CLEAR -> borrow.containsKey(a) ? borrow.get(a).keepClear() : 0;
+        };
+        double spread = spread(rule, mine, theirs);
+        if (mine.box().distance(theirs.box()) * metreScale > limit + spread) {
+            return;
+        }
+        String key = rule.rule() + '\n' + a + '\n' + b;
+        if (rule.mine().contains(theirs.shape().kind()) && a.compareTo(b) > 0) {
+            key = rule.rule() + '\n' + b + '\n' + a;
+        }
+        Worst known = worst.get(key);
+        if (known != null && known.distance <= 0) {
+            return;
+        }
+        double distance = mine.overlaps(theirs) ? -1 : mine.distance(theirs) * metreScale;
+        boolean broken = distance < 0 || distance < limit - TOUCH || distance < limit + spread - TOUCH;
+        if (broken && (known == null || limit - distance > known.shortfall())) {
+            worst.put(key, new Worst(rule, mine, theirs, distance, limit));
+        }
+    }
+
+    /** How far both may have moved with their landings; only what is refused must hold for every landing. */
+    private double spread(PairRule rule, Outlined mine, Outlined theirs) {
+        return rule.level() != Finding.Level.REFUSE ? 0 : dispersion.getOrDefault(mine.shape().subject(), 0.0)
+                + dispersion.getOrDefault(theirs.shape().subject(), 0.0);
+    }
+
+    /** A hull's own poles, winches and anchors must not stand under its own sweep. */
+    private void ownGear(Map<String, Worst> worst, Outlined a, Outlined b) {
+        Outlined sweep = a.shape().kind() == ShapeKind.SWEEP ? a : b;
+        Outlined gear = sweep == a ? b : a;
+        boolean stands = gear.shape().kind() == ShapeKind.POLE_FOOT || gear.shape().kind() == ShapeKind.WINCH
+                || gear.shape().kind() == ShapeKind.ANCHOR && !"pivot hold".equals(gear.shape().part());
+        if (sweep.shape().kind() == ShapeKind.SWEEP && stands && sweep.overlaps(gear)) {
+            String hull = sweep.shape().subject();
+            worst.putIfAbsent("gear-in-own-sweep\n" + hull + '\n' + gear.shape().part(),
+                    new Worst(new PairRule("gear-in-own-sweep", Finding.Level.REFUSE, Set.of(), Set.of(),
+                            PairRule.Kept.NOTHING, PairRules.PLAN, "The hull would fall on it; set it farther off."),
+                            gear, sweep, -1, 0));
+        }
+    }
+
+    private Finding finding(Worst found) {
+        boolean overlap = found.distance < 0;
+        boolean together = overlap && "hull-spacing".equals(found.rule.rule());
+        double spread = spread(found.rule, found.mine, found.theirs);
+        boolean onlySpread = !overlap && found.distance >= found.limit - TOUCH;
+        double measured = onlySpread ? Math.max(0, found.distance - spread) : Math.max(0, found.distance);
+        String rule = together ? "hulls-in-one-place" : onlySpread ? "landing-dispersion" : found.rule.rule();
+        String what = found.mine.shape().title() + " and " + found.theirs.shape().title();
+        String text;
+        if (overlap) {
+            double area = found.mine.commonArea(found.theirs) * metreScale * metreScale;
+            text = "%s overlap by %s m2.".formatted(what, number(area));
+        } else if (onlySpread) {
+            text = ("%s are %s m apart, but only %s m for some landings inside the dispersion; %s m are wanted for"
+                    + " every landing (%s).").formatted(what, number(found.distance), number(measured),
+                    number(found.limit), found.rule.rule());
+        } else {
+            text = "%s are %s m apart; %s m are wanted.".formatted(what, number(found.distance),
+                    number(found.limit));
+        }
+        Point place = found.mine.between(found.theirs);
+        String capital = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+        return Finding.of(rule, found.rule.level(), found.mine.shape().subject(),
+                Finding.Figures.of(measured, found.limit, "m"), capital + " " + found.rule.meaning())
+                .at(place).from(found.rule.source());
+    }
+
+    /** Hulls inside the stand-off of a pad they do not land on, measured from the pad's centre. */
+    List<Finding> pads(OutlinedGroup hulls) {
+        List<Finding> findings = new ArrayList<>();
+        for (LandingPad pad : plan.landingPads()) {
+            double limit = Math.max(pad.standOff(), pad.radius());
+            Map<String, Double> nearest = new LinkedHashMap<>();
+            for (Outlined one : hulls.outlines()) {
+                ShapeKind kind = one.shape().kind();
+                boolean body = kind == ShapeKind.STANDING || kind == ShapeKind.LYING;
+                if (body && !areRelated(pad.id(), one.shape().subject())) {
+                    nearest.merge(one.shape().subject(), one.distanceFrom(pad.centre()) * metreScale, Math::min);
+                }
+            }
+            nearest.forEach((hull, distance) -> {
+                double spread = dispersion.getOrDefault(hull, 0.0);
+                if (distance < limit + spread - TOUCH) {
+                    findings.add(standOff(pad, hull, distance, limit));
+                }
+            });
+        }
+        return findings;
+    }
+
+    private Finding standOff(LandingPad pad, String hull, double distance, double limit) {
+        boolean onlySpread = distance >= limit;
+        double measured = onlySpread ? Math.max(0, distance - dispersion.get(hull)) : distance;
+        return Finding.of(onlySpread ? "landing-dispersion" : "pad-stand-off", Finding.Level.REFUSE, hull,
+                Finding.Figures.of(measured, limit, "m"),
+                ("Hull %s comes within %s m of the centre of pad %s%s; its traffic harms what is nearer than %s m."
+                        + " Move the hull or the pad.").formatted(hull, number(measured), pad.id(),
+                        onlySpread ? " for some landings inside the dispersion" : "", number(limit)))
+                .at(plan.hull(hull).map(Hull::baseCentre).orElse(pad.centre()))
+                .from("stand-off of the pad in the plan");
+    }
+
+    static String number(double value) {
+        return String.format(Locale.ROOT, Math.abs(value) < 10 ? "%.2f" : "%.1f", value);
+    }
+}

@@ -1,0 +1,211 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.footprint;
+
+import bermwright.foundation.Ring;
+import bermwright.site.plan.Anchor;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.LoweringGear;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Outlines of the gear that lays a hull down, and of what it endangers.
+ *
+ * <p>Common practice, no source: a line needs 1 m to either side, a winch or pole foot of unknown size stands on 3 m
+ * by 3 m or 1.5 m by 1.5 m. A pole falls over 1.5 times its height (trade rule). A parted line strikes inside a cone
+ * of 15 degrees to either side of its axis (from memory); a piece as long as the line swings past the point that
+ * holds it by its own length, so the cone reaches twice the line's length. Published bulletins treat the whole area
+ * as dangerous, and in vacuum a loose part can fly a kilometre: the outlines are the least, not the whole.
+ */
+final class GearOutline {
+    static final double LINE_HALF_WIDTH = 1;
+    static final double FALL_ZONE_HEIGHTS = 1.5;
+    static final double SNAP_BACK_HALF_ANGLE = Math.toRadians(15);
+    private static final double SNAP_BACK_LENGTHS = 2;
+    private static final double WINCH_SIDE = 3;
+    private static final double POLE_FOOT_SIDE = 1.5;
+    /** Density taken for a ballast bag where only its mass is known (kg/m3); it is taken as a cube. */
+    private static final double BALLAST_DENSITY = 1500;
+
+    private final Hull hull;
+    private final LayDownFrame frame;
+    private final double frictionAngle;
+    private final List<Shape> shapes = new ArrayList<>();
+
+    private GearOutline(Hull hull, LayDownFrame frame, double frictionAngle) {
+        this.hull = hull;
+        this.frame = frame;
+        this.frictionAngle = frictionAngle;
+    }
+
+    static List<Shape> of(Hull hull, LayDownFrame frame, double frictionAngle) {
+        GearOutline outline = new GearOutline(hull, frame, frictionAngle);
+        hull.lowering().ifPresent(outline::gear);
+        return outline.shapes;
+    }
+
+    private void gear(LoweringGear gear) {
+        if (hull.arrival() == Hull.Arrival.LOWERED) {
+            if (gear.means() == LoweringGear.Means.LINES) {
+                gear.lines().ifPresent(lines -> lines(gear, lines));
+                gear.poles().ifPresent(this::poles);
+                for (LoweringGear.Stay stay : gear.stays()) {
+                    gear.poles().ifPresent(poles -> stays(poles, stay));
+                }
+            } else {
+                gear.sideThrusters().ifPresent(this::thrusters);
+            }
+            gear.pullOver().ifPresent(this::pullOver);
+            gear.pivotHold().ifPresent(hold -> anchor(hold.anchor(), "pivot hold", new double[] {0, 0},
+                    new double[] {1, 0}));
+        }
+        gear.landing().flatMap(l -> boxed(l.plumeStandOff())).ifPresent(radius -> add(ShapeKind.LANDING_PLUME, "",
+                LayDownFrame.circle(hull.baseCentre(), (radius + hull.landingDispersion()) / frame.scale())));
+    }
+
+    private static Optional<Double> boxed(OptionalDouble value) {
+        return value.isPresent() && value.getAsDouble() > 0
+                ? Optional.of(value.getAsDouble()) : Optional.empty();
+    }
+
+    private void lines(LoweringGear gear, LoweringGear.Lines lines) {
+        for (int i = 0; i < lines.count(); i++) {
+            double side = lines.count() == 1 ? 0 : -1 + 2.0 * i / (lines.count() - 1);
+            String part = lines.count() == 1 ? "lowering line" : "lowering line " + (i + 1);
+            double lugLeft = side * lines.lugHalfSpread();
+            double headLeft = gear.poles().map(p -> side * p.halfSpread()).orElse(lugLeft);
+            double[] winch = {-lines.winch().behindPivot(), headLeft};
+            double[] head = {gear.poles().map(p -> -p.behindPivot()).orElse(winch[0]), headLeft};
+            double[] lugDown = {lines.lugFromBase(), lugLeft};
+            List<double[]> passed = lugPath(gear, lines.lugFromBase(), lines.lugOffAxis(), lugLeft);
+            passed.add(head);
+            add(ShapeKind.LINE, part, frame.around(LINE_HALF_WIDTH, passed));
+            snapBack(part, lugDown, head);
+            if (gear.poles().isPresent() && distance(head, winch) > 0) {
+                add(ShapeKind.LINE, part + ", pole to winch", frame.around(LINE_HALF_WIDTH, List.of(head, winch)));
+                snapBack(part + ", pole to winch", head, winch);
+            }
+            add(ShapeKind.WINCH, part, frame.rectangle(winch[0], winch[1], WINCH_SIDE, WINCH_SIDE));
+            lines.winch().anchor().ifPresent(a -> anchor(a, part, winch, new double[] {1, 0}));
+        }
+    }
+
+    /** Places of a lug from standing to lying, swung to both sides by the wander. */
+    private List<double[]> lugPath(LoweringGear gear, double s, double off, double left) {
+        List<double[]> places = new ArrayList<>();
+        places.add(new double[] {off - hull.pivotAhead(), left});
+        for (double turn : new double[] {-gear.wander(), 0, gear.wander()}) {
+            places.add(new double[] {s * Math.cos(turn) - left * Math.sin(turn),
+                s * Math.sin(turn) + left * Math.cos(turn)});
+        }
+        return places;
+    }
+
+    private void poles(LoweringGear.Poles poles) {
+        int count = poles.halfSpread() > 0 ? 2 : 1;
+        double side = poles.footArea().isPresent() ? Math.sqrt(poles.footArea().getAsDouble()) : POLE_FOOT_SIDE;
+        for (int i = 0; i < count; i++) {
+            double left = i == 0 ? -poles.halfSpread() : poles.halfSpread();
+            String part = count == 1 ? "pole" : i == 0 ? "right pole" : "left pole";
+            add(ShapeKind.POLE_FOOT, part, frame.rectangle(-poles.behindPivot(), left, side, side));
+            add(ShapeKind.POLE_FALL_ZONE, part,
+                    frame.circle(-poles.behindPivot(), left, FALL_ZONE_HEIGHTS * poles.height()));
+        }
+    }
+
+    private void stays(LoweringGear.Poles poles, LoweringGear.Stay stay) {
+        int count = poles.halfSpread() > 0 || stay.halfSpread() > 0 ? 2 : 1;
+        for (int i = 0; i < count; i++) {
+            double side = i == 0 ? -1 : 1;
+            String part = count == 1 ? "stay" : i == 0 ? "right stay" : "left stay";
+            double[] head = {-poles.behindPivot(), side * poles.halfSpread()};
+            double[] foot = {-poles.behindPivot() - stay.behindPole(), side * stay.halfSpread()};
+            add(ShapeKind.STAY, part, frame.around(LINE_HALF_WIDTH, List.of(head, foot)));
+            snapBack(part, head, foot);
+            stay.anchor().ifPresent(a -> anchor(a, part, foot, towards(foot, head)));
+        }
+    }
+
+    private void pullOver(LoweringGear.PullOver pull) {
+        double[] foot = {pull.anchorAhead(), 0};
+        double[] lug = {-hull.pivotAhead(), 0};
+        add(ShapeKind.LINE, "pull-over line", frame.around(LINE_HALF_WIDTH, List.of(lug, foot)));
+        snapBack("pull-over line", lug, foot);
+        add(ShapeKind.WINCH, "pull-over line", frame.rectangle(foot[0], 0, WINCH_SIDE, WINCH_SIDE));
+        pull.anchor().ifPresent(a -> anchor(a, "pull-over line", foot, new double[] {-1, 0}));
+    }
+
+    private void thrusters(LoweringGear.SideThrusters thrusters) {
+        double standing = hull.radius() - hull.pivotAhead();
+        List<double[]> path = new ArrayList<>();
+        path.add(new double[] {standing, 0});
+        path.add(new double[] {thrusters.fromBase(), 0});
+        if (thrusters.plumeRadius() > 0) {
+            add(ShapeKind.THRUSTER_PLUME, "", frame.around(thrusters.plumeRadius(), path));
+        }
+    }
+
+    /** An anchor and, ahead of it in the direction of its pull, the wedge of soil that holds it. */
+    private void anchor(Anchor anchor, String part, double[] at, double[] pull) {
+        double[] size = size(anchor);
+        double depth = anchor.depth().orElse(0);
+        double wedge = anchor.kind() == Anchor.Kind.BALLAST ? 0
+                : depth * Math.tan(Math.PI / 4 + frictionAngle / 2);
+        add(ShapeKind.ANCHOR, part, oriented(at, pull, new double[] {-size[0] / 2, size[0] / 2}, size[1]));
+        if (wedge > 0) {
+            add(ShapeKind.ANCHOR_SOIL, part,
+                    oriented(at, pull, new double[] {-size[0] / 2, size[0] / 2 + wedge}, size[1]));
+        }
+    }
+
+    /** Length along the pull and width across it (m). */
+    private static double[] size(Anchor anchor) {
+        double width = anchor.width().orElse(1);
+        return switch (anchor.kind()) {
+            case PLATE -> new double[] {1, width};
+            case BLOCK -> new double[] {anchor.length().orElse(width), width};
+            case BALLAST -> {
+                double side = Math.cbrt(anchor.mass().orElse(BALLAST_DENSITY) / BALLAST_DENSITY);
+                yield new double[] {side, side};
+            }
+            case SCREW, PILE -> {
+                double diameter = anchor.diameter().orElse(0.3);
+                yield new double[] {Math.max(1, diameter), 3 * diameter * anchor.count().orElse(1)};
+            }
+        };
+    }
+
+    private Ring oriented(double[] at, double[] pull, double[] fromTo, double width) {
+        double[] across = {-pull[1] * width / 2, pull[0] * width / 2};
+        double[] back = {at[0] + pull[0] * fromTo[0], at[1] + pull[1] * fromTo[0]};
+        double[] front = {at[0] + pull[0] * fromTo[1], at[1] + pull[1] * fromTo[1]};
+        return frame.ring(new double[] {back[0] - across[0], back[1] - across[1]},
+                new double[] {front[0] - across[0], front[1] - across[1]},
+                new double[] {front[0] + across[0], front[1] + across[1]},
+                new double[] {back[0] + across[0], back[1] + across[1]});
+    }
+
+    private void snapBack(String part, double[] loaded, double[] held) {
+        double length = distance(loaded, held);
+        if (length > 0) {
+            add(ShapeKind.SNAP_BACK, part,
+                    frame.sector(loaded, held, SNAP_BACK_HALF_ANGLE, SNAP_BACK_LENGTHS * length));
+        }
+    }
+
+    private static double[] towards(double[] from, double[] to) {
+        double length = distance(from, to);
+        return length > 0 ? new double[] {(to[0] - from[0]) / length, (to[1] - from[1]) / length}
+                : new double[] {1, 0};
+    }
+
+    private static double distance(double[] a, double[] b) {
+        return Math.hypot(b[0] - a[0], b[1] - a[1]);
+    }
+
+    private void add(ShapeKind kind, String part, Ring outline) {
+        shapes.add(new Shape(kind, hull.id(), part, outline));
+    }
+}

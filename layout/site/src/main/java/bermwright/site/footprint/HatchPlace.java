@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.footprint;
+
+import bermwright.foundation.Point;
+import bermwright.site.plan.Hatch;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Plan;
+import java.util.Optional;
+
+/** Where hatches are in plan once the hull has come to its final place. */
+public final class HatchPlace {
+    private HatchPlace() {
+    }
+
+    /**
+     * The place of a hatch named as tunnels name it.
+     *
+     * @param plan       the plan
+     * @param name       {@code hull/hatch}
+     * @param metreScale true metres in one projected metre (1), positive
+     * @return its place in plan, empty where there is no such hull or hatch
+     */
+    public static Optional<Point> of(Plan plan, String name, double metreScale) {
+        int slash = name.indexOf('/');
+        if (slash < 0) {
+            return Optional.empty();
+        }
+        return plan.hull(name.substring(0, slash)).flatMap(hull -> hull.hatches().stream()
+                .filter(h -> h.id().equals(name.substring(slash + 1))).findFirst()
+                .map(h -> place(hull, h, metreScale)));
+    }
+
+    private static Point place(Hull hull, Hatch hatch, double scale) {
+        double off = hatch.end() == Hatch.End.SIDE ? hull.radius() : 0;
+        double left = off * Math.sin(hatch.around());
+        if (hull.arrival() == Hull.Arrival.STAYS_UPRIGHT) {
+            return hull.baseCentre().moved(hull.layDownAzimuth(), -off * Math.cos(hatch.around()) / scale,
+                    left / scale);
+        }
+        double along = switch (hatch.end()) {
+            case BASE -> 0;
+            case FAR -> hull.length();
+            case SIDE -> hatch.along();
+        };
+        return hull.baseCentre().moved(hull.layDownAzimuth(), (hull.pivotAhead() + along) / scale, left / scale);
+    }
+}

@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.clearance;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bermwright.foundation.Point;
+import bermwright.foundation.Ring;
+import bermwright.site.example.SiteExample;
+import bermwright.site.example.SiteExample.Change;
+import bermwright.site.finding.Finding;
+import bermwright.site.footprint.SiteShapes;
+import bermwright.site.plan.Corridor;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.KeepOut;
+import bermwright.site.plan.Kept;
+import bermwright.site.plan.LandingPad;
+import bermwright.site.plan.Plan;
+import bermwright.site.plan.Station;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class ClearanceTest {
+    /** Outlines lie on whole millimetres. */
+    private static final double SNAP = 0.003;
+
+    private static List<Finding> check(Plan plan, ElevationGrid ground) {
+        return Clearance.check(SiteShapes.of(plan, Optional.of(ground), Map.of()), Optional.of(ground));
+    }
+
+    private static List<Finding> check(Plan plan) {
+        return check(plan, SiteExample.level());
+    }
+
+    private static Optional<Finding> first(List<Finding> findings, String rule) {
+        return findings.stream().filter(f -> f.rule().equals(rule)).findFirst();
+    }
+
+    private static boolean has(List<Finding> findings, String rule) {
+        return first(findings, rule).isPresent();
+    }
+
+    @Test
+    void aLoneHullOnLevelGroundBreaksNothing() {
+        assertEquals(List.of("belly-not-known"),
+                check(SiteExample.plan(SiteExample.hull("A", 300, 300, 0))).stream().map(Finding::rule).toList());
+    }
+
+    @Test
+    void aPlanWithoutHullsIsAFinding() {
+        assertEquals("no-hull", check(SiteExample.plan()).get(0).rule());
+    }
+
+    @Test
+    void measuresTheDistanceBetweenTwoLyingHulls() {
+        List<Finding> findings = check(SiteExample.plan(SiteExample.hull("A", 300, 300, 0),
+                SiteExample.hull("B", 313, 300, 0)));
+        Finding spacing = first(findings, "hull-spacing").orElseThrow();
+        assertEquals(5, spacing.measured().orElseThrow(), SNAP);
+        assertEquals(8, spacing.limit().orElseThrow());
+        assertEquals("m", spacing.unit());
+        assertEquals(306.5, spacing.place().orElseThrow().east(), 1);
+        assertFalse(has(check(SiteExample.plan(SiteExample.hull("A", 300, 300, 0),
+                SiteExample.hull("B", 316.01, 300, 0))), "hull-spacing"));
+    }
+
+    @Test
+    void twoHullsInOnePlaceAreAFinding() {
+        Finding same = first(check(SiteExample.plan(SiteExample.hull("A", 300, 300, 0),
+                SiteExample.hull("B", 300, 300, 0))), "hulls-in-one-place").orElseThrow();
+        assertEquals(Finding.Level.REFUSE, same.level());
+        assertEquals(0, same.measured().orElseThrow());
+    }
+
+    @Test
+    void theSpacingHoldsForEveryLandingInsideTheDispersion() {
+        Hull a = SiteExample.with(SiteExample.hull("A", 300, 300, 0), Hull.Arrival.LOWERED, 1.5, List.of());
+        List<Finding> findings = check(SiteExample.plan(a, SiteExample.hull("B", 317, 300, 0)));
+        Finding dispersion = first(findings, "landing-dispersion").orElseThrow();
+        assertEquals(7.5, dispersion.measured().orElseThrow(), SNAP);
+        assertFalse(has(findings, "hull-spacing"));
+    }
+
+    @Test
+    void aSweepOverAnotherHullIsRefused() {
+        List<Finding> findings = check(SiteExample.plan(SiteExample.hull("A", 300, 300, 0),
+                SiteExample.hull("B", 300, 335, 90)));
+        assertEquals(Finding.Level.REFUSE, first(findings, "sweep-over-hull").orElseThrow().level());
+    }
+
+    @Test
+    void keepOutsMayNotBeTouched() {
+        Change change = new Change();
+        change.keepOuts = List.of(new KeepOut("K", "boulders", SiteExample.square(306.5, 320, 2), Kept.NOTHING));
+        Finding keepOut = first(check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change)),
+                "keep-out").orElseThrow();
+        assertEquals("A", keepOut.subject());
+        assertEquals(306, keepOut.place().orElseThrow().east(), 1);
+        change.keepOuts = List.of(new KeepOut("K", "boulders", SiteExample.square(320, 320, 2), Kept.NOTHING));
+        assertFalse(has(check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change)),
+                "keep-out"));
+    }
+
+    @Test
+    void aLyingHullBlocksAWayAndItsSweepClosesOne() {
+        Change change = new Change();
+        change.corridors = List.of(new Corridor("W", 6, Math.toRadians(10),
+                List.of(new Point(200, 320), new Point(400, 320)), Kept.NOTHING));
+        assertTrue(has(check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change)),
+                "corridor-blocked"));
+        change.corridors = List.of(new Corridor("W", 6, Math.toRadians(10),
+                List.of(new Point(308, 250), new Point(308, 400)), Kept.NOTHING));
+        List<Finding> findings = check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change));
+        assertFalse(has(findings, "corridor-blocked"));
+        assertTrue(has(findings, "corridor-closed"));
+    }
+
+    @Test
+    void aHullInsideAPadsStandOffIsRefusedUnlessItLandsThere() {
+        Change change = new Change();
+        change.pads = List.of(new LandingPad("P", new Point(100, 300), 15, 210, Kept.NOTHING));
+        Finding pad = first(check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change)),
+                "pad-stand-off").orElseThrow();
+        assertEquals(196, pad.measured().orElseThrow(), 0.01);
+    }
+
+    @Test
+    void borrowTooNearAnAnchorIsRefused() {
+        Change change = new Change();
+        change.borrow = List.of(SiteExample.borrow("B1", SiteExample.square(306, 250, 10), 0.8));
+        assertTrue(has(check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change)),
+                "borrow-too-near"));
+        change.borrow = List.of(SiteExample.borrow("B1", SiteExample.square(400, 100, 40), 0.8));
+        assertFalse(has(check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change)),
+                "borrow-too-near"));
+    }
+
+    @Test
+    void aHullOffTheGridOrOverMissingGroundIsAFinding() {
+        assertTrue(has(check(SiteExample.plan(SiteExample.hull("A", 300, 580, 0))), "hull-off-grid"));
+        ElevationGrid hole = SiteExample.ground((e, n) -> Math.hypot(e - 300, n - 320) < 3 ? Double.NaN : 0);
+        assertTrue(has(check(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), hole), "ground-unknown"));
+    }
+
+    @Test
+    void slopesAlongAndAcrossAreToldApart() {
+        double steep = Math.tan(Math.toRadians(7));
+        Finding along = first(check(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)),
+                SiteExample.ground((e, n) -> steep * n)), "slope-under-hull").orElseThrow();
+        assertEquals(7, along.measured().orElseThrow(), 1e-6);
+        assertTrue(along.text().contains("along it"), along.text());
+        Finding across = first(check(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)),
+                SiteExample.ground((e, n) -> steep * e)), "slope-under-hull").orElseThrow();
+        assertTrue(across.text().contains("across it"), across.text());
+    }
+
+    @Test
+    void aSlopeTheHeightsCannotTellFromTheLimitIsNotClear() {
+        double nearly = Math.tan(Math.toRadians(4.95));
+        Finding unsure = first(check(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)),
+                SiteExample.ground((e, n) -> nearly * e)), "slope-under-hull").orElseThrow();
+        assertEquals(Finding.Level.WARN, unsure.level());
+    }
+
+    @Test
+    void aRidgeUnderTheBellyIsAHighSpotAndTheHullRestsOnIt() {
+        ElevationGrid ridge = SiteExample.ground((e, n) -> Math.max(0, 1 - Math.abs(n - 326) / 4));
+        Finding spot = first(check(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), ridge), "belly-high-spot")
+                .orElseThrow();
+        assertEquals(326, spot.place().orElseThrow().north(), 0.6);
+        assertTrue(spot.measured().orElseThrow() > 0.5 && spot.measured().orElseThrow() < 1.01, spot.text());
+        assertTrue(spot.text().contains("22.0 m"), spot.text());
+    }
+
+    @Test
+    void whatIsSmallerThanACellUnderTheBellyIsNotKnown() {
+        assertTrue(has(check(SiteExample.plan(SiteExample.hull("A", 300, 300, 0))), "belly-not-known"));
+    }
+
+    @Test
+    void anchorsOnSteepGroundAreAFinding() {
+        ElevationGrid bank = SiteExample.ground((e, n) -> n < 270 ? (270 - n) * 0.4 : 0);
+        List<Finding> findings = check(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), bank);
+        Finding steep = first(findings, "gear-on-steep-ground").orElseThrow();
+        assertEquals(Math.toDegrees(Math.atan(0.4)), steep.measured().orElseThrow(), 0.01);
+    }
+
+    @Test
+    void aPullOverAnchorUnderTheFallingHullIsRefused() {
+        Hull hull = SiteExample.hull("A", 300, 300, 0);
+        Hull near = hull.withLowering(hull.lowering().map(g -> new bermwright.site.plan.LoweringGear(g.means(),
+                g.rate(), g.wander(), g.margin(), g.lines(), g.poles(), g.stays(),
+                g.pullOver().map(p -> new bermwright.site.plan.LoweringGear.PullOver(p.lugFromBase(), 35,
+                        p.winchRating(), p.anchor(), p.kept())), g.pivotHold(), g.sideThrusters(), g.landing(),
+                g.kept())));
+        assertTrue(has(check(SiteExample.plan(near)), "gear-in-own-sweep"));
+    }
+
+    @Test
+    void aStationOutsideItsHullIsAFinding() {
+        Hull hull = SiteExample.with(SiteExample.hull("A", 300, 300, 0), Hull.Arrival.LOWERED, 0,
+                List.of(new Station("bunks", 20, 3, 3.5, 1, true, Kept.NOTHING)));
+        Finding outside = first(check(SiteExample.plan(hull)), "station-outside-hull").orElseThrow();
+        assertEquals("A/bunks", outside.subject());
+        assertEquals(Math.hypot(3, 3.5) - 4, outside.measured().orElseThrow(), 1e-9);
+    }
+
+    @Test
+    void anOutlineThatCrossesItselfIsMendedAndSaid() {
+        Change change = new Change();
+        change.keepOuts = List.of(new KeepOut("K", "bow tie", new Ring(List.of(new Point(290, 310),
+                new Point(310, 330), new Point(310, 310), new Point(290, 330))), Kept.NOTHING));
+        List<Finding> findings = check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change));
+        assertTrue(has(findings, "outline-crosses-itself"));
+        assertTrue(has(findings, "keep-out"));
+    }
+
+    @Test
+    void everyFindingCarriesASourceAndPlainWords() {
+        List<Finding> findings = check(SiteExample.plan(SiteExample.hull("A", 300, 300, 0),
+                SiteExample.hull("B", 305, 330, 120)), SiteExample.ground((e, n) -> 0.1 * e + Math.sin(n)));
+        assertTrue(findings.size() > 5);
+        for (Finding f : findings) {
+            assertFalse(f.source().isBlank());
+            assertTrue(f.text().endsWith("."), f.text());
+            assertTrue(f.place().isPresent(), f.rule());
+        }
+    }
+}
