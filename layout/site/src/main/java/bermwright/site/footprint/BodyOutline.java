@@ -4,6 +4,7 @@ package bermwright.site.footprint;
 import bermwright.foundation.Ring;
 import bermwright.site.plan.Hull;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -118,9 +119,10 @@ final class BodyOutline {
 
     /** A convex outline around the origin, turned about it to both sides. */
     private static List<double[]> fan(double[][] convex, double wander) {
+        double[] angles = Arrays.stream(convex).mapToDouble(c -> Math.atan2(c[1], c[0])).toArray();
+        double[] radii = Arrays.stream(convex).mapToDouble(c -> Math.hypot(c[0], c[1])).toArray();
         List<Double> directions = new ArrayList<>();
-        for (double[] corner : convex) {
-            double a = Math.atan2(corner[1], corner[0]);
+        for (double a : angles) {
             directions.add(wound(a - wander));
             directions.add(wound(a + wander));
         }
@@ -132,23 +134,18 @@ final class BodyOutline {
         double last = Double.NEGATIVE_INFINITY;
         for (double a : directions) {
             if (a - last > 1e-9) {
-                double reach = reach(convex, a, wander);
+                // The turned outline reaches farthest at a corner inside the turn, or at the turn's ends.
+                double reach = Math.max(ray(convex, a - wander), ray(convex, a + wander));
+                for (int i = 0; i < radii.length; i++) {
+                    if (radii[i] > reach && Math.abs(wound(angles[i] - a)) <= wander + 1e-12) {
+                        reach = radii[i];
+                    }
+                }
                 fan.add(new double[] {reach * Math.cos(a), reach * Math.sin(a)});
                 last = a;
             }
         }
         return fan;
-    }
-
-    /** How far the turned outline reaches in a direction: at its corners inside the turn, or at the turn's ends. */
-    private static double reach(double[][] convex, double direction, double wander) {
-        double reach = Math.max(ray(convex, direction - wander), ray(convex, direction + wander));
-        for (double[] corner : convex) {
-            if (Math.abs(wound(Math.atan2(corner[1], corner[0]) - direction)) <= wander + 1e-12) {
-                reach = Math.max(reach, Math.hypot(corner[0], corner[1]));
-            }
-        }
-        return reach;
     }
 
     /** Distance from the origin to a convex outline around it. */
@@ -158,12 +155,13 @@ final class BodyOutline {
         double reach = Double.POSITIVE_INFINITY;
         for (int i = 0; i < convex.length; i++) {
             double[] a = convex[i];
-            double[] b = convex[(i + 1) % convex.length];
+            double[] b = convex[i + 1 == convex.length ? 0 : i + 1];
             double nx = b[1] - a[1];
             double ny = a[0] - b[0];
             double towards = nx * dx + ny * dy;
-            if (towards > 0) {
-                reach = Math.min(reach, (nx * a[0] + ny * a[1]) / towards);
+            double offset = nx * a[0] + ny * a[1];
+            if (towards > 0 && offset < reach * towards) {
+                reach = offset / towards;
             }
         }
         return Math.max(0, reach);
