@@ -43,8 +43,11 @@ public final class LeastCover {
         for (double h : heights) {
             lowest = h < lowest ? h : lowest;
         }
-        for (CoveredHull hull : hulls) {
-            raise(new HullEnvelope(hull, repose, ground), hull, new Ground(ground.frame(), heights, lowest), asked);
+        int[] owner = new int[heights.length];
+        Arrays.fill(owner, -1);
+        for (int i = 0; i < hulls.size(); i++) {
+            raise(new HullEnvelope(hulls.get(i), repose, ground), hulls.get(i),
+                    new Ground(ground.frame(), heights, lowest), new Asked(asked, owner, i));
         }
         for (KeptClear strip : keptClear) {
             clear(strip, repose, ground, asked);
@@ -53,13 +56,16 @@ public final class LeastCover {
         for (int i = 0; i < finished.length; i++) {
             finished[i] = asked[i] > heights[i] ? asked[i] : heights[i];
         }
-        return new Mound(ground, ElevationGrid.of(ground.frame(), finished), asked, hulls);
+        return new Mound(ground, ground.withHeights(finished), new Mound.Asked(asked, owner), hulls);
+    }
+
+    private record Asked(double[] heights, int[] owner, int hull) {
     }
 
     private record Ground(GridFrame frame, double[] heights, double lowest) {
     }
 
-    private static void raise(HullEnvelope envelope, CoveredHull hull, Ground ground, double[] asked) {
+    private static void raise(HullEnvelope envelope, CoveredHull hull, Ground ground, Asked asked) {
         GridFrame frame = ground.frame;
         double slack = 2 * frame.spacing();
         double reach = hull.hull().reach() + hull.thickness().greatest() + hull.crownWidth() + slack
@@ -78,9 +84,12 @@ public final class LeastCover {
             for (int column = fromColumn; column <= toColumn; column++) {
                 int at = row * frame.columns() + column;
                 // Just outside the toe the height is still needed, to find where it meets the ground.
-                double floor = Math.max(asked[at], ground.heights[at] - slack * envelope.slope());
+                double floor = Math.max(asked.heights[at], ground.heights[at] - slack * envelope.slope());
                 double height = envelope.height(frame.east(column), north, floor, starts);
-                asked[at] = Math.max(asked[at], height);
+                if (height > asked.heights[at]) {
+                    asked.heights[at] = height;
+                    asked.owner[at] = asked.hull;
+                }
             }
         });
     }

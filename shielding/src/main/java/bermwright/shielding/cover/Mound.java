@@ -12,13 +12,19 @@ public final class Mound {
     private final ElevationGrid ground;
     private final ElevationGrid finished;
     private final double[] asked;
+    private final int[] owner;
     private final List<CoveredHull> hulls;
 
-    Mound(ElevationGrid ground, ElevationGrid finished, double[] asked, List<CoveredHull> hulls) {
+    Mound(ElevationGrid ground, ElevationGrid finished, Asked asked, List<CoveredHull> hulls) {
         this.ground = ground;
         this.finished = finished;
-        this.asked = asked;
+        this.asked = asked.heights;
+        this.owner = asked.owner;
         this.hulls = List.copyOf(hulls);
+    }
+
+    /** Height asked for at each node, and the number of the hull that asks for the most there, -1 for none. */
+    record Asked(double[] heights, int[] owner) {
     }
 
     /**
@@ -104,11 +110,22 @@ public final class Mound {
      * @return volume (m3), zero or more
      */
     public double placedVolume() {
-        double volume = SoilVolume.between(ground, finished);
+        double volume = SoilVolume.between(ground, finished, node -> true);
         for (CoveredHull hull : hulls) {
             volume -= takenUpBy(hull.hull());
         }
         return Math.max(0, volume);
+    }
+
+    /**
+     * Soil placed for one hull: where mounds join, each node belongs to the hull that asks for the most there.
+     *
+     * @param hull number of the hull (1), in the order of {@link #hulls}
+     * @return volume (m3), zero or more; those of all hulls together are {@link #placedVolume}
+     */
+    public double placedVolume(int hull) {
+        return Math.max(0, SoilVolume.between(ground, finished, node -> owner[node] == hull)
+                - takenUpBy(hulls.get(hull).hull()));
     }
 
     /**
@@ -119,5 +136,28 @@ public final class Mound {
      */
     public double takenUpBy(HullSolid hull) {
         return SoilVolume.hullBetween(hull, ground, finished);
+    }
+
+    /**
+     * What a hull takes up between two surfaces.
+     *
+     * @param hull  the hull
+     * @param lower the lower surface
+     * @param upper the upper surface
+     * @return volume (m3), zero to the hull's own
+     */
+    public static double takenUp(HullSolid hull, ElevationGrid lower, ElevationGrid upper) {
+        return SoilVolume.hullBetween(hull, lower, upper);
+    }
+
+    /**
+     * The volume by which one surface stands above another on the same grid; where it lies lower counts nothing.
+     *
+     * @param lower the lower surface
+     * @param upper the upper surface
+     * @return volume (m3), zero or more
+     */
+    public static double volumeBetween(ElevationGrid lower, ElevationGrid upper) {
+        return SoilVolume.between(lower, upper, node -> true);
     }
 }

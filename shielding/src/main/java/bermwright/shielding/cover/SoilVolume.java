@@ -9,6 +9,7 @@ import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.LocalRay;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
+import java.util.function.IntPredicate;
 
 /** Volumes between two surfaces of triangles, and of the part of a hull between them. */
 final class SoilVolume {
@@ -18,30 +19,30 @@ final class SoilVolume {
     private SoilVolume() {
     }
 
-    /** Volume by which the upper surface stands above the lower; exact for the triangles where it nowhere dips. */
-    static double between(ElevationGrid lower, ElevationGrid upper) {
+    /**
+     * Volume by which the upper surface stands above the lower, at chosen nodes; exact for the triangles where the
+     * upper nowhere dips below: a node carries a third of each triangle it belongs to.
+     */
+    static double between(ElevationGrid lower, ElevationGrid upper, IntPredicate counts) {
         GridFrame frame = lower.frame();
         double third = frame.spacing() * frame.spacing() / 6;
-        double[] low = lower.heights();
-        double[] high = upper.heights();
         int columns = frame.columns();
         double sum = 0;
-        for (int row = 0; row + 1 < frame.rows(); row++) {
-            for (int column = 0; column + 1 < columns; column++) {
-                int i = row * columns + column;
-                double a = rise(low, high, i);
-                double b = rise(low, high, i + 1);
-                double c = rise(low, high, i + columns);
-                double d = rise(low, high, i + columns + 1);
-                sum += 2 * a + b + c + 2 * d;
+        for (int row = 0; row < frame.rows(); row++) {
+            for (int column = 0; column < columns; column++) {
+                double rise = upper.height(row, column) - lower.height(row, column);
+                if (rise > 0 && counts.test(row * columns + column)) {
+                    boolean west = column > 0;
+                    boolean east = column + 1 < columns;
+                    boolean south = row > 0;
+                    boolean north = row + 1 < frame.rows();
+                    int triangles = (east && north ? 2 : 0) + (west && south ? 2 : 0) + (east && south ? 1 : 0)
+                            + (west && north ? 1 : 0);
+                    sum += triangles * rise;
+                }
             }
         }
         return sum * third;
-    }
-
-    private static double rise(double[] low, double[] high, int at) {
-        double rise = high[at] - low[at];
-        return rise > 0 ? rise : 0;
     }
 
     /** Volume of a hull that lies above one surface and below another, by upright chords over its plan. */

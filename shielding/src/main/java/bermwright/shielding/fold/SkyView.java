@@ -25,6 +25,8 @@ public final class SkyView {
     private static final int MOST_RINGS = 4000;
     /** Where the first azimuth looks (rad); any value that is no even share of a turn. */
     private static final double FIRST_LOOK = 0.1234;
+    /** A dose below this share of the open sky's settles only to that share's own tolerance. */
+    private static final double FAINT = 1e-4;
     /** Share of the allowed error that elevations may take, and azimuths. */
     private static final double ELEVATION_SHARE = 0.4;
     private static final double AZIMUTH_SHARE = 0.4;
@@ -97,7 +99,7 @@ public final class SkyView {
         while (panels < MOST_PANELS) {
             Looker finer = new Looker(sweep, rays, responses, Nodes.of(panels * 2));
             List<Ring> more = finer.turn();
-            elevationError = greatestChange(first, more, responses.size());
+            elevationError = greatestChange(first, more, responses);
             panels *= 2;
             looker = finer;
             first = more;
@@ -110,18 +112,23 @@ public final class SkyView {
         return new SkyView(station, rings, looker.nodes, elevationError + azimuthError);
     }
 
-    private static double greatestChange(List<Ring> coarse, List<Ring> fine, int responses) {
+    private static double greatestChange(List<Ring> coarse, List<Ring> fine, List<Response> responses) {
         double greatest = 0;
-        for (int r = 0; r < responses; r++) {
+        for (int r = 0; r < responses.size(); r++) {
             double change = 0;
             double total = 0;
             for (int i = 0; i < fine.size(); i++) {
-                change += Math.abs(fine.get(i).doses[r] - coarse.get(i).doses[r]);
-                total += fine.get(i).doses[r];
+                change += Math.abs(fine.get(i).doses[r] - coarse.get(i).doses[r]) / fine.size();
+                total += fine.get(i).doses[r] / fine.size();
             }
-            greatest = Math.max(greatest, total > 0 ? change / total : 0);
+            greatest = Math.max(greatest, change / scale(total, responses.get(r)));
         }
         return greatest;
+    }
+
+    /** What a change of dose is held against. */
+    private static double scale(double dose, Response response) {
+        return Math.max(Math.max(dose, FAINT * response.isotropicDose(0)), Double.MIN_NORMAL);
     }
 
     /** Casts the rays of single azimuths and halves sectors where the dose has not settled. */
@@ -169,6 +176,9 @@ public final class SkyView {
                 }
             }
             into.addAll(first);
+            for (int r = 0; r < total.length; r++) {
+                total[r] = scale(total[r], responses.get(r));
+            }
             double error = 0;
             for (int i = 0; i < first.size(); i++) {
                 Sector sector = sector(first.get(i), first.get((i + 1) % first.size()), 1.0 / first.size(), total,
@@ -199,7 +209,7 @@ public final class SkyView {
             double error = 0;
             for (int r = 0; r < total.length; r++) {
                 double change = Math.abs(from.doses[r] + to.doses[r] - 2 * middle.doses[r]) / 4 * width;
-                error = Math.max(error, total[r] > 0 ? change / total[r] : 0);
+                error = Math.max(error, change / total[r]);
             }
             return new Sector(from, middle, to, width, error);
         }

@@ -1,0 +1,216 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.exposure;
+
+import bermwright.foundation.Point;
+import bermwright.foundation.Vec3;
+import bermwright.shielding.cover.CoveredHull;
+import bermwright.shielding.cover.DepthMap;
+import bermwright.shielding.cover.Mound;
+import bermwright.shielding.scene.HullSolid;
+import bermwright.site.finding.Finding;
+import bermwright.site.finding.Finding.Figures;
+import bermwright.site.finding.Finding.Level;
+import bermwright.site.plan.CoverPlan;
+import bermwright.site.plan.Hatch;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Plan;
+import bermwright.site.plan.Tunnel;
+import bermwright.site.plan.Wall;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What is wrong with the covers of a plan, in findings. */
+final class CoverFindings {
+    /** Depth by which a place may fall short before it counts as thin, beside what the grid's cells take off (m). */
+    private static final double SLACK = 0.02;
+
+    private final Plan plan;
+    private final SiteHulls site;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private CoverFindings(Plan plan, SiteHulls site) {
+        this.plan = plan;
+        this.site = site;
+    }
+
+    static List<Finding> of(Plan plan, SiteHulls site, Optional<Mound> mound, List<HullCover> covers) {
+        CoverFindings made = new CoverFindings(plan, site);
+        for (Hull hull : plan.hulls()) {
+            made.hull(hull, mound);
+        }
+        for (Tunnel tunnel : plan.tunnels()) {
+            made.tunnel(tunnel);
+        }
+        made.crossings();
+        if (mound.isPresent() && mound.get().runsOffTheGround()) {
+            made.findings.add(Finding.of("cover-off-ground", Level.REFUSE, "cover", Figures.NONE,
+                    "The mound is still above the ground at the edge of the elevation file or at a hole in it, so its"
+                            + " toe, its volume and what lies under it are not known. Move the hulls inwards or give a"
+                            + " larger elevation file."));
+        }
+        for (HullCover cover : covers) {
+            made.depth(cover);
+        }
+        return made.findings;
+    }
+
+    /** What straight cells take off a rounded crest, and a little (m). */
+    static double slack(CoveredHull covered, ElevationGrid surface) {
+        double spacing = surface.frame().spacing();
+        // Half a diagonal of a cell, as the sagitta of the rounded crest.
+        return SLACK + spacing * spacing / (4 * (covered.hull().shape().radius() + covered.thickness().greatest()));
+    }
+
+    private void hull(Hull hull, Optional<Mound> mound) {
+        Optional<HullSolid> solid = site.hull(hull.id());
+        if (solid.isEmpty()) {
+            findings.add(Finding.of("cover-ground-unknown", Level.REFUSE, hull.id(), Figures.NONE,
+                    "The ground under the hull is not known, so neither its cover nor its dose can be computed.")
+                    .at(hull.baseCentre()));
+            return;
+        }
+        if (hull.cover().isEmpty()) {
+            return;
+        }
+        CoverPlan cover = hull.cover().get();
+        double spacing = site.ground().frame().spacing();
+        double thinnest = Math.min(cover.crownThickness(), cover.flankThickness());
+        if (thinnest < spacing) {
+            findings.add(Finding.of("cover-thinner-than-cell", Level.WARN, hull.id(),
+                    Figures.of(thinnest, spacing, "m"),
+                    text("A cover of %.2f m is thinner than a cell of the elevation grid, %.2f m: its shape and volume"
+                            + " are known no better than that.", thinnest, spacing)).at(hull.baseCentre()));
+        }
+        wall(hull, solid.get(), cover.baseEnd(), cover.baseEndWall(), mound);
+        wall(hull, solid.get(), cover.farEnd(), cover.farEndWall(), mound);
+        for (Hatch hatch : hull.hatches()) {
+            hatch(hull, solid.get(), hatch, mound);
+        }
+    }
+
+    private void hatch(Hull hull, HullSolid solid, Hatch hatch, Optional<Mound> mound) {
+        if (mound.isEmpty() || site.isTunnelled(hull.id() + "/" + hatch.id())) {
+            return;
+        }
+        Vec3 at = SiteHulls.middle(solid, hull, hatch);
+        Vec3 axis = solid.pose().axis();
+        Vec3 out = hatch.end() == Hatch.End.BASE ? axis.times(-1) : hatch.end() == Hatch.End.FAR ? axis
+                : solid.pose().left().times(Math.sin(hatch.around()))
+                        .plus(solid.pose().crown().times(Math.cos(hatch.around())));
+        Vec3 ahead = at.plus(out.times(1));
+        double soil = mound.get().finished().height(ahead.plan());
+        double sill = at.z() - hatch.height() / 2;
+        double over = soil - Math.max(sill, site.ground().height(ahead.plan()));
+        if (over > 0) {
+            findings.add(Finding.of("cover-hatch-buried", Level.REFUSE, hull.id() + "/" + hatch.id(),
+                    Figures.of(over, 0, "m"), text("Soil stands %.1f m over the sill a metre ahead of the hatch, so it"
+                            + " cannot be used. Keep that end open, hold the soil with a wall, or lead a tunnel to"
+                            + " it.", over)).at(site.metres().projected(at).plan()));
+        }
+    }
+
+    private void wall(Hull hull, HullSolid solid, CoverPlan.End end, Optional<String> id, Optional<Mound> mound) {
+        if (end != CoverPlan.End.WALL) {
+            return;
+        }
+        Optional<Wall> wall = id.flatMap(w -> plan.walls().stream().filter(k -> k.id().equals(w)).findFirst());
+        if (wall.isEmpty()) {
+            findings.add(Finding.of("cover-wall-missing", Level.REFUSE, hull.id(), Figures.NONE,
+                    "The cover's end is to be held by a wall that the plan does not have: "
+                            + id.orElse("no wall is named") + ".").at(hull.baseCentre()));
+            return;
+        }
+        if (mound.isPresent()) {
+            double highest = highestBehind(solid, wall.get(), mound.get());
+            if (highest > wall.get().height()) {
+                findings.add(Finding.of("cover-wall-low", Level.WARN, hull.id(),
+                        Figures.of(wall.get().height(), highest, "m"),
+                        text("The soil behind wall %s stands %.1f m high and the wall %.1f m: what is above it will"
+                                + " run over.", wall.get().id(), highest, wall.get().height()))
+                        .at(wall.get().line().get(0)));
+            }
+        }
+    }
+
+    /** Height of placed soil along the side of a wall that faces the hull's middle. */
+    private double highestBehind(HullSolid solid, Wall wall, Mound mound) {
+        Point middle = solid.middle().plan();
+        double highest = 0;
+        for (int i = 0; i + 1 < wall.line().size(); i++) {
+            Point a = site.metres().stretched(wall.line().get(i));
+            Point b = site.metres().stretched(wall.line().get(i + 1));
+            for (int k = 0; k <= 20; k++) {
+                double s = k / 20.0;
+                Point on = new Point(a.east() + s * (b.east() - a.east()), a.north() + s * (b.north() - a.north()));
+                double away = on.distance(middle);
+                double inwards = site.ground().frame().spacing() + wall.thickness();
+                Point in = new Point(on.east() + (middle.east() - on.east()) * inwards / away,
+                        on.north() + (middle.north() - on.north()) * inwards / away);
+                double rise = mound.finished().height(in) - site.ground().height(in);
+                boolean overHull = solid.contains(in.at(solid.middle().z()));
+                highest = rise > highest && !overHull ? rise : highest;
+            }
+        }
+        return highest;
+    }
+
+    private void tunnel(Tunnel tunnel) {
+        if (site.solids().stream().noneMatch(s -> s.id().equals(tunnel.id()))) {
+            findings.add(Finding.of("tunnel-unplaced", Level.REFUSE, tunnel.id(), Figures.NONE,
+                    "The tunnel leads from " + tunnel.from() + " to " + tunnel.to()
+                            + "; one of these hatches is not in the plan, lies on unknown ground, or both are one."));
+        }
+    }
+
+    private void crossings() {
+        List<HullSolid> hulls = site.hullSolids();
+        for (int i = 0; i < hulls.size(); i++) {
+            for (int j = i + 1; j < hulls.size(); j++) {
+                HullSolid one = hulls.get(i);
+                HullSolid other = hulls.get(j);
+                if (one.middle().minus(other.middle()).norm() < one.reach() + other.reach()
+                        && (cuts(one, other) || cuts(other, one))) {
+                    findings.add(Finding.of("hulls-cut-each-other", Level.REFUSE, one.id(), Figures.NONE,
+                            "Hulls " + one.id() + " and " + other.id() + " are in one place; neither cover nor dose of"
+                                    + " either means anything.")
+                            .at(site.metres().projected(one.middle()).plan()));
+                }
+            }
+        }
+    }
+
+    private static boolean cuts(HullSolid one, HullSolid other) {
+        double length = one.shape().length();
+        int steps = (int) Math.ceil(length / 0.25);
+        for (int i = 0; i <= steps; i++) {
+            for (int k = 0; k < 48; k++) {
+                if (other.contains(one.skin(length * i / steps, 2 * Math.PI * k / 48))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private void depth(HullCover cover) {
+        Hull hull = plan.hull(cover.id()).orElseThrow();
+        CoveredHull covered = SiteHulls.covered(site.hull(cover.id()).orElseThrow(), hull.cover().orElseThrow());
+        List<DepthMap.Place> thin = cover.depth().thinPlaces(slack(covered, site.ground()));
+        for (DepthMap.Place place : thin.subList(0, Math.min(3, thin.size()))) {
+            Vec3 at = covered.hull().skin(place.along(), place.around());
+            findings.add(Finding.of("cover-thin", Level.WARN, cover.id(),
+                    Figures.of(place.depth(), place.wanted(), "m"),
+                    text("%.0f m2 of skin lie under less soil than wanted; the worst place, %.1f m from the base and"
+                            + " %.0f degrees from the crown, has %.2f m of the %.2f m.", place.area(), place.along(),
+                            Math.toDegrees(place.around()), place.depth(), place.wanted()))
+                    .at(site.metres().projected(at).plan()));
+        }
+    }
+
+    private static String text(String form, Object... parts) {
+        return String.format(Locale.ROOT, form, parts);
+    }
+}

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.exposure;
+
+import bermwright.site.plan.ExposurePlan;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Dose of somebody who shares their time among the stations as the plan says.
+ *
+ * @param cosmic cosmic rays with their ground return over the stay, by occupancy, time outside counted in the open
+ * @param event  the event with its ground return at the storm shelter where it is worst; at the worst station where
+ *               there is no shelter
+ * @param days   length of the stay (days)
+ */
+public record CrewDose(StationDose.Spread cosmic, StationDose.Spread event, double days) {
+    private static final double MONTH_DAYS = 30;
+
+    /**
+     * The crew's dose.
+     *
+     * @param exposure the stay
+     * @param stations doses at the stations, at least one
+     * @param outside  dose in the open
+     * @return the dose
+     */
+    public static CrewDose of(ExposurePlan exposure, List<StationDose> stations, SiteDose.Outside outside) {
+        double sum = stations.stream().mapToDouble(StationDose::occupancyShare).sum();
+        double out = Math.max(0, Math.min(1, exposure.hoursOutsideADay() / 24));
+        StationDose.Spread cosmic = outside.cosmic().times(out);
+        for (StationDose station : stations) {
+            double share = sum > 0 ? station.occupancyShare() / sum : 1.0 / stations.size();
+            cosmic = cosmic.plus(station.parts().cosmicAll().times(share * (1 - out)));
+        }
+        Comparator<StationDose> worse = Comparator.comparingDouble(s -> s.parts().eventAll().best());
+        StationDose.Spread event = stations.stream().filter(StationDose::stormShelter).max(worse)
+                .or(() -> stations.stream().max(worse)).map(s -> s.parts().eventAll())
+                .orElse(StationDose.Spread.NOTHING);
+        return new CrewDose(cosmic, event, exposure.stayDays());
+    }
+
+    /**
+     * The dose that a limit counts.
+     *
+     * @param limit the limit
+     * @return the dose over the limit's time from the limit's sources
+     */
+    public StationDose.Spread against(ExposurePlan.Limit limit) {
+        StationDose.Spread sum = StationDose.Spread.NOTHING;
+        if (limit.from() != ExposurePlan.From.EVENT && limit.over() != ExposurePlan.Over.EVENT) {
+            sum = sum.plus(limit.over() == ExposurePlan.Over.STAY ? cosmic
+                    : cosmic.times(Math.min(1, MONTH_DAYS / days)));
+        }
+        return limit.from() == ExposurePlan.From.COSMIC ? sum : sum.plus(event);
+    }
+
+    /**
+     * The dose that a limit counts for somebody who never leaves one station.
+     *
+     * @param exposure the stay
+     * @param station  the station
+     * @param limit    the limit
+     * @return the dose over the limit's time from the limit's sources
+     */
+    public static StationDose.Spread alone(ExposurePlan exposure, StationDose station, ExposurePlan.Limit limit) {
+        return new CrewDose(station.parts().cosmicAll(), station.parts().eventAll(), exposure.stayDays())
+                .against(limit);
+    }
+}

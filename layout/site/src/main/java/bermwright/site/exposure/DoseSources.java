@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.exposure;
+
+import bermwright.foundation.InputException;
+import bermwright.foundation.Progress;
+import bermwright.shielding.dose.Response;
+import bermwright.shielding.dose.Responses;
+import bermwright.shielding.material.Layer;
+import bermwright.shielding.material.Materials;
+import bermwright.shielding.material.Shield;
+import bermwright.shielding.spectrum.EventSpectra;
+import bermwright.shielding.spectrum.EventSpectrum;
+import bermwright.shielding.spectrum.TabulatedSpectrum;
+import bermwright.site.finding.Finding;
+import bermwright.site.finding.Finding.Figures;
+import bermwright.site.finding.Finding.Level;
+import bermwright.site.plan.ExposurePlan;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Plan;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where the responses for a plan's hulls come from.
+ *
+ * @param responses built-in responses
+ * @param directory directory of the plan file, beside which its own tables stand
+ */
+public record DoseSources(Responses responses, Path directory) {
+    private static final String BUILT_IN = "built in";
+
+    /**
+     * The two responses of one hull.
+     *
+     * @param cosmic   cosmic rays, per day
+     * @param event    the particle event, empty where the plan names none
+     * @param findings materials, events and tables that could not be used as the plan says
+     */
+    public record OfHull(Response cosmic, Optional<Response> event, List<Finding> findings) {
+        /** Copies the findings. */
+        public OfHull {
+            findings = List.copyOf(findings);
+        }
+
+        /**
+         * Both responses.
+         *
+         * @return cosmic, then the event where there is one
+         */
+        public List<Response> all() {
+            List<Response> all = new ArrayList<>();
+            all.add(cosmic);
+            event.ifPresent(all::add);
+            return all;
+        }
+    }
+
+    /**
+     * The responses for one hull of a plan.
+     *
+     * @param plan     the plan
+     * @param hull     the hull
+     * @param progress told how far the work has come
+     * @return the responses
+     * @throws InputException if a table or spectrum beside the plan cannot be read
+     */
+    public OfHull of(Plan plan, Hull hull, Progress progress) {
+        List<Finding> findings = new ArrayList<>();
+        Shield shield = shield(plan, hull, findings);
+        ExposurePlan exposure = plan.exposure();
+        Optional<Response> table = exposure.response().equals(BUILT_IN) ? Optional.empty()
+                : Optional.of(Responses.fromTable(directory.resolve(exposure.response())));
+        Response cosmic = table.filter(t -> t.per() == Response.Per.DAY)
+                .orElseGet(() -> responses.cosmic(shield, exposure.modulation(), progress.part(0, 0.6)));
+        Optional<Response> given = table.filter(t -> t.per() == Response.Per.EVENT);
+        Optional<Response> event = given.isPresent() ? given : spectrum(exposure, findings)
+                .map(s -> responses.event(shield, s, progress.part(0.6, 1)));
+        return new OfHull(cosmic, event, findings);
+    }
+
+    private static Shield shield(Plan plan, Hull hull, List<Finding> findings) {
+        List<Layer> layers = new ArrayList<>();
+        for (Hull.SkinLayer layer : hull.skin()) {
+            try {
+                layers.add(new Layer(Materials.named(layer.material()), layer.arealDensity()));
+            } catch (IllegalArgumentException unknown) {
+                layers.add(new Layer(Materials.named("aluminium"), layer.arealDensity()));
+                findings.add(Finding.of("dose-material-unknown", Level.WARN, hull.id(), Figures.NONE,
+                        unknown.getMessage() + ". It is counted as aluminium of the same areal density."));
+            }
+        }
+        return Shield.of(plan.ground().regolith().composition(), layers);
+    }
+
+    private Optional<EventSpectrum> spectrum(ExposurePlan exposure, List<Finding> findings) {
+        if (exposure.eventSpectrumFile().isPresent()) {
+            return Optional.of(TabulatedSpectrum.read(directory.resolve(exposure.eventSpectrumFile().get())));
+        }
+        if (exposure.event().isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(EventSpectra.named(exposure.event().get()));
+        } catch (IllegalArgumentException unknown) {
+            findings.add(Finding.of("dose-event-unknown", Level.REFUSE, "exposure", Figures.NONE,
+                    unknown.getMessage() + ". No event is counted."));
+            return Optional.empty();
+        }
+    }
+}

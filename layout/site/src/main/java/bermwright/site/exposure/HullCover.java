@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.exposure;
+
+import bermwright.shielding.cover.DepthMap;
+
+/**
+ * What covers one hull.
+ *
+ * @param id                the hull
+ * @param volume            soil placed for it (m3)
+ * @param placedMass        mass of that soil (kg)
+ * @param depth             depth over its skin, unrolled
+ * @param least             the place with the least depth among those to be covered; its depth is not a number where
+ *                          nothing is to be covered
+ * @param leastArealDensity soil and skin crossed straight at that place (kg/m2)
+ * @param shareBelowWanted  share of the skin to be covered that lies shallower than wanted (1)
+ */
+public record HullCover(String id, double volume, double placedMass, DepthMap depth, DepthMap.Place least,
+        double leastArealDensity, double shareBelowWanted) {
+}

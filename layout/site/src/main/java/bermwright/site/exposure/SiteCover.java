@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.exposure;
+
+import bermwright.foundation.Ring;
+import bermwright.shielding.cover.CoveredHull;
+import bermwright.shielding.cover.DepthMap;
+import bermwright.shielding.cover.LeastCover;
+import bermwright.shielding.cover.Mound;
+import bermwright.shielding.scene.HullSolid;
+import bermwright.site.finding.Finding;
+import bermwright.site.plan.CoverPlan;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The cover of a plan: the mound over all hulls, and what it gives each of them.
+ *
+ * @param natural  the ground before any work
+ * @param prepared the ground after benches and trenches, on which hulls lie and soil is placed
+ * @param finished the surface with the mound
+ * @param toes     outlines where the mound meets the ground, in the plan's frame; none for a surface that was given
+ * @param volume   soil placed in all (m3)
+ * @param hulls    what covers each hull that has a cover and lies on known ground
+ * @param findings what is wrong with the covers
+ */
+public record SiteCover(ElevationGrid natural, ElevationGrid prepared, ElevationGrid finished, List<Ring> toes,
+        double volume, List<HullCover> hulls, List<Finding> findings) {
+    /** Steps of the depth map along a hull (m) and around it. */
+    private static final double MAP_STEP = 0.5;
+    private static final int MAP_AROUND = 72;
+
+    /** Copies the lists. */
+    public SiteCover {
+        toes = List.copyOf(toes);
+        hulls = List.copyOf(hulls);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * The least cover that the plan asks for.
+     *
+     * @param plan     the plan
+     * @param natural  the ground before any work
+     * @param prepared the ground after benches and trenches, on the same grid; the natural ground where nothing is
+     * @return the cover
+     */
+    public static SiteCover raised(Plan plan, ElevationGrid natural, ElevationGrid prepared) {
+        SiteHulls site = new SiteHulls(plan, prepared);
+        Mound mound = mound(plan, site, site.covered());
+        ElevationGrid finished = prepared.withHeights(mound.finished().heights());
+        List<HullCover> covers = new ArrayList<>();
+        for (int i = 0; i < mound.hulls().size(); i++) {
+            CoveredHull covered = mound.hulls().get(i);
+            Optional<Hull> hull = plan.hull(covered.hull().id());
+            if (hull.isPresent()) {
+                covers.add(measured(plan, covered, mound.finished(), mound.placedVolume(i)));
+            }
+        }
+        List<Finding> findings = CoverFindings.of(plan, site, Optional.of(mound), covers);
+        return new SiteCover(natural, prepared, finished,
+                mound.toes().stream().map(site.metres()::projected).toList(), mound.placedVolume(), covers, findings);
+    }
+
+    /** The mound over given covers on the site's prepared ground, in true metres. */
+    static Mound mound(Plan plan, SiteHulls site, List<CoveredHull> covered) {
+        return LeastCover.over(site.ground(), covered, plan.ground().regolith().stableSlope(), site.keptClear());
+    }
+
+    /**
+     * What a surface that is given, such as a part-built mound or a survey, gives the hulls of a plan.
+     *
+     * @param plan     the plan
+     * @param natural  the ground before any work
+     * @param prepared the ground after benches and trenches, on the same grid
+     * @param finished the surface as it stands, on the same grid
+     * @return the cover, without toes; volumes of single hulls are not known and stand at 0
+     */
+    public static SiteCover standing(Plan plan, ElevationGrid natural, ElevationGrid prepared,
+            ElevationGrid finished) {
+        SiteHulls site = new SiteHulls(plan, prepared);
+        ElevationGrid surface = site.metres().stretched(finished);
+        List<HullCover> covers = new ArrayList<>();
+        double taken = 0;
+        for (Hull hull : plan.hulls()) {
+            Optional<HullSolid> solid = site.hull(hull.id());
+            if (solid.isPresent() && hull.cover().isPresent()) {
+                covers.add(measured(plan, SiteHulls.covered(solid.get(), hull.cover().get()), surface, 0));
+            }
+        }
+        for (HullSolid solid : site.solids()) {
+            taken += Mound.takenUp(solid, site.ground(), surface);
+        }
+        double volume = Math.max(0, Mound.volumeBetween(site.ground(), surface) - taken);
+        return new SiteCover(natural, prepared, finished, List.of(), volume, covers,
+                CoverFindings.of(plan, site, Optional.empty(), covers));
+    }
+
+    private static HullCover measured(Plan plan, CoveredHull covered, ElevationGrid surface, double volume) {
+        Hull hull = plan.hull(covered.hull().id()).orElseThrow();
+        int along = (int) Math.max(8, Math.ceil(hull.length() / MAP_STEP));
+        DepthMap depth = DepthMap.of(covered, surface, along, MAP_AROUND);
+        double density = density(plan, hull);
+        DepthMap.Place least = depth.least();
+        return new HullCover(hull.id(), volume, volume * density, depth, least,
+                least.depth() * density + hull.skinArealDensity(),
+                depth.shareBelowWanted(CoverFindings.slack(covered, surface)));
+    }
+
+    /** Density at which the soil of a hull's cover is placed (kg/m3). */
+    static double density(Plan plan, Hull hull) {
+        return hull.cover().map(CoverPlan::density).flatMap(d -> d.isPresent() ? Optional.of(d.getAsDouble())
+                : Optional.empty()).orElse(plan.ground().regolith().placedDensity());
+    }
+
+    /**
+     * The cover of one hull.
+     *
+     * @param id the hull
+     * @return its cover, empty where it has none or lies on unknown ground
+     */
+    public Optional<HullCover> hull(String id) {
+        return hulls.stream().filter(h -> h.id().equals(id)).findFirst();
+    }
+}

@@ -1,0 +1,211 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.exposure;
+
+import bermwright.foundation.ModelNote;
+import bermwright.foundation.Progress;
+import bermwright.foundation.Vec3;
+import bermwright.shielding.dose.Response;
+import bermwright.shielding.fold.Distribution;
+import bermwright.shielding.fold.FoldedDose;
+import bermwright.shielding.fold.SkyPicture;
+import bermwright.shielding.fold.SkyView;
+import bermwright.shielding.fold.Tolerances;
+import bermwright.shielding.raycast.SceneRays;
+import bermwright.shielding.scene.HullPose;
+import bermwright.shielding.scene.HullSolid;
+import bermwright.shielding.scene.Scene;
+import bermwright.shielding.scene.Soil;
+import bermwright.site.finding.Finding;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Plan;
+import bermwright.site.plan.Station;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Dose at every station of a plan under a given surface.
+ *
+ * @param stations the stations that lie in their hull, in the plan's order
+ * @param outside  dose on open ground without any cover
+ * @param models   models behind the doses
+ * @param findings what is wrong with stations and doses
+ */
+public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNote> models,
+        List<Finding> findings) {
+    /** Share of each dose that may stay open when rays stop being added. */
+    private static final double SETTLED = 0.005;
+    private static final int PICTURE_SECTORS = 72;
+    private static final int PICTURE_BANDS = 24;
+
+    /**
+     * Dose on open ground, for somebody who spends the whole stay and the event there.
+     *
+     * @param cosmic cosmic rays with the ground's return over the stay
+     * @param event  the event with the ground's return
+     */
+    public record Outside(StationDose.Spread cosmic, StationDose.Spread event) {
+    }
+
+    /** Copies the lists. */
+    public SiteDose {
+        stations = List.copyOf(stations);
+        models = List.copyOf(models);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Folds every station.
+     *
+     * @param plan     the plan
+     * @param cover    the surface: ground and mound
+     * @param sources  where responses come from
+     * @param progress told how far the work has come
+     * @return the doses
+     */
+    public static SiteDose of(Plan plan, SiteCover cover, DoseSources sources, Progress progress) {
+        Folding folding = new Folding(plan, cover, sources, progress);
+        List<StationDose> doses = folding.stations();
+        List<Finding> findings = new ArrayList<>(folding.findings);
+        Outside outside = folding.outside();
+        findings.addAll(DoseFindings.of(plan, doses, outside));
+        return new SiteDose(doses, outside, List.copyOf(folding.models.values()), findings);
+    }
+
+    /** The surfaces of a plan as soil in true metres, its placed part at a density. */
+    static Soil soil(Plan plan, ElevationGrid natural, ElevationGrid finished, double placedDensity) {
+        return new Soil(natural, finished, placedDensity, SoilOfPlan.profile(plan));
+    }
+
+    /** One run over all stations. */
+    private static final class Folding {
+        private final Plan plan;
+        private final SiteHulls site;
+        private final ElevationGrid natural;
+        private final ElevationGrid finished;
+        private final DoseSources sources;
+        private final Progress progress;
+        private final Map<Double, SceneRays> scenes = new LinkedHashMap<>();
+        private final Map<String, ModelNote> models = new LinkedHashMap<>();
+        private final Map<String, DoseSources.OfHull> responses = new LinkedHashMap<>();
+        private final List<Finding> findings = new ArrayList<>();
+
+        Folding(Plan plan, SiteCover cover, DoseSources sources, Progress progress) {
+            this.plan = plan;
+            this.sources = sources;
+            this.progress = progress;
+            site = new SiteHulls(plan, cover.prepared());
+            natural = cover.natural() == cover.prepared() ? site.ground()
+                    : site.metres().stretched(cover.natural());
+            finished = site.metres().stretched(cover.finished());
+        }
+
+        List<StationDose> stations() {
+            List<StationDose> doses = new ArrayList<>();
+            int all = plan.hulls().stream().mapToInt(h -> h.stations().size()).sum();
+            int done = 0;
+            for (Hull hull : plan.hulls()) {
+                Optional<HullSolid> solid = site.hull(hull.id());
+                for (Station station : hull.stations()) {
+                    progress.check();
+                    progress.report((double) done++ / all, "dose at " + hull.id() + "/" + station.id());
+                    if (solid.isPresent() && usable(hull, solid.get(), station)) {
+                        doses.add(station(hull, solid.get(), station));
+                    }
+                }
+            }
+            return doses;
+        }
+
+        private boolean usable(Hull hull, HullSolid solid, Station station) {
+            Vec3 at = solid.pose().point(station.along(), station.across(), station.up());
+            String subject = hull.id() + "/" + station.id();
+            if (!solid.contains(at)) {
+                findings.add(StationFindings.outsideItsHull(hull, station, subject)
+                        .at(site.metres().projected(at).plan()));
+                return false;
+            }
+            if (Double.isNaN(finished.height(at.plan()))) {
+                findings.add(StationFindings.groundUnknown(subject).at(site.metres().projected(at).plan()));
+                return false;
+            }
+            return true;
+        }
+
+        private DoseSources.OfHull responses(Hull hull) {
+            return responses.computeIfAbsent(hull.id(), id -> {
+                DoseSources.OfHull made = sources.of(plan, hull, Progress.NONE);
+                findings.addAll(made.findings());
+                made.all().forEach(r -> models.putIfAbsent(r.note().id(), r.note()));
+                return made;
+            });
+        }
+
+        private StationDose station(Hull hull, HullSolid solid, Station station) {
+            DoseSources.OfHull of = responses(hull);
+            Vec3 at = solid.pose().point(station.along(), station.across(), station.up());
+            SceneRays scene = scenes.computeIfAbsent(SiteCover.density(plan, hull), d -> SceneRays.of(
+                    new Scene(soil(plan, natural, finished, d), site.solids(), SoilOfPlan.walls(plan, site))));
+            SkyView view = SkyView.settled(scene, at, of.all(), SETTLED);
+            double days = plan.exposure().stayDays();
+            Tolerances off = tolerances();
+            Soil soil = scene.scene().soil();
+            FoldedDose cosmic = FoldedDose.of(view, of.cosmic(), soil, off);
+            Optional<FoldedDose> event = of.event().map(r -> FoldedDose.of(view, r, soil, off));
+            double equivalence = of.cosmic().skinEquivalence();
+            Distribution distribution = Distribution.of(view, equivalence);
+            StationDose.Seen seen = new StationDose.Seen(distribution.least(), distribution.median(),
+                    Math.max(cosmic.shareBeyondTable(), event.map(FoldedDose::shareBeyondTable).orElse(0.0)),
+                    view.shareBeyondEdge(), view.directions(), distribution.thinnest(), distribution,
+                    SkyPicture.of(scene, at, equivalence, PICTURE_SECTORS, PICTURE_BANDS));
+            StationDose.Parts parts = new StationDose.Parts(cosmic.fromSky() * days,
+                    event.map(FoldedDose::fromSky).orElse(0.0),
+                    cosmic.groundReturn() * days + event.map(FoldedDose::groundReturn).orElse(0.0),
+                    spread(cosmic).times(days), event.map(Folding::spread).orElse(StationDose.Spread.NOTHING));
+            return new StationDose(hull.id(), station.id(), site.metres().projected(at), station.stormShelter(),
+                    station.occupancyShare(), upright(hull, station, of, days), parts, seen);
+        }
+
+        private Tolerances tolerances() {
+            return new Tolerances(plan.ground().regolith().densitySpreadShare(), plan.ground().elevationSpread());
+        }
+
+        private static StationDose.Spread spread(FoldedDose dose) {
+            return new StationDose.Spread(dose.total(), dose.low(), dose.high());
+        }
+
+        /** The same place of the hull as it stood after landing; as it lies, for one that lands lying. */
+        private double upright(Hull hull, Station station, DoseSources.OfHull of, double days) {
+            Optional<HullPose> pose = hull.arrival() == Hull.Arrival.LANDS_LYING
+                    ? site.hull(hull.id()).map(HullSolid::pose) : site.standing(hull);
+            if (pose.isEmpty()) {
+                return Double.NaN;
+            }
+            HullSolid solid = new HullSolid(hull.id(), SiteHulls.shape(hull), pose.get());
+            SceneRays scene = SceneRays.of(new Scene(soil(plan, natural, natural, 1), List.of(solid)));
+            Vec3 at = pose.get().point(station.along(), station.across(), station.up());
+            SkyView view = SkyView.settled(scene, at, of.all(), SETTLED);
+            Soil soil = scene.scene().soil();
+            return FoldedDose.of(view, of.cosmic(), soil, Tolerances.NONE).total() * days
+                    + of.event().map(r -> FoldedDose.of(view, r, soil, Tolerances.NONE).total()).orElse(0.0);
+        }
+
+        /** Dose in the open, from the responses of the first hull that has any. */
+        Outside outside() {
+            if (responses.isEmpty()) {
+                return new Outside(StationDose.Spread.NOTHING, StationDose.Spread.NOTHING);
+            }
+            DoseSources.OfHull any = responses.values().iterator().next();
+            return new Outside(open(any.cosmic()).times(plan.exposure().stayDays()),
+                    any.event().map(Folding::open).orElse(StationDose.Spread.NOTHING));
+        }
+
+        private static StationDose.Spread open(Response response) {
+            double best = response.isotropicDose(0) / 2 + response.openGroundReturn();
+            return new StationDose.Spread(best, best * response.band(0).low(), best * response.band(0).high());
+        }
+    }
+}

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.exposure;
+
+import bermwright.foundation.Point;
+import bermwright.shielding.scene.DensityProfile;
+import bermwright.shielding.scene.WallSolid;
+import bermwright.site.plan.GroundPlan;
+import bermwright.site.plan.Plan;
+import bermwright.site.plan.Wall;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Soil and walls of a plan as shielding takes them. */
+final class SoilOfPlan {
+    private SoilOfPlan() {
+    }
+
+    /** Density in place: the plan's profile, else its one bank density. */
+    static DensityProfile profile(Plan plan) {
+        GroundPlan.Regolith regolith = plan.ground().regolith();
+        if (regolith.densityProfile().isEmpty()) {
+            return DensityProfile.uniform(regolith.bankDensity());
+        }
+        return new DensityProfile(regolith.densityProfile().stream()
+                .map(p -> new DensityProfile.At(p.depth(), p.density())).toList());
+    }
+
+    /** Walls taken as placed soil in bags: their thickness at the placed density. */
+    static List<WallSolid> walls(Plan plan, SiteHulls site) {
+        List<WallSolid> walls = new ArrayList<>();
+        double density = plan.ground().regolith().placedDensity();
+        for (Wall wall : plan.walls()) {
+            for (int i = 0; i + 1 < wall.line().size(); i++) {
+                Point a = site.metres().stretched(wall.line().get(i));
+                Point b = site.metres().stretched(wall.line().get(i + 1));
+                double foot = Math.min(site.ground().height(a), site.ground().height(b));
+                if (!Double.isNaN(foot) && a.distance(b) > 0) {
+                    walls.add(new WallSolid(a, b, foot, foot + wall.height(), wall.thickness() * density));
+                }
+            }
+        }
+        return walls;
+    }
+}

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.exposure;
+
+import bermwright.foundation.Vec3;
+import bermwright.shielding.fold.Distribution;
+import bermwright.shielding.fold.SkyPicture;
+import bermwright.shielding.fold.SkyView;
+
+/**
+ * Dose at one station, for somebody who spends the whole stay and the event there.
+ *
+ * @param hull            the hull
+ * @param station         the station's id
+ * @param place           where it is, in the plan's frame
+ * @param stormShelter    whether people go here during an event
+ * @param occupancyShare  share of the time inside that is spent here (1)
+ * @param upright         dose at the same place of the hull as it stood after landing, without cover (Sv)
+ * @param parts           dose under the cover, by source
+ * @param seen            what lies between the station and the sky
+ */
+public record StationDose(String hull, String station, Vec3 place, boolean stormShelter, double occupancyShare,
+        double upright, Parts parts, Seen seen) {
+    /** What the dose is: effective dose, by fluence-to-dose coefficients of a person. */
+    public static final String QUANTITY = "effective dose";
+
+    /**
+     * Dose by source.
+     *
+     * @param cosmic       cosmic rays from the sky over the stay (Sv)
+     * @param event        the event's particles from the sky (Sv)
+     * @param groundReturn what the ground sends back, cosmic over the stay and event together (Sv)
+     * @param cosmicAll    cosmic rays with their ground return over the stay
+     * @param eventAll     the event with its ground return
+     */
+    public record Parts(double cosmic, double event, double groundReturn, Spread cosmicAll, Spread eventAll) {
+    }
+
+    /**
+     * A dose and how far it may be off.
+     *
+     * @param best best value (Sv)
+     * @param low  16th percentile (Sv)
+     * @param high 84th percentile (Sv)
+     */
+    public record Spread(double best, double low, double high) {
+        /** Nothing. */
+        public static final Spread NOTHING = new Spread(0, 0, 0);
+
+        /**
+         * Both together, taken as off in the same way, so that percentiles add.
+         *
+         * @param other the other dose
+         * @return the sum
+         */
+        public Spread plus(Spread other) {
+            return new Spread(best + other.best, low + other.low, high + other.high);
+        }
+
+        /**
+         * A multiple of it.
+         *
+         * @param factor factor (1), zero or more
+         * @return the multiple
+         */
+        public Spread times(double factor) {
+            return new Spread(best * factor, low * factor, high * factor);
+        }
+    }
+
+    /**
+     * What lies between a station and the sky; all areal densities count skin as soil.
+     *
+     * @param leastArealDensity  areal density in the thinnest direction (kg/m2)
+     * @param medianArealDensity areal density that half the sky stays below (kg/m2)
+     * @param shareBeyondTable   greatest share of a source's dose from rays deeper than its table (1)
+     * @param shareBeyondEdge    share of the sky whose rays end in soil at the edge of the elevation file (1)
+     * @param directions         directions looked along until the dose settled (1)
+     * @param worst              the direction with the least areal density
+     * @param distribution       areal density over the whole sky
+     * @param picture            the sky as the station sees it
+     */
+    public record Seen(double leastArealDensity, double medianArealDensity, double shareBeyondTable,
+            double shareBeyondEdge, int directions, SkyView.Direction worst, Distribution distribution,
+            SkyPicture picture) {
+    }
+
+    /**
+     * Dose under the cover from all sources.
+     *
+     * @return best value with its spread (Sv)
+     */
+    public Spread covered() {
+        return parts.cosmicAll.plus(parts.eventAll);
+    }
+
+    /**
+     * What the cover takes off.
+     *
+     * @return 1 - covered / upright (1); negative where the cover makes it worse
+     */
+    public double reduction() {
+        return upright > 0 ? 1 - covered().best() / upright : 0;
+    }
+}

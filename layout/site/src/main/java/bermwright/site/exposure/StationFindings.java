@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.exposure;
+
+import bermwright.site.finding.Finding;
+import bermwright.site.finding.Finding.Figures;
+import bermwright.site.finding.Finding.Level;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Station;
+import java.util.Locale;
+
+/** Stations that no dose can be given for. */
+final class StationFindings {
+    private StationFindings() {
+    }
+
+    static Finding outsideItsHull(Hull hull, Station station, String subject) {
+        double off = Math.hypot(station.across(), station.up());
+        return Finding.of("station-outside-hull", Level.REFUSE, subject, Figures.of(off, hull.radius(), "m"),
+                String.format(Locale.ROOT, "The station lies %.2f m along the hull of %.2f m and %.2f m off its axis,"
+                        + " outside its skin or in the soil; no dose is computed for it.", station.along(),
+                        hull.length(), off));
+    }
+
+    static Finding groundUnknown(String subject) {
+        return Finding.of("station-ground-unknown", Level.REFUSE, subject, Figures.NONE,
+                "The ground under the station is not known, so no dose is computed for it.");
+    }
+}
