@@ -14,7 +14,7 @@ import picocli.CommandLine.Spec;
         description = "Plans how tall cylindrical landers are laid down on the Moon and buried in its soil.",
         footer = {"", "Exit codes: 0 done; 1 done, and a finding refuses the plan; 2 the input cannot be read;"
             + " 3 our mistake."},
-        subcommands = {SchemaCommand.class, EditCommand.class})
+        subcommands = {GroundCommand.class, SchemaCommand.class, EditCommand.class})
 final class Bermwright implements Runnable {
     private final Console console;
 

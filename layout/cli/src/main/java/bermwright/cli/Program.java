@@ -48,7 +48,8 @@ final class Program {
         String text = refused.getMessage();
         String command = refused.getCommandLine().getCommandSpec().qualifiedName();
         String accepted = "see " + command + " --help";
-        String value = refused.getValue() == null ? "" : refused.getValue();
+        String value = refused instanceof CommandLine.UnmatchedArgumentException unmatched
+                ? String.join(" ", unmatched.getUnmatched()) : Optional.ofNullable(refused.getValue()).orElse("");
         Optional<CommandLine.Model.ArgSpec> argument = Optional.ofNullable(refused.getArgSpec());
         String key = argument.map(a -> a.isOption() ? ((CommandLine.Model.OptionSpec) a).longestName()
                 : a.paramLabel()).orElse("");
