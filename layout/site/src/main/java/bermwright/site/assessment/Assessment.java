@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.assessment;
+
+import bermwright.foundation.ModelNote;
+import bermwright.site.exposure.SiteCover;
+import bermwright.site.exposure.SiteDose;
+import bermwright.site.finding.Finding;
+import bermwright.site.footprint.SiteShapes;
+import bermwright.site.plan.Plan;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that is known about a plan, worked out once; command line, report and editor show it and compute nothing.
+ *
+ * @param plan     the plan
+ * @param planName name of the plan file
+ * @param version  version of the program
+ * @param ground   the ground
+ * @param cautions what is said beside every figure
+ * @param models   models behind the figures, each once
+ * @param findings what is wrong or worth knowing, the worst first
+ * @param hulls    one entry for each hull, in the plan's order
+ * @param shapes   the site as outlines, with the covers' toes
+ * @param cover    the mound over all hulls; empty where the plan has no hull
+ * @param dose     dose at every station and in the open; empty where it was not asked for
+ */
+public record Assessment(Plan plan, String planName, String version, SiteGround ground, List<String> cautions,
+        List<ModelNote> models, List<Finding> findings, List<HullAssessment> hulls, SiteShapes shapes,
+        Optional<SiteCover> cover, Optional<SiteDose> dose) {
+    /** Copies the lists. */
+    public Assessment {
+        cautions = List.copyOf(cautions);
+        models = List.copyOf(models);
+        findings = List.copyOf(findings);
+        hulls = List.copyOf(hulls);
+    }
+
+    /**
+     * Whether the plan must not be carried out as it is.
+     *
+     * @return true where a finding has the level refuse
+     */
+    public boolean isRefused() {
+        return findings.stream().anyMatch(f -> f.level() == Finding.Level.REFUSE);
+    }
+
+    /**
+     * The entry of a hull.
+     *
+     * @param id the hull's id
+     * @return its entry, empty where there is no such hull
+     */
+    public Optional<HullAssessment> hull(String id) {
+        return hulls.stream().filter(h -> h.hull().id().equals(id)).findFirst();
+    }
+}

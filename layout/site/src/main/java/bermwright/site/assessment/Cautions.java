@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.assessment;
+
+import java.util.List;
+
+/** What every page, screen and answer says beside its figures. */
+public final class Cautions {
+    private static final List<String> ALL = List.of(
+            "Planning figures only. They prepare decisions; they do not replace them.",
+            "Lowering: a lift plan signed by qualified riggers and engineers decides; local codes and licensed practice"
+                    + " go before anything shown here.",
+            "Radiation: planning estimates, not a radiation-protection record. Qualified health physics decides; keep"
+                    + " every dose as low as reasonably achievable (ALARA), also below a limit.",
+            "Cover and structure: a qualified structural engineer decides what soil a hull may carry, with pressure on"
+                    + " and with pressure off.",
+            "Ground: what is smaller than the elevation file's cell or its spread is not known. Survey before work.",
+            "A figure marked provisional or extrapolated must be replaced by a better one before anyone relies on it.");
+
+    private Cautions() {
+    }
+
+    /**
+     * The cautions, in the order in which they are shown.
+     *
+     * @return one sentence or two each
+     */
+    public static List<String> all() {
+        return ALL;
+    }
+}
