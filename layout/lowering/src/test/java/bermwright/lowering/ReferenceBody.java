@@ -54,7 +54,7 @@ public final class ReferenceBody {
     }
 
     public static Line rope() {
-        double area = 0.785 * 0.036 * 0.036;
+        double area = Math.PI / 4 * 0.036 * 0.036;
         return Line.of(816_600, 5.3, 80e9 * area, 0.036);
     }
 

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.lowering.strength;
+
+import bermwright.foundation.Require;
+
+/** A line under its own weight. */
+public final class Catenary {
+    private Catenary() {
+    }
+
+    /**
+     * The upright sag in the middle of a taut line, w c2 / (8 T): the parabola, for sags of up to a tenth of the chord.
+     *
+     * @param weight  weight per length of line (N/m), zero or more
+     * @param chord   length of the chord c (m), positive
+     * @param tension tension T (N), positive
+     * @return the sag (m)
+     */
+    public static double sag(double weight, double chord, double tension) {
+        return weight * chord * chord / (8 * Require.positive("tension", tension, "N"));
+    }
+
+    /**
+     * The sag of a level line, (H/w)(cosh(w l / 2H) - 1).
+     *
+     * @param weight weight per length w (N/m), positive
+     * @param span   span l (m), positive
+     * @param pull   level pull H (N), positive
+     * @return the sag (m)
+     */
+    public static double levelSag(double weight, double span, double pull) {
+        double a = parameter(weight, pull);
+        return a * (Math.cosh(span / (2 * a)) - 1);
+    }
+
+    /**
+     * The length of a level line, (2H/w) sinh(w l / 2H).
+     *
+     * @param weight weight per length w (N/m), positive
+     * @param span   span l (m), positive
+     * @param pull   level pull H (N), positive
+     * @return the length (m)
+     */
+    public static double levelLength(double weight, double span, double pull) {
+        double a = parameter(weight, pull);
+        return 2 * a * Math.sinh(span / (2 * a));
+    }
+
+    /**
+     * The greatest tension of a level line, H cosh(w l / 2H), at its ends.
+     *
+     * @param weight weight per length w (N/m), positive
+     * @param span   span l (m), positive
+     * @param pull   level pull H (N), positive
+     * @return the tension (N)
+     */
+    public static double levelTension(double weight, double span, double pull) {
+        return pull * Math.cosh(span / (2 * parameter(weight, pull)));
+    }
+
+    /**
+     * How much longer a sagging line is than its chord, w2 l2 c / (24 T2), parabola.
+     *
+     * @param weight  weight per length w (N/m), zero or more
+     * @param span    level span l (m), zero or more
+     * @param chord   chord c (m), positive
+     * @param tension tension T (N), positive
+     * @return the extra length (m)
+     */
+    public static double extraLength(double weight, double span, double chord, double tension) {
+        double ratio = weight * span / Require.positive("tension", tension, "N");
+        return ratio * ratio * chord / 24;
+    }
+
+    /**
+     * The share of its stiffness that a sagging line keeps, 1 / (1 + (w l)2 EA / (12 T3)).
+     *
+     * @param weight    weight per length w (N/m), zero or more
+     * @param span      level span l (m), zero or more
+     * @param stiffness EA (N), positive
+     * @param tension   tension T (N), positive
+     * @return the share (1), above 0 up to 1
+     * @see "Ernst (1965), Der Bauingenieur 40, 52-55"
+     */
+    public static double stiffnessShare(double weight, double span, double stiffness, double tension) {
+        Require.positive("tension", tension, "N");
+        return 1 / (1 + Math.pow(weight * span, 2) * stiffness / (12 * Math.pow(tension, 3)));
+    }
+
+    /**
+     * The tension at which a line at rest over a chord keeps its sag under a share of the chord: w l / (8 share).
+     *
+     * @param weight weight per length w (N/m), zero or more
+     * @param chord  chord (m), positive
+     * @param share  sag over chord (1), positive
+     * @return the tension (N)
+     */
+    public static double pretension(double weight, double chord, double share) {
+        return weight * chord / (8 * Require.positive("sag over chord", share, "1"));
+    }
+
+    private static double parameter(double weight, double pull) {
+        return Require.positive("level pull", pull, "N") / Require.positive("weight of line", weight, "N/m");
+    }
+}

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.lowering.thrust;
+
+import bermwright.foundation.ModelNote;
+import bermwright.foundation.Require;
+import bermwright.lowering.body.Outline;
+import bermwright.lowering.body.TippingBody;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Lays a body down by thrusters square to the hull at a constant rate: F = W r sin(t - t_b) / s.
+ *
+ * <p>The lever of a thrust square to the axis is its station, wherever it sits around the hull. Constant rate: inertia
+ * counts at start and stop only; mass lost on the way is left out, a fraction of a percent.
+ */
+public final class ThrusterLowering {
+    /** Thrust kept in hand, as a share (1); common practice, no source. */
+    public static final double IN_HAND = 0.25;
+
+    private ThrusterLowering() {
+    }
+
+    /**
+     * Works a laying down by thrusters out.
+     *
+     * @param tipping   the body on its pivot
+     * @param thrusters the thrusters
+     * @param rate      tilting rate (rad/s), positive
+     * @return the result
+     */
+    public static ThrusterResult of(TippingBody tipping, Thrusters thrusters, double rate) {
+        Require.positive("tilting rate", rate, "rad/s");
+        List<ThrustState> states = new ArrayList<>();
+        double rest = tipping.restTilt();
+        double push = 0;
+        double brake = 0;
+        double at = 0;
+        double friction = 0;
+        for (int i = 0; i <= 900; i++) {
+            double tilt = i == 900 ? rest : rest * i / 900;
+            ThrustState state = at(tipping, thrusters, tilt);
+            push = Math.max(push, -state.thrust());
+            if (state.thrust() > brake) {
+                brake = state.thrust();
+                at = tilt;
+            }
+            friction = Math.max(friction, state.pivotUp() > 0 ? Math.abs(state.pivotAlong()) / state.pivotUp()
+                    : Double.MAX_VALUE);
+        }
+        for (int deg = 0; deg <= 90; deg++) {
+            states.add(at(tipping, thrusters, Math.toRadians(deg)));
+        }
+        if (rest > Math.PI / 2 + 1e-12) {
+            states.add(at(tipping, thrusters, rest));
+        }
+        double needed = Math.max(push, brake);
+        double square = thrusters.thrustEach() * Math.cos(thrusters.cant());
+        double impulse = impulse(tipping, thrusters, rate);
+        double far = farRadius(tipping);
+        int pairs = (int) Math.ceil((1 + IN_HAND) * needed / square / 2);
+        return new ThrusterResult(tipping.balanceTilt(), states, push, brake, at, impulse,
+                Rocket.propellant(impulse, thrusters.specificImpulse()), rest / rate, Math.max(2, 2 * pairs),
+                thrusters.together() / needed, oneOut(thrusters, square) / needed,
+                abortTilt(tipping, thrusters, square), friction, rate * far,
+                tipping.inertiaAboutPivot() * rate * rate / 2, far * freeFallRate(tipping), note());
+    }
+
+    /**
+     * Thrust and pivot forces at one tilt.
+     *
+     * @param tipping   the body on its pivot
+     * @param thrusters the thrusters
+     * @param tilt      tilt (rad), 0 up to the rest tilt
+     * @return the state
+     */
+    public static ThrustState at(TippingBody tipping, Thrusters thrusters, double tilt) {
+        double thrust = tipping.tippingMoment(tipping.checkedTilt(tilt)) / thrusters.along();
+        double slope = tipping.ground().slopeAlong();
+        double up = tipping.weight() * Math.cos(slope) - thrust * Math.sin(tilt);
+        double along = thrust * Math.cos(tilt) - tipping.weight() * Math.sin(slope);
+        return new ThrustState(tilt, thrust, up, along, Math.abs(thrust) / thrusters.together());
+    }
+
+    /**
+     * Thrust over time from standing to lying, W r ((1 - cos(rest - t_b)) + (1 - cos t_b)) / (s rate cos cant).
+     *
+     * @param tipping   the body on its pivot
+     * @param thrusters the thrusters
+     * @param rate      tilting rate (rad/s), positive
+     * @return the impulse (N s)
+     */
+    public static double impulse(TippingBody tipping, Thrusters thrusters, double rate) {
+        double balance = tipping.balanceTilt();
+        double braking = 1 - Math.cos(tipping.restTilt() - balance);
+        double pushing = balance > 0 ? 1 - Math.cos(balance) : 0;
+        return tipping.weight() * tipping.centreRadius() * (braking + pushing)
+                / (thrusters.along() * rate * Math.cos(thrusters.cant()));
+    }
+
+    /**
+     * The station at which a pulse gives the pivot no kick, I / (m r): the centre of percussion.
+     *
+     * @param tipping the body on its pivot
+     * @return the distance from the pivot line (m)
+     */
+    public static double centreOfPercussion(TippingBody tipping) {
+        return tipping.inertiaAboutPivot() / (tipping.body().mass() * tipping.centreRadius());
+    }
+
+    private static double oneOut(Thrusters thrusters, double square) {
+        return Math.max(0, thrusters.count() - 2) * square;
+    }
+
+    /** Half the thrusters, all on one side, would turn the hull about its axis: only what they can hold counts. */
+    private static OptionalDouble abortTilt(TippingBody tipping, Thrusters thrusters, double square) {
+        double half = (thrusters.count() / 2) * square;
+        double share = half * thrusters.along() / (tipping.weight() * tipping.centreRadius());
+        double from = share >= 1 ? Double.POSITIVE_INFINITY : tipping.balanceTilt() + Math.asin(Math.max(0, share));
+        return from >= tipping.restTilt() ? OptionalDouble.empty() : OptionalDouble.of(from);
+    }
+
+    private static double freeFallRate(TippingBody tipping) {
+        double fall = tipping.fall(tipping.balanceTilt(), tipping.restTilt());
+        return Math.sqrt(2 * tipping.weight() * fall / tipping.inertiaAboutPivot());
+    }
+
+    private static double farRadius(TippingBody tipping) {
+        Outline outline = tipping.body().outline();
+        return Math.hypot(outline.length(), outline.radius() + tipping.pivotAhead());
+    }
+
+    private static ModelNote note() {
+        return new ModelNote("side-thrusters", "thrust for a constant rate, square to the hull at one station",
+                "rigid body, constant rate, propellant a small share of the mass",
+                "thrust and mass as known; start, stop and plume on the ground come on top",
+                ModelNote.Status.COMPUTED, "statics and Tsiolkovsky (1903)");
+    }
+}

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.lowering.soil;
+
+import bermwright.lowering.rig.BuriedAnchor;
+import bermwright.published.Published;
+import bermwright.published.PublishedRow;
+import bermwright.published.PublishedTable;
+import bermwright.published.PublishedValue;
+
+/** Soil against printed tables and worked teaching examples. */
+class SoilPublishedTest {
+    private static final String DATA = "/bermwright/lowering/published/";
+    private static final String TEACHING = "public teaching examples of bearing capacity";
+    /** The table rounds its factors to three digits. */
+    private static final double TABLE_SHARE = 0.007;
+    private static final double LAST_DIGIT_SHARE = 0.006;
+    private static final double HALF_DIGIT = 0.0005;
+
+    @PublishedTable(DATA + "meyerhof-adams-table.csv")
+    void plateUplift(PublishedRow row) {
+        double n = row.number("depth_ratio");
+        double factor = BuriedAnchor.breakoutFactor(n, row.number("shape"), 0.92);
+        row.assertShare("factor", factor, TABLE_SHARE);
+        row.assertShare("pull_N", factor * 17_000 * n * 0.1 * 0.1 * 0.1, TABLE_SHARE);
+    }
+
+    @PublishedTable(DATA + "bearing-factors.csv")
+    void bearingFactors(PublishedRow row) {
+        double phi = Math.toRadians(row.number("phi_deg"));
+        row.assertNear("nc", Bearing.nc(phi), 0.05);
+        row.assertNear("nq", Bearing.nq(phi), 0.05);
+        row.assertNear("ng_vesic", Bearing.ngVesic(phi), 0.05);
+        row.assertNear("ng_hansen", Bearing.ngHansen(phi), 0.005);
+        row.assertNear("ng_meyerhof", Bearing.ngMeyerhof(phi), 0.05);
+    }
+
+    @PublishedTable(DATA + "terzaghi-factors.csv")
+    void terzaghiFactors(PublishedRow row) {
+        double phi = Math.toRadians(row.number("phi_deg"));
+        row.assertNear("nc", Bearing.ncTerzaghi(phi), 0.05);
+        row.assertNear("nq", Bearing.nqTerzaghi(phi), 0.05);
+    }
+
+    @PublishedTable(DATA + "sourcebook-density.csv")
+    void densityProfileGivesTheLayersMeans(PublishedRow row) {
+        row.assertNear("density", Regolith.lunarMeanDensity(row.number("top_cm") / 100,
+                row.number("bottom_cm") / 100) / 1000, row.number("spread"));
+    }
+
+    @PublishedTable(DATA + "rankine.csv")
+    void rankineCoefficients(PublishedRow row) {
+        double phi = Math.toRadians(row.number("phi_deg"));
+        row.assertNear("active", EarthPressure.active(phi), HALF_DIGIT);
+        row.assertNear("passive", EarthPressure.passive(phi), 0.005);
+    }
+
+    @Published(work = "Coulomb's active coefficient, foundation-engineering textbooks",
+            place = "table: friction 30 deg, wall friction 15 deg", printedValue = 0.3014, unit = "1",
+            tolerance = 0.00005, remembered = true)
+    void coulombActive(PublishedValue printed) {
+        printed.assertEqualTo(EarthPressure.coulombActive(Math.toRadians(30), Math.toRadians(15)));
+    }
+
+    @Published(work = "Coulomb's passive coefficient, foundation-engineering textbooks",
+            place = "table: friction 30 deg, wall friction 15 deg", printedValue = 4.977, unit = "1",
+            tolerance = HALF_DIGIT, remembered = true)
+    void coulombPassive(PublishedValue printed) {
+        printed.assertEqualTo(EarthPressure.coulombPassive(Math.toRadians(30), Math.toRadians(15)));
+    }
+
+    @Published(work = TEACHING, place = "square footing of 2 m, local shear, c 24 kPa, phi 25, gamma 18",
+            printedValue = 353.92, unit = "kPa", tolerance = 0.005)
+    void localShear(PublishedValue printed) {
+        printed.assertEqualTo(Bearing.squareTerzaghi(24 * 2 / 3.0, 0, 18 * 2, new Bearing.Table(14.8, 0, 3.2)));
+    }
+
+    @Published(work = TEACHING, place = "square footing of 1.2 m at 2.5 m, c 22 kPa, gamma 16, general shear",
+            printedValue = 1412.619, unit = "kPa", tolerance = HALF_DIGIT)
+    void generalShear(PublishedValue printed) {
+        printed.assertEqualTo(Bearing.squareTerzaghi(22, 16 * 2.5, 16 * 1.2, new Bearing.Table(25.80, 14.72, 11.19)));
+    }
+
+    @Published(work = TEACHING, place = "the same, local shear with 0.867 c Nc", printedValue = 1166.848, unit = "kPa",
+            tolerance = HALF_DIGIT)
+    void localShearDeep(PublishedValue printed) {
+        printed.assertEqualTo(Bearing.squareTerzaghi(22 * 0.867 / 1.3, 16 * 2.5, 16 * 1.2,
+                new Bearing.Table(25.80, 14.72, 11.19)));
+    }
+
+    @Published(work = TEACHING, place = "the same without cohesion", printedValue = 674.739, unit = "kPa",
+            tolerance = HALF_DIGIT)
+    void withoutCohesion(PublishedValue printed) {
+        printed.assertEqualTo(Bearing.squareTerzaghi(0, 16 * 2.5, 16 * 1.2, new Bearing.Table(25.80, 14.72, 11.19)));
+    }
+
+    @Published(work = TEACHING, place = "Nq at 25 deg", printedValue = 10.662, unit = "1", tolerance = HALF_DIGIT)
+    void nqAtTwentyFive(PublishedValue printed) {
+        printed.assertEqualTo(Bearing.nq(Math.toRadians(25)));
+    }
+
+    @Published(work = TEACHING, place = "Nc at 25 deg", printedValue = 20.72, unit = "1", tolerance = 0.005)
+    void ncAtTwentyFive(PublishedValue printed) {
+        printed.assertEqualTo(Bearing.nc(Math.toRadians(25)));
+    }
+
+    @Published(work = TEACHING, place = "Ng by Vesic at 25 deg", printedValue = 10.876, unit = "1",
+            tolerance = HALF_DIGIT)
+    void ngAtTwentyFive(PublishedValue printed) {
+        printed.assertEqualTo(Bearing.ngVesic(Math.toRadians(25)));
+    }
+
+    @Published(work = "Newmark (1935), influence factors, soil-mechanics textbooks", place = "table: m = n = 1",
+            printedValue = 0.1752, unit = "1", tolerance = 0.00005, remembered = true)
+    void newmarkSquare(PublishedValue printed) {
+        printed.assertEqualTo(Settlement.underCorner(1, 1));
+    }
+
+    @Published(work = "Newmark (1935), influence factors, soil-mechanics textbooks", place = "table: m = 1, n = 2",
+            printedValue = 0.1999, unit = "1", tolerance = 0.00005, remembered = true)
+    void newmarkRectangle(PublishedValue printed) {
+        printed.assertEqualTo(Settlement.underCorner(1, 2));
+    }
+
+    @Published(work = "Boussinesq (1885), influence factor, soil-mechanics textbooks",
+            place = "table: straight under the load, stress x z2 / Q", printedValue = 0.4775, unit = "1",
+            tolerance = 0.00005, remembered = true)
+    void boussinesqUnderTheLoad(PublishedValue printed) {
+        printed.assertEqualTo(Settlement.underPoint(1, 2, 0) * 4);
+    }
+
+    @Published(work = "Boussinesq (1885), influence factor, soil-mechanics textbooks",
+            place = "table: away as far as deep, stress x z2 / Q", printedValue = 0.0844, unit = "1",
+            tolerance = 0.00005, remembered = true)
+    void boussinesqAway(PublishedValue printed) {
+        printed.assertEqualTo(Settlement.underPoint(1, 1, 1));
+    }
+
+    @Published(work = "Prandtl (1921), as in every soil-mechanics textbook", place = "Nc without friction",
+            printedValue = 5.14, unit = "1", tolerance = 0.005, remembered = true)
+    void ncWithoutFriction(PublishedValue printed) {
+        printed.assertEqualTo(Bearing.nc(0));
+    }
+}

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.lowering.strength;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bermwright.lowering.body.Slosh;
+import bermwright.lowering.rig.Tube;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Poles and lines worked by hand, to the digits worked. */
+class StrengthTest {
+    private static final double CUT_AT_SIXTH_DECIMAL = 1e-6;
+
+    @ParameterizedTest
+    @CsvSource({"0.508, 0.016, 30, 1725.086, 1563.684, 1396.392", "0.4064, 0.0125, 30, 691.579, 641.306, 585.668",
+        "0.3239, 0.010, 30, 279.995, 263.997, 245.481"})
+    void tubesAsPoles(double diameter, double wall, double length, double euler, double hot, double cold) {
+        Column column = Column.of(new Tube(diameter, wall, 355e6, 210e9), length);
+        assertEquals(euler, column.euler() / 1000, 6e-4);
+        assertEquals(hot, column.curve(Column.CURVE_A) / 1000, 6e-4);
+        assertEquals(cold, column.curve(Column.CURVE_C) / 1000, 6e-4);
+        assertEquals(column.curve(Column.CURVE_C), column.capacity(), column.capacity() * 0.2);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.508, 0.016, 30, 1296.772", "0.4064, 0.0125, 30, 519.869", "0.3239, 0.010, 30, 210.477",
+        "0.508, 0.016, 12, 5524.468"})
+    void tubesByTheAmericanCode(double diameter, double wall, double length, double design) {
+        Column column = Column.of(new Tube(diameter, wall, 355e6, 200e9), length);
+        assertEquals(design, 0.9 * column.flexural() / 1000, 6e-4);
+    }
+
+    @Test
+    void sectionOfATube() {
+        Tube tube = new Tube(0.508, 0.016, 355e6, 210e9);
+        assertEquals(0.0247306, tube.area(), 6e-8);
+        assertEquals(7.490904e-4, tube.secondMoment(), 6e-11);
+        assertEquals(0.174040, tube.radiusOfGyration(), 6e-7);
+        assertEquals(2.255933, Column.of(tube, 30).slenderness(), 6e-7);
+    }
+
+    @Test
+    void thinWallsBuckleBeforeTheyYield() {
+        Tube stout = new Tube(0.5, 0.016, 355e6, 210e9);
+        Tube thin = new Tube(0.5, 0.0005, 355e6, 210e9);
+        assertEquals(355e6 * stout.area(), ThinTube.capacity(stout), 1e-6);
+        assertTrue(ThinTube.capacity(thin) < 0.6 * 355e6 * thin.area());
+        assertEquals(0.605, ThinTube.perfect(thin) * 0.24975 / (0.0005 * 210e9), 6e-4);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1000, 4.308294, 0.000594", "5000, 0.861658, 0.069143", "20000, 0.215415, 0.826204",
+        "89000, 0.048408, 0.997619"})
+    void sagAndTheStiffnessLeft(double tension, double sag, double share) {
+        assertEquals(sag, Catenary.sag(8.586, 63.358109, tension), CUT_AT_SIXTH_DECIMAL);
+        assertEquals(share, Catenary.stiffnessShare(8.586, 58, 81_430_081.58, tension), 6e-7);
+    }
+
+    @Test
+    void catenaryAndParabola() {
+        assertEquals(3.885110, Catenary.levelSag(8.586, 60, 1000), 6e-7);
+        assertEquals(60.665679, Catenary.levelLength(8.586, 60, 1000), 6e-7);
+        assertEquals(1033.3576, Catenary.levelTension(8.586, 60, 1000), 6e-5);
+        assertEquals(3.863700, Catenary.sag(8.586, 60, 1000), 6e-7);
+    }
+
+    @Test
+    void stretchCoolingAndHeat() {
+        assertEquals(0.103355, LineRules.stretch(89_194, 94.358, 81_430_081.58), 6e-7);
+        assertEquals(195_400, LineRules.coolingTension(81_430_081.58, 200), 50);
+        assertEquals(12.7, LineRules.warming(3_110_400, 500, 490), 0.05);
+        assertEquals(2.566332, LineRules.capstan(0.15, 2 * Math.PI), 6e-7);
+        assertEquals(43.376212, LineRules.capstan(0.2, 6 * Math.PI), 6e-7);
+        assertEquals(0.308669, LineRules.leadLine(4, 1.09), 6e-7);
+        assertEquals(0.95, LineRules.bendShare(60));
+        assertEquals(0.875, LineRules.bendShare(12.5), 1e-12);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 12.3938", "4.5, 7.9143", "9, 7.7225"})
+    void sloshPeriods(double depth, double period) {
+        assertEquals(period, new Slosh(4.5, depth, 1.62).period(), 6e-5);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2, 0.176786", "5, 0.442911", "10, 0.892655"})
+    void sloshShift(double deg, double shift) {
+        Slosh slosh = new Slosh(4.5, 1, 1.62);
+        assertEquals(shift, slosh.shift(Math.toRadians(deg)), 6e-7);
+        assertEquals(12.5288, Math.toDegrees(slosh.dryTilt()), 6e-5);
+    }
+}

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.lowering.thrust;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bermwright.lowering.ReferenceBody;
+import bermwright.lowering.body.TippingBody;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Thrusters and landing worked by hand, to the digits worked. */
+class ThrustTest {
+    private static final Thrusters SIX = new Thrusters(6, 20_000, 46, 0, 320);
+
+    @Test
+    void constantRate() {
+        TippingBody body = ReferenceBody.onRim();
+        double rate = Math.toRadians(1);
+        ThrusterResult result = ThrusterLowering.of(body, SIX, rate);
+        assertEquals(84_521.739, result.greatestBrake(), 6e-4);
+        assertEquals(Math.PI / 2, result.atTilt(), 1e-12);
+        assertEquals(19_017.391, result.greatestPush(), 6e-4);
+        assertEquals(3_874_191.1434 + 121_068.4732, result.impulse(), 1e-3);
+        assertEquals(1234.554850 + 38.579840, result.propellant(), 2e-6);
+        assertEquals(90, result.time(), 1e-9);
+        assertEquals(120_000 / 84_521.739, result.thrustMargin(), 1e-6);
+        assertEquals(80_000 / 84_521.739, result.oneOutMargin(), 1e-6);
+        assertEquals(6, result.leastCount());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.5, 2469.1097, 2986.393, 0.436332", "1, 1234.5549, 11945.572, 0.872665",
+        "2, 617.2774, 47782.288, 1.745329", "3, 411.5183, 107510.149, 2.617994"})
+    void propellantFallsAndTouchdownRisesWithTheRate(double degPerSecond, double braking, double energy,
+            double speed) {
+        TippingBody body = ReferenceBody.onRim();
+        double rate = Math.toRadians(degPerSecond);
+        ThrusterResult result = ThrusterLowering.of(body, SIX, rate);
+        double push = 38.579840 / degPerSecond;
+        assertEquals(braking, result.propellant() - push, 1e-4);
+        assertEquals(energy, result.touchdownEnergy(), 6e-4);
+        assertEquals(speed, rate * 50, 6e-7);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"30, 22335.943, 181504.337", "45, 32752.174, 161647.826", "60, 31844.639, 139243.468",
+        "90, 0, 109878.261"})
+    void pivotForces(double deg, double along, double up) {
+        ThrustState state = ThrusterLowering.at(ReferenceBody.onRim(), SIX, Math.toRadians(deg));
+        assertEquals(along, state.pivotAlong(), 6e-4);
+        assertEquals(up, state.pivotUp(), 6e-4);
+    }
+
+    @Test
+    void frictionNeededIsFarBelowThatOfLines() {
+        ThrusterResult result = ThrusterLowering.of(ReferenceBody.onRim(), SIX, Math.toRadians(1));
+        assertEquals(0.229633, result.frictionNeeded(), 2e-6);
+        assertEquals(31.882114, ThrusterLowering.centreOfPercussion(ReferenceBody.onRim()), 6e-7);
+        assertTrue(result.abortTilt().isPresent());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"20, 1160.428", "10, 581.624", "30, 1736.427"})
+    void hoverPropellant(double seconds, double kg) {
+        assertEquals(kg, Rocket.propellantForSpeed(120_000, 1.62 * seconds, 340), 6e-4);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.5, 15000, 0.077160", "1, 60000, 0.308642", "2, 240000, 1.234568"})
+    void touchdown(double speed, double energy, double drop) {
+        LyingLanding landing = LyingLanding.of(new LyingLanding.Lander(120_000, 50, 20), 1.62, speed, 0.05);
+        assertEquals(energy, landing.touchdownEnergy(), 1e-6);
+        assertEquals(drop, landing.equivalentDrop(), 6e-7);
+        assertEquals(1160.428, landing.hoverPropellant(), 6e-4);
+    }
+
+    @Test
+    void flatFlightWithoutAir() {
+        assertEquals(15.432, Rocket.flight(5, Math.PI / 4, 1.62), 6e-4);
+        assertEquals(555.556, Rocket.flight(30, Math.PI / 4, 1.62), 6e-4);
+    }
+}
