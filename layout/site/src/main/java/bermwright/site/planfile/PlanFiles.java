@@ -14,9 +14,11 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.UUID;
 
 /** Reads and writes plan files. */
 public final class PlanFiles {
@@ -84,10 +86,9 @@ public final class PlanFiles {
      */
     public static void write(Plan plan, Path file) {
         Path whole = file.toAbsolutePath();
-        Path temporary = null;
+        Path temporary = whole.resolveSibling(".%s.%s.part".formatted(whole.getFileName(), UUID.randomUUID()));
         try {
-            temporary = Files.createTempFile(whole.getParent(), "." + whole.getFileName(), ".part");
-            Files.writeString(temporary, text(plan));
+            Files.writeString(temporary, text(plan), StandardOpenOption.CREATE_NEW);
             move(temporary, whole);
         } catch (IOException e) {
             discard(temporary);
@@ -106,9 +107,7 @@ public final class PlanFiles {
 
     private static void discard(Path temporary) {
         try {
-            if (temporary != null) {
-                Files.deleteIfExists(temporary);
-            }
+            Files.deleteIfExists(temporary);
         } catch (IOException ignored) {
             temporary.toFile().deleteOnExit();
         }
