@@ -1,0 +1,230 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.burial;
+
+import bermwright.shielding.cover.DepthMap;
+import bermwright.site.burial.ShellBuckling.ThinShell;
+import bermwright.site.exposure.HullCover;
+import bermwright.site.exposure.SiteCover;
+import bermwright.site.finding.Finding;
+import bermwright.site.finding.Finding.Figures;
+import bermwright.site.finding.Finding.Level;
+import bermwright.site.plan.CoverPlan;
+import bermwright.site.plan.GroundPlan;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Plan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * What its cover does to a hull, lift by lift.
+ *
+ * <p>The soil over a point of skin presses down with its weight and sideways with 1 - sin(friction angle) of it; the
+ * part square to the skin counts. Arching, frames and the stiffness of soil around the shell are left out, so real
+ * shells with frames stand more. With no shell stated the inner pressure alone is counted.
+ *
+ * @param id           the hull
+ * @param lifts        every lift, from the ground up
+ * @param shellFactor  the least of the lifts' pressurised factors (1); endless without soil
+ * @param longTube     outer pressure that buckles the empty shell as a long tube (Pa); empty without a shell
+ * @param heldEnds     the same with its ends held round (Pa); empty without a shell
+ * @param bendingOff   greatest bending stress in the empty shell over its yield stress, were it to stay round (1);
+ *                     empty without a shell
+ * @param seat         what it presses on its seat, soil on it included
+ * @param findings     what is wrong
+ */
+public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Optional<Double> longTube,
+        Optional<Double> heldEnds, Optional<Double> bendingOff, SeatLoad seat, List<Finding> findings) {
+    /** Below this the shell is not safe under pressure; our own planning figure. */
+    public static final double WANTED_FACTOR = 2;
+    /** Below this a lift on one side moves the hull; our own planning figure. */
+    public static final double WANTED_SLIDE = 1.5;
+
+    /** Copies the lists. */
+    public HullBurial {
+        lifts = List.copyOf(lifts);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * All covered hulls of a plan.
+     *
+     * @param plan  the plan
+     * @param cover its cover
+     * @return one for each hull with a cover on known ground
+     */
+    public static List<HullBurial> of(Plan plan, SiteCover cover) {
+        List<HullBurial> all = new ArrayList<>();
+        for (HullCover one : cover.hulls()) {
+            plan.hull(one.id()).filter(h -> h.arrival() != Hull.Arrival.STAYS_UPRIGHT)
+                    .ifPresent(hull -> all.add(new Reckoning(plan, hull, one).made()));
+        }
+        return all;
+    }
+
+    /** One hull's sums. */
+    private static final class Reckoning {
+        private final Hull hull;
+        private final HullCover cover;
+        private final double gravity;
+        private final GroundPlan.Regolith soil;
+        private final double density;
+        private final double friction;
+        private final Optional<ThinShell> shell;
+        private final double stiffness;
+
+        Reckoning(Plan plan, Hull hull, HullCover cover) {
+            this.hull = hull;
+            this.cover = cover;
+            gravity = plan.ground().gravity();
+            friction = plan.ground().pivotFriction();
+            soil = plan.ground().regolith();
+            CoverPlan wanted = hull.cover().orElseThrow();
+            density = wanted.density().orElse(soil.placedDensity());
+            shell = hull.shell().map(s -> new ThinShell(s.thickness(), s.modulus(), s.yield(), s.poisson()));
+            stiffness = shell.map(s -> ShellBuckling.heldEnds(s, hull.radius(), hull.length())).orElse(0.0);
+        }
+
+        HullBurial made() {
+            double top = topOfSoil();
+            double step = hull.cover().orElseThrow().lift();
+            List<LiftLoad> lifts = new ArrayList<>();
+            int count = (int) Math.max(1, Math.ceil(top / step - 1e-9));
+            for (int i = 1; i <= count; i++) {
+                lifts.add(lift(Math.min(top, i * step), step));
+            }
+            double factor = lifts.stream().mapToDouble(LiftLoad::pressurised).min().orElse(Double.POSITIVE_INFINITY);
+            LiftLoad last = lifts.get(lifts.size() - 1);
+            SeatLoad seat = SeatLoad.on((hull.mass() * gravity + soilOver()) / hull.length(), hull.radius(),
+                    SeatLoad.LUNAR_SOIL_STIFFNESS);
+            Optional<Double> bending = shell.map(s -> bending(s, last.greatest()));
+            HullBurial made = new HullBurial(hull.id(), lifts, factor, shell.map(s ->
+                    ShellBuckling.longTube(s, hull.radius())), shell.map(s -> stiffness), bending, seat, List.of());
+            return new HullBurial(made.id, lifts, factor, made.longTube, made.heldEnds, bending, seat,
+                    findings(made));
+        }
+
+        private double radiusUp(int j) {
+            return hull.radius() * (1 + Math.cos(cover.depth().aroundAt(j)));
+        }
+
+        private boolean isUpper(int j) {
+            return Math.abs(cover.depth().aroundAt(j)) <= Math.PI / 2;
+        }
+
+        /** Height of the soil's highest point over the lay-down side of the hull (m). */
+        private double topOfSoil() {
+            double top = 0;
+            DepthMap depth = cover.depth();
+            for (int i = 0; i < depth.rows(); i++) {
+                for (int j = 0; j < depth.columns(); j++) {
+                    double up = depth.uprightDepth(i, j);
+                    top = isUpper(j) && up > 0 ? Math.max(top, radiusUp(j) + up) : top;
+                }
+            }
+            return top;
+        }
+
+        private LiftLoad lift(double height, double step) {
+            DepthMap depth = cover.depth();
+            double rest = 1 - Math.sin(soil.frictionAngle());
+            double greatest = 0;
+            double along = 0;
+            double around = 0;
+            for (int i = 0; i < depth.rows(); i++) {
+                for (int j = 0; j < depth.columns(); j++) {
+                    if (!isUpper(j)) {
+                        continue;
+                    }
+                    double over = Math.min(depth.uprightDepth(i, j), height - radiusUp(j));
+                    double angle = depth.aroundAt(j);
+                    double down = Math.cos(angle) * Math.cos(angle);
+                    double pressure = density * gravity * over * (down + rest * (1 - down));
+                    if (pressure > greatest) {
+                        greatest = pressure;
+                        along = depth.alongAt(i);
+                        around = Math.toDegrees(angle);
+                    }
+                }
+            }
+            double push = sidePush(Math.min(height, hull.diameter()), step);
+            double hold = friction * (hull.mass() * gravity / hull.length());
+            return new LiftLoad(height, greatest, along, around,
+                    greatest > 0 ? (hull.innerPressure() + stiffness) / greatest : Double.POSITIVE_INFINITY,
+                    shell.isEmpty() ? Double.NaN : greatest > 0 ? stiffness / greatest : Double.POSITIVE_INFINITY,
+                    push, push > 0 ? hold / push : Double.POSITIVE_INFINITY);
+        }
+
+        /** Active push of one lift that the other side lacks: half Ka g rho (high^2 - low^2). */
+        private double sidePush(double height, double step) {
+            double active = Math.pow(Math.tan(Math.PI / 4 - soil.frictionAngle() / 2), 2);
+            double low = Math.max(0, height - step);
+            return 0.5 * active * density * gravity * (height * height - low * low);
+        }
+
+        /** Weight of all soil straight over the hull (N). */
+        private double soilOver() {
+            DepthMap depth = cover.depth();
+            double area = hull.length() / depth.rows() * 2 * Math.PI / depth.columns() * hull.radius();
+            double sum = 0;
+            for (int i = 0; i < depth.rows(); i++) {
+                for (int j = 0; j < depth.columns(); j++) {
+                    double up = depth.uprightDepth(i, j);
+                    sum += isUpper(j) && up > 0 ? up * area * Math.cos(depth.aroundAt(j)) : 0;
+                }
+            }
+            return sum * density * gravity;
+        }
+
+        /** A round ring between even loads down and less even loads sideways: M = q r^2 (1 - K) / 4. */
+        private double bending(ThinShell thin, double greatest) {
+            double rest = 1 - Math.sin(soil.frictionAngle());
+            double moment = greatest * hull.radius() * hull.radius() * (1 - rest) / 4;
+            return 6 * moment / (thin.thickness() * thin.thickness()) / thin.yield();
+        }
+
+        private List<Finding> findings(HullBurial made) {
+            List<Finding> findings = new ArrayList<>();
+            LiftLoad worst = made.lifts.stream().min((a, b) -> Double.compare(a.pressurised(), b.pressurised()))
+                    .orElseThrow();
+            if (!(made.shellFactor >= WANTED_FACTOR)) {
+                findings.add(finding("burial-crushed", made.shellFactor < 1 ? Level.REFUSE : Level.WARN,
+                        Figures.of(made.shellFactor, WANTED_FACTOR, "1"), text("Soil up to %.1f m presses the skin"
+                                + " with %.1f kPa; inner pressure and stiffness stand against it %.2f times. Raise the"
+                                + " inner pressure, frame the hull or make the cover thinner.", worst.height(),
+                                worst.greatest() / 1000, made.shellFactor)));
+            }
+            double off = made.lifts.stream().mapToDouble(LiftLoad::unpressurised).min().orElse(Double.NaN);
+            if (shell.isEmpty()) {
+                findings.add(finding("burial-shell-unknown", Level.NOTE, Figures.NONE, "No shell is stated, so only"
+                        + " the inner pressure is held against the soil, and what happens without it is not known."));
+            } else if (off < 1 && made.shellFactor >= 1) {
+                findings.add(finding("burial-needs-pressure", Level.WARN, Figures.of(off, 1, "1"), text("Without inner"
+                        + " pressure the shell buckles at %.2f kPa (ends held) or %.2f kPa (long), under %.1f kPa of"
+                        + " soil: from the lift that covers the crown on it stands only while under pressure. Frame it,"
+                        + " or never let the pressure fall.", stiffness / 1000,
+                        made.longTube.orElse(0.0) / 1000, worst.greatest() / 1000)));
+            }
+            LiftLoad pushed = made.lifts.stream().min((a, b) -> Double.compare(a.slideResistance(),
+                    b.slideResistance())).orElseThrow();
+            if (pushed.slideResistance() < WANTED_SLIDE) {
+                findings.add(finding("burial-one-sided", Level.WARN,
+                        Figures.of(pushed.slideResistance(), WANTED_SLIDE, "1"), text("A lift to %.1f m on one side"
+                                + " only pushes the hull with %.1f kN a metre, friction holds %.2f times that. Place"
+                                + " lifts on both sides in turn, or thinner ones.", pushed.height(),
+                                pushed.sidePush() / 1000, pushed.slideResistance())));
+            }
+            return findings;
+        }
+
+        private Finding finding(String rule, Level level, Figures figures, String words) {
+            return Finding.of(rule, level, hull.id(), figures, words).at(hull.baseCentre())
+                    .from("our own planning figure");
+        }
+
+        private static String text(String form, Object... parts) {
+            return String.format(Locale.ROOT, form, parts);
+        }
+    }
+}
