@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.haulage;
+
+import bermwright.foundation.ModelNote;
+import bermwright.foundation.Point;
+import bermwright.foundation.Progress;
+import bermwright.site.finding.Finding;
+import bermwright.site.plan.GroundPlan;
+import bermwright.site.plan.Machine;
+import bermwright.site.plan.Plan;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * Plans the earthworks: which borrow ground feeds which cover, so that machine hours or energy are least.
+ *
+ * <p>Soil keeps its mass: a volume placed at one density was a volume in place at another. Bank volume is placed
+ * volume times placed density over bank density; the factor can be above or below one.
+ */
+public final class Earthworks {
+    /** Kilogrammes below which soil is not worth a haul. */
+    private static final double DUST = 1;
+    private static final double SECONDS = 3600;
+
+    private final EarthworksInput input;
+    private final Plan plan;
+    private final GroundPlan.Regolith soil;
+    private final List<SoilOffer> offers = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    private Earthworks(EarthworksInput input) {
+        this.input = input;
+        this.plan = input.plan();
+        this.soil = plan.ground().regolith();
+    }
+
+    /**
+     * Plans the earthworks.
+     *
+     * @param input    what they are planned from
+     * @param progress how far it has come
+     * @return hauls, hours, what is left and what was found
+     */
+    public static EarthworksResult of(EarthworksInput input, Progress progress) {
+        return new Earthworks(input).result(progress);
+    }
+
+    private EarthworksResult result(Progress progress) {
+        densities();
+        plan.borrowGrounds().forEach(b -> offers.add(BorrowPit.offer(b, soil, input.ground().metreScale())));
+        double borrowed = offers.stream().mapToDouble(SoilOffer::bank).sum();
+        offers.addAll(input.offers());
+        progress.report(0, "ways over the ground");
+        WayNet net = WayNet.of(input, offers, progress.part(0, 0.9));
+        progress.check();
+        TransportProblem.Allocation allocation = new TransportProblem(
+                offers.stream().mapToDouble(SoilOffer::mass).toArray(),
+                input.needs().stream().mapToDouble(SoilNeed::mass).toArray(), costs(net)).cheapest();
+        List<Haul> hauls = hauls(net, allocation);
+        shortages(net, allocation);
+        double unmet = 0;
+        for (double mass : allocation.shortage()) {
+            unmet += mass / soil.bankDensity();
+        }
+        double used = hauls.stream().filter(h -> plan.borrowGrounds().stream().anyMatch(b -> b.id().equals(h.from())))
+                .mapToDouble(Haul::bank).sum();
+        progress.report(1, "earthworks");
+        return total(hauls, unmet, Math.max(0, borrowed - used));
+    }
+
+    private EarthworksResult total(List<Haul> hauls, double shortage, double left) {
+        double placed = input.needs().stream().mapToDouble(SoilNeed::placed).sum();
+        double mass = input.needs().stream().mapToDouble(SoilNeed::mass).sum();
+        double bank = hauls.stream().mapToDouble(Haul::bank).sum() + shortage;
+        double loose = mass / soil.looseDensity();
+        double share = soil.densitySpreadShare();
+        EarthworksResult.Spread spread = new EarthworksResult.Spread(Math.sqrt(2) * share * bank,
+                Math.sqrt(2) * share * loose, share * mass);
+        boolean driven = !plan.machines().isEmpty();
+        OptionalDouble hours = driven
+                ? OptionalDouble.of(hauls.stream().mapToDouble(h -> h.machineHours().orElse(0)).sum())
+                : OptionalDouble.empty();
+        OptionalDouble energy = driven
+                ? OptionalDouble.of(hauls.stream().mapToDouble(h -> h.energy().orElse(0)).sum())
+                : OptionalDouble.empty();
+        return new EarthworksResult(placed, bank, loose, mass, spread, hauls, hours, energy, days(hauls), left,
+                shortage, notes(), findings);
+    }
+
+    private List<EarthworksResult.MachineDays> days(List<Haul> hauls) {
+        Map<String, Double> hours = new LinkedHashMap<>();
+        hauls.forEach(h -> h.machineHours().ifPresent(v -> hours.merge(h.machine(), v, Double::sum)));
+        List<EarthworksResult.MachineDays> days = new ArrayList<>();
+        for (Machine machine : plan.machines()) {
+            if (hours.containsKey(machine.id())) {
+                double work = hours.get(machine.id());
+                days.add(new EarthworksResult.MachineDays(machine.id(), work,
+                        work / (machine.count() * machine.hoursADay() * machine.availabilityShare())));
+            }
+        }
+        return days;
+    }
+
+    private double[][] costs(WayNet net) {
+        double[][] costs = new double[offers.size()][input.needs().size()];
+        for (int i = 0; i < offers.size(); i++) {
+            for (int j = 0; j < input.needs().size(); j++) {
+                WayToNeed way = net.way(i, j);
+                costs[i][j] = way.blocked().isPresent() ? Double.POSITIVE_INFINITY : net.machine(j)
+                        .map(m -> input.objective() == EarthworksInput.Objective.ENERGY
+                                ? way.energy(m, plan.ground().gravity()) / m.load() : way.cycle(m) / m.load())
+                        .orElse(way.distance());
+            }
+        }
+        return costs;
+    }
+
+    private List<Haul> hauls(WayNet net, TransportProblem.Allocation allocation) {
+        List<Haul> hauls = new ArrayList<>();
+        for (int j = 0; j < input.needs().size(); j++) {
+            for (int i = 0; i < offers.size(); i++) {
+                double mass = allocation.amount()[i][j];
+                if (mass > DUST) {
+                    hauls.add(haul(net, i, j, mass));
+                }
+            }
+        }
+        return hauls;
+    }
+
+    private Haul haul(WayNet net, int i, int j, double mass) {
+        SoilOffer offer = offers.get(i);
+        SoilNeed need = input.needs().get(j);
+        WayToNeed way = net.way(i, j);
+        double loads = net.machine(j).map(m -> mass / m.load()).orElse(0.0);
+        OptionalDouble hours = net.machine(j).map(m -> OptionalDouble.of(loads * way.cycle(m) / SECONDS))
+                .orElse(OptionalDouble.empty());
+        OptionalDouble energy = net.machine(j)
+                .map(m -> OptionalDouble.of(loads * way.energy(m, plan.ground().gravity())))
+                .orElse(OptionalDouble.empty());
+        return new Haul(offer.from(), need.to(), need.kind(), net.machine(j).map(Machine::id).orElse(""), mass,
+                mass / offer.density(), mass / soil.looseDensity(), mass / need.density(), way.distance(),
+                way.up() + way.down(), loads, hours, energy, way.way());
+    }
+
+    private void densities() {
+        for (String key : List.of("placed_density_kg_m3", "bank_density_kg_m3", "loose_density_kg_m3")) {
+            boolean profile = key.startsWith("bank") && !soil.densityProfile().isEmpty();
+            if (!soil.kept().given().contains(key) && !profile) {
+                double taken = key.startsWith("placed") ? soil.placedDensity()
+                        : key.startsWith("bank") ? soil.bankDensity() : soil.looseDensity();
+                findings.add(Finding.of("density-missing", Finding.Level.WARN, "ground",
+                        Finding.Figures.measured(taken, "kg/m3"),
+                        "The plan does not state %s; the default of %s kg/m3 is taken. Volumes dug follow it directly."
+                                .formatted(key, whole(taken))).from("default of the plan file"));
+            }
+        }
+        if (plan.machines().isEmpty() && !input.needs().isEmpty()) {
+            findings.add(Finding.of("no-machine", Finding.Level.WARN, "plan", Finding.Figures.NONE,
+                    "The plan has no machine; machine hours are not known and soil goes straight to the next place."));
+        }
+    }
+
+    private void shortages(WayNet net, TransportProblem.Allocation allocation) {
+        for (int j = 0; j < input.needs().size(); j++) {
+            double mass = allocation.shortage()[j];
+            if (!(mass > DUST)) {
+                continue;
+            }
+            SoilNeed need = input.needs().get(j);
+            double bank = mass / soil.bankDensity();
+            boolean cutOff = true;
+            for (int i = 0; i < offers.size(); i++) {
+                WayToNeed way = net.way(i, j);
+                cutOff &= way.blocked().isPresent();
+                String from = offers.get(i).from();
+                way.blocked().ifPresent(place -> findings.add(noWay(from, need, place)));
+            }
+            if (offers.isEmpty() || !cutOff) {
+                findings.add(Finding.of("borrow-shortage", Finding.Level.REFUSE, need.to(),
+                        Finding.Figures.of(bank, 0, "m3"), ("%s wants %s m3 of soil in place more than the borrow"
+                        + " grounds give. Widen or deepen one, or add another.").formatted(need.to(), whole(bank)))
+                        .at(need.mainOutline().centre()).from("borrow grounds of the plan"));
+            }
+        }
+    }
+
+    private static Finding noWay(String from, SoilNeed need, Point place) {
+        return Finding.of("no-way-round", Finding.Level.REFUSE, need.to(), Finding.Figures.NONE,
+                ("No way leads from %s to %s for the machine; it gets no farther than this place. Open a corridor or"
+                + " take a machine that climbs more.").formatted(from, need.to())).at(place)
+                .from("greatest grade and width of the machine, keep-outs and covers of the plan");
+    }
+
+    private static String whole(double value) {
+        return String.format(Locale.ROOT, "%.0f", value);
+    }
+
+    private static List<ModelNote> notes() {
+        return List.of(new ModelNote("soil-volumes", "bank and loose volume from placed volume by mass and density",
+                "densities stated in the plan; soil neither lost nor compacted by traffic",
+                "one standard deviation of each density, as stated in the plan", ModelNote.Status.COMPUTED,
+                "conservation of mass"),
+                new ModelNote("haul-time", "round trips at the machine's level speed, slowed uphill at constant power;"
+                        + " fill and dump times of the plan; ways over a lattice no finer than the machine's width",
+                        "ground below the machine's greatest grade; no waiting, one machine does not hinder another",
+                        "resistance to rolling 0.15 of the weight, 0.05 to 0.2 in the field: up to a third on hilly"
+                        + " ways, nothing on level ones", ModelNote.Status.COMPUTED,
+                        "constant power; resistance from memory"),
+                new ModelNote("haul-energy", "driving energy against rolling and rise, nothing won back downhill",
+                        "machines whose own mass equals their load", "a factor of two", ModelNote.Status.PROVISIONAL,
+                        "common practice, no source"),
+                new ModelNote("haul-allocation", "least total of machine time or energy by the simplex method",
+                        "any number of borrow grounds and needs", "a true optimum for the costs given",
+                        ModelNote.Status.COMPUTED, "linear programming"));
+    }
+}

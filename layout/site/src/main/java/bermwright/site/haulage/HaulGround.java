@@ -1,0 +1,213 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.haulage;
+
+import bermwright.foundation.Point;
+import bermwright.foundation.Ring;
+import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.GridFrame;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Ground a machine can drive on, as a lattice whose step is no finer than the machine is wide.
+ *
+ * <p>A lattice point is closed where the ground is missing, where its slope over two steps is beyond the machine's
+ * limit, or where an obstacle lies within half the machine's width. Slopes over a single cell are noise to a machine
+ * that is wider; slopes are taken over the step.
+ */
+final class HaulGround {
+    /** Most lattice points; bigger ground gets a wider step. */
+    static final int MOST_POINTS = 300_000;
+
+    private final int rows;
+    private final int columns;
+    private final double west;
+    private final double south;
+    private final double step;
+    private final double trueStep;
+    private final double[] heights;
+    private final boolean[] closed;
+    private final double halfWidth;
+
+    private HaulGround(ElevationGrid ground, double step, double width) {
+        GridFrame frame = ground.frame();
+        this.step = step;
+        this.trueStep = step * ground.metreScale();
+        this.west = frame.west();
+        this.south = frame.south();
+        this.columns = (int) Math.floor((frame.eastEdge() - west) / step + 1e-9) + 1;
+        this.rows = (int) Math.floor((frame.northEdge() - south) / step + 1e-9) + 1;
+        this.heights = new double[rows * columns];
+        this.closed = new boolean[rows * columns];
+        this.halfWidth = width / 2 / ground.metreScale();
+        for (int i = 0; i < heights.length; i++) {
+            heights[i] = ground.height(Math.min(frame.eastEdge(), east(i)), Math.min(frame.northEdge(), north(i)));
+        }
+    }
+
+    /**
+     * Ground for a machine.
+     *
+     * @param ground    the ground
+     * @param width     the machine's width (m)
+     * @param grade     steepest ground it drives on (rad)
+     * @param obstacles what it must drive around
+     */
+    static HaulGround of(ElevationGrid ground, double width, double grade, List<Ring> obstacles) {
+        GridFrame frame = ground.frame();
+        double area = (frame.eastEdge() - frame.west()) * (frame.northEdge() - frame.south());
+        double step = Math.max(Math.max(frame.spacing(), width / ground.metreScale()),
+                Math.sqrt(area / MOST_POINTS));
+        HaulGround made = new HaulGround(ground, step, width);
+        made.closeSteep(Math.tan(grade));
+        obstacles.forEach(made::close);
+        return made;
+    }
+
+    private void closeSteep(double greatest) {
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column < columns; column++) {
+                double east = rise(row, Math.max(0, column - 1), row, Math.min(columns - 1, column + 1));
+                double north = rise(Math.max(0, row - 1), column, Math.min(rows - 1, row + 1), column);
+                closed[row * columns + column] = !(east * east + north * north <= greatest * greatest);
+            }
+        }
+    }
+
+    private double rise(int fromRow, int fromColumn, int toRow, int toColumn) {
+        double run = (toRow - fromRow + toColumn - fromColumn) * trueStep;
+        return run > 0 ? (heights[toRow * columns + toColumn] - heights[fromRow * columns + fromColumn]) / run : 0;
+    }
+
+    /** Closes what lies inside an outline or within half the machine's width of it. */
+    private void close(Ring ring) {
+        double[] box = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY,
+            Double.NEGATIVE_INFINITY};
+        for (Point p : ring.corners()) {
+            box[0] = Math.min(box[0], p.east());
+            box[1] = Math.min(box[1], p.north());
+            box[2] = Math.max(box[2], p.east());
+            box[3] = Math.max(box[3], p.north());
+        }
+        for (int row = Math.max(0, row(box[1])); row <= Math.min(rows - 1, row(box[3])); row++) {
+            for (int column = Math.max(0, column(box[0])); column <= Math.min(columns - 1, column(box[2])); column++) {
+                int at = row * columns + column;
+                if (!closed[at] && ring.contains(place(at))) {
+                    closed[at] = true;
+                }
+            }
+        }
+        for (int i = 0; i < ring.corners().size(); i++) {
+            closeAlong(ring.corners().get(i), ring.corners().get((i + 1) % ring.corners().size()));
+        }
+    }
+
+    /** Closes lattice points so near to a line that the machine, or the lattice's own coarseness, would cross it. */
+    private void closeAlong(Point a, Point b) {
+        double reach = Math.max(halfWidth, step / Math.sqrt(2));
+        int lowRow = Math.max(0, row(Math.min(a.north(), b.north()) - reach));
+        int highRow = Math.min(rows - 1, row(Math.max(a.north(), b.north()) + reach) + 1);
+        int lowColumn = Math.max(0, column(Math.min(a.east(), b.east()) - reach));
+        int highColumn = Math.min(columns - 1, column(Math.max(a.east(), b.east()) + reach) + 1);
+        for (int row = lowRow; row <= highRow; row++) {
+            for (int column = lowColumn; column <= highColumn; column++) {
+                int at = row * columns + column;
+                if (!closed[at] && distance(place(at), a, b) <= reach) {
+                    closed[at] = true;
+                }
+            }
+        }
+    }
+
+    static double distance(Point p, Point a, Point b) {
+        double dx = b.east() - a.east();
+        double dy = b.north() - a.north();
+        double square = dx * dx + dy * dy;
+        double t = square > 0 ? ((p.east() - a.east()) * dx + (p.north() - a.north()) * dy) / square : 0;
+        double u = Math.max(0, Math.min(1, t));
+        return Math.hypot(p.east() - a.east() - u * dx, p.north() - a.north() - u * dy);
+    }
+
+    private int row(double north) {
+        return (int) Math.floor((north - south) / step);
+    }
+
+    private int column(double east) {
+        return (int) Math.floor((east - west) / step);
+    }
+
+    private double east(int at) {
+        return west + at % columns * step;
+    }
+
+    private double north(int at) {
+        return south + at / columns * step;
+    }
+
+    int rows() {
+        return rows;
+    }
+
+    int columns() {
+        return columns;
+    }
+
+    double trueStep() {
+        return trueStep;
+    }
+
+    double height(int at) {
+        return heights[at];
+    }
+
+    boolean isClosed(int at) {
+        return closed[at];
+    }
+
+    Point place(int at) {
+        return new Point(east(at), north(at));
+    }
+
+    /** True metres between a lattice point and a place. */
+    double distance(int at, Point place) {
+        return place(at).distance(place) * trueStep / step;
+    }
+
+    /** The open lattice point nearest to a place, no farther off than a reach (projected m); -1 for none. */
+    int openNear(Point place, double reach) {
+        int best = -1;
+        double least = Double.POSITIVE_INFINITY;
+        int lastRow = Math.min(rows - 1, row(place.north() + reach) + 1);
+        int lastColumn = Math.min(columns - 1, column(place.east() + reach) + 1);
+        for (int row = Math.max(0, row(place.north() - reach)); row <= lastRow; row++) {
+            for (int column = Math.max(0, column(place.east() - reach)); column <= lastColumn; column++) {
+                int at = row * columns + column;
+                double d = place(at).distance(place);
+                if (!closed[at] && d < least && d <= reach) {
+                    least = d;
+                    best = at;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** Open lattice points along the outside of an outline. */
+    List<Integer> openAround(Ring ring) {
+        List<Integer> around = new ArrayList<>();
+        for (int i = 0; i < ring.corners().size(); i++) {
+            Point a = ring.corners().get(i);
+            Point b = ring.corners().get((i + 1) % ring.corners().size());
+            int pieces = Math.max(1, (int) Math.ceil(a.distance(b) / step));
+            for (int k = 0; k < pieces; k++) {
+                double t = (double) k / pieces;
+                int at = openNear(new Point(a.east() + t * (b.east() - a.east()),
+                        a.north() + t * (b.north() - a.north())), 3 * step + halfWidth);
+                if (at >= 0 && (around.isEmpty() || around.get(around.size() - 1) != at)) {
+                    around.add(at);
+                }
+            }
+        }
+        return around;
+    }
+}

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.haulage;
+
+import bermwright.foundation.Require;
+import bermwright.foundation.Ring;
+import java.util.List;
+
+/**
+ * Soil wanted somewhere: the cover of a hull, a fill or a ramp.
+ *
+ * @param to       id of the hull or preparation it is for
+ * @param kind     what it is for
+ * @param placed   volume once placed (m3), zero or more
+ * @param density  density once placed (kg/m3), above zero
+ * @param outlines where it meets the ground, at least one outline
+ */
+public record SoilNeed(String to, Kind kind, double placed, double density, List<Ring> outlines) {
+    /** Refuses volumes below zero, densities of nothing and needs without a place. */
+    public SoilNeed {
+        Require.notNegative("placed volume for " + to, placed, "m3");
+        Require.positive("placed density for " + to, density, "kg/m3");
+        outlines = List.copyOf(outlines);
+        Require.that(!outlines.isEmpty(), "the soil for %s has no outline; at least one is needed.", to);
+    }
+
+    /** What soil is wanted for. */
+    public enum Kind {
+        /** A hull's cover. */
+        COVER,
+        /** Filling low ground. */
+        FILL,
+        /** A ramp up a cover, taken away again. */
+        RAMP
+    }
+
+    /**
+     * Mass of the soil.
+     *
+     * @return mass (kg)
+     */
+    public double mass() {
+        return placed * density;
+    }
+
+    /** The largest of the outlines. */
+    Ring mainOutline() {
+        Ring main = outlines.get(0);
+        for (Ring ring : outlines) {
+            main = ring.area() > main.area() ? ring : main;
+        }
+        return main;
+    }
+}

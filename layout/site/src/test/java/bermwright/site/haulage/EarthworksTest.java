@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.haulage;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bermwright.foundation.Progress;
+import bermwright.foundation.Ring;
+import bermwright.site.example.SiteExample;
+import bermwright.site.example.SiteExample.Change;
+import bermwright.site.finding.Finding;
+import bermwright.site.plan.BorrowGround;
+import bermwright.site.plan.KeepOut;
+import bermwright.site.plan.Kept;
+import bermwright.site.plan.Machine;
+import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class EarthworksTest {
+    /** A borrow pit is sampled. */
+    private static final double SAMPLED = 0.005;
+    /** Hours follow from distances over the lattice. */
+    private static final double LATTICE = 0.03;
+
+    private static SoilNeed need(String to, double placed, double east, double north) {
+        return new SoilNeed(to, SoilNeed.Kind.COVER, placed, 1650, List.of(SiteExample.square(east, north, 40)));
+    }
+
+    private static EarthworksResult of(Plan plan, ElevationGrid ground, SoilNeed... needs) {
+        return Earthworks.of(new EarthworksInput(plan, ground, List.of(needs), List.of(),
+                EarthworksInput.Objective.MACHINE_HOURS), Progress.NONE);
+    }
+
+    private static Plan plan(BorrowGround... borrow) {
+        Change change = new Change();
+        change.borrow = List.of(borrow);
+        return SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change);
+    }
+
+    private static boolean has(EarthworksResult result, String rule) {
+        return result.findings().stream().anyMatch(f -> f.rule().equals(rule));
+    }
+
+    @Test
+    void volumesFollowTheMassOfTheSoil() {
+        EarthworksResult result = of(plan(SiteExample.borrow("B", SiteExample.square(300, 100, 60), 0.8)),
+                SiteExample.level(), need("A", 1000, 300, 320));
+        assertEquals(1000, result.placed(), 1e-6);
+        assertEquals(1000 * 1650.0 / 1800, result.bank(), 1e-3);
+        assertEquals(1000 * 1650.0 / 1450, result.loose(), 1e-6);
+        assertEquals(1000 * 1650.0, result.mass(), 1e-6);
+        assertEquals(0.1 * Math.sqrt(2) * result.bank(), result.spread().bank(), 1e-6);
+        assertEquals(0, result.shortage());
+    }
+
+    @Test
+    void aSquarePitHoldsItsFrustumTimesItsYield() {
+        BorrowGround borrow = SiteExample.borrow("B", SiteExample.square(300, 100, 60), 0.8);
+        double inset = 2 * 0.8 / Math.tan(Math.toRadians(30));
+        double floor = (60 - inset) * (60 - inset);
+        double exact = 0.8 / 3 * (3600 + floor + Math.sqrt(3600 * floor));
+        assertEquals(exact, BorrowPit.volume(borrow, 1), SAMPLED * exact);
+        EarthworksResult result = of(plan(borrow), SiteExample.level(), need("A", 100, 300, 320));
+        assertEquals(0.9 * exact - result.bank(), result.borrowLeft(), SAMPLED * exact);
+    }
+
+    @Test
+    void machineHoursAreLoadsTimesTheirRoundTrip() {
+        EarthworksResult result = of(plan(SiteExample.borrow("B", SiteExample.square(300, 100, 60), 0.8)),
+                SiteExample.level(), need("A", 1000, 300, 320));
+        Haul haul = result.hauls().get(0);
+        assertEquals(220, haul.distance(), LATTICE * 220);
+        double loads = 1000 * 1650.0 / 2000;
+        double cycle = 300 + 120 + 2 * haul.distance() / 0.6;
+        assertEquals(loads * cycle / 3600, result.machineHours().orElseThrow(), 0.01);
+        EarthworksResult.MachineDays days = result.machineDays().get(0);
+        assertEquals(days.hours() / (2 * 16 * 0.8), days.days(), 1e-9);
+    }
+
+    @Test
+    void theNearerBorrowGroundIsUsedFirst() {
+        Plan plan = plan(SiteExample.borrow("far", SiteExample.square(100, 100, 60), 0.8),
+                SiteExample.borrow("near", SiteExample.square(300, 200, 60), 0.8));
+        EarthworksResult result = of(plan, SiteExample.level(), need("A", 3000, 300, 320));
+        Haul near = result.hauls().stream().filter(h -> h.from().equals("near")).findFirst().orElseThrow();
+        Haul far = result.hauls().stream().filter(h -> h.from().equals("far")).findFirst().orElseThrow();
+        assertTrue(near.bank() > 2000 && far.bank() > 0);
+        assertTrue(near.distance() < far.distance());
+        assertEquals(result.bank(), near.bank() + far.bank(), 1e-3);
+    }
+
+    @Test
+    void tooLittleSoilIsAFindingWithTheShortage() {
+        EarthworksResult result = of(plan(SiteExample.borrow("B", SiteExample.square(300, 100, 30), 0.5)),
+                SiteExample.level(), need("A", 5000, 300, 320));
+        Finding shortage = result.findings().stream().filter(f -> f.rule().equals("borrow-shortage")).findFirst()
+                .orElseThrow();
+        assertEquals(result.shortage(), shortage.measured().orElseThrow(), 1e-6);
+        assertEquals(5000 * 1650.0 / 1800, result.bank(), 1);
+        assertEquals(0, result.borrowLeft(), 0.01);
+    }
+
+    @Test
+    void withoutAnyBorrowGroundEverythingIsShort() {
+        EarthworksResult result = of(plan(), SiteExample.level(), need("A", 5000, 300, 320));
+        assertEquals(5000 * 1650.0 / 1800, result.shortage(), 1e-3);
+        assertTrue(has(result, "borrow-shortage"));
+    }
+
+    @Test
+    void noWayRoundIsAFindingAtTheBlockingPlace() {
+        ElevationGrid trench = SiteExample.ground((e, n) -> Math.abs(n - 200) < 5 ? -20 : 0);
+        EarthworksResult result = of(plan(SiteExample.borrow("B", SiteExample.square(300, 100, 60), 0.8)), trench,
+                need("A", 1000, 300, 320));
+        Finding blocked = result.findings().stream().filter(f -> f.rule().equals("no-way-round")).findFirst()
+                .orElseThrow();
+        assertEquals(195, blocked.place().orElseThrow().north(), 10);
+        assertFalse(has(result, "borrow-shortage"));
+        assertTrue(result.hauls().isEmpty());
+    }
+
+    @Test
+    void waysLeadAroundKeepOuts() {
+        Change change = new Change();
+        change.borrow = List.of(SiteExample.borrow("B", SiteExample.square(300, 100, 60), 0.8));
+        Ring wide = new Ring(List.of(new bermwright.foundation.Point(200, 190),
+                new bermwright.foundation.Point(400, 190), new bermwright.foundation.Point(400, 200),
+                new bermwright.foundation.Point(200, 200)));
+        change.keepOuts = List.of(new KeepOut("K", "rocks", wide, Kept.NOTHING));
+        Plan plan = SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change);
+        Haul haul = of(plan, SiteExample.level(), need("A", 1000, 300, 320)).hauls().get(0);
+        double around = Math.hypot(100, 90) + Math.hypot(100, 120);
+        assertTrue(haul.distance() > around, "distance " + haul.distance());
+        assertTrue(haul.distance() < 1.1 * around, "distance " + haul.distance());
+    }
+
+    @Test
+    void withoutMachinesHoursAreNotKnown() {
+        Change change = new Change();
+        change.borrow = List.of(SiteExample.borrow("B", SiteExample.square(300, 100, 60), 0.8));
+        change.machines = List.<Machine>of();
+        EarthworksResult result = of(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change),
+                SiteExample.level(), need("A", 1000, 300, 320));
+        assertTrue(result.machineHours().isEmpty());
+        assertTrue(has(result, "no-machine"));
+        assertEquals(220, result.hauls().get(0).distance(), 1e-6);
+    }
+
+    @Test
+    void densitiesTheFileDoesNotStateAreSaid() {
+        assertEquals(3, of(plan(), SiteExample.level()).findings().stream()
+                .filter(f -> f.rule().equals("density-missing")).count());
+    }
+}
