@@ -14,7 +14,7 @@ import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
 
 class HaulWaysTest {
-    /** To sixteen neighbours a straight way is too long by at most 1/cos(13.28 deg) - 1, half the angle between two steps. */
+    /** To sixteen neighbours a straight way is too long by at most 1/cos(13.28 deg) - 1. */
     private static final double SIXTEEN_NEIGHBOURS = 0.0275;
     private static final double STEEPEST = Math.toRadians(20);
 
