@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.site.assessment.Version;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
@@ -14,7 +15,8 @@ import picocli.CommandLine.Spec;
         description = "Plans how tall cylindrical landers are laid down on the Moon and buried in its soil.",
         footer = {"", "Exit codes: 0 done; 1 done, and a finding refuses the plan; 2 the input cannot be read;"
             + " 3 our mistake."},
-        subcommands = {GroundCommand.class, SchemaCommand.class, EditCommand.class})
+        subcommands = {AssessCommand.class, LowerCommand.class, CoverCommand.class, DoseCommand.class,
+            GroundCommand.class, SchemaCommand.class, EditCommand.class})
 final class Bermwright implements Runnable {
     private final Console console;
 
@@ -45,7 +47,7 @@ final class Bermwright implements Runnable {
     static final class VersionText implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            return new String[] {"bermwright " + Program.version()};
+            return new String[] {"bermwright " + Version.text()};
         }
     }
 }

@@ -2,6 +2,7 @@
 package bermwright.cli;
 
 import bermwright.foundation.Point;
+import bermwright.foundation.Vec3;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -34,6 +35,10 @@ final class JsonPage {
 
     static ArrayNode place(Point place) {
         return JsonNodeFactory.instance.arrayNode().add(place.east()).add(place.north());
+    }
+
+    static ArrayNode point(Vec3 point) {
+        return JsonNodeFactory.instance.arrayNode().add(point.x()).add(point.y()).add(point.z());
     }
 
     static String text(ObjectNode page) {

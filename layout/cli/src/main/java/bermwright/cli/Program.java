@@ -2,13 +2,10 @@
 package bermwright.cli;
 
 import bermwright.foundation.InputException;
-import java.io.IOException;
-import java.io.InputStream;
+import bermwright.site.assessment.Version;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.Properties;
 import java.util.concurrent.CancellationException;
 import picocli.CommandLine;
 
@@ -18,17 +15,6 @@ final class Program {
 
     Program(Console console) {
         this.console = console;
-    }
-
-    /** The version of this program. */
-    static String version() {
-        Properties properties = new Properties();
-        try (InputStream in = Program.class.getResourceAsStream("version.properties")) {
-            properties.load(in);
-        } catch (IOException e) {
-            throw new UncheckedIOException("the program's own version file cannot be read", e);
-        }
-        return properties.getProperty("version");
     }
 
     int run(String... arguments) {
@@ -64,7 +50,7 @@ final class Program {
             return trouble(ErrorObject.text("cancelled; nothing was written"), json, ExitCode.OURS);
         }
         String text = "this is our mistake, not yours: %s. To repeat it: bermwright %s, version %s, Java %s, %s"
-                .formatted(thrown, String.join(" ", arguments), version(), System.getProperty("java.version"),
+                .formatted(thrown, String.join(" ", arguments), Version.text(), System.getProperty("java.version"),
                         System.getProperty("os.name"));
         thrown.printStackTrace(console.err());
         return trouble(ErrorObject.text(text), json, ExitCode.OURS);

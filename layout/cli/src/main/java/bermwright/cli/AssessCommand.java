@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.cli;
+
+import bermwright.site.assessment.Assessment;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.PrintStream;
+import picocli.CommandLine.Command;
+
+/** Shows everything about a plan. */
+@Command(name = "assess", description = "Everything about a plan: findings, lowering, cover, dose, earthworks.")
+final class AssessCommand extends PlanCommand {
+    @Override
+    ObjectNode page(Assessment assessment) {
+        ObjectNode page = CommonPage.of(assessment);
+        ArrayNode hulls = page.putArray("hulls");
+        assessment.hulls().forEach(hull -> {
+            ObjectNode entry = hulls.addObject();
+            LoweringPage.put(entry, hull);
+            CoverPage.put(entry, hull);
+            DosePage.put(entry, hull);
+        });
+        return page;
+    }
+
+    @Override
+    void text(Assessment assessment, PrintStream out) {
+        CommonText.head(assessment, out);
+        CommonText.findings(assessment.findings(), out);
+        LoweringText.summary(assessment, out);
+        CoverText.write(assessment, out);
+        DoseText.write(assessment, out);
+        CommonText.foot(assessment, out);
+    }
+}

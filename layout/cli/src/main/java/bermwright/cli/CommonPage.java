@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.cli;
+
+import bermwright.foundation.ModelNote;
+import bermwright.site.assessment.Assessment;
+import bermwright.site.finding.Finding;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+/** What every answer about a plan holds for programs: name, version, cautions, models, findings. */
+final class CommonPage {
+    private CommonPage() {
+    }
+
+    static ObjectNode of(Assessment assessment) {
+        ObjectNode page = JsonPage.object();
+        page.put("plan", assessment.planName()).put("bermwright", assessment.version());
+        assessment.cautions().forEach(page.putArray("cautions")::add);
+        var models = page.putArray("models");
+        for (ModelNote note : assessment.models()) {
+            models.addObject().put("id", note.id()).put("model", note.model()).put("valid_for", note.validFor())
+                    .put("spread", note.spread()).put("status", note.status().word()).put("source", note.source());
+        }
+        var findings = page.putArray("findings");
+        assessment.findings().forEach(finding -> put(findings.addObject(), finding));
+        return page;
+    }
+
+    private static void put(ObjectNode entry, Finding finding) {
+        entry.put("rule", finding.rule()).put("level", finding.level().word()).put("subject", finding.subject());
+        JsonPage.put(entry, "measured", finding.measured());
+        JsonPage.put(entry, "limit", finding.limit());
+        entry.put("unit", finding.unit());
+        finding.place().ifPresent(place -> entry.set("place", JsonPage.place(place)));
+        entry.put("source", finding.source()).put("text", finding.text());
+    }
+}

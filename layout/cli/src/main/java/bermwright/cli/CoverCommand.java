@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.cli;
+
+import bermwright.site.assessment.Assessment;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.PrintStream;
+import picocli.CommandLine.Command;
+
+/** Shows the cover of each hull. */
+@Command(name = "cover", description = "Cover shape, depth over the skin, volume.")
+final class CoverCommand extends PlanCommand {
+    @Override
+    ObjectNode page(Assessment assessment) {
+        ObjectNode page = CommonPage.of(assessment);
+        ArrayNode hulls = page.putArray("hulls");
+        assessment.hulls().forEach(hull -> {
+            ObjectNode entry = hulls.addObject();
+            entry.put("id", hull.hull().id());
+            CoverPage.put(entry, hull);
+        });
+        CoverPage.putToes(page, assessment);
+        return page;
+    }
+
+    @Override
+    void text(Assessment assessment, PrintStream out) {
+        CommonText.head(assessment, out);
+        CoverText.write(assessment, out);
+        CommonText.findings(assessment.findings(), out);
+        CommonText.foot(assessment, out);
+    }
+}

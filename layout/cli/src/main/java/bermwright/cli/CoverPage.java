@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.cli;
+
+import bermwright.shielding.cover.DepthMap;
+import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.HullAssessment;
+import bermwright.site.exposure.HullCover;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+/** The cover of a hull, for programs. */
+final class CoverPage {
+    private CoverPage() {
+    }
+
+    static void put(ObjectNode entry, HullAssessment hull) {
+        hull.cover().ifPresent(cover -> put(entry.putObject("cover"), cover));
+    }
+
+    private static void put(ObjectNode entry, HullCover cover) {
+        JsonPage.put(entry, "volume_m3", cover.volume());
+        JsonPage.put(entry, "placed_mass_t", InUnits.tonnes(cover.placedMass()));
+        DepthMap.Place least = cover.least();
+        if (Double.isFinite(least.depth())) {
+            entry.put("least_depth_m", least.depth());
+            ObjectNode at = entry.putObject("least_depth_at");
+            at.put("along_m", least.along()).put("around_deg", InUnits.degrees(least.around()));
+            entry.put("least_depth_wanted_m", least.wanted());
+        }
+        JsonPage.put(entry, "least_areal_density_g_cm2", InUnits.gramsASquareCentimetre(cover.leastArealDensity()));
+        JsonPage.put(entry, "share_below_wanted", cover.shareBelowWanted());
+    }
+
+    /** The outlines where the mound meets the ground. */
+    static void putToes(ObjectNode page, Assessment assessment) {
+        ArrayNode toes = page.putArray("toes");
+        assessment.cover().ifPresent(cover -> cover.toes().forEach(toe -> {
+            ArrayNode ring = toes.addArray();
+            toe.corners().forEach(corner -> ring.add(JsonPage.place(corner)));
+        }));
+    }
+}

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.cli;
+
+import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.HullAssessment;
+import bermwright.site.exposure.StationDose;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+/** Doses, for programs. */
+final class DosePage {
+    private DosePage() {
+    }
+
+    static void put(ObjectNode entry, HullAssessment hull) {
+        ArrayNode stations = entry.putArray("stations");
+        hull.stations().forEach(station -> put(stations.addObject(), station));
+    }
+
+    private static void put(ObjectNode entry, StationDose dose) {
+        entry.put("id", dose.station()).put("quantity", StationDose.QUANTITY);
+        milli(entry, "upright_mSv", dose.upright());
+        milli(entry, "covered_mSv", dose.covered().best());
+        JsonPage.put(entry, "reduction", dose.reduction());
+        milli(entry, "cosmic_mSv", dose.parts().cosmic());
+        milli(entry, "event_mSv", dose.parts().event());
+        milli(entry, "ground_return_mSv", dose.parts().groundReturn());
+        milli(entry, "low_mSv", dose.covered().low());
+        milli(entry, "high_mSv", dose.covered().high());
+        JsonPage.put(entry, "least_areal_density_g_cm2",
+                InUnits.gramsASquareCentimetre(dose.seen().leastArealDensity()));
+        JsonPage.put(entry, "median_areal_density_g_cm2",
+                InUnits.gramsASquareCentimetre(dose.seen().medianArealDensity()));
+        JsonPage.put(entry, "share_beyond_table", dose.seen().shareBeyondTable());
+        entry.set("place", JsonPage.point(dose.place()));
+        entry.put("storm_shelter", dose.stormShelter());
+        JsonPage.put(entry, "occupancy_share", dose.occupancyShare());
+    }
+
+    /** The dose on open ground. */
+    static void putOutside(ObjectNode page, Assessment assessment) {
+        assessment.dose().ifPresent(dose -> {
+            ObjectNode outside = page.putObject("open_ground");
+            milli(outside, "cosmic_mSv", dose.outside().cosmic().best());
+            milli(outside, "event_mSv", dose.outside().event().best());
+        });
+    }
+
+    private static void milli(ObjectNode entry, String key, double sieverts) {
+        JsonPage.put(entry, key, InUnits.millisieverts(sieverts));
+    }
+}

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.cli;
+
+import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.HullAssessment;
+import bermwright.site.exposure.StationDose;
+import java.io.PrintStream;
+
+/** The dose at each station, for people. */
+final class DoseText {
+    private DoseText() {
+    }
+
+    static void write(Assessment assessment, PrintStream out) {
+        CommonText.heading("Dose, " + StationDose.QUANTITY + " in mSv over a stay of "
+                + TextTable.words(assessment.plan().exposure().stayDays(), 0) + " days with the event"
+                + assessment.plan().exposure().event().map(e -> " of " + e).orElse(" (none named)"), out);
+        TextTable table = new TextTable("station", "upright", "covered", "low 16 %", "high 84 %", "less by %", "cosmic",
+                "event", "ground return", "least g/cm2", "median g/cm2", "");
+        for (HullAssessment hull : assessment.hulls()) {
+            for (StationDose dose : hull.stations()) {
+                table.row(dose.hull() + "/" + dose.station(), milli(dose.upright()), milli(dose.covered().best()),
+                        milli(dose.covered().low()), milli(dose.covered().high()),
+                        TextTable.number(100 * dose.reduction(), 0), milli(dose.parts().cosmic()),
+                        milli(dose.parts().event()), milli(dose.parts().groundReturn()),
+                        TextTable.number(InUnits.gramsASquareCentimetre(dose.seen().leastArealDensity()), 0),
+                        TextTable.number(InUnits.gramsASquareCentimetre(dose.seen().medianArealDensity()), 0),
+                        dose.stormShelter() ? "storm shelter" : "");
+            }
+        }
+        out.println(table);
+        assessment.dose().ifPresent(dose -> CommonText.wrapped(
+                "Somebody at a station all the time. On open ground: cosmic rays %s mSv, the event %s mSv.".formatted(
+                        TextTable.words(InUnits.millisieverts(dose.outside().cosmic().best()), 0),
+                        TextTable.words(InUnits.millisieverts(dose.outside().event().best()), 0)), 2, out));
+        out.println();
+    }
+
+    /** Where the sky is seen through least. */
+    static void directions(Assessment assessment, PrintStream out) {
+        CommonText.heading("Thinnest direction of each station", out);
+        TextTable table = new TextTable("station", "azimuth deg", "elevation deg", "g/cm2", "directions looked along");
+        assessment.hulls().forEach(hull -> hull.stations().forEach(dose -> table.row(
+                dose.hull() + "/" + dose.station(),
+                TextTable.number(InUnits.degrees(dose.seen().worst().azimuth()), 0),
+                TextTable.number(InUnits.degrees(Math.asin(dose.seen().worst().sine())), 0),
+                TextTable.number(InUnits.gramsASquareCentimetre(dose.seen().leastArealDensity()), 0),
+                TextTable.number(dose.seen().directions(), 0))));
+        out.println(table);
+    }
+
+    private static TextTable.Cell milli(double sieverts) {
+        return TextTable.number(InUnits.millisieverts(sieverts), 1);
+    }
+}

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.cli;
+
+import bermwright.lowering.sequence.Factors;
+import bermwright.lowering.sequence.LoweringResult;
+import bermwright.lowering.sequence.TiltState;
+import bermwright.site.assessment.HullAssessment;
+import bermwright.site.pose.LyingPose;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+/** How a hull comes to lie, for programs. */
+final class LoweringPage {
+    private LoweringPage() {
+    }
+
+    static void put(ObjectNode entry, HullAssessment hull) {
+        entry.put("id", hull.hull().id());
+        hull.lying().ifPresent(pose -> lying(entry.putObject("lying"), pose));
+        hull.laydown().flatMap(l -> l.lowering()).ifPresent(result -> lowering(entry.putObject("lowering"), result));
+    }
+
+    private static void lying(ObjectNode entry, LyingPose pose) {
+        entry.set("axis_start", JsonPage.point(pose.axisStart()));
+        entry.set("axis_end", JsonPage.point(pose.axisEnd()));
+        entry.put("slope_along_deg", InUnits.degrees(pose.slopeAlong()));
+        entry.put("slope_across_deg", InUnits.degrees(pose.slopeAcross()));
+    }
+
+    private static void lowering(ObjectNode entry, LoweringResult result) {
+        JsonPage.put(entry, "balance_tilt_deg", InUnits.degrees(result.balanceTilt()));
+        JsonPage.put(entry, "hand_over_tilt_deg", InUnits.degrees(result.handOverTilt()));
+        JsonPage.put(entry, "greatest_pull_over_kN", InUnits.kilonewtons(result.greatestPullOver()));
+        JsonPage.put(entry, "greatest_line_tension_kN", InUnits.kilonewtons(result.greatestLineTension()));
+        JsonPage.put(entry, "at_tilt_deg", InUnits.degrees(result.atTilt()));
+        JsonPage.put(entry, "line_angle_at_rest_deg", InUnits.degrees(result.lineAngleAtRest()));
+        JsonPage.put(entry, "full_balance_at_rest_kN", InUnits.kilonewtons(result.balances().full()));
+        JsonPage.put(entry, "hand_balance_at_rest_kN", InUnits.kilonewtons(result.balances().hand()));
+        entry.put("balances", result.balances().words());
+        ArrayNode tilts = entry.putArray("tilts");
+        result.tilts().forEach(state -> tilt(tilts.addObject(), state));
+        factors(entry.putObject("factors"), result.factors());
+        entry.put("governing_part", result.governingPart());
+        ArrayNode checks = entry.putArray("checks");
+        result.checks().forEach(check -> {
+            ObjectNode line = checks.addObject();
+            line.put("part", check.part()).put("load", check.load());
+            JsonPage.put(line, "demand", check.demand());
+            JsonPage.put(line, "capacity", check.capacity());
+            line.put("unit", check.unit());
+            JsonPage.put(line, "factor", check.factor());
+            JsonPage.put(line, "required", check.required());
+            JsonPage.put(line, "at_tilt_deg", InUnits.degrees(check.tilt()));
+            line.put("source", check.source());
+        });
+        ArrayNode holds = entry.putArray("hold_points");
+        result.holdPoints().forEach(hold -> holds.addObject().put("tilt_deg", InUnits.degrees(hold.tilt()))
+                .put("check", hold.check()));
+        result.sequence().forEach(entry.putArray("sequence")::add);
+    }
+
+    private static void tilt(ObjectNode entry, TiltState state) {
+        JsonPage.put(entry, "tilt_deg", InUnits.degrees(state.tilt()));
+        JsonPage.put(entry, "line_total_kN", InUnits.kilonewtons(state.lineTotal()));
+        JsonPage.put(entry, "line_each_kN", InUnits.kilonewtons(state.lineEach()));
+        JsonPage.put(entry, "hand_balance_kN", InUnits.kilonewtons(state.handBalance()));
+        JsonPage.put(entry, "pull_over_kN", InUnits.kilonewtons(state.pullOver()));
+        JsonPage.put(entry, "pivot_up_kN", InUnits.kilonewtons(state.pivotUp()));
+        JsonPage.put(entry, "pivot_along_kN", InUnits.kilonewtons(state.pivotAlong()));
+        JsonPage.put(entry, "pole_each_kN", InUnits.kilonewtons(state.poleEach()));
+    }
+
+    private static void factors(ObjectNode entry, Factors factors) {
+        JsonPage.put(entry, "line", factors.line());
+        JsonPage.put(entry, "winch", factors.winch());
+        JsonPage.put(entry, "pole", factors.pole());
+        JsonPage.put(entry, "anchor", factors.anchor());
+        JsonPage.put(entry, "pivot_hold", factors.pivotHold());
+    }
+}
