@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor;
+
+import bermwright.editor.model.Settings;
+import bermwright.editor.view.EditorWindow;
+import java.nio.file.Path;
+import java.util.List;
+import javafx.application.Application;
+import javafx.stage.Stage;
+
+/** The editor as JavaFX starts it. */
+public final class EditorApplication extends Application {
+    @Override
+    public void start(Stage stage) {
+        Settings settings = Settings.ofPerson(System.getenv(), System.getProperties());
+        EditorWindow window = new EditorWindow(stage, settings);
+        stage.show();
+        List<String> arguments = getParameters().getUnnamed();
+        if (!arguments.isEmpty()) {
+            window.open(Path.of(arguments.get(0)));
+        }
+    }
+}

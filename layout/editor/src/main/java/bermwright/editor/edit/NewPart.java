@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.edit;
+
+import bermwright.foundation.Point;
+import bermwright.site.plan.Plan;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What a new part of each kind looks like before anyone has given it figures of its own. */
+public final class NewPart {
+    private NewPart() {
+    }
+
+    /**
+     * An id that no part of a kind has yet.
+     *
+     * @param plan the plan
+     * @param kind the kind
+     * @return the next letter for hulls, else a word and a number
+     */
+    public static String freeId(Plan plan, Part.Kind kind) {
+        List<String> taken = Part.ids(plan, kind);
+        if (kind == Part.Kind.HULL) {
+            for (char letter = 'A'; letter <= 'Z'; letter++) {
+                if (!taken.contains(String.valueOf(letter))) {
+                    return String.valueOf(letter);
+                }
+            }
+        }
+        String word = kind == Part.Kind.WORK_STEP ? "" : kind.word().toLowerCase(Locale.ROOT).replace(' ', '-') + "-";
+        for (int number = 1;; number++) {
+            if (!taken.contains(word + number)) {
+                return word + number;
+            }
+        }
+    }
+
+    /**
+     * Adds a part of a kind.
+     *
+     * @param plan the plan
+     * @param kind the kind, one a plan can hold several of
+     * @param at   where it goes
+     * @param size about how large an area is made (m), above 0
+     * @return the edit; empty for a tunnel where there are not two hatches, and a step where there is no hull
+     */
+    public static Optional<AddItem> of(Plan plan, Part.Kind kind, Point at, double size) {
+        String id = freeId(plan, kind);
+        String name = "\"id\":\"" + id + "\"";
+        return body(plan, kind, at, size).map(body -> new AddItem(new Part(kind, id), "{" + name + "," + body + "}"));
+    }
+
+    private static Optional<String> body(Plan plan, Part.Kind kind, Point at, double size) {
+        return switch (kind) {
+            case HULL -> Optional.of(hull(at));
+            case KEEP_OUT -> Optional.of("\"area\":" + square(at, size));
+            case CORRIDOR -> Optional.of("\"width_m\":6,\"line\":" + line(at, size));
+            case LANDING_PAD -> Optional.of("\"centre\":" + place(at) + ",\"radius_m\":15");
+            case PREPARATION -> Optional.of("\"kind\":\"bench\",\"area\":" + square(at, size));
+            case BORROW_GROUND -> Optional.of("\"area\":" + square(at, 2 * size) + ",\"greatest_depth_m\":0.8");
+            case STOCKPILE -> Optional.of("\"area\":" + square(at, size));
+            case WALL -> Optional.of("\"line\":" + line(at, size / 2) + ",\"height_m\":4,\"thickness_m\":1");
+            case TUNNEL -> tunnel(plan);
+            case MACHINE -> Optional.of("\"kind\":\"scoop hauler\",\"load_t\":2,\"speed_m_s\":0.6");
+            case WORK_STEP -> plan.hulls().stream().findFirst()
+                    .map(h -> "\"step\":\"lower\",\"of\":\"" + h.id() + "\"");
+            case GROUND, EXPOSURE, RULES -> Optional.empty();
+        };
+    }
+
+    private static String hull(Point at) {
+        return "\"length_m\":38,\"diameter_m\":7.4,\"mass_t\":74,\"centre_of_mass_from_base_m\":20,"
+                + "\"skin\":[{\"material\":\"steel\",\"areal_density_g_cm2\":3.2}],\"base_centre\":" + place(at)
+                + ",\"lay_down_azimuth_deg\":90,\"cover\":{\"thickness_m\":2.5}";
+    }
+
+    private static Optional<String> tunnel(Plan plan) {
+        List<String> hatches = plan.hulls().stream()
+                .flatMap(h -> h.hatches().stream().map(x -> h.id() + "/" + x.id())).toList();
+        return hatches.stream().skip(1).filter(to -> !to.split("/")[0].equals(hatches.get(0).split("/")[0]))
+                .findFirst().map(to -> "\"from\":\"" + hatches.get(0) + "\",\"to\":\"" + to + "\",\"diameter_m\":2.4");
+    }
+
+    private static String place(Point at) {
+        return "{\"east_m\":" + number(at.east()) + ",\"north_m\":" + number(at.north()) + "}";
+    }
+
+    private static String square(Point at, double size) {
+        double half = size / 2;
+        return list(new Point(at.east() - half, at.north() - half), new Point(at.east() + half, at.north() - half),
+                new Point(at.east() + half, at.north() + half), new Point(at.east() - half, at.north() + half));
+    }
+
+    private static String line(Point at, double size) {
+        return list(new Point(at.east() - size / 2, at.north()), new Point(at.east() + size / 2, at.north()));
+    }
+
+    private static String list(Point... corners) {
+        StringBuilder text = new StringBuilder("[");
+        for (Point p : corners) {
+            text.append(text.length() > 1 ? "," : "").append('[').append(number(p.east())).append(',')
+                    .append(number(p.north())).append(']');
+        }
+        return text.append(']').toString();
+    }
+
+    private static String number(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
+    }
+}

@@ -1,0 +1,236 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.model;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Every edit since the last save, written beside the plan as it is made, so that nothing is lost when the program or
+ * the machine stops.
+ *
+ * <p>One line of JSON for each step, with the whole plan after it; a line torn off by the stop is left out when
+ * reading. The file is locked while it is written to, so that two windows never write one journal.
+ */
+public final class EditJournal implements AutoCloseable {
+    /** A journal larger than this is begun anew from the latest plan (bytes). */
+    private static final long LARGEST = 64L * 1024 * 1024;
+    private static final String ENDING = ".bermwright-journal";
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private final Path file;
+    private final String mark;
+    private Optional<FileChannel> channel = Optional.empty();
+
+    /**
+     * A journal beside a plan; nothing is written before the first step.
+     *
+     * @param plan the plan file
+     * @param mark what the plan file held when the journal began, as {@link #mark}
+     */
+    public EditJournal(Path plan, String mark) {
+        this.file = beside(plan);
+        this.mark = mark;
+    }
+
+    /**
+     * A step of a journal.
+     *
+     * @param words what people call it
+     * @param text  the plan after it, as the text of a plan file
+     */
+    public record Step(String words, String text) {
+    }
+
+    /**
+     * What a journal left behind holds.
+     *
+     * @param mark  what the plan file held when it began
+     * @param steps the steps in order
+     */
+    public record Content(String mark, List<Step> steps) {
+    }
+
+    /**
+     * Where the journal of a plan is.
+     *
+     * @param plan the plan file
+     * @return the journal's file
+     */
+    public static Path beside(Path plan) {
+        return plan.resolveSibling(plan.getFileName() + ENDING);
+    }
+
+    /**
+     * Names what a text holds, so that two texts can be told apart.
+     *
+     * @param text the text
+     * @return its length and a hash
+     */
+    public static String mark(String text) {
+        try {
+            byte[] hash = java.security.MessageDigest.getInstance("SHA-256")
+                    .digest(text.getBytes(StandardCharsets.UTF_8));
+            return text.length() + "-" + java.util.HexFormat.of().formatHex(hash, 0, 12);
+        } catch (java.security.NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("SHA-256 is part of every Java", impossible);
+        }
+    }
+
+    /**
+     * Reads what a journal left behind holds.
+     *
+     * @param plan the plan file
+     * @return its content, empty where there is none or it holds no whole step
+     */
+    public static Optional<Content> leftBehind(Path plan) {
+        Path file = beside(plan);
+        List<Step> steps = new ArrayList<>();
+        String mark = "";
+        try {
+            if (!Files.isRegularFile(file)) {
+                return Optional.empty();
+            }
+            for (String line : Files.readString(file).split("\n")) {
+                JsonNode node = JSON.readTree(line);
+                if (node.has("began")) {
+                    mark = node.get("began").asText();
+                } else if (node.has("plan")) {
+                    steps.add(new Step(node.path("step").asText(), node.get("plan").asText()));
+                }
+            }
+        } catch (JsonProcessingException torn) {
+            // The last line was cut off while it was written; the steps before it are whole.
+            return steps.isEmpty() ? Optional.empty() : Optional.of(new Content(mark, List.copyOf(steps)));
+        } catch (IOException unreadable) {
+            return Optional.empty();
+        }
+        return steps.isEmpty() ? Optional.empty() : Optional.of(new Content(mark, List.copyOf(steps)));
+    }
+
+    /**
+     * Whether another window is writing the journal of a plan.
+     *
+     * @param plan the plan file
+     * @return true where its lock is held
+     */
+    public static boolean isInUse(Path plan) {
+        Path file = beside(plan);
+        if (!Files.exists(file)) {
+            return false;
+        }
+        try (FileChannel probe = FileChannel.open(file, StandardOpenOption.WRITE); FileLock lock = probe.tryLock()) {
+            return lock == null;
+        } catch (OverlappingFileLockException ours) {
+            return true;
+        } catch (IOException unknown) {
+            return false;
+        }
+    }
+
+    /**
+     * Writes a step; it is on the disk when this returns.
+     *
+     * @param step the step
+     * @throws IOException if it cannot be written
+     */
+    public void write(Step step) throws IOException {
+        FileChannel to = open();
+        if (to.size() > LARGEST) {
+            to.truncate(0);
+            line(to, Map.of("began", mark));
+        }
+        line(to, Map.of("step", step.words(), "plan", step.text()));
+        to.force(false);
+    }
+
+    private FileChannel open() throws IOException {
+        if (channel.isEmpty()) {
+            Path plan = file.resolveSibling(file.getFileName().toString().replace(ENDING, ""));
+            if (isInUse(plan)) {
+                throw new IOException(file + " is written to by another window");
+            }
+            if (Files.exists(file)) {
+                // Somebody's steps, not taken up yet: kept under another name, never written over.
+                setAside(plan);
+            }
+            FileChannel opened = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE,
+                    StandardOpenOption.APPEND);
+            try {
+                if (opened.tryLock() == null) {
+                    throw new IOException(file + " is written to by another window");
+                }
+            } catch (IOException | OverlappingFileLockException held) {
+                opened.close();
+                throw new IOException(file + " is written to by another window", held);
+            }
+            channel = Optional.of(opened);
+            line(opened, Map.of("began", mark));
+        }
+        return channel.get();
+    }
+
+    private static void line(FileChannel to, Map<String, String> fields) throws IOException {
+        ByteBuffer bytes = ByteBuffer.wrap((JSON.writeValueAsString(fields) + "\n").getBytes(StandardCharsets.UTF_8));
+        while (bytes.hasRemaining()) {
+            to.write(bytes);
+        }
+    }
+
+    /** Ends the journal and removes its file, because the plan is saved or its edits are not wanted. */
+    public void discard() {
+        close();
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException stays) {
+            file.toFile().deleteOnExit();
+        }
+    }
+
+    /**
+     * Puts a journal left behind out of the way without deleting it.
+     *
+     * @param plan the plan file
+     * @throws IOException if it cannot be moved
+     */
+    public static void setAside(Path plan) throws IOException {
+        Files.move(beside(plan), asideOf(plan), StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    /**
+     * Where a journal goes that was set aside.
+     *
+     * @param plan the plan file
+     * @return the file
+     */
+    public static Path asideOf(Path plan) {
+        return plan.resolveSibling(plan.getFileName() + ENDING + ".set-aside");
+    }
+
+    @Override
+    public void close() {
+        channel.ifPresent(open -> {
+            try {
+                open.close();
+            } catch (IOException alreadyGone) {
+                // Every step was forced to the disk when it was written.
+                return;
+            }
+        });
+        channel = Optional.empty();
+    }
+}

@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.model;
+
+import bermwright.editor.edit.Part;
+import bermwright.editor.edit.PlanEdit;
+import bermwright.editor.edit.RemoveItem;
+import bermwright.editor.edit.SetValue;
+import bermwright.foundation.InputException;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The form of the picked part. What was typed and is not accepted stays in the form, with what would be accepted,
+ * until it is mended or another value takes its place.
+ */
+public final class FormModel {
+    private final Workbench bench;
+    private final Map<String, Refused> refused = new LinkedHashMap<>();
+
+    /**
+     * The form of a workbench.
+     *
+     * @param bench the workbench
+     */
+    public FormModel(Workbench bench) {
+        this.bench = bench;
+    }
+
+    /**
+     * A text that was not accepted.
+     *
+     * @param text     the text as typed
+     * @param reason   why, and what would be accepted
+     * @param standing the value that still stands in the plan, as text
+     */
+    public record Refused(String text, String reason, String standing) {
+    }
+
+    /**
+     * The form.
+     *
+     * @return a block with all entries, empty where nothing is picked
+     */
+    public Optional<FormEntry.Block> form() {
+        return bench.picked().flatMap(part -> FormReader.read(bench.plan(), part));
+    }
+
+    /**
+     * What was typed into a field and not accepted.
+     *
+     * @param field the field
+     * @return the text and the reason; empty where the field is in order, also once another value took its place
+     */
+    public Optional<Refused> refused(FormEntry.Field field) {
+        Refused typed = refused.get(field.path());
+        if (typed != null && !typed.standing.equals(field.text())) {
+            refused.remove(field.path());
+            return Optional.empty();
+        }
+        return Optional.ofNullable(typed);
+    }
+
+    /**
+     * How many texts in the form were not accepted.
+     *
+     * @return their number (1)
+     */
+    public int refusedCount() {
+        return refused.size();
+    }
+
+    /**
+     * Takes what was typed into a field.
+     *
+     * @param field the field as it was shown
+     * @param typed the text
+     * @return true where the field is in order afterwards
+     */
+    public boolean type(FormEntry.Field field, String typed) {
+        String text = typed.strip();
+        if (text.equals(field.text()) && (field.isGiven() || !text.isEmpty())) {
+            refused.remove(field.path());
+            return true;
+        }
+        try {
+            PlanEdit edit = text.isEmpty() && !field.isNeeded()
+                    ? new RemoveItem(field.path(), "Leave out " + words(field))
+                    : new SetValue(field.path(), FieldText.json(field, text), "Set " + words(field));
+            Optional<Part> renamed = renamed(field, text);
+            bench.make(edit.words(), edit.applied(bench.document().plan()));
+            refused.remove(field.path());
+            renamed.ifPresent(part -> bench.pick(Optional.of(part)));
+            return true;
+        } catch (InputException refusal) {
+            String reason = refusal.accepted().isEmpty() ? refusal.getMessage() : "Accepted: " + refusal.accepted();
+            if (!refusal.key().isEmpty() && !refusal.key().equals(field.path())) {
+                reason = refusal.getMessage();
+            }
+            refused.put(field.path(), new Refused(typed, reason, field.text()));
+            return false;
+        }
+    }
+
+    private Optional<Part> renamed(FormEntry.Field field, String text) {
+        return bench.picked().filter(part -> field.path().equals(part.path(bench.document().plan()) + ".id"))
+                .map(part -> new Part(part.kind(), text));
+    }
+
+    private String words(FormEntry.Field field) {
+        String of = bench.picked().map(Part::words).orElse("plan");
+        return field.label() + " of " + of;
+    }
+
+    /**
+     * Puts a block into the plan, or a new item at the end of a list.
+     *
+     * @param entry the block or list
+     * @return true where it was done
+     */
+    public boolean add(FormEntry entry) {
+        if (entry instanceof FormEntry.Block block) {
+            return bench.make(new SetValue(block.path(), block.addition(), "Add " + block.label()));
+        } else if (entry instanceof FormEntry.Items items) {
+            String json = freeId(items);
+            return bench.make(new SetValue(items.path() + "[" + items.items().size() + "]", json,
+                    "Add to " + items.label()));
+        }
+        return false;
+    }
+
+    private static String freeId(FormEntry.Items items) {
+        String json = items.addition();
+        int number = items.items().size() + 1;
+        return json.replace("\"id\":\"hatch\"", "\"id\":\"hatch-" + number + "\"")
+                .replace("\"id\":\"station\"", "\"id\":\"station-" + number + "\"");
+    }
+
+    /**
+     * Takes a block or list item out.
+     *
+     * @param block the block
+     * @return true where it was done
+     */
+    public boolean remove(FormEntry.Block block) {
+        refused.keySet().removeIf(path -> path.startsWith(block.path()));
+        return bench.make(new RemoveItem(block.path(), "Take out " + block.label()));
+    }
+}

@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.model;
+
+import bermwright.editor.edit.Part;
+import bermwright.foundation.Point;
+import bermwright.site.assessment.LiveSite;
+import bermwright.site.footprint.Shape;
+import bermwright.site.footprint.ShapeKind;
+import bermwright.site.plan.Anchor;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.LoweringGear;
+import bermwright.site.plan.Plan;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Turns the outlines of a site into what the map draws; outlines that stayed the same keep their figures. */
+public final class MapFigures {
+    private final Map<Shape, List<MapFigure>> known;
+    private final List<MapFigure> figures;
+
+    private MapFigures(LiveSite site, Map<Shape, List<MapFigure>> before) {
+        this.known = new IdentityHashMap<>();
+        List<MapFigure> all = new ArrayList<>();
+        for (Shape shape : site.shapes()) {
+            List<MapFigure> drawn = before.containsKey(shape) ? before.get(shape) : drawn(site.plan(), shape);
+            known.put(shape, drawn);
+            all.addAll(drawn);
+        }
+        for (Hull hull : site.plan().hulls()) {
+            inside(all, site, hull);
+        }
+        all.sort(Comparator.comparing(MapFigure::look));
+        this.figures = List.copyOf(all);
+    }
+
+    /**
+     * The figures of a site.
+     *
+     * @param site the outlines
+     * @return the figures
+     */
+    public static MapFigures of(LiveSite site) {
+        return new MapFigures(site, Map.of());
+    }
+
+    /**
+     * The figures of a changed site.
+     *
+     * @param changed the outlines of the changed site
+     * @return the figures
+     */
+    public MapFigures with(LiveSite changed) {
+        return new MapFigures(changed, known);
+    }
+
+    /**
+     * The figures in the order they are drawn.
+     *
+     * @return the figures
+     */
+    public List<MapFigure> figures() {
+        return figures;
+    }
+
+    private static List<MapFigure> drawn(Plan plan, Shape shape) {
+        Optional<Part> part = part(shape);
+        if (part.isEmpty()) {
+            return List.of();
+        }
+        List<MapFigure> drawn = new ArrayList<>();
+        FigureLook look = look(shape.kind());
+        drawn.add(MapFigure.area(look, part.get(), label(look, shape), shape.outline().corners()));
+        Point centre = shape.outline().centre();
+        if (shape.kind() == ShapeKind.ANCHOR) {
+            drawn.add(MapFigure.mark(anchorLook(plan, shape), part.get(), "", centre));
+        } else if (shape.kind() == ShapeKind.POLE_FOOT) {
+            drawn.add(MapFigure.mark(FigureLook.POLE_MARK, part.get(), "", centre));
+        }
+        return List.copyOf(drawn);
+    }
+
+    private static String label(FigureLook look, Shape shape) {
+        return switch (look) {
+            case LYING, BORROW, STOCKPILE, PREPARATION, PAD, KEEP_OUT, TUNNEL -> shape.subject();
+            case CORRIDOR -> shape.part().isEmpty() || shape.part().endsWith(" 1") ? shape.subject() : "";
+            default -> "";
+        };
+    }
+
+    private static Optional<Part> part(Shape shape) {
+        Part.Kind kind = switch (shape.kind()) {
+            case KEEP_OUT -> Part.Kind.KEEP_OUT;
+            case CORRIDOR -> Part.Kind.CORRIDOR;
+            case PAD, PAD_STAND_OFF -> Part.Kind.LANDING_PAD;
+            case PREPARATION -> Part.Kind.PREPARATION;
+            case BORROW -> Part.Kind.BORROW_GROUND;
+            case STOCKPILE -> Part.Kind.STOCKPILE;
+            case WALL -> Part.Kind.WALL;
+            case TUNNEL -> Part.Kind.TUNNEL;
+            default -> Part.Kind.HULL;
+        };
+        return Optional.of(new Part(kind, shape.subject()));
+    }
+
+    /** The look of a kind of outline. */
+    static FigureLook look(ShapeKind kind) {
+        return switch (kind) {
+            case STANDING -> FigureLook.STANDING;
+            case LYING -> FigureLook.LYING;
+            case SWEEP -> FigureLook.SWEEP;
+            case LANDING -> FigureLook.LANDING_SPREAD;
+            case LINE -> FigureLook.LINE;
+            case STAY -> FigureLook.STAY;
+            case POLE_FOOT -> FigureLook.POLE_FOOT;
+            case POLE_FALL_ZONE -> FigureLook.FALL_ZONE;
+            case ANCHOR -> FigureLook.ANCHOR;
+            case ANCHOR_SOIL -> FigureLook.ANCHOR_SOIL;
+            case WINCH -> FigureLook.WINCH;
+            case SNAP_BACK -> FigureLook.SNAP_BACK;
+            case THRUSTER_PLUME, LANDING_PLUME -> FigureLook.PLUME;
+            case COVER_TOE -> FigureLook.COVER_TOE;
+            case TUNNEL -> FigureLook.TUNNEL;
+            case WALL -> FigureLook.WALL;
+            case CORRIDOR -> FigureLook.CORRIDOR;
+            case KEEP_OUT -> FigureLook.KEEP_OUT;
+            case PAD -> FigureLook.PAD;
+            case PAD_STAND_OFF -> FigureLook.STAND_OFF;
+            case PREPARATION -> FigureLook.PREPARATION;
+            case BORROW -> FigureLook.BORROW;
+            case STOCKPILE -> FigureLook.STOCKPILE;
+        };
+    }
+
+    /** The anchor of a hull whose part of the gear the outline names; the commonest of its gear where it names none. */
+    private static FigureLook anchorLook(Plan plan, Shape shape) {
+        Optional<LoweringGear> gear = plan.hull(shape.subject()).flatMap(Hull::lowering);
+        Optional<Anchor> anchor = gear.flatMap(g -> {
+            if (shape.part().startsWith("pull")) {
+                return g.pullOver().flatMap(LoweringGear.PullOver::anchor);
+            } else if (shape.part().startsWith("stay")) {
+                return g.stays().stream().flatMap(s -> s.anchor().stream()).findFirst();
+            } else if (shape.part().startsWith("pivot")) {
+                return g.pivotHold().map(LoweringGear.PivotHold::anchor);
+            }
+            return g.lines().flatMap(l -> l.winch().anchor());
+        });
+        return anchor.map(a -> switch (a.kind()) {
+            case PLATE -> FigureLook.ANCHOR_PLATE;
+            case BLOCK -> FigureLook.ANCHOR_BLOCK;
+            case BALLAST -> FigureLook.ANCHOR_BALLAST;
+            case SCREW -> FigureLook.ANCHOR_SCREW;
+            case PILE -> FigureLook.ANCHOR_PILE;
+        }).orElse(FigureLook.ANCHOR_PLATE);
+    }
+
+    private static void inside(List<MapFigure> all, LiveSite site, Hull hull) {
+        Part part = Part.hull(hull.id());
+        double scale = site.metreScale();
+        if (hull.arrival() != Hull.Arrival.STAYS_UPRIGHT) {
+            Point base = hull.baseCentre().moved(hull.layDownAzimuth(), hull.pivotAhead() / scale, 0);
+            hull.stations().forEach(s -> all.add(MapFigure.mark(FigureLook.STATION, part, s.id(),
+                    base.moved(hull.layDownAzimuth(), s.along() / scale, s.across() / scale))));
+        }
+        hull.hatches().forEach(h -> site.hatch(hull.id() + "/" + h.id())
+                .ifPresent(place -> all.add(MapFigure.mark(FigureLook.HATCH, part, h.id(), place))));
+    }
+}

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.model;
+
+import bermwright.site.plan.Anchor;
+import bermwright.site.plan.CoverPlan;
+import bermwright.site.plan.ExposurePlan;
+import bermwright.site.plan.GroundPlan;
+import bermwright.site.plan.Hatch;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.LoweringGear;
+import bermwright.site.plan.Station;
+import java.util.Map;
+
+/** What a new block or list item in a form begins with: the figures a plan cannot do without. */
+final class NewBlock {
+    private static final String PLATE = "{\"kind\":\"plate\",\"width_m\":2,\"height_m\":1,\"depth_m\":1.5}";
+    private static final String LINES = "{\"lug_from_base_m\":28,\"winch\":{\"behind_pivot_m\":45,\"anchor\":" + PLATE
+            + "}}";
+    private static final Map<Class<? extends Record>, String> STARTS = Map.ofEntries(
+            Map.entry(Hull.SkinLayer.class, "{\"material\":\"steel\",\"areal_density_g_cm2\":3}"),
+            Map.entry(Hull.Shell.class, "{\"thickness_mm\":5,\"modulus_GPa\":200,\"yield_MPa\":350}"),
+            Map.entry(LoweringGear.class, "{\"means\":\"lines\",\"lines\":" + LINES + "}"),
+            Map.entry(LoweringGear.Lines.class, LINES),
+            Map.entry(LoweringGear.Winch.class, "{\"behind_pivot_m\":45}"),
+            Map.entry(LoweringGear.Poles.class, "{\"height_m\":24,\"behind_pivot_m\":9,\"half_spread_m\":5}"),
+            Map.entry(LoweringGear.Stay.class, "{\"behind_pole_m\":24,\"half_spread_m\":5,\"anchor\":" + PLATE + "}"),
+            Map.entry(LoweringGear.PullOver.class, "{\"lug_from_base_m\":28,\"anchor_ahead_m\":55,\"anchor\":" + PLATE
+                    + "}"),
+            Map.entry(LoweringGear.PivotHold.class,
+                    "{\"anchor\":{\"kind\":\"screw\",\"count\":4,\"diameter_m\":0.4,\"depth_m\":2}}"),
+            Map.entry(LoweringGear.SideThrusters.class,
+                    "{\"count\":4,\"thrust_each_kN\":30,\"from_base_m\":34,\"specific_impulse_s\":320}"),
+            Map.entry(Anchor.class, PLATE),
+            Map.entry(Hatch.class, "{\"id\":\"hatch\",\"end\":\"base\",\"width_m\":1.2,\"height_m\":2}"),
+            Map.entry(Station.class, "{\"id\":\"station\",\"along_m\":18}"),
+            Map.entry(CoverPlan.class, "{\"thickness_m\":2.5}"),
+            Map.entry(GroundPlan.DensityAtDepth.class, "{\"depth_m\":0,\"density_kg_m3\":1300}"),
+            Map.entry(ExposurePlan.Limit.class, "{\"limit_mSv\":150,\"source\":\"set in this plan\"}"));
+
+    private NewBlock() {
+    }
+
+    /** JSON of a new block; an object without keys where all its keys may be left out. */
+    static String json(Class<? extends Record> type) {
+        return STARTS.getOrDefault(type, "{}");
+    }
+}

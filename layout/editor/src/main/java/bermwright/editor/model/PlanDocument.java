@@ -1,0 +1,323 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.model;
+
+import bermwright.editor.edit.PlanEdit;
+import bermwright.foundation.InputException;
+import bermwright.site.plan.ExposurePlan;
+import bermwright.site.plan.Plan;
+import bermwright.site.planfile.PlanFiles;
+import bermwright.site.planfile.PlanValues;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** A plan file being edited: its history, what is saved of it, its journal, and what others do to the file. */
+public final class PlanDocument implements AutoCloseable {
+    private Path file;
+    private String onDisk;
+    private Plan saved;
+    private final PlanHistory history;
+    private EditJournal journal;
+    private Optional<String> journalTrouble = Optional.empty();
+
+    private PlanDocument(Path file, String onDisk, Plan plan) {
+        this.file = file;
+        this.onDisk = onDisk;
+        this.saved = plan;
+        this.history = new PlanHistory(plan);
+        this.journal = new EditJournal(file, EditJournal.mark(onDisk));
+    }
+
+    /**
+     * Opens a plan file; a journal left behind is not touched before {@link #recover} or {@link #setAside}.
+     *
+     * @param file the file
+     * @return the document
+     * @throws InputException if the file cannot be read
+     */
+    public static PlanDocument open(Path file) {
+        Path whole = file.toAbsolutePath().normalize();
+        String text = text(whole);
+        return new PlanDocument(whole, text, PlanFiles.read(text, whole.toString()));
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException unreadable) {
+            // Read once more by the plan file's own reader, whose message says what is accepted.
+            PlanFiles.read(file);
+            throw InputException.unreadable(InputException.Place.of(file.toString()), "cannot be read",
+                    "a plan file", Optional.of(unreadable));
+        }
+    }
+
+    /**
+     * The plan file.
+     *
+     * @return the file, as a whole path
+     */
+    public Path file() {
+        return file;
+    }
+
+    /**
+     * The plan as it is now.
+     *
+     * @return the plan
+     */
+    public Plan plan() {
+        return history.plan();
+    }
+
+    /**
+     * The steps made and taken back.
+     *
+     * @return the history; to be changed through this document only
+     */
+    public PlanHistory history() {
+        return history;
+    }
+
+    /**
+     * Whether the plan differs from the file.
+     *
+     * @return true where there is something to save
+     */
+    public boolean isUnsaved() {
+        return !history.plan().equals(saved);
+    }
+
+    /**
+     * Makes an edit.
+     *
+     * @param edit the edit
+     * @return true where the plan became another
+     * @throws InputException if a plan file could not hold the changed plan
+     */
+    public boolean make(PlanEdit edit) {
+        return make(edit.words(), edit.applied(history.plan()));
+    }
+
+    /**
+     * Makes a changed plan a step.
+     *
+     * @param words what people call the step
+     * @param plan  the plan after it
+     * @return true where the plan became another
+     * @throws InputException if a plan file could not hold the changed plan
+     */
+    public boolean make(String words, Plan plan) {
+        if (plan.equals(history.plan())) {
+            return false;
+        }
+        // What could not be read again must not become a step: the next save would be the last.
+        PlanFiles.read(PlanFiles.text(plan), "");
+        history.make(words, plan);
+        write(words);
+        return true;
+    }
+
+    /**
+     * Takes the last step back.
+     *
+     * @return its words, empty where there is none
+     */
+    public Optional<String> undo() {
+        Optional<String> words = history.undo();
+        words.ifPresent(w -> write("Undo: " + w));
+        return words;
+    }
+
+    /**
+     * Makes the step taken back last once more.
+     *
+     * @return its words, empty where there is none
+     */
+    public Optional<String> redo() {
+        Optional<String> words = history.redo();
+        words.ifPresent(w -> write("Redo: " + w));
+        return words;
+    }
+
+    private void write(String words) {
+        if (!isUnsaved()) {
+            journal.discard();
+            return;
+        }
+        try {
+            journal.write(new EditJournal.Step(words, PlanFiles.text(history.plan())));
+            journalTrouble = Optional.empty();
+        } catch (IOException notWritten) {
+            journalTrouble = Optional.of("Edits are not safe against a crash until you save: "
+                    + notWritten.getMessage());
+        }
+    }
+
+    /**
+     * Why edits are not journaled at present.
+     *
+     * @return the reason, empty where all is well
+     */
+    public Optional<String> journalTrouble() {
+        return journalTrouble;
+    }
+
+    /**
+     * Saves to the plan file.
+     *
+     * @throws InputException if it cannot be written; the work stays as it is
+     */
+    public void save() {
+        write(file, history.plan());
+    }
+
+    /**
+     * Saves to another file, which becomes the plan file; paths to files beside the plan are made to fit.
+     *
+     * @param other the file
+     * @throws InputException if it cannot be written; the work stays as it is
+     */
+    public void saveAs(Path other) {
+        Path target = other.toAbsolutePath().normalize();
+        Plan moved = rebased(history.plan(), file.getParent(), target.getParent());
+        write(target, moved);
+        history.make("Save as " + target.getFileName(), moved);
+        saved = history.plan();
+    }
+
+    private void write(Path target, Plan plan) {
+        PlanFiles.write(plan, target);
+        journal.discard();
+        file = target;
+        saved = plan;
+        onDisk = PlanFiles.text(plan);
+        journal = new EditJournal(file, EditJournal.mark(onDisk));
+    }
+
+    private static Plan rebased(Plan plan, Path from, Path to) {
+        Plan changed = rebased(plan, "ground.elevation_file", plan.ground().elevationFile(), List.of(from, to));
+        ExposurePlan exposure = plan.exposure();
+        if (exposure.eventSpectrumFile().isPresent()) {
+            changed = rebased(changed, "exposure.event_spectrum_file", exposure.eventSpectrumFile().get(),
+                    List.of(from, to));
+        }
+        return "built in".equals(exposure.response()) ? changed
+                : rebased(changed, "exposure.response", exposure.response(), List.of(from, to));
+    }
+
+    private static Plan rebased(Plan plan, String key, String path, List<Path> fromTo) {
+        if (fromTo.get(0).equals(fromTo.get(1)) || Path.of(path).isAbsolute()) {
+            return plan;
+        }
+        Path there = fromTo.get(0).resolve(path).normalize();
+        String written = there.getRoot().equals(fromTo.get(1).getRoot())
+                ? fromTo.get(1).relativize(there).toString() : there.toString();
+        return PlanValues.with(plan, key, "\"" + written.replace('\\', '/').replace("\"", "\\\"") + "\"");
+    }
+
+    /**
+     * Steps that were made and never saved before the program stopped.
+     *
+     * @return what the journal left behind holds; empty where there is none
+     */
+    public Optional<EditJournal.Content> leftBehind() {
+        return EditJournal.leftBehind(file).filter(c -> !c.steps().get(c.steps().size() - 1).text().equals(onDisk));
+    }
+
+    /**
+     * Whether the plan file is still what it was when a journal began.
+     *
+     * @param content what the journal holds
+     * @return false where somebody changed the file in between
+     */
+    public boolean fits(EditJournal.Content content) {
+        return content.mark().equals(EditJournal.mark(onDisk));
+    }
+
+    /**
+     * Takes up the steps of a journal left behind; each can be undone.
+     *
+     * @param content what the journal holds
+     * @return how many steps were taken up (1)
+     */
+    public int recover(EditJournal.Content content) {
+        int taken = 0;
+        for (EditJournal.Step step : content.steps()) {
+            Plan plan = PlanFiles.read(step.text(), file.toString());
+            if (make(step.words(), plan)) {
+                taken++;
+            }
+        }
+        try {
+            // The first step set the old journal aside; all its steps are in the new one now.
+            Files.deleteIfExists(EditJournal.asideOf(file));
+        } catch (IOException stays) {
+            journalTrouble = Optional.of("The old journal could not be removed: " + stays.getMessage());
+        }
+        return taken;
+    }
+
+    /**
+     * Puts a journal left behind aside without taking it up; its file is kept under another name.
+     *
+     * @throws IOException if it cannot be moved
+     */
+    public void setAside() throws IOException {
+        EditJournal.setAside(file);
+    }
+
+    /**
+     * Looks whether somebody else changed the plan file since it was read or saved.
+     *
+     * @return the text that stands there now, empty where it is the same or not there for the moment
+     */
+    public Optional<String> changedOutside() {
+        try {
+            String now = Files.readString(file);
+            return now.equals(onDisk) ? Optional.empty() : Optional.of(now);
+        } catch (IOException notThere) {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * Keeps the work in the window although the file holds something else; not asked again for the same text.
+     *
+     * @param outside the text that stands in the file
+     */
+    public void keepMine(String outside) {
+        onDisk = outside;
+        saved = readable(outside).orElse(saved);
+        write("Kept over a change of the file");
+    }
+
+    private Optional<Plan> readable(String outside) {
+        try {
+            return Optional.of(PlanFiles.read(outside, file.toString()));
+        } catch (InputException notAPlan) {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * Takes what somebody else wrote into the file; the work in the window is one undo away.
+     *
+     * @param outside the text that stands in the file
+     * @throws InputException if it is not a plan
+     */
+    public void takeTheirs(String outside) {
+        Plan theirs = PlanFiles.read(outside, file.toString());
+        onDisk = outside;
+        saved = theirs;
+        make("Take the file as changed outside", theirs);
+    }
+
+    /** Ends the journal; unsaved edits are given up. */
+    @Override
+    public void close() {
+        journal.discard();
+    }
+}

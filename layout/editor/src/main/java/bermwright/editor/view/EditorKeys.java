@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.view;
+
+import bermwright.editor.model.MapHands;
+import javafx.scene.Scene;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+
+/** Keys on the map: arrows move what is picked or the map, brackets turn, plus and minus zoom. */
+final class EditorKeys {
+    private static final double NUDGE = 1;
+    private static final double FINE_NUDGE = 0.1;
+    private static final double TURN = Math.toRadians(1);
+    private static final double FINE_TURN = Math.toRadians(0.1);
+    private static final double PAN = 80;
+
+    private EditorKeys() {
+    }
+
+    static void install(Scene scene, EditorWindow window) {
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> window.site().ifPresent(pane -> {
+            boolean onMap = scene.getFocusOwner() == pane.map();
+            if (event.getCode() == KeyCode.ESCAPE && !(scene.getFocusOwner() instanceof TextInputControl)) {
+                pane.hands().giveUp();
+                pane.bench().clearTrouble();
+                pane.map().requestFocus();
+            } else if (onMap && !event.isShortcutDown() && handled(pane, event)) {
+                event.consume();
+            }
+        }));
+    }
+
+    private static boolean handled(SitePane pane, KeyEvent event) {
+        MapHands hands = pane.hands();
+        boolean fine = event.isShiftDown();
+        double turn = fine ? FINE_TURN : TURN;
+        switch (event.getCode()) {
+            case LEFT -> move(pane, event, -1, 0);
+            case RIGHT -> move(pane, event, 1, 0);
+            case UP -> move(pane, event, 0, 1);
+            case DOWN -> move(pane, event, 0, -1);
+            case OPEN_BRACKET, Q -> hands.nudgeTurn(-turn);
+            case CLOSE_BRACKET, W -> hands.nudgeTurn(turn);
+            case DELETE -> pane.actions().remove();
+            case PLUS, EQUALS, ADD -> zoom(pane, 1.25);
+            case MINUS, SUBTRACT -> zoom(pane, 1 / 1.25);
+            case HOME -> pane.actions().fit();
+            case ENTER -> pane.bench().picked().ifPresent(pane.actions()::flyTo);
+            default -> {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static void move(SitePane pane, KeyEvent event, int east, int north) {
+        if (event.isAltDown() || pane.bench().picked().isEmpty()) {
+            pane.map().look(pane.map().camera().panned(-PAN * east, PAN * north));
+        } else {
+            double step = event.isShiftDown() ? FINE_NUDGE : NUDGE;
+            pane.hands().nudge(step * east, step * north);
+        }
+    }
+
+    private static void zoom(SitePane pane, double factor) {
+        var camera = pane.map().camera();
+        pane.map().look(camera.zoomed(factor, camera.width() / 2, camera.height() / 2));
+    }
+}

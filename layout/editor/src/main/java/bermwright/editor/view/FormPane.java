@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.view;
+
+import bermwright.editor.edit.Part;
+import bermwright.editor.model.FormEntry;
+import bermwright.editor.model.FormModel;
+import bermwright.editor.model.Workbench;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import javafx.geometry.Insets;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TitledPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The figures of the picked part, each with its unit, its rule and, where it is wrong, what would be accepted. */
+final class FormPane extends ScrollPane {
+    private final Workbench bench;
+    private final FormModel model;
+    private final VBox content = new VBox();
+    private final Map<String, FormField> fields = new LinkedHashMap<>();
+    private final Map<String, Boolean> opened = new HashMap<>();
+    private String structure = "";
+
+    FormPane(Workbench bench, FormModel model) {
+        this.bench = bench;
+        this.model = model;
+        setId("form");
+        setFitToWidth(true);
+        content.getStyleClass().add("form");
+        content.setPadding(new Insets(8));
+        setContent(content);
+        bench.changed().listen(this::refresh);
+        bench.pickedChanged().listen(this::refresh);
+        refresh();
+    }
+
+    private void refresh() {
+        Optional<FormEntry.Block> form = model.form();
+        String now = form.map(FormPane::structure).orElse("");
+        if (!now.equals(structure)) {
+            structure = now;
+            fields.clear();
+            content.getChildren().clear();
+            if (form.isPresent()) {
+                form.get().entries().forEach(entry -> add(content, entry, 1));
+            } else {
+                Label hint = new Label("Pick something on the map or in the list above to see its figures here.");
+                hint.setWrapText(true);
+                hint.getStyleClass().add("hint");
+                content.getChildren().add(hint);
+            }
+        } else {
+            form.ifPresent(this::update);
+        }
+    }
+
+    private void update(FormEntry entry) {
+        if (entry instanceof FormEntry.Field field) {
+            Optional.ofNullable(fields.get(field.path())).ifPresent(node -> node.show(field));
+        } else if (entry instanceof FormEntry.Block block) {
+            block.entries().forEach(this::update);
+        } else if (entry instanceof FormEntry.Items items) {
+            items.items().forEach(this::update);
+        } else {
+            throw new AssertionError(entry + " is not shown");
+        }
+    }
+
+    private static String structure(FormEntry entry) {
+        StringBuilder text = new StringBuilder(entry.path()).append(entry.label());
+        if (entry instanceof FormEntry.Block block) {
+            text.append(block.isThere()).append(block.canGo());
+            block.entries().forEach(inner -> text.append(structure(inner)));
+        } else if (entry instanceof FormEntry.Items items) {
+            items.items().forEach(inner -> text.append(structure(inner)));
+        }
+        return text.append(';').toString();
+    }
+
+    private void add(VBox box, FormEntry entry, int depth) {
+        if (entry instanceof FormEntry.Field field) {
+            FormField node = new FormField(model, field);
+            fields.put(field.path(), node);
+            box.getChildren().add(node);
+        } else if (entry instanceof FormEntry.Block block) {
+            box.getChildren().add(block(block, depth));
+        } else if (entry instanceof FormEntry.Items items) {
+            VBox list = new VBox(4);
+            items.items().forEach(item -> list.getChildren().add(block(item, depth + 1)));
+            Button more = new Button("Add to " + items.label());
+            more.setTooltip(Hint.of(items.rule()));
+            more.setOnAction(event -> model.add(items));
+            list.getChildren().add(more);
+            box.getChildren().add(titled(items.path(), items.label() + " (" + items.items().size() + ")",
+                    items.rule(), list));
+        }
+    }
+
+    private Node block(FormEntry.Block block, int depth) {
+        if (!block.isThere()) {
+            Button add = new Button("Add " + block.label());
+            add.setTooltip(Hint.of(block.rule()));
+            add.setOnAction(event -> model.add(block));
+            return add;
+        }
+        VBox inner = new VBox();
+        inner.getStyleClass().add("form");
+        block.entries().forEach(entry -> add(inner, entry, depth + 1));
+        if (block.canGo()) {
+            Button remove = new Button("Take out " + block.label());
+            remove.setOnAction(event -> model.remove(block));
+            inner.getChildren().add(remove);
+        }
+        return titled(block.path(), block.label(), block.rule(), inner);
+    }
+
+    private TitledPane titled(String path, String label, String rule, Node inner) {
+        TitledPane pane = new TitledPane(label, inner);
+        pane.setAnimated(false);
+        String key = path.replaceAll("^[a-z_]+(\\[\\d+])?", "");
+        pane.setExpanded(opened.getOrDefault(key, false));
+        pane.expandedProperty().addListener((observed, before, now) -> opened.put(key, now));
+        if (!rule.isEmpty()) {
+            pane.setTooltip(Hint.of(rule));
+        }
+        return pane;
+    }
+
+    /** The heading over the form: what is picked, and what can be done with it. */
+    static HBox heading(Workbench bench, PartActions actions) {
+        Label name = new Label();
+        name.getStyleClass().add("heading");
+        Button copy = new Button("Copy");
+        copy.setOnAction(event -> actions.copy());
+        Button remove = new Button("Remove");
+        remove.setOnAction(event -> actions.remove());
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox heading = new HBox(6, name, gap, copy, remove);
+        heading.getStyleClass().add("bar");
+        Runnable refresh = () -> {
+            Optional<Part> picked = bench.picked();
+            name.setText(picked.map(Part::words).orElse("Nothing picked"));
+            boolean fixed = picked.isEmpty() || picked.get().kind().isSingle();
+            copy.setDisable(fixed);
+            remove.setDisable(fixed);
+        };
+        bench.pickedChanged().listen(refresh);
+        refresh.run();
+        return heading;
+    }
+}

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.view;
+
+import bermwright.editor.model.MapCamera;
+import bermwright.editor.model.ReliefPicture;
+import java.nio.IntBuffer;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.image.Image;
+import javafx.scene.image.PixelBuffer;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+
+/** Draws the ground's picture under a camera; the pixels are shared with the picture, not copied. */
+final class GroundPainter {
+    /** Tiles kept as images; more than a screen ever shows of one size. */
+    private static final int KEPT = 48;
+
+    private final Map<ReliefPicture.Tile, Image> images = new LinkedHashMap<>(16, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<ReliefPicture.Tile, Image> eldest) {
+            return size() > KEPT;
+        }
+    };
+    private Optional<ReliefPicture> picture = Optional.empty();
+    private Optional<ReliefPicture.Tile> detail = Optional.empty();
+
+    void show(ReliefPicture shown) {
+        picture = Optional.of(shown);
+        detail = Optional.empty();
+        images.clear();
+    }
+
+    void showDetail(Optional<ReliefPicture.Tile> tile) {
+        detail.ifPresent(images::remove);
+        detail = tile;
+    }
+
+    Optional<ReliefPicture> picture() {
+        return picture;
+    }
+
+    void paint(GraphicsContext g, MapCamera camera) {
+        if (picture.isEmpty()) {
+            return;
+        }
+        g.setImageSmoothing(true);
+        for (ReliefPicture.Tile tile : picture.get().tiles(camera)) {
+            draw(g, camera, tile);
+        }
+        detail.filter(tile -> tile.box().meets(camera.box())).ifPresent(tile -> {
+            double pixel = (tile.box().east() - tile.box().west()) / tile.width();
+            // At its own scale it is drawn pixel on pixel, which is sharp and quick.
+            g.setImageSmoothing(Math.abs(pixel / camera.metresPerPixel() - 1) > 1e-6);
+            draw(g, camera, tile);
+        });
+        g.setImageSmoothing(true);
+    }
+
+    private void draw(GraphicsContext g, MapCamera camera, ReliefPicture.Tile tile) {
+        Image image = images.computeIfAbsent(tile, GroundPainter::image);
+        double left = Math.floor(camera.x(tile.box().west()));
+        double top = Math.floor(camera.y(tile.box().north()));
+        double right = Math.floor(camera.x(tile.box().east()));
+        double bottom = Math.floor(camera.y(tile.box().south()));
+        double scaleX = tile.width() / Math.max(1, right - left);
+        double scaleY = tile.height() / Math.max(1, bottom - top);
+        // Only the part in sight, so that a strongly enlarged tile costs no more than the screen.
+        double fromX = Math.max(0, Math.floor(-left * scaleX));
+        double fromY = Math.max(0, Math.floor(-top * scaleY));
+        double toX = Math.min(tile.width(), Math.ceil((camera.width() - left) * scaleX));
+        double toY = Math.min(tile.height(), Math.ceil((camera.height() - top) * scaleY));
+        if (toX > fromX && toY > fromY) {
+            g.drawImage(image, fromX, fromY, toX - fromX, toY - fromY, left + fromX / scaleX, top + fromY / scaleY,
+                    (toX - fromX) / scaleX, (toY - fromY) / scaleY);
+        }
+    }
+
+    private static Image image(ReliefPicture.Tile tile) {
+        return new WritableImage(new PixelBuffer<>(tile.width(), tile.height(), IntBuffer.wrap(tile.pixels()),
+                PixelFormat.getIntArgbPreInstance()));
+    }
+}

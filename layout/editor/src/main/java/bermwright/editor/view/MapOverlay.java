@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.view;
+
+import bermwright.editor.model.FigureLook;
+import bermwright.editor.model.MapCamera;
+import bermwright.editor.model.MapFigure;
+import bermwright.editor.model.MapHands;
+import bermwright.editor.model.NumberedFinding;
+import bermwright.editor.model.ScaleBar;
+import bermwright.editor.model.Workbench;
+import bermwright.foundation.Point;
+import bermwright.site.finding.Finding;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.TextAlignment;
+
+/** Everything that lies over the ground: figures, handles, numbered findings, scale bar and both norths. */
+final class MapOverlay {
+    private static final double RIM = 18;
+    private static final double BAR_SHARE = 0.22;
+
+    private final MapLook look;
+    private final MapStyle style;
+    private final FigurePainter painter;
+
+    MapOverlay(MapLook look) {
+        this.look = look;
+        this.style = new MapStyle(look.isDark());
+        this.painter = new FigurePainter(style, look.textSize());
+    }
+
+    MapStyle style() {
+        return style;
+    }
+
+    void paint(GraphicsContext g, MapCamera camera, Workbench bench, MapHands hands) {
+        List<MapFigure> figures = bench.figures().stream().filter(this::isShown).toList();
+        painter.paint(g, camera, figures, bench.picked());
+        g.setLineDashes();
+        hands.snapLine().ifPresent(line -> snap(g, camera, line));
+        for (MapHands.Handle handle : hands.handles(camera.metresPerPixel())) {
+            handle(g, camera, handle, bench);
+        }
+        if (look.hasMarks()) {
+            List<NumberedFinding> findings = bench.findings();
+            for (int i = findings.size() - 1; i >= 0; i--) {
+                finding(g, camera, findings.get(i), bench.pickedFinding());
+            }
+        }
+        scaleBar(g, camera, bench);
+        norths(g, camera, bench);
+    }
+
+    private boolean isShown(MapFigure figure) {
+        FigureLook kind = figure.look();
+        return (look.hasGear() || !kind.isGear()) && (look.hasSweeps() || kind != FigureLook.SWEEP)
+                && (look.hasCover() || kind != FigureLook.COVER_TOE);
+    }
+
+    private void snap(GraphicsContext g, MapCamera camera, MapHands.SnapLine line) {
+        g.setStroke(style.accent());
+        g.setLineWidth(2);
+        g.setLineDashes(3, 4);
+        g.strokeLine(camera.x(line.from().east()), camera.y(line.from().north()), camera.x(line.to().east()),
+                camera.y(line.to().north()));
+        g.setLineDashes();
+    }
+
+    private void handle(GraphicsContext g, MapCamera camera, MapHands.Handle handle, Workbench bench) {
+        double x = camera.x(handle.place().east());
+        double y = camera.y(handle.place().north());
+        g.setLineWidth(2);
+        g.setStroke(style.accent());
+        g.setFill(style.halo());
+        switch (handle.kind()) {
+            case TURN -> {
+                bench.picked().flatMap(part -> bench.plan().hull(part.id())).ifPresent(hull -> {
+                    Point base = hull.baseCentre();
+                    g.setLineDashes(2, 4);
+                    g.strokeLine(camera.x(base.east()), camera.y(base.north()), x, y);
+                    g.setLineDashes();
+                });
+                g.fillOval(x - 7, y - 7, 14, 14);
+                g.strokeOval(x - 7, y - 7, 14, 14);
+                g.strokeArc(x - 3.5, y - 3.5, 7, 7, 30, 270, javafx.scene.shape.ArcType.OPEN);
+            }
+            case CORNER -> {
+                g.fillRect(x - 5, y - 5, 10, 10);
+                g.strokeRect(x - 5, y - 5, 10, 10);
+            }
+            case NEW_CORNER -> {
+                g.strokeLine(x - 4, y, x + 4, y);
+                g.strokeLine(x, y - 4, x, y + 4);
+            }
+        }
+    }
+
+    private void finding(GraphicsContext g, MapCamera camera, NumberedFinding numbered, Optional<Integer> picked) {
+        Optional<Point> place = numbered.finding().place();
+        if (place.isEmpty()) {
+            return;
+        }
+        double x = camera.x(place.get().east());
+        double y = camera.y(place.get().north());
+        boolean isPicked = picked.filter(n -> n == numbered.number()).isPresent();
+        double r = look.textSize() * (isPicked ? 1.15 : 0.9);
+        g.setLineWidth(isPicked ? 3 : 1.6);
+        g.setStroke(style.halo());
+        g.setFill(FindingBadge.colour(numbered.finding().level(), look.isDark()));
+        double[][] corners = FindingBadge.corners(numbered.finding().level(), x, y, r);
+        g.fillPolygon(corners[0], corners[1], corners[0].length);
+        g.strokePolygon(corners[0], corners[1], corners[0].length);
+        g.setFont(Font.font("SansSerif", look.textSize() * 0.85));
+        g.setTextAlign(TextAlignment.CENTER);
+        g.setTextBaseline(VPos.CENTER);
+        g.setFill(FindingBadge.ink(numbered.finding().level(), look.isDark()));
+        double drop = numbered.finding().level() == Finding.Level.WARN ? r * 0.18 : 0;
+        g.fillText(String.valueOf(numbered.number()), x, y + drop);
+    }
+
+    private void scaleBar(GraphicsContext g, MapCamera camera, Workbench bench) {
+        ScaleBar bar = ScaleBar.fitting(camera.metresPerPixel() * bench.metreScale(), camera.width() * BAR_SHARE);
+        double x = RIM;
+        double y = camera.height() - RIM;
+        g.setStroke(style.halo());
+        g.setLineWidth(7);
+        g.strokeLine(x, y, x + bar.pixels(), y);
+        Color ink = style.ink();
+        g.setLineWidth(3);
+        g.setStroke(ink);
+        g.strokeLine(x, y, x + bar.pixels(), y);
+        for (int i = 0; i <= 4; i++) {
+            double at = x + bar.pixels() * i / 4;
+            g.setLineWidth(1.5);
+            g.strokeLine(at, y - (i % 2 == 0 ? 7 : 4), at, y);
+        }
+        painter.text(g, bar.words(), x + bar.pixels() / 2, y - 6 - look.textSize(), ink);
+    }
+
+    private void norths(GraphicsContext g, MapCamera camera, Workbench bench) {
+        double x = camera.width() - RIM - 14;
+        double y = RIM + 34 + look.textSize();
+        arrow(g, x, y, 0, true);
+        painter.text(g, "grid N", x, y - 34 - look.textSize() * 0.7, style.ink());
+        bench.trueNorth().ifPresent(convergence -> {
+            arrow(g, x, y, convergence, false);
+            double left = x - 34 * Math.sin(-convergence) - 2.6 * look.textSize();
+            painter.text(g, "true N", Math.max(x - 60 - look.textSize(), left),
+                    y - 20 * Math.cos(convergence), style.ink());
+        });
+    }
+
+    /** An arrow from a place, turned clockwise from up; the whole arrow for grid north, a dashed one for true north. */
+    private void arrow(GraphicsContext g, double x, double y, double turn, boolean isGrid) {
+        g.save();
+        g.translate(x, y);
+        g.rotate(Math.toDegrees(turn));
+        g.setStroke(style.halo());
+        g.setLineWidth(5);
+        g.strokeLine(0, 0, 0, -34);
+        g.setStroke(style.ink());
+        g.setLineWidth(isGrid ? 2 : 1.4);
+        g.setLineDashes(isGrid ? new double[0] : new double[] {3, 3});
+        g.strokeLine(0, 0, 0, -34);
+        g.setLineDashes();
+        g.setFill(style.ink());
+        if (isGrid) {
+            g.fillPolygon(new double[] {0, 6, -6}, new double[] {-36, -22, -22}, 3);
+        } else {
+            g.strokePolygon(new double[] {0, 4, -4}, new double[] {-34, -24, -24}, 3);
+        }
+        g.restore();
+    }
+}

@@ -1,0 +1,273 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.view;
+
+import bermwright.editor.model.MapCamera;
+import bermwright.editor.model.MapHands;
+import bermwright.editor.model.ReliefPicture;
+import bermwright.editor.model.Workbench;
+import bermwright.editor.run.Background;
+import bermwright.foundation.Point;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.animation.AnimationTimer;
+import javafx.geometry.Point2D;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.Region;
+import javafx.util.Duration;
+
+/** The site from above: ground, everything on it, and the hand that moves it. */
+public final class MapPane extends Region {
+    private static final double WHEEL_STEP = 1.0015;
+    private static final double FLIGHT_NANOS = 450e6;
+    private static final String DETAIL_LANE = "map detail";
+
+    private final Workbench bench;
+    private final MapHands hands;
+    private final Background background;
+    private final Canvas canvas = new Canvas(10, 10);
+    private final GroundPainter groundPainter = new GroundPainter();
+    private MapOverlay overlay;
+    private MapCamera camera = new MapCamera(new Point(0, 0), 1, 10, 10);
+    private MapLook look = MapLook.standard();
+    private boolean isStale = true;
+    private boolean isPanning;
+    private Optional<Point2D> last = Optional.empty();
+    private Optional<Flight> flight = Optional.empty();
+    private Optional<Point> pointer = Optional.empty();
+    private Consumer<Optional<Point>> pointerListener = place -> { };
+    private final javafx.animation.PauseTransition rest =
+            new javafx.animation.PauseTransition(Duration.millis(160));
+
+    private record Flight(MapCamera from, MapCamera to, long start) {
+    }
+
+    /**
+     * A map of a workbench.
+     *
+     * @param bench      the workbench
+     * @param hands      the hand
+     * @param background where pictures are painted
+     */
+    public MapPane(Workbench bench, MapHands hands, Background background) {
+        this.bench = bench;
+        this.hands = hands;
+        this.background = background;
+        this.overlay = new MapOverlay(look);
+        getChildren().add(canvas);
+        getStyleClass().add("map");
+        setId("map");
+        setFocusTraversable(true);
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        setAccessibleText("Plan of the site");
+        bench.changed().listen(this::refresh);
+        bench.pickedChanged().listen(this::refresh);
+        rest.setOnFinished(done -> paintDetail());
+        listenToPointer();
+        new AnimationTimer() {
+            @Override
+            public void handle(long now) {
+                frame(now);
+            }
+        }.start();
+    }
+
+    private void listenToPointer() {
+        addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
+        addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
+        addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
+        addEventHandler(MouseEvent.MOUSE_MOVED, event -> point(event.getX(), event.getY()));
+        addEventHandler(MouseEvent.MOUSE_EXITED, event -> {
+            pointer = Optional.empty();
+            pointerListener.accept(pointer);
+        });
+        addEventHandler(ScrollEvent.SCROLL, event -> {
+            if (event.getDeltaY() != 0) {
+                look(camera.zoomed(Math.pow(WHEEL_STEP, event.getDeltaY()), event.getX(), event.getY()));
+            }
+            event.consume();
+        });
+    }
+
+    private void pressed(MouseEvent event) {
+        requestFocus();
+        if (event.getButton() == MouseButton.MIDDLE || event.getButton() == MouseButton.SECONDARY) {
+            isPanning = event.getButton() == MouseButton.MIDDLE;
+            hands.press(place(event), feel(event));
+            hands.giveUp();
+        } else if (event.getClickCount() == 2 && hands.dropCorner(place(event), feel(event))) {
+            event.consume();
+        } else {
+            isPanning = !hands.press(place(event), feel(event));
+        }
+        last = Optional.of(new Point2D(event.getX(), event.getY()));
+        refresh();
+    }
+
+    private void dragged(MouseEvent event) {
+        Point2D now = new Point2D(event.getX(), event.getY());
+        if (isPanning) {
+            last.ifPresent(l -> look(camera.panned(now.getX() - l.getX(), now.getY() - l.getY())));
+        } else if (hands.isHolding()) {
+            hands.drag(place(event), feel(event));
+        }
+        last = Optional.of(now);
+        point(event.getX(), event.getY());
+    }
+
+    private void released(MouseEvent event) {
+        isPanning = false;
+        last = Optional.empty();
+        if (hands.isHolding()) {
+            hands.release();
+        }
+        refresh();
+    }
+
+    private Point place(MouseEvent event) {
+        return camera.place(event.getX(), event.getY());
+    }
+
+    private MapHands.Feel feel(MouseEvent event) {
+        return new MapHands.Feel(camera.metresPerPixel(), event.isAltDown());
+    }
+
+    private void point(double x, double y) {
+        pointer = Optional.of(camera.place(x, y));
+        pointerListener.accept(pointer);
+    }
+
+    private void frame(long now) {
+        flight.ifPresent(f -> {
+            double share = Math.min(1, (now - f.start) / FLIGHT_NANOS);
+            camera = f.from.onTheWay(f.to, Math.max(0, share)).sized(camera.width(), camera.height());
+            isStale = true;
+            if (share >= 1) {
+                flight = Optional.empty();
+                rest.playFromStart();
+            }
+        });
+        if (isStale) {
+            isStale = false;
+            paint(canvas.getGraphicsContext2D(), camera);
+        }
+    }
+
+    /** Draws the map into a canvas of the camera's size. */
+    void paint(GraphicsContext g, MapCamera from) {
+        g.setFill(overlay.style().ground());
+        g.fillRect(0, 0, from.width(), from.height());
+        groundPainter.paint(g, from);
+        overlay.paint(g, from, bench, hands);
+    }
+
+    private void paintDetail() {
+        Optional<ReliefPicture> picture = groundPainter.picture();
+        MapCamera at = camera;
+        if (picture.isPresent() && picture.get().isCoarseFor(at)) {
+            background.start(DETAIL_LANE, progress -> picture.get().detail(at, progress),
+                    Background.Listener.of(tile -> {
+                        groundPainter.showDetail(Optional.of(tile));
+                        refresh();
+                    }, failure -> { }));
+        } else {
+            groundPainter.showDetail(Optional.empty());
+            refresh();
+        }
+    }
+
+    @Override
+    protected void layoutChildren() {
+        canvas.setWidth(Math.max(1, getWidth()));
+        canvas.setHeight(Math.max(1, getHeight()));
+        look(camera.sized(canvas.getWidth(), canvas.getHeight()));
+    }
+
+    /**
+     * Shows the ground.
+     *
+     * @param picture its picture
+     */
+    public void show(ReliefPicture picture) {
+        groundPainter.show(picture);
+        rest.playFromStart();
+        refresh();
+    }
+
+    /**
+     * Looks through another camera at once.
+     *
+     * @param through the camera
+     */
+    public void look(MapCamera through) {
+        flight = Optional.empty();
+        camera = through;
+        rest.playFromStart();
+        refresh();
+    }
+
+    /**
+     * Flies to another camera.
+     *
+     * @param to the camera
+     */
+    public void fly(MapCamera to) {
+        flight = Optional.of(new Flight(camera, to.sized(camera.width(), camera.height()), System.nanoTime()));
+    }
+
+    /**
+     * The camera looked through.
+     *
+     * @return the camera
+     */
+    public MapCamera camera() {
+        return camera;
+    }
+
+    /**
+     * Draws with another look.
+     *
+     * @param changed the look
+     */
+    public void dress(MapLook changed) {
+        look = changed;
+        overlay = new MapOverlay(changed);
+        refresh();
+    }
+
+    /**
+     * How the map is drawn.
+     *
+     * @return the look
+     */
+    public MapLook dress() {
+        return look;
+    }
+
+    /**
+     * Asks to be told where the pointer is.
+     *
+     * @param listener told the place, empty when the pointer has left
+     */
+    public void onPointer(Consumer<Optional<Point>> listener) {
+        pointerListener = listener;
+    }
+
+    /** Draws the map anew at the next frame. */
+    public void refresh() {
+        isStale = true;
+    }
+
+    /**
+     * Whether everything asked for is on the screen.
+     *
+     * @return false while a frame or a flight is due
+     */
+    public boolean isSettled() {
+        return !isStale && flight.isEmpty();
+    }
+}

@@ -1,0 +1,194 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.view;
+
+import bermwright.editor.model.Answers;
+import bermwright.editor.model.FormModel;
+import bermwright.editor.model.GroundLoader;
+import bermwright.editor.model.MapHands;
+import bermwright.editor.model.PlanDocument;
+import bermwright.editor.model.ReliefData;
+import bermwright.editor.model.ReliefLook;
+import bermwright.editor.model.ReliefPicture;
+import bermwright.editor.model.SiteGround;
+import bermwright.editor.model.Workbench;
+import bermwright.editor.run.Background;
+import bermwright.foundation.Point;
+import java.util.List;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.geometry.Orientation;
+import javafx.geometry.Pos;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** Everything in the window for one document: list and form, map, answers, status. */
+final class SitePane extends BorderPane implements AutoCloseable {
+    private static final String GROUND_LANE = "ground";
+    private static final String RELIEF_LANE = "relief";
+    private static final int THREADS = 3;
+
+    private final Background background = new Background(Platform::runLater, THREADS);
+    private final Workbench bench;
+    private final MapPane map;
+    private final MapHands hands;
+    private final PartActions actions;
+    private final FormModel form;
+    private final StatusStrip status;
+    private final Notices notices = new Notices();
+    private final TabPane answers = new TabPane();
+    private final SplitPane columns = new SplitPane();
+    private Optional<ReliefData> relief = Optional.empty();
+    private ReliefLook reliefLook = new ReliefLook(true, true, false, false, 1);
+    private boolean isFitted;
+
+    SitePane(PlanDocument document, Dress dress) {
+        bench = new Workbench(document, new Answers(background));
+        hands = new MapHands(bench);
+        map = new MapPane(bench, hands, background);
+        actions = new PartActions(bench, map);
+        form = new FormModel(bench);
+        status = new StatusStrip(bench);
+        map.dress(map.dress().in(dress.isDark(), dress.scale()));
+        map.onPointer(status::point);
+        reliefLook = new ReliefLook(true, true, false, dress.isDark(), 1);
+        InventoryPane inventory = new InventoryPane(bench, actions);
+        VBox below = new VBox(FormPane.heading(bench, actions), new FormPane(bench, form));
+        VBox.setVgrow(below.getChildren().get(1), Priority.ALWAYS);
+        SplitPane left = new SplitPane(inventory, below);
+        left.setOrientation(Orientation.VERTICAL);
+        left.setDividerPositions(0.36);
+        StackPane middle = new StackPane(map, notices);
+        StackPane.setAlignment(notices, Pos.TOP_CENTER);
+        answers.setId("answers");
+        answers.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
+        answers.getTabs().add(new Tab("Findings", new FindingsPane(bench, actions, dress)));
+        columns.getItems().addAll(left, middle, answers);
+        SplitPane.setResizableWithParent(left, false);
+        SplitPane.setResizableWithParent(answers, false);
+        columns.setDividerPositions(0.21, 0.69);
+        setCenter(columns);
+        setBottom(status);
+        bench.troubleChanged().listen(this::tellTrouble);
+        readGround();
+    }
+
+    private void tellTrouble() {
+        bench.trouble().ifPresentOrElse(words -> notices.show("trouble", words, List.of()),
+                () -> notices.hide("trouble"));
+    }
+
+    private void readGround() {
+        status.working(-1, "reading the ground", () -> background.cancel(GROUND_LANE));
+        background.start(GROUND_LANE,
+                progress -> GroundLoader.read(bench.document().plan(), bench.document().file(), progress),
+                new Background.Listener<SiteGround>(this::groundRead, failure -> {
+                    status.idle();
+                    notices.show("ground", "The ground could not be read; the plan can be edited all the same. "
+                            + failure.getMessage(), List.of(new Notices.Choice("Try again", this::readGround)));
+                }, step -> status.working(step.share(), step.words(), () -> background.cancel(GROUND_LANE)),
+                        () -> status.idle()));
+    }
+
+    private void groundRead(SiteGround ground) {
+        status.idle();
+        bench.answers().ground(ground);
+        reliefLook = new ReliefLook(reliefLook.isShaded(), reliefLook.hasContours(), reliefLook.hasSlopeBands(),
+                reliefLook.isDark(), ReliefLook.intervalFor(ground.grid().lowest(), ground.grid().highest()));
+        background.start(RELIEF_LANE, progress -> ReliefData.of(ground.grid(), progress),
+                Background.Listener.of(data -> {
+                    relief = Optional.of(data);
+                    paintRelief();
+                }, failure -> bench.tell("The ground could not be painted. " + failure.getMessage())));
+        if (!isFitted) {
+            fitAtOnce();
+        }
+    }
+
+    private void paintRelief() {
+        relief.ifPresent(data -> background.start(RELIEF_LANE,
+                progress -> ReliefPicture.of(data, reliefLook, progress),
+                Background.Listener.of(map::show,
+                        failure -> bench.tell("The ground could not be painted. " + failure.getMessage()))));
+    }
+
+    /** Shows the whole plan without a flight. */
+    void fitAtOnce() {
+        if (map.getWidth() > 1) {
+            bench.box().ifPresent(box -> {
+                map.look(map.camera().fitting(box, 0.9));
+                isFitted = true;
+            });
+        }
+    }
+
+    /** Dresses the pane for another window. */
+    void dress(Dress dress) {
+        map.dress(map.dress().in(dress.isDark(), dress.scale()));
+        relief(new ReliefLook(reliefLook.isShaded(), reliefLook.hasContours(), reliefLook.hasSlopeBands(),
+                dress.isDark(), reliefLook.contourInterval()));
+    }
+
+    void relief(ReliefLook look) {
+        reliefLook = look;
+        paintRelief();
+    }
+
+    ReliefLook relief() {
+        return reliefLook;
+    }
+
+    boolean isGroundShown() {
+        return relief.isPresent() && !background.isBusy(RELIEF_LANE);
+    }
+
+    Workbench bench() {
+        return bench;
+    }
+
+    MapPane map() {
+        return map;
+    }
+
+    MapHands hands() {
+        return hands;
+    }
+
+    PartActions actions() {
+        return actions;
+    }
+
+    FormModel form() {
+        return form;
+    }
+
+    Notices notices() {
+        return notices;
+    }
+
+    TabPane answers() {
+        return answers;
+    }
+
+    SplitPane columns() {
+        return columns;
+    }
+
+    Background background() {
+        return background;
+    }
+
+    /** The middle of the map, for what has no better place. */
+    Point middle() {
+        return map.camera().centre();
+    }
+
+    @Override
+    public void close() {
+        background.close();
+    }
+}

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.view;
+
+import bermwright.editor.model.SiteGround;
+import bermwright.editor.model.Workbench;
+import bermwright.foundation.Point;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+
+/** The strip under the map: what is under the pointer, how fresh the answers are, what is being worked out. */
+final class StatusStrip extends HBox {
+    private final Workbench bench;
+    private final Label pointer = new Label();
+    private final Label freshness = new Label();
+    private final ProgressBar progress = new ProgressBar(0);
+    private final Button stop = new Button("Stop");
+    private Runnable stopping = () -> { };
+
+    StatusStrip(Workbench bench) {
+        this.bench = bench;
+        pointer.setId("pointer");
+        freshness.setId("freshness");
+        progress.setPrefWidth(120);
+        stop.setId("stop");
+        stop.setOnAction(event -> stopping.run());
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        getChildren().addAll(pointer, gap, freshness, progress, stop);
+        getStyleClass().add("bar");
+        point(Optional.empty());
+        idle();
+    }
+
+    void point(Optional<Point> place) {
+        pointer.setText(place.map(this::words).orElse("Point at the map to read east, north, height and slope."));
+    }
+
+    private String words(Point p) {
+        String at = String.format(Locale.ROOT, "E %.1f m   N %.1f m", p.east(), p.north());
+        Optional<SiteGround> ground = bench.answers().ground();
+        if (ground.isEmpty()) {
+            return at;
+        }
+        double height = ground.get().grid().height(p);
+        double slope = Math.toDegrees(ground.get().grid().slope(p));
+        return Double.isNaN(height) ? at + "   height not known"
+                : at + String.format(Locale.ROOT, "   height %.2f m   slope %.1f\u00b0", height, slope)
+                .replace('-', '\u2212');
+    }
+
+    void fresh(String words) {
+        freshness.setText(words);
+    }
+
+    void working(double share, String words, Runnable onStop) {
+        progress.setProgress(share);
+        progress.setVisible(true);
+        stop.setVisible(true);
+        freshness.setText(words);
+        stopping = onStop;
+    }
+
+    void idle() {
+        progress.setVisible(false);
+        stop.setVisible(false);
+    }
+}

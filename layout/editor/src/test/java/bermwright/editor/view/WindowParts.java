@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.view;
+
+import bermwright.editor.model.Workbench;
+
+/** Opens the window's inside to tests of other packages. */
+public final class WindowParts {
+    private WindowParts() {
+    }
+
+    /** Whether the ground is painted. */
+    public static boolean isGroundShown(EditorWindow window) {
+        return window.site().filter(SitePane::isGroundShown).isPresent();
+    }
+
+    /** The workbench. */
+    public static Workbench bench(EditorWindow window) {
+        return window.site().orElseThrow().bench();
+    }
+
+    /** The map. */
+    public static MapPane map(EditorWindow window) {
+        return window.site().orElseThrow().map();
+    }
+
+    /** Stops the work behind the window. */
+    public static void shut(EditorWindow window) {
+        window.site().ifPresent(SitePane::close);
+    }
+
+    /** Dresses the window. */
+    public static void dress(EditorWindow window, boolean isDark, double scale) {
+        window.dress(isDark, scale);
+    }
+
+    /** The pane. */
+    static SitePane site(EditorWindow window) {
+        return window.site().orElseThrow();
+    }
+}

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.window;
+
+import bermwright.editor.edit.Part;
+import bermwright.editor.model.Settings;
+import bermwright.editor.model.Workbench;
+import bermwright.editor.view.EditorWindow;
+import bermwright.editor.view.MapPane;
+import bermwright.editor.view.WindowParts;
+import bermwright.foundation.Point;
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import javafx.application.Platform;
+import javafx.embed.swing.SwingFXUtils;
+import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.stage.Stage;
+import javax.imageio.ImageIO;
+import org.testfx.api.FxRobot;
+
+/** Opens an editor window and works it with a robot's mouse and keys. */
+final class Stagehand {
+    private static final long PATIENCE_MILLIS = 15_000;
+    private static boolean isStarted;
+
+    private final Stage stage;
+    private final EditorWindow window;
+    private final FxRobot robot = new FxRobot();
+
+    private Stagehand(Stage stage, EditorWindow window) {
+        this.stage = stage;
+        this.window = window;
+    }
+
+    static Stagehand open(Path plan) {
+        return open(plan, Settings.ofPerson(System.getenv(), System.getProperties()));
+    }
+
+    static Stagehand open(Path plan, Settings settings) {
+        if (!isStarted) {
+            CompletableFuture<Boolean> started = new CompletableFuture<>();
+            Platform.startup(() -> started.complete(true));
+            started.join();
+            Platform.setImplicitExit(false);
+            isStarted = true;
+        }
+        Stagehand hand = onScreenThread(() -> {
+            Stage stage = new Stage();
+            stage.setX(0);
+            stage.setY(0);
+            EditorWindow window = new EditorWindow(stage, settings);
+            stage.show();
+            stage.requestFocus();
+            return new Stagehand(stage, window);
+        });
+        onScreenThread(() -> hand.window.open(plan));
+        hand.await("the ground is shown", () -> WindowParts.isGroundShown(hand.window));
+        hand.settle();
+        return hand;
+    }
+
+    static <T> T onScreenThread(Callable<T> work) {
+        CompletableFuture<T> result = new CompletableFuture<>();
+        Platform.runLater(() -> {
+            try {
+                result.complete(work.call());
+            } catch (Throwable thrown) {
+                result.completeExceptionally(thrown);
+            }
+        });
+        try {
+            return result.get(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException | java.util.concurrent.ExecutionException
+                | java.util.concurrent.TimeoutException thrown) {
+            throw new IllegalStateException(thrown.getCause() == null ? thrown : thrown.getCause());
+        }
+    }
+
+    void await(String what, BooleanSupplier condition) {
+        long end = System.currentTimeMillis() + PATIENCE_MILLIS;
+        while (!onScreenThread(condition::getAsBoolean)) {
+            if (System.currentTimeMillis() > end) {
+                screenshot("failed");
+                throw new AssertionError("waited in vain until " + what);
+            }
+            pause(20);
+        }
+    }
+
+    /** Waits until the map has drawn everything asked for. */
+    void settle() {
+        await("the map is still", () -> map().isSettled());
+        pause(60);
+    }
+
+    static void pause(long millis) {
+        try {
+            Thread.sleep(millis);
+        } catch (InterruptedException interrupted) {
+            throw new IllegalStateException(interrupted);
+        }
+    }
+
+    FxRobot robot() {
+        return robot;
+    }
+
+    EditorWindow window() {
+        return window;
+    }
+
+    Stage stage() {
+        return stage;
+    }
+
+    Workbench bench() {
+        return WindowParts.bench(window);
+    }
+
+    MapPane map() {
+        return WindowParts.map(window);
+    }
+
+    Node node(String id) {
+        return onScreenThread(() -> stage.getScene().getRoot().lookupAll("*").stream()
+                .filter(n -> id.equals(n.getId())).findFirst()
+                .orElseThrow(() -> new AssertionError("there is no node " + id)));
+    }
+
+    Optional<Node> find(String id) {
+        return onScreenThread(() -> stage.getScene().getRoot().lookupAll("*").stream()
+                .filter(n -> id.equals(n.getId())).findFirst());
+    }
+
+    void pickHull(String id) {
+        onScreenThread(() -> {
+            bench().pick(Optional.of(Part.hull(id)));
+            map().requestFocus();
+            return true;
+        });
+    }
+
+    /** Where a place of the site is on the screen. */
+    Point2D onScreen(Point place) {
+        return onScreenThread(() -> map().localToScreen(map().camera().x(place.east()),
+                map().camera().y(place.north())));
+    }
+
+    void drag(Point from, Point to) {
+        Point2D start = onScreen(from);
+        Point2D end = onScreen(to);
+        robot.moveTo(start);
+        robot.press(javafx.scene.input.MouseButton.PRIMARY);
+        for (int i = 1; i <= 6; i++) {
+            robot.moveTo(start.interpolate(end, i / 6.0));
+        }
+        robot.release(javafx.scene.input.MouseButton.PRIMARY);
+    }
+
+    void screenshot(String name) {
+        onScreenThread(() -> {
+            File file = Path.of(System.getProperty("bermwright.pictures", "."), name + ".png").toFile();
+            try {
+                ImageIO.write(SwingFXUtils.fromFXImage(stage.getScene().snapshot(null), null), "png", file);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+            return true;
+        });
+    }
+
+    void close() {
+        onScreenThread(() -> {
+            bench().document().close();
+            WindowParts.shut(window);
+            stage.hide();
+            return true;
+        });
+    }
+}

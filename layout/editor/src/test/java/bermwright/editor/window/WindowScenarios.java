@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.window;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bermwright.editor.SampleSite;
+import bermwright.editor.view.WindowParts;
+import bermwright.foundation.Point;
+import bermwright.site.plan.Hull;
+import bermwright.site.planfile.PlanFiles;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+
+/** What a person does with the editor, step by step, in windows of their own; prints what passed and what failed. */
+final class WindowScenarios {
+    private final Path work;
+    private final Path killed;
+
+    private WindowScenarios(Path work, Path killed) {
+        this.work = work;
+        this.killed = killed;
+    }
+
+    private interface Scenario {
+        void play(WindowScenarios with);
+    }
+
+    private static Map<String, Scenario> all() {
+        Map<String, Scenario> all = new LinkedHashMap<>();
+        all.put("dragging a hull into a keep-out brings the finding, and undo takes both back",
+                WindowScenarios::dragIntoKeepOut);
+        all.put("the turn handle turns a hull", WindowScenarios::turn);
+        all.put("a bad value stays in its field with what is accepted", WindowScenarios::badValue);
+        all.put("saving writes the file and clears the mark", WindowScenarios::save);
+        all.put("edits of a killed editor are taken up again", WindowScenarios::recover);
+        all.put("dark window and text at twice its size", WindowScenarios::darkAndLarge);
+        return all;
+    }
+
+    static List<String> names() {
+        return new ArrayList<>(all().keySet());
+    }
+
+    public static void main(String[] arguments) {
+        Path work = Path.of(arguments[0]).toAbsolutePath();
+        System.setProperty("bermwright.pictures", work.toString());
+        WindowScenarios with = new WindowScenarios(work, Path.of(arguments[1]));
+        all().forEach((name, scenario) -> {
+            try {
+                scenario.play(with);
+                System.out.println("PASS " + name);
+            } catch (Throwable failure) {
+                StringWriter trace = new StringWriter();
+                failure.printStackTrace(new PrintWriter(trace));
+                System.out.println("FAIL " + name + "\n" + trace);
+            }
+            System.out.flush();
+        });
+        System.exit(0);
+    }
+
+    private Stagehand fresh(String name) {
+        return Stagehand.open(SampleSite.write(work.resolve(name)));
+    }
+
+    private void dragIntoKeepOut() {
+        Stagehand hand = fresh("drag");
+        hand.screenshot("01-open");
+        Hull before = hand.bench().plan().hull("A").orElseThrow();
+        assertFalse(touchesKeepOut(hand), "nothing touches the keep-out at first");
+        Point grab = before.lyingBase().moved(before.layDownAzimuth(), 12, 0);
+        hand.drag(grab, new Point(SampleSite.KEEP_OUT[0] - 8, SampleSite.KEEP_OUT[1]));
+        hand.await("the finding comes", () -> touchesKeepOut(hand));
+        hand.settle();
+        hand.screenshot("02-in-keep-out");
+        assertTrue(hand.stage().getTitle().startsWith("\u2022 "), "the title marks what is not saved");
+        hand.robot().push(KeyCode.CONTROL, KeyCode.Z);
+        hand.await("the hull is back", () -> hand.bench().plan().hull("A").orElseThrow().equals(before));
+        hand.await("the finding is gone", () -> !touchesKeepOut(hand));
+        hand.close();
+    }
+
+    private static boolean touchesKeepOut(Stagehand hand) {
+        return hand.bench().findings().stream().anyMatch(f -> f.finding().text().contains("boulders")
+                && f.finding().level() == bermwright.site.finding.Finding.Level.REFUSE);
+    }
+
+    private void turn() {
+        Stagehand hand = fresh("turn");
+        hand.pickHull("B");
+        hand.settle();
+        Hull before = hand.bench().plan().hull("B").orElseThrow();
+        double scale = Stagehand.onScreenThread(() -> hand.map().camera().metresPerPixel());
+        Point handle = before.lyingBase().moved(before.layDownAzimuth(), before.length() + 22 * scale, 0);
+        hand.drag(handle, before.baseCentre().moved(bermwright.foundation.Azimuth.ofDegrees(60), 60, 0));
+        assertEquals(60, hand.bench().plan().hull("B").orElseThrow().layDownAzimuth().degrees(), 1.0);
+        assertEquals(before.baseCentre(), hand.bench().plan().hull("B").orElseThrow().baseCentre());
+        hand.screenshot("03-turned");
+        hand.close();
+    }
+
+    private void badValue() {
+        Stagehand hand = fresh("bad-value");
+        hand.pickHull("A");
+        hand.settle();
+        TextField field = (TextField) hand.node("hulls[0].length_m");
+        hand.robot().clickOn(field);
+        hand.robot().push(KeyCode.CONTROL, KeyCode.A);
+        hand.robot().write("-3");
+        hand.robot().push(KeyCode.ENTER);
+        Label trouble = (Label) hand.node("hulls[0].length_m!");
+        hand.await("the field is marked", trouble::isVisible);
+        assertTrue(trouble.getText().contains("greater than 0"), trouble.getText());
+        assertEquals("-3", field.getText(), "what was typed is not lost");
+        assertEquals(38, hand.bench().plan().hull("A").orElseThrow().length(), 0);
+        hand.screenshot("04-bad-value");
+        hand.robot().clickOn(field);
+        hand.robot().push(KeyCode.CONTROL, KeyCode.A);
+        hand.robot().write("41.5");
+        hand.robot().push(KeyCode.ENTER);
+        hand.await("the value is taken", () -> hand.bench().plan().hull("A").orElseThrow().length() == 41.5);
+        assertFalse(trouble.isVisible());
+        hand.close();
+    }
+
+    private void save() {
+        Stagehand hand = fresh("save");
+        hand.pickHull("A");
+        hand.robot().type(KeyCode.UP);
+        hand.await("the hull has moved", () -> hand.bench().document().isUnsaved());
+        hand.robot().push(KeyCode.CONTROL, KeyCode.S);
+        hand.await("the plan is saved", () -> !hand.bench().document().isUnsaved());
+        assertFalse(hand.stage().getTitle().startsWith("\u2022 "));
+        assertEquals(221, PlanFiles.read(hand.bench().document().file()).hull("A").orElseThrow().baseCentre().north(),
+                1e-9);
+        hand.close();
+    }
+
+    private void recover() {
+        Stagehand hand = Stagehand.open(killed);
+        assertTrue(hand.find("notice-journal").isPresent(), "the journal left behind is noticed");
+        hand.screenshot("05-recovery");
+        hand.robot().clickOn("Take them up");
+        hand.await("the steps are back", () -> hand.bench().plan().hull("A").orElseThrow().baseCentre().east()
+                == 120 + EditUntilKilled.STEPS);
+        assertTrue(hand.bench().document().isUnsaved());
+        hand.robot().push(KeyCode.CONTROL, KeyCode.Z);
+        hand.await("the last step is undone", () -> hand.bench().plan().hull("A").orElseThrow().baseCentre().east()
+                == 120 + EditUntilKilled.STEPS - 1);
+        hand.close();
+    }
+
+    private void darkAndLarge() {
+        Stagehand hand = fresh("dress");
+        hand.pickHull("A");
+        Stagehand.onScreenThread(() -> {
+            WindowParts.dress(hand.window(), true, 1);
+            return true;
+        });
+        hand.await("the ground is shown", () -> WindowParts.isGroundShown(hand.window()));
+        hand.settle();
+        hand.screenshot("06-dark");
+        Stagehand.onScreenThread(() -> {
+            WindowParts.dress(hand.window(), false, 2);
+            return true;
+        });
+        hand.await("the ground is shown", () -> WindowParts.isGroundShown(hand.window()));
+        hand.settle();
+        hand.screenshot("07-text-at-200-percent");
+        hand.close();
+    }
+}

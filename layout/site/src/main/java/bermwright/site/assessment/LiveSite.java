@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.assessment;
+
+import bermwright.foundation.Point;
+import bermwright.foundation.Ring;
+import bermwright.site.clearance.Clearance;
+import bermwright.site.finding.Finding;
+import bermwright.site.footprint.HatchPlace;
+import bermwright.site.footprint.Shape;
+import bermwright.site.footprint.SiteShapes;
+import bermwright.site.laydown.Laydown;
+import bermwright.site.laydown.LaydownOfHull;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The quick part of an assessment, fast enough to follow a hand: outlines and clearance of the whole site, and lowering
+ * hull by hull. A changed plan on the same ground costs only what changed.
+ */
+public final class LiveSite {
+    private final SiteShapes shapes;
+    private final Clearance clearance;
+    private final Map<String, List<Ring>> toes;
+
+    private LiveSite(SiteShapes shapes, Clearance clearance, Map<String, List<Ring>> toes) {
+        this.shapes = shapes;
+        this.clearance = clearance;
+        this.toes = Map.copyOf(toes);
+    }
+
+    /**
+     * Outlines and clearance of a plan.
+     *
+     * @param plan   the plan
+     * @param ground the ground; without it nothing about the ground is said
+     * @param toes   toes of the covers by hull id, from an earlier assessment; may be empty
+     * @return the quick part
+     */
+    public static LiveSite of(Plan plan, Optional<ElevationGrid> ground, Map<String, List<Ring>> toes) {
+        SiteShapes shapes = SiteShapes.of(plan, ground, toes);
+        return new LiveSite(shapes, Clearance.of(shapes, ground), toes);
+    }
+
+    /**
+     * The same for a changed plan on the same ground.
+     *
+     * @param changed the changed plan
+     * @return the quick part of the changed plan
+     */
+    public LiveSite with(Plan changed) {
+        return with(changed, toes);
+    }
+
+    /**
+     * The same for a changed plan with other toes on the same ground.
+     *
+     * @param changed the changed plan
+     * @param others  toes of the covers by hull id
+     * @return the quick part of the changed plan
+     */
+    public LiveSite with(Plan changed, Map<String, List<Ring>> others) {
+        SiteShapes drawn = shapes.withPlan(changed, others);
+        return new LiveSite(drawn, clearance.with(drawn), others);
+    }
+
+    /**
+     * The plan.
+     *
+     * @return the plan
+     */
+    public Plan plan() {
+        return shapes.plan();
+    }
+
+    /**
+     * Everything on the site as outlines; what stayed the same through {@link #with} is the same object.
+     *
+     * @return the outlines
+     */
+    public List<Shape> shapes() {
+        return shapes.all();
+    }
+
+    /**
+     * What was found about clearance and ground.
+     *
+     * @return the findings, the worst first
+     */
+    public List<Finding> findings() {
+        return clearance.findings();
+    }
+
+    /**
+     * True metres in one projected metre.
+     *
+     * @return the scale (1)
+     */
+    public double metreScale() {
+        return shapes.metreScale();
+    }
+
+    /**
+     * Where a hatch is once its hull lies.
+     *
+     * @param name {@code hull/hatch}
+     * @return its place, empty where there is no such hatch
+     */
+    public Optional<Point> hatch(String name) {
+        return HatchPlace.of(plan(), name, metreScale());
+    }
+
+    /**
+     * How one hull comes to lie.
+     *
+     * @param plan   the plan, for its ground and rules
+     * @param hull   the hull
+     * @param ground the ground
+     * @return the answer; bad arrangements are findings in it
+     */
+    public static Laydown laydown(Plan plan, Hull hull, ElevationGrid ground) {
+        return LaydownOfHull.of(plan, hull, ground);
+    }
+}
