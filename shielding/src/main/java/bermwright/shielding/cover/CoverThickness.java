@@ -6,6 +6,10 @@ import bermwright.foundation.Require;
 /**
  * How much soil is wanted over each part of a hull, measured from its skin.
  *
+ * <p>Where a covered end is to have less than crown or flanks, theirs runs out to the end's along the last stretch of
+ * the barrel, {@link #RUN_OUT} times as long as the difference is thick; otherwise their slopes would cover the end
+ * whatever it asks for.
+ *
  * @param crown   over the barrel within {@link #CROWN_HALF_ANGLE} of the crown (m), zero or more
  * @param flank   over the rest of the barrel (m), zero or more
  * @param baseEnd over the base end (m), zero or more; counts where that end is covered
@@ -14,6 +18,9 @@ import bermwright.foundation.Require;
 public record CoverThickness(double crown, double flank, double baseEnd, double farEnd) {
     /** How far from the top of the barrel its crown reaches, to either side (rad). */
     public static final double CROWN_HALF_ANGLE = Math.PI / 4;
+
+    /** Length along the barrel over which thickness runs out, by thickness (1); flatter than dumped soil stands. */
+    public static final double RUN_OUT = 2;
 
     /** Refuses negative thickness. */
     public CoverThickness {

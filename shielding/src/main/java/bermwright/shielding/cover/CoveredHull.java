@@ -43,13 +43,27 @@ public record CoveredHull(HullSolid hull, CoverThickness thickness, EndCover bas
      * @return thickness (m); 0 on an end that is open or held
      */
     public double wanted(double along, double around) {
-        if (along < hull.shape().barrelStart()) {
+        double fromBase = along - hull.shape().barrelStart();
+        double fromFar = hull.shape().barrelEnd() - along;
+        if (fromBase < 0) {
             return base == EndCover.COVERED ? thickness.baseEnd() : 0;
         }
-        if (along > hull.shape().barrelEnd()) {
+        if (fromFar < 0) {
             return far == EndCover.COVERED ? thickness.farEnd() : 0;
         }
-        return Math.abs(around) <= CoverThickness.CROWN_HALF_ANGLE ? thickness.crown() : thickness.flank();
+        double part = Math.abs(around) <= CoverThickness.CROWN_HALF_ANGLE ? thickness.crown() : thickness.flank();
+        if (base == EndCover.COVERED) {
+            part = Math.min(part, thickness.baseEnd() + fromBase / CoverThickness.RUN_OUT);
+        }
+        return far == EndCover.COVERED ? Math.min(part, thickness.farEnd() + fromFar / CoverThickness.RUN_OUT) : part;
+    }
+
+    /** Stretch of barrel over which a part's thickness runs out to a thinner end's; at most half the barrel (m). */
+    double runOut(boolean atFar, double part) {
+        EndCover what = atFar ? far : base;
+        double end = atFar ? thickness.farEnd() : thickness.baseEnd();
+        double half = (hull.shape().barrelEnd() - hull.shape().barrelStart()) / 2;
+        return what == EndCover.COVERED && end < part ? Math.min(half, (part - end) * CoverThickness.RUN_OUT) : 0;
     }
 
     /**

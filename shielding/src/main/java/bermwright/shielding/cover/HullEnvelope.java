@@ -31,6 +31,11 @@ final class HullEnvelope {
     private final double eastAlong;
     private final double northAlong;
     private final Vec3 base;
+    /** Where crown and flanks have their full thickness, along the barrel. */
+    private final double crownFrom;
+    private final double crownTo;
+    private final double flankFrom;
+    private final double flankTo;
     private final List<SkinPatch> patches = new ArrayList<>();
     private final List<double[]> fronts = new ArrayList<>();
 
@@ -45,37 +50,50 @@ final class HullEnvelope {
         eastAlong = cosRise > 0 ? pose.axis().x() / cosRise : 0;
         northAlong = cosRise > 0 ? pose.axis().y() / cosRise : 0;
         across = liesFlat ? new Repose(repose.cos / cosRise) : repose;
+        CoverThickness t = covered.thickness();
         HullShape shape = covered.hull().shape();
-        rims(shape.barrelStart());
-        rims(shape.barrelEnd());
+        crownFrom = shape.barrelStart() + covered.runOut(false, t.crown());
+        crownTo = shape.barrelEnd() - covered.runOut(true, t.crown());
+        flankFrom = shape.barrelStart() + covered.runOut(false, t.flank());
+        flankTo = shape.barrelEnd() - covered.runOut(true, t.flank());
+        edge(false);
+        edge(true);
         end(false, covered.base(), ground);
         end(true, covered.far(), ground);
     }
 
-    private void rims(double along) {
+    /** The barrel's edge at one end: the whole run-out where the end is to have less, else the rim alone. */
+    private void edge(boolean far) {
         CoverThickness t = covered.thickness();
         double crown = CoverThickness.CROWN_HALF_ANGLE;
-        double r = covered.hull().shape().radius();
+        HullShape shape = covered.hull().shape();
+        double rim = far ? shape.barrelEnd() : shape.barrelStart();
         if (!liesFlat) {
-            arc(along, -Math.PI, Math.PI, Math.max(t.crown(), t.flank()));
+            strip(rim, rim, new double[] {-Math.PI, Math.PI}, Math.max(t.crown(), t.flank()));
             return;
         }
-        arc(along, -crown, crown, t.crown());
-        arc(along, crown, RIM_REACH, t.flank());
-        arc(along, -RIM_REACH, -crown, t.flank());
+        strip(rim, far ? crownTo : crownFrom, new double[] {-crown, crown}, t.crown());
+        strip(rim, far ? flankTo : flankFrom, new double[] {crown, RIM_REACH}, t.flank());
+        strip(rim, far ? flankTo : flankFrom, new double[] {-RIM_REACH, -crown}, t.flank());
         if (covered.crownWidth() > 0) {
             double half = covered.crownWidth() / 2;
-            patches.add(new SkinPatch(new int[] {1, ARC}, 0, repose, (u, v) -> covered.hull().pose()
-                    .point(along, half * (2 * v - 1), r + t.crown())));
+            double along = far ? crownTo : crownFrom;
+            patches.add(new SkinPatch(new int[] {1, ARC}, u -> 0, repose, (u, v) -> covered.hull().pose()
+                    .point(along, half * (2 * v - 1), shape.radius() + t.crown())));
         }
     }
 
-    private void arc(double along, double from, double to, double thickness) {
+    /** Skin from a rim inwards, as far as its thickness runs out towards the end. */
+    private void strip(double rim, double full, double[] angles, double thickness) {
         double r = covered.hull().shape().radius();
-        patches.add(new SkinPatch(new int[] {1, ARC}, thickness, repose, (u, v) -> {
-            double around = from + (to - from) * v;
-            return covered.hull().pose().point(along, r * Math.sin(around), r * Math.cos(around));
-        }));
+        boolean runsOut = rim != full;
+        double middle = (angles[0] + angles[1]) / 2;
+        patches.add(new SkinPatch(new int[] {runsOut ? END_ROWS : 1, ARC},
+                u -> runsOut ? covered.wanted(rim + (full - rim) * u, middle) : thickness, repose, (u, v) -> {
+                    double around = angles[0] + (angles[1] - angles[0]) * v;
+                    return covered.hull().pose().point(runsOut ? rim + (full - rim) * u : rim,
+                            r * Math.sin(around), r * Math.cos(around));
+                }));
     }
 
     private void end(boolean far, EndCover what, ElevationGrid ground) {
@@ -94,11 +112,11 @@ final class HullEnvelope {
         double thickness = far ? covered.thickness().farEnd() : covered.thickness().baseEnd();
         double reach = liesFlat ? RIM_REACH : Math.PI;
         if (end.shape() == HullEnd.Shape.FLAT) {
-            arc(tip, -reach, reach, thickness);
+            strip(tip, tip, new double[] {-reach, reach}, thickness);
             return;
         }
         double sign = far ? -1 : 1;
-        patches.add(new SkinPatch(new int[] {END_ROWS, ARC}, thickness, repose, (u, v) -> {
+        patches.add(new SkinPatch(new int[] {END_ROWS, ARC}, u -> thickness, repose, (u, v) -> {
             // Rows crowd towards the tip as the cosine does, so that a dome is followed evenly.
             double inwards = end.shape() == HullEnd.Shape.DOME ? end.depth() * (1 - Math.cos(u * Math.PI / 2))
                     : end.depth() * u;
@@ -169,20 +187,20 @@ final class HullEnvelope {
         CoverThickness t = covered.thickness();
         double r = covered.hull().shape().radius();
         double crown = CoverThickness.CROWN_HALF_ANGLE;
-        double best = lift(p, arcHeight(q, r, t.crown(), new double[] {0, crown}));
-        best = Math.max(best, lift(p, arcHeight(q, r, t.flank(), new double[] {crown, Math.PI / 2})));
+        double best = lift(p, arcHeight(q, r, t.crown(), new double[] {0, crown}), crownFrom, crownTo);
+        best = Math.max(best, lift(p, arcHeight(q, r, t.flank(), new double[] {crown, Math.PI / 2}), flankFrom,
+                flankTo));
         if (covered.crownWidth() > 0) {
             double out = Math.max(0, q - covered.crownWidth() / 2);
-            best = Math.max(best, lift(p, r + t.crown() - out * across.tan));
+            best = Math.max(best, lift(p, r + t.crown() - out * across.tan, crownFrom, crownTo));
         }
         return best;
     }
 
-    /** From a height across the axis to a height in the site; negative infinity beside the barrel's length. */
-    private double lift(double p, double height) {
+    /** From a height across the axis to a height in the site; negative infinity beside the stretch. */
+    private double lift(double p, double height, double from, double to) {
         double along = (p + height * sinRise) / cosRise;
-        HullShape shape = covered.hull().shape();
-        if (along < shape.barrelStart() || along > shape.barrelEnd()) {
+        if (along < from || along > to) {
             return Double.NEGATIVE_INFINITY;
         }
         return base.z() + p * sinRise / cosRise + height / cosRise;

@@ -2,7 +2,9 @@
 package bermwright.shielding.cover;
 
 import bermwright.foundation.Vec3;
+import java.util.Arrays;
 import java.util.function.BiFunction;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * A patch of skin as a lattice of points, each with the cone of soil it needs above it.
@@ -15,21 +17,22 @@ final class SkinPatch {
     private final double[] z;
     private final int rows;
     private final int columns;
-    private final double thickness;
+    private final double[] thickness;
+    private final double thickest;
     private final Repose repose;
     private final double middleX;
     private final double middleY;
     private final double spread;
     private final double top;
 
-    SkinPatch(int[] size, double thickness, Repose repose, BiFunction<Double, Double, Vec3> at) {
+    SkinPatch(int[] size, DoubleUnaryOperator thicknessOfRow, Repose repose, BiFunction<Double, Double, Vec3> at) {
         rows = size[0];
         columns = size[1];
-        this.thickness = thickness;
         this.repose = repose;
         x = new double[rows * columns];
         y = new double[x.length];
         z = new double[x.length];
+        thickness = new double[x.length];
         double sumX = 0;
         double sumY = 0;
         double highest = Double.NEGATIVE_INFINITY;
@@ -40,6 +43,7 @@ final class SkinPatch {
                 x[i] = p.x();
                 y[i] = p.y();
                 z[i] = p.z();
+                thickness[i] = thicknessOfRow.applyAsDouble(rows == 1 ? 0.5 : r / (rows - 1.0));
                 sumX += p.x();
                 sumY += p.y();
                 highest = Math.max(highest, p.z());
@@ -53,6 +57,7 @@ final class SkinPatch {
         }
         spread = far;
         top = highest;
+        thickest = Arrays.stream(thickness).max().orElse(0);
     }
 
     int points() {
@@ -62,7 +67,7 @@ final class SkinPatch {
     /** No cone of this patch is higher than this. */
     double bound(double east, double north) {
         double away = Math.max(0, Math.hypot(east - middleX, north - middleY) - spread);
-        return top + repose.rise(away, thickness);
+        return top + repose.rise(away, thickest);
     }
 
     /** The point whose cone is highest, climbing from another. */
@@ -91,6 +96,6 @@ final class SkinPatch {
     double at(int point, double east, double north) {
         double dx = east - x[point];
         double dy = north - y[point];
-        return z[point] + repose.rise(Math.sqrt(dx * dx + dy * dy), thickness);
+        return z[point] + repose.rise(Math.sqrt(dx * dx + dy * dy), thickness[point]);
     }
 }

@@ -15,6 +15,7 @@ import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The cover of a plan: the mound over all hulls, and what it gives each of them.
@@ -50,7 +51,7 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
      */
     public static SiteCover raised(Plan plan, ElevationGrid natural, ElevationGrid prepared) {
         SiteHulls site = new SiteHulls(plan, prepared);
-        Mound mound = mound(plan, site, site.covered());
+        Mound mound = mound(plan, site, site.covered(), Set.of());
         ElevationGrid finished = prepared.withHeights(mound.finished().heights());
         List<HullCover> covers = new ArrayList<>();
         for (int i = 0; i < mound.hulls().size(); i++) {
@@ -65,9 +66,10 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
                 mound.toes().stream().map(site.metres()::projected).toList(), mound.placedVolume(), covers, findings);
     }
 
-    /** The mound over given covers on the site's prepared ground, in true metres. */
-    static Mound mound(Plan plan, SiteHulls site, List<CoveredHull> covered) {
-        return LeastCover.over(site.ground(), covered, plan.ground().regolith().stableSlope(), site.keptClear());
+    /** The mound over given covers, in true metres; no ways are kept clear at closed hulls. */
+    static Mound mound(Plan plan, SiteHulls site, List<CoveredHull> covered, Set<String> closed) {
+        return LeastCover.over(site.ground(), covered, plan.ground().regolith().stableSlope(),
+                site.keptClear(closed));
     }
 
     /**

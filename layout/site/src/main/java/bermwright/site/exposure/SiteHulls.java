@@ -23,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The hulls and tunnels of a plan as solids in true metres, where the ground under them is known. */
 final class SiteHulls {
@@ -150,11 +151,11 @@ final class SiteHulls {
     }
 
     /** Strips ahead of hatches in open or held ends, which no mound may close. */
-    List<KeptClear> keptClear() {
+    List<KeptClear> keptClear(Set<String> closed) {
         List<KeptClear> strips = new ArrayList<>();
         for (Hull hull : plan.hulls()) {
             HullSolid solid = hulls.get(hull.id());
-            if (solid == null || hull.cover().isEmpty()) {
+            if (solid == null || hull.cover().isEmpty() || closed.contains(hull.id())) {
                 continue;
             }
             for (Hatch hatch : hull.hatches()) {

@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.exposure;
+
+import bermwright.foundation.Point;
+import bermwright.foundation.Progress;
+import bermwright.foundation.Vec3;
+import bermwright.shielding.cover.CoverThickness;
+import bermwright.shielding.cover.CoveredHull;
+import bermwright.shielding.cover.EndCover;
+import bermwright.shielding.cover.Mound;
+import bermwright.shielding.fold.FoldedDose;
+import bermwright.shielding.fold.SkyView;
+import bermwright.shielding.fold.Tolerances;
+import bermwright.shielding.raycast.SceneRays;
+import bermwright.shielding.scene.HullSolid;
+import bermwright.shielding.scene.Scene;
+import bermwright.shielding.scene.Soil;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Plan;
+import bermwright.site.plan.Station;
+import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.GridFrame;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Tries covers of other thickness on a plan's hulls: the mound's volume and the dose at every station.
+ *
+ * <p>Works on a window of the ground around the hulls, beyond which it is taken as level; what is found with it is to
+ * be confirmed on the whole ground.
+ */
+public final class CoverTrial {
+    /** Ground kept around the hulls (m). */
+    private static final double WINDOW = 90;
+    /** Trials settle a little more coarsely than the doses that are handed out. */
+    private static final double SETTLED = 0.01;
+
+    private final Plan plan;
+    private final SiteHulls site;
+    private final ElevationGrid natural;
+    private final ElevationGrid prepared;
+    private final List<CoveredHull> planned;
+    private final Map<String, DoseSources.OfHull> responses = new HashMap<>();
+
+    private CoverTrial(Plan plan, ElevationGrid natural, ElevationGrid prepared) {
+        this.plan = plan;
+        this.natural = natural;
+        this.prepared = prepared;
+        site = new SiteHulls(plan, prepared);
+        planned = site.covered();
+    }
+
+    /**
+     * Makes a plan ready for trials.
+     *
+     * @param plan     the plan
+     * @param natural  the ground before any work
+     * @param prepared the ground after benches and trenches
+     * @param sources  where responses come from
+     * @param progress told how far the work has come
+     * @return the trials
+     */
+    public static CoverTrial of(Plan plan, ElevationGrid natural, ElevationGrid prepared, DoseSources sources,
+            Progress progress) {
+        CoverTrial trial = new CoverTrial(plan, window(plan, natural), natural == prepared ? window(plan, natural)
+                : window(plan, prepared));
+        int done = 0;
+        for (Hull hull : plan.hulls()) {
+            progress.check();
+            progress.report((double) done++ / plan.hulls().size(), "response of " + hull.id());
+            trial.responses.put(hull.id(), sources.of(plan, hull, Progress.NONE));
+        }
+        return trial;
+    }
+
+    private static ElevationGrid window(Plan plan, ElevationGrid grid) {
+        double west = Double.POSITIVE_INFINITY;
+        double south = Double.POSITIVE_INFINITY;
+        double east = Double.NEGATIVE_INFINITY;
+        double north = Double.NEGATIVE_INFINITY;
+        for (Hull hull : plan.hulls()) {
+            Point one = hull.lyingBase();
+            Point other = one.moved(hull.layDownAzimuth(), hull.length() / grid.metreScale(), 0);
+            west = Math.min(west, Math.min(one.east(), other.east()));
+            east = Math.max(east, Math.max(one.east(), other.east()));
+            south = Math.min(south, Math.min(one.north(), other.north()));
+            north = Math.max(north, Math.max(one.north(), other.north()));
+        }
+        GridFrame f = grid.frame();
+        Point low = new Point(Math.max(f.west(), west - WINDOW), Math.max(f.south(), south - WINDOW));
+        Point high = new Point(Math.min(f.eastEdge(), east + WINDOW), Math.min(f.northEdge(), north + WINDOW));
+        boolean holds = high.east() - low.east() > 2 * f.spacing() && high.north() - low.north() > 2 * f.spacing();
+        return holds ? grid.window(low, high) : grid;
+    }
+
+    /**
+     * What one trial gives.
+     *
+     * @param volume    soil placed (m3)
+     * @param stations  dose at each station that lies in its hull
+     * @param offGround whether the mound runs off the ground
+     */
+    public record Outcome(double volume, List<At> stations, boolean offGround) {
+        /** Copies the list. */
+        public Outcome {
+            stations = List.copyOf(stations);
+        }
+    }
+
+    /**
+     * Dose at one station in a trial.
+     *
+     * @param hull    the hull
+     * @param station the station
+     * @param cosmic  cosmic rays with the ground's return over the stay
+     * @param event   the event with the ground's return
+     */
+    public record At(String hull, Station station, StationDose.Spread cosmic, StationDose.Spread event) {
+    }
+
+    /**
+     * Tries a thickness on each hull; hulls that are left out keep the plan's.
+     *
+     * @param thickness thickness by hull
+     * @param closed    hulls whose ends are to be covered, whatever the plan says
+     * @return the outcome
+     */
+    public Outcome with(Map<String, CoverThickness> thickness, Set<String> closed) {
+        List<CoveredHull> covers = new ArrayList<>();
+        for (CoveredHull hull : planned) {
+            CoverThickness wanted = thickness.getOrDefault(hull.hull().id(), hull.thickness());
+            boolean close = closed.contains(hull.hull().id());
+            covers.add(new CoveredHull(hull.hull(), wanted, close ? EndCover.COVERED : hull.base(),
+                    close ? EndCover.COVERED : hull.far(), hull.crownWidth()));
+        }
+        Mound mound = SiteCover.mound(plan, site, covers, closed);
+        Map<Double, SceneRays> scenes = new HashMap<>();
+        for (Hull hull : plan.hulls()) {
+            scenes.computeIfAbsent(SiteCover.density(plan, hull), d -> SceneRays.of(new Scene(
+                    SiteDose.soil(plan, stretchedNatural(), mound.finished(), d), site.solids(),
+                    SoilOfPlan.walls(plan, site))));
+        }
+        List<Place> places = places();
+        List<At> stations = places.parallelStream()
+                .map(p -> fold(p, scenes.get(SiteCover.density(plan, p.hull)))).toList();
+        return new Outcome(mound.placedVolume(), stations, mound.runsOffTheGround());
+    }
+
+    private ElevationGrid stretchedNatural() {
+        return natural == prepared ? site.ground() : site.metres().stretched(natural);
+    }
+
+    private record Place(Hull hull, Station station, Vec3 at) {
+    }
+
+    private List<Place> places() {
+        List<Place> places = new ArrayList<>();
+        for (Hull hull : plan.hulls()) {
+            for (Station station : hull.stations()) {
+                site.hull(hull.id()).map(HullSolid::pose)
+                        .map(p -> p.point(station.along(), station.across(), station.up()))
+                        .filter(at -> site.hull(hull.id()).orElseThrow().contains(at))
+                        .ifPresent(at -> places.add(new Place(hull, station, at)));
+            }
+        }
+        return places;
+    }
+
+    private At fold(Place place, SceneRays scene) {
+        DoseSources.OfHull of = responses.get(place.hull.id());
+        SkyView view = SkyView.settled(scene, place.at, of.all(), SETTLED);
+        Tolerances off = new Tolerances(plan.ground().regolith().densitySpreadShare(),
+                plan.ground().elevationSpread());
+        Soil soil = scene.scene().soil();
+        FoldedDose cosmic = FoldedDose.of(view, of.cosmic(), soil, off);
+        StationDose.Spread event = of.event().map(r -> spread(FoldedDose.of(view, r, soil, off)))
+                .orElse(StationDose.Spread.NOTHING);
+        return new At(place.hull.id(), place.station, spread(cosmic).times(plan.exposure().stayDays()), event);
+    }
+
+    private static StationDose.Spread spread(FoldedDose dose) {
+        return new StationDose.Spread(dose.total(), dose.low(), dose.high());
+    }
+
+    /**
+     * The hulls that have a cover in the plan and lie on known ground.
+     *
+     * @return their ids, in the plan's order
+     */
+    public List<String> covered() {
+        Set<String> tunnels = new HashSet<>();
+        plan.tunnels().forEach(t -> tunnels.add(t.id()));
+        return planned.stream().map(c -> c.hull().id()).filter(id -> !tunnels.contains(id)).toList();
+    }
+}

@@ -1,0 +1,365 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.sizing;
+
+import bermwright.foundation.Progress;
+import bermwright.shielding.cover.CoverThickness;
+import bermwright.site.exposure.CoverTrial;
+import bermwright.site.exposure.CrewDose;
+import bermwright.site.exposure.DoseSources;
+import bermwright.site.exposure.StationDose;
+import bermwright.site.finding.Finding;
+import bermwright.site.finding.Finding.Figures;
+import bermwright.site.finding.Finding.Level;
+import bermwright.site.plan.ExposurePlan;
+import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * Looks for the least placed volume at which every station of every covered hull meets the plan's limits.
+ *
+ * <p>A limit is met when the 84th percentile of the dose of somebody who stays at that station all the time is at or
+ * below it; the event counts at storm shelters, at every station where there is none. Dose is not monotone in soil, so
+ * one thickness everywhere is scanned first; each hull then begins in its thinnest interval whose thicker side also
+ * meets the limits over the spread of the ground's heights, and its ends, flanks and crown are thinned one by one.
+ */
+public final class CoverSizing {
+    /** Step, and thickest cover, of the scan (m). */
+    static final double STEP = 0.25;
+    static final double THICKEST = 6;
+    /** Thinnest cover any part is thinned to (m). */
+    private static final double THINNEST = 0.25;
+    /** Thicknesses are found to a sixteenth of the step, then rounded up to this (m). */
+    private static final double ROUND = 0.01;
+    private static final int HALVINGS = 4;
+    /** What a hull's cover is first raised by, so that thinning its parts has room (m). */
+    private static final double[] ROOM = {0.15, 0.4};
+    /** More soil pays while a share more of it takes off at least this many such shares of the dose. */
+    private static final double PAYS = 0.5;
+
+    private final Plan plan;
+    private final CoverTrial trial;
+    private final Progress progress;
+    private final List<ExposurePlan.Limit> limits;
+    private final boolean anyShelter;
+    private final double tolerance;
+    private int trials;
+
+    private CoverSizing(Plan plan, CoverTrial trial, Progress progress) {
+        this.plan = plan;
+        this.trial = trial;
+        this.progress = progress;
+        limits = plan.exposure().limits();
+        anyShelter = plan.hulls().stream().flatMap(h -> h.stations().stream()).anyMatch(s -> s.stormShelter());
+        tolerance = plan.ground().elevationSpread();
+    }
+
+    /**
+     * Looks for the least cover.
+     *
+     * @param plan     the plan
+     * @param natural  the ground before any work
+     * @param prepared the ground after benches and trenches
+     * @param sources  where responses come from
+     * @param progress told how far the work has come; may cancel it
+     * @return the least cover found
+     */
+    public static SizedCover least(Plan plan, ElevationGrid natural, ElevationGrid prepared, DoseSources sources,
+            Progress progress) {
+        CoverTrial trial = CoverTrial.of(plan, natural, prepared, sources, progress.part(0, 0.2));
+        return new CoverSizing(plan, trial, progress.part(0.2, 1)).search();
+    }
+
+    private SizedCover search() {
+        List<String> hulls = trial.covered();
+        TreeMap<Double, CoverTrial.Outcome> scan = scan(hulls);
+        List<TradePoint> trade = new ArrayList<>();
+        scan.forEach((t, outcome) -> trade.add(point(t, outcome)));
+        List<SizedCover.Interval> intervals = new ArrayList<>();
+        Map<String, Double> start = new LinkedHashMap<>();
+        List<String> failing = new ArrayList<>();
+        for (String hull : hulls) {
+            List<SizedCover.Interval> own = intervals(hull, scan);
+            intervals.addAll(own);
+            own.stream().filter(i -> i.to() - i.from() >= tolerance || i.to() >= THICKEST).findFirst()
+                    .ifPresentOrElse(i -> start.put(hull, i.from()), () -> failing.add(hull));
+        }
+        Map<String, CoverThickness> best = new LinkedHashMap<>();
+        if (failing.isEmpty() && !hulls.isEmpty() && !limits.isEmpty()) {
+            best.putAll(parts(refined(start)));
+        } else {
+            hulls.forEach(h -> best.put(h, CoverThickness.uniform(
+                    start.getOrDefault(h, nearest(h, scan)))));
+        }
+        CoverTrial.Outcome outcome = hulls.isEmpty() ? new CoverTrial.Outcome(0, List.of(), false)
+                : run(best, Set.of());
+        SizingFindings findings = new SizingFindings(plan, outcome);
+        boolean met = failing.isEmpty() && hulls.stream().allMatch(h -> used(h, outcome) <= 1);
+        List<Finding> all = findings.of(hulls, met ? List.of() : unmet(hulls, outcome),
+                remedy -> used(remedy.hull(), run(remedy.thickness(), remedy.closed())));
+        if (limits.isEmpty()) {
+            all.add(Finding.of("size-cover-no-limit", Level.NOTE, "exposure", Figures.NONE,
+                    "The plan states no limit, so any cover meets it."));
+        }
+        double bank = outcome.volume() * plan.ground().regolith().placedDensity()
+                / plan.ground().regolith().bankDensity();
+        OptionalDouble available = available();
+        if (available.isPresent() && bank > available.getAsDouble()) {
+            all.add(borrow(bank, available.getAsDouble()));
+        }
+        progress.report(1, "done");
+        return new SizedCover(met, best, planned(best), outcome.volume(), bank, available, trade, intervals,
+                stopsPaying(trade), trials, all);
+    }
+
+    private TreeMap<Double, CoverTrial.Outcome> scan(List<String> hulls) {
+        TreeMap<Double, CoverTrial.Outcome> scan = new TreeMap<>();
+        int steps = (int) Math.round(THICKEST / STEP);
+        for (int i = 1; i <= steps && !hulls.isEmpty(); i++) {
+            progress.check();
+            progress.report(0.4 * i / steps, "scanning " + i * STEP + " m");
+            double t = i * STEP;
+            Map<String, CoverThickness> all = new HashMap<>();
+            hulls.forEach(h -> all.put(h, CoverThickness.uniform(t)));
+            scan.put(t, run(all, Set.of()));
+        }
+        return scan;
+    }
+
+    private CoverTrial.Outcome run(Map<String, CoverThickness> thickness, Set<String> closed) {
+        progress.check();
+        trials++;
+        return trial.with(thickness, closed);
+    }
+
+    /** The greatest share of a limit that any station of a hull uses, on its 84th percentile. */
+    private double used(String hull, CoverTrial.Outcome outcome) {
+        return outcome.stations().stream().filter(s -> s.hull().equals(hull)).mapToDouble(this::used).max().orElse(0);
+    }
+
+    private double used(CoverTrial.At station) {
+        double used = 0;
+        for (ExposurePlan.Limit limit : limits) {
+            used = Math.max(used, counted(station, limit).high() / limit.limit());
+        }
+        return used;
+    }
+
+    private StationDose.Spread counted(CoverTrial.At station, ExposurePlan.Limit limit) {
+        boolean event = station.station().stormShelter() || !anyShelter;
+        return new CrewDose(station.cosmic(), event ? station.event() : StationDose.Spread.NOTHING,
+                plan.exposure().stayDays()).against(limit);
+    }
+
+    private TradePoint point(double thickness, CoverTrial.Outcome outcome) {
+        CoverTrial.At worst = null;
+        for (CoverTrial.At station : outcome.stations()) {
+            worst = worst == null || key(station) > key(worst) ? station : worst;
+        }
+        if (worst == null) {
+            return new TradePoint(thickness, outcome.volume(), "", 0, 0, 0);
+        }
+        StationDose.Spread dose = worst.station().stormShelter() || !anyShelter
+                ? worst.cosmic().plus(worst.event()) : worst.cosmic();
+        return new TradePoint(thickness, outcome.volume(), worst.hull() + "/" + worst.station().id(), dose.best(),
+                dose.high(), used(worst));
+    }
+
+    private double key(CoverTrial.At station) {
+        return limits.isEmpty() ? station.cosmic().high() : used(station);
+    }
+
+    private List<SizedCover.Interval> intervals(String hull, TreeMap<Double, CoverTrial.Outcome> scan) {
+        List<SizedCover.Interval> found = new ArrayList<>();
+        double from = Double.NaN;
+        double last = Double.NaN;
+        for (Map.Entry<Double, CoverTrial.Outcome> entry : scan.entrySet()) {
+            boolean met = used(hull, entry.getValue()) <= 1;
+            if (met && Double.isNaN(from)) {
+                from = entry.getKey();
+            } else if (!met && !Double.isNaN(from)) {
+                found.add(new SizedCover.Interval(hull, from, last));
+                from = Double.NaN;
+            }
+            last = entry.getKey();
+        }
+        if (!Double.isNaN(from)) {
+            found.add(new SizedCover.Interval(hull, from, last));
+        }
+        return found;
+    }
+
+    private double nearest(String hull, TreeMap<Double, CoverTrial.Outcome> scan) {
+        double best = THICKEST;
+        double least = Double.POSITIVE_INFINITY;
+        for (Map.Entry<Double, CoverTrial.Outcome> entry : scan.entrySet()) {
+            double used = used(hull, entry.getValue());
+            if (used < least) {
+                least = used;
+                best = entry.getKey();
+            }
+        }
+        return best;
+    }
+
+    /** Halves the step below each hull's start, all hulls at once. */
+    private Map<String, CoverThickness> refined(Map<String, Double> start) {
+        Map<String, CoverThickness> found = new LinkedHashMap<>();
+        start.forEach((h, t) -> found.put(h, CoverThickness.uniform(t)));
+        Halving halving = new Halving(found, (t, value) -> CoverThickness.uniform(value), CoverThickness::crown);
+        halving.low.replaceAll((h, t) -> Math.max(THINNEST, start.get(h) - STEP));
+        return halving.run();
+    }
+
+    /** From covers with some room, thins ends, flanks and crowns in two orders and keeps the least volume. */
+    private Map<String, CoverThickness> parts(Map<String, CoverThickness> uniform) {
+        Map<String, CoverThickness> best = uniform;
+        double least = run(uniform, Set.of()).volume();
+        List<List<Part>> orders = List.of(List.of(Part.BASE, Part.FAR, Part.FLANK, Part.CROWN),
+                List.of(Part.FLANK, Part.CROWN, Part.BASE, Part.FAR));
+        int done = 0;
+        for (double room : ROOM) {
+            for (List<Part> order : orders) {
+                Map<String, CoverThickness> now = new LinkedHashMap<>();
+                uniform.forEach((h, t) -> now.put(h, CoverThickness.uniform(t.crown() + room)));
+                Map<String, CoverThickness> thinned = now;
+                for (Part part : order) {
+                    progress.report(0.5 + 0.5 * done++ / (ROOM.length * orders.size() * order.size()),
+                            "thinning " + part.name().toLowerCase(Locale.ROOT));
+                    thinned = new Halving(thinned, part::with, part::of).run();
+                }
+                CoverTrial.Outcome outcome = run(thinned, Set.of());
+                if (outcome.volume() < least && thicker(thinned)) {
+                    least = outcome.volume();
+                    best = thinned;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** Whether limits are also met with every part thicker by the tolerance. */
+    private boolean thicker(Map<String, CoverThickness> thickness) {
+        Map<String, CoverThickness> more = new HashMap<>();
+        thickness.forEach((h, t) -> more.put(h, new CoverThickness(t.crown() + tolerance, t.flank() + tolerance,
+                t.baseEnd() + tolerance, t.farEnd() + tolerance)));
+        CoverTrial.Outcome outcome = run(more, Set.of());
+        return thickness.keySet().stream().allMatch(h -> used(h, outcome) <= 1);
+    }
+
+    private enum Part {
+        CROWN, FLANK, BASE, FAR;
+
+        double of(CoverThickness t) {
+            return this == CROWN ? t.crown() : this == FLANK ? t.flank() : this == BASE ? t.baseEnd() : t.farEnd();
+        }
+
+        CoverThickness with(CoverThickness t, double v) {
+            return new CoverThickness(this == CROWN ? v : t.crown(), this == FLANK ? v : t.flank(),
+                    this == BASE ? v : t.baseEnd(), this == FAR ? v : t.farEnd());
+        }
+    }
+
+    @FunctionalInterface
+    private interface Change {
+        CoverThickness with(CoverThickness thickness, double value);
+    }
+
+    @FunctionalInterface
+    private interface Value {
+        double of(CoverThickness thickness);
+    }
+
+    /** Thins one part of every hull at once: each halves its own range while its stations still meet the limits. */
+    private final class Halving {
+        private final Map<String, CoverThickness> from;
+        private final Change change;
+        private final Map<String, Double> low = new LinkedHashMap<>();
+        private final Map<String, Double> high = new LinkedHashMap<>();
+
+        Halving(Map<String, CoverThickness> from, Change change, Value value) {
+            this.from = from;
+            this.change = change;
+            from.forEach((h, t) -> {
+                high.put(h, value.of(t));
+                low.put(h, Math.min(THINNEST, value.of(t)));
+            });
+        }
+
+        Map<String, CoverThickness> run() {
+            for (int i = 0; i < HALVINGS; i++) {
+                Map<String, Double> middle = new HashMap<>();
+                high.forEach((h, v) -> middle.put(h, (v + low.get(h)) / 2));
+                CoverTrial.Outcome outcome = CoverSizing.this.run(at(middle), Set.of());
+                middle.forEach((h, v) -> (used(h, outcome) <= 1 ? high : low).put(h, v));
+            }
+            Map<String, Double> up = new LinkedHashMap<>();
+            high.forEach((h, v) -> up.put(h, Math.ceil(v / ROUND - 1e-9) * ROUND));
+            return at(up);
+        }
+
+        private Map<String, CoverThickness> at(Map<String, Double> values) {
+            Map<String, CoverThickness> changed = new LinkedHashMap<>();
+            from.forEach((h, t) -> changed.put(h, change.with(t, values.get(h))));
+            return changed;
+        }
+    }
+
+    private List<SizingFindings.Unmet> unmet(List<String> hulls, CoverTrial.Outcome outcome) {
+        List<SizingFindings.Unmet> unmet = new ArrayList<>();
+        for (CoverTrial.At station : outcome.stations()) {
+            for (ExposurePlan.Limit limit : limits) {
+                StationDose.Spread dose = counted(station, limit);
+                if (hulls.contains(station.hull()) && !(dose.high() <= limit.limit())) {
+                    unmet.add(new SizingFindings.Unmet(station, limit, dose));
+                }
+            }
+        }
+        return unmet;
+    }
+
+    private Plan planned(Map<String, CoverThickness> thickness) {
+        Plan changed = plan;
+        for (Map.Entry<String, CoverThickness> entry : thickness.entrySet()) {
+            CoverThickness t = entry.getValue();
+            changed = changed.withHull(entry.getKey(), h -> h.withCover(h.cover().map(c -> c.withParts(t.crown(),
+                    t.flank(), t.baseEnd(), t.farEnd()))));
+        }
+        return changed;
+    }
+
+    private OptionalDouble available() {
+        if (plan.borrowGrounds().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(plan.borrowGrounds().stream()
+                .mapToDouble(b -> b.area().area() * b.greatestDepth() * b.yieldShare()).sum());
+    }
+
+    private static Finding borrow(double bank, double available) {
+        return Finding.of("size-cover-borrow", Level.REFUSE, "earthworks", Figures.of(bank, available, "m3"),
+                String.format(Locale.ROOT, "The least cover needs %.0f m3 of soil in place; the borrow grounds hold at"
+                        + " most %.0f m3. Add a borrow ground, or lower the hulls into a trench.", bank, available));
+    }
+
+    private static OptionalDouble stopsPaying(List<TradePoint> trade) {
+        for (int i = trade.size() - 1; i > 0; i--) {
+            TradePoint thin = trade.get(i - 1);
+            TradePoint thick = trade.get(i);
+            double soil = Math.log(thick.volume() / thin.volume());
+            double dose = Math.log(thin.best() / thick.best());
+            if (dose >= PAYS * soil) {
+                return i == trade.size() - 1 ? OptionalDouble.empty() : OptionalDouble.of(thick.thickness());
+            }
+        }
+        return trade.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(trade.get(0).thickness());
+    }
+}

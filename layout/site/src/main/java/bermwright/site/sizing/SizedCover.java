@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.sizing;
+
+import bermwright.shielding.cover.CoverThickness;
+import bermwright.site.finding.Finding;
+import bermwright.site.plan.Plan;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * The answer of a search for the least cover.
+ *
+ * @param isMet          whether every station of every covered hull meets every limit on its 84th percentile
+ * @param thickness      the thickness found for each hull; where limits cannot be met, the one that comes nearest
+ * @param plan           the plan with these covers
+ * @param volume         soil placed (m3)
+ * @param bankVolume     soil that has to be dug for it (m3, in place)
+ * @param bankAvailable  soil the borrow grounds hold at most, side slopes left out (m3, in place); empty where the
+ *                       plan has no borrow ground
+ * @param trade          dose against soil, thin to thick
+ * @param intervals      thicknesses, the same everywhere, at which all stations of a hull meet their limits
+ * @param stopsPaying    thickness from which on more soil stops paying (m); empty where it pays to the end of the scan
+ * @param trials         how many covers were tried (1)
+ * @param findings       what cannot be met and what would help
+ */
+public record SizedCover(boolean isMet, Map<String, CoverThickness> thickness, Plan plan, double volume,
+        double bankVolume, OptionalDouble bankAvailable, List<TradePoint> trade, List<Interval> intervals,
+        OptionalDouble stopsPaying, int trials, List<Finding> findings) {
+    /** Copies the lists. */
+    public SizedCover {
+        thickness = Map.copyOf(thickness);
+        trade = List.copyOf(trade);
+        intervals = List.copyOf(intervals);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Thicknesses at which one hull's stations meet their limits.
+     *
+     * @param hull the hull
+     * @param from thinnest (m), to the step of the scan
+     * @param to   thickest (m); the end of the scan where it meets them there
+     */
+    public record Interval(String hull, double from, double to) {
+    }
+}

@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.sizing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bermwright.foundation.Point;
+import bermwright.foundation.Progress;
+import bermwright.shielding.cover.CoverThickness;
+import bermwright.shielding.dose.Responses;
+import bermwright.site.SamplePlans;
+import bermwright.site.exposure.DoseSources;
+import bermwright.site.exposure.SiteCover;
+import bermwright.site.exposure.SiteDose;
+import bermwright.site.exposure.StationDose;
+import bermwright.site.finding.Finding;
+import bermwright.site.plan.CoverPlan;
+import bermwright.site.plan.ExposurePlan;
+import bermwright.site.plan.Kept;
+import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.ElevationGrid;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CoverSizingTest {
+    /** Trials settle to a per cent of the dose, and see a window of the ground. */
+    private static final double TRIAL_SHARE = 0.015;
+    private static final ElevationGrid GROUND = SamplePlans.ground((e, n) -> 0.02 * e);
+
+    @TempDir
+    Path directory;
+
+    private DoseSources sources() {
+        return new DoseSources(new Responses(directory), directory);
+    }
+
+    private static Plan limited(Plan plan, double limit) {
+        ExposurePlan e = plan.exposure();
+        ExposurePlan changed = new ExposurePlan(e.stayDays(), e.hoursOutsideADay(), e.solarActivity(),
+                e.modulationW(), e.event(), e.eventSpectrumFile(), e.response(),
+                List.of(new ExposurePlan.Limit("effective dose", ExposurePlan.From.ALL, ExposurePlan.Over.STAY, limit,
+                        "invented for this test", Kept.NOTHING)), e.kept());
+        return new Plan(plan.title(), plan.ground(), plan.hulls(), plan.walls(), plan.tunnels(), plan.keepOuts(),
+                plan.corridors(), plan.landingPads(), plan.preparations(), plan.borrowGrounds(), plan.stockpiles(),
+                plan.machines(), changed, plan.rules(), plan.orderOfWork(), plan.kept());
+    }
+
+    private static Plan plan(CoverPlan.End base, double limit) {
+        CoverPlan cover = new CoverPlan(2.5, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty(), base, CoverPlan.End.COVERED, Optional.empty(), Optional.empty(), 0, 0.5,
+                OptionalDouble.empty(), Kept.NOTHING);
+        return limited(SamplePlans.plan(List.of(
+                SamplePlans.hull("A", new Point(120, 120), 75).withCover(Optional.of(cover)),
+                SamplePlans.hull("B", new Point(120, 180), 90).withCover(Optional.of(cover)))), limit);
+    }
+
+    @Test
+    void findsACoverThatMeetsTheLimitWithLessSoilThanTheSameThicknessEverywhere() {
+        Plan plan = plan(CoverPlan.End.COVERED, 0.06);
+        SizedCover sized = CoverSizing.least(plan, GROUND, GROUND, sources(), Progress.NONE);
+        assertTrue(sized.isMet());
+        SiteCover cover = SiteCover.raised(sized.plan(), GROUND, GROUND);
+        SiteDose dose = SiteDose.of(sized.plan(), cover, sources(), Progress.NONE);
+        for (StationDose station : dose.stations()) {
+            assertTrue(station.covered().high() <= 0.06 * (1 + TRIAL_SHARE), station.covered().toString());
+        }
+        assertEquals(sized.volume(), cover.volume(), 0.01 * cover.volume());
+        double uniform = sized.trade().stream().filter(TradePoint::isMet).findFirst().orElseThrow().volume();
+        assertTrue(sized.volume() < uniform, sized.volume() + " against " + uniform);
+        for (int i = 1; i < sized.trade().size(); i++) {
+            assertTrue(sized.trade().get(i).volume() > sized.trade().get(i - 1).volume());
+        }
+        CoverThickness found = sized.thickness().get("A");
+        assertTrue(found.baseEnd() < found.crown(), "ends far from the station need less: " + found);
+    }
+
+    @Test
+    void saysThatAnOpenEndStandsInTheWayAndWhatWouldHelp() {
+        SizedCover sized = CoverSizing.least(plan(CoverPlan.End.OPEN, 0.02), GROUND, GROUND, sources(),
+                Progress.NONE);
+        assertFalse(sized.isMet());
+        Finding finding = sized.findings().stream().filter(f -> f.rule().equals("size-cover-unmet")).findFirst()
+                .orElseThrow();
+        assertEquals(Finding.Level.REFUSE, finding.level());
+        assertTrue(finding.text().contains("Covering its open or held ends too"), finding.text());
+        assertTrue(finding.text().contains("It holds for"), finding.text());
+    }
+
+    @Test
+    void canBeCancelled() {
+        Progress cancelled = new Progress() {
+            @Override
+            public void report(double share, String step) {
+            }
+
+            @Override
+            public boolean isCancelled() {
+                return true;
+            }
+        };
+        assertThrows(CancellationException.class,
+                () -> CoverSizing.least(plan(CoverPlan.End.COVERED, 0.06), GROUND, GROUND, sources(), cancelled));
+    }
+}
