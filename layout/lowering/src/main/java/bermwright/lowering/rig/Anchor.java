@@ -34,6 +34,17 @@ public sealed interface Anchor {
     String kind();
 
     /**
+     * What must be carried there for it, from its size: steel of 20 mm for plates, an empty box for a block, an empty
+     * sledge of a fiftieth of the ballast (the rest is regolith), steel shafts and helices.
+     *
+     * @return the mass (kg)
+     */
+    double gearMass();
+
+    /** Density of steel (kg/m3). */
+    double STEEL = 7850;
+
+    /**
      * A plate set upright in the ground, pulled square to its face.
      *
      * @param width  width across the pull (m), positive
@@ -53,6 +64,11 @@ public sealed interface Anchor {
             return BuriedAnchor.inclined(BuriedAnchor.level(this, soil, gravity),
                     BuriedAnchor.uplift(new BuriedAnchor.Flat(Math.min(width, height), Math.max(width, height),
                             depth - height / 2), soil, gravity), elevation);
+        }
+
+        @Override
+        public double gearMass() {
+            return STEEL * 0.02 * width * height;
         }
 
         @Override
@@ -88,6 +104,11 @@ public sealed interface Anchor {
         }
 
         @Override
+        public double gearMass() {
+            return STEEL * 0.01 * 2 * (width * height + width * length + height * length);
+        }
+
+        @Override
         public String kind() {
             return "block";
         }
@@ -111,6 +132,11 @@ public sealed interface Anchor {
             Require.positive("gravity", gravity, "m/s2");
             double mu = Math.tan(Math.min(LOOSE_FRICTION, soil.frictionAngle(0)));
             return mu * mass * gravity / (Math.cos(elevation) + mu * Math.sin(elevation));
+        }
+
+        @Override
+        public double gearMass() {
+            return mass / 50;
         }
 
         @Override
@@ -144,6 +170,11 @@ public sealed interface Anchor {
         }
 
         @Override
+        public double gearMass() {
+            return count * STEEL * Math.PI / 4 * (diameter * diameter * 0.015 + diameter * diameter / 16 * depth * 0.4);
+        }
+
+        @Override
         public String kind() {
             return "screw";
         }
@@ -174,6 +205,11 @@ public sealed interface Anchor {
             double skin = Math.PI * diameter * soil.meanDensity(depth) * gravity * depth * depth / 2
                     * EarthPressure.atRest(phi) * Math.tan(2 * phi / 3);
             return count * BuriedAnchor.inclined(across, skin, elevation);
+        }
+
+        @Override
+        public double gearMass() {
+            return count * STEEL * Math.PI * diameter * 0.01 * depth;
         }
 
         @Override

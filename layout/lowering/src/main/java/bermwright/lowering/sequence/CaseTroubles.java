@@ -115,6 +115,7 @@ final class CaseTroubles {
                     "The balance is so uncertain that the lowering lines cannot be trusted before the hull lies."));
         }
         unheldHead(scan, troubles);
+        sideways(troubles);
         for (PartCheck check : checks.checks()) {
             if (!check.holds()) {
                 troubles.add(tooWeak(check));
@@ -146,12 +147,40 @@ final class CaseTroubles {
     }
 
     private void unheldHead(TiltScan scan, List<Trouble> troubles) {
+        Optional<TiltState> back = scan.greatest(s -> -s.head().leftOver());
+        if (back.isPresent() && back.get().head().leftOver() < -1e-3 * what.tipping().weight()) {
+            troubles.add(Trouble.of("lowering-pole-pulled-back", Trouble.Level.WARN,
+                    new Trouble.Figures(-back.get().head().leftOver() / 1000, 0, "kN"), STATICS,
+                    text("At %.1f deg the lines to the winches pull each pole head %.1f kN away from the hull and no"
+                            + " fore stay holds it. Set the winches nearer to the poles or give fore stays.",
+                            deg(back.get().tilt()), -back.get().head().leftOver() / 1000)));
+        }
         Optional<TiltState> worst = scan.greatest(s -> s.head().leftOver());
         if (worst.isPresent() && worst.get().head().leftOver() > 1e-6 * what.tipping().weight()) {
             troubles.add(Trouble.of("lowering-pole-not-stayed", Trouble.Level.REFUSE,
                     new Trouble.Figures(worst.get().head().leftOver() / 1000, 0, "kN"), STATICS,
                     text("At %.1f deg %.1f kN pull each pole head towards the hull and no stay holds it back.",
                             deg(worst.get().tilt()), worst.get().head().leftOver() / 1000)));
+        }
+    }
+
+    private void sideways(List<Trouble> troubles) {
+        double across = Math.abs(what.tipping().ground().slopeAcross());
+        double half = what.tipping().pivot().halfWidth();
+        if (half == 0) {
+            troubles.add(Trouble.of("lowering-rim-rolls", Trouble.Level.NOTE,
+                    new Trouble.Figures(deg(across), 0, "deg"),
+                    STATICS, text("The bare rim touches the ground in a point: nothing holds the hull against rolling"
+                            + " sideways but its lines, and the ground falls %.1f deg across. Give shoes or side"
+                            + " lines.", deg(across))));
+            return;
+        }
+        double margin = Math.atan(half / what.tipping().centreRadius());
+        if (across >= margin) {
+            troubles.add(Trouble.of("lowering-tips-sideways", Trouble.Level.REFUSE,
+                    new Trouble.Figures(deg(across), deg(margin), "deg"), STATICS,
+                    text("The ground falls %.1f deg across, and at balance the hull tips sideways over its pivot line"
+                            + " from %.1f deg.", deg(across), deg(margin))));
         }
     }
 

@@ -2,10 +2,14 @@
 package bermwright.lowering.sequence;
 
 import bermwright.foundation.Require;
+import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
+import bermwright.lowering.motion.HeldBody;
 import bermwright.lowering.rig.Rig;
 import bermwright.lowering.soil.Regolith;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * One lowering by lines to be worked out.
@@ -42,5 +46,20 @@ public record LoweringCase(TippingBody tipping, Rig rig, Regolith soil, double r
      */
     public LoweringCase with(TippingBody changed) {
         return new LoweringCase(changed, rig, soil, rate);
+    }
+
+    /**
+     * The body on all its lowering lines as one spring.
+     *
+     * @return the body on its lines; absent where the lines have no stiffness given
+     */
+    public Optional<HeldBody> held() {
+        OptionalDouble stiffness = rig.lines().line().stiffness();
+        if (stiffness.isEmpty()) {
+            return Optional.empty();
+        }
+        PlanePoint lead = LineGeometry.leadPoint(rig);
+        return Optional.of(new HeldBody(tipping, rig.lines().lug(), lead,
+                stiffness.getAsDouble() * rig.lines().count(), lead.distance(rig.lines().winch().at())));
     }
 }

@@ -2,13 +2,18 @@
 package bermwright.lowering.sequence;
 
 import bermwright.lowering.body.PlanePoint;
+import bermwright.lowering.motion.HeldBody;
+import bermwright.lowering.motion.Shock;
 import bermwright.lowering.rig.Anchor;
 import bermwright.lowering.rig.DesignFactors;
 import bermwright.lowering.rig.Poles;
 import bermwright.lowering.rig.PullOver;
+import bermwright.lowering.rig.Rig;
 import bermwright.lowering.rig.Stay;
 import bermwright.lowering.rig.Winch;
+import bermwright.lowering.soil.Bearing;
 import bermwright.lowering.strength.Column;
+import bermwright.lowering.strength.ThinTube;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -19,6 +24,10 @@ import java.util.function.ToDoubleFunction;
 /** Every part of a rig held against the forces of a scan, held still. */
 final class RigChecks {
     private static final String RULES = "rules of the plan";
+    /** Density of a steel pole (kg/m3). */
+    private static final double STEEL = 7850;
+    /** Least factor of a line against a shock; common practice, no source. */
+    private static final double SHOCK_FACTOR = 1.5;
     private final LoweringCase what;
     private final TiltScan scan;
     private final List<PartCheck> checks = new ArrayList<>();
@@ -37,6 +46,7 @@ final class RigChecks {
         stays();
         what.rig().pullOver().ifPresent(this::pullOver);
         pivotHold();
+        brakes();
         checks.sort(Comparator.comparingDouble(PartCheck::margin));
     }
 
@@ -117,9 +127,70 @@ final class RigChecks {
                     column.curve(Column.CURVE_C), "N", asked().pole(), tilt, "EN 1993-1-1, 6.3.1; " + RULES));
             add(new PartCheck("pole", "thrust against code column", thrust, column.flexural(), "N",
                     asked().pole(), tilt, "ANSI/AISC 360, E3, from memory; " + RULES));
-            pole = OptionalDouble.of(column.capacity() / thrust);
+            add(new PartCheck("pole wall", "thrust against buckling of the wall", thrust,
+                    ThinTube.capacity(poles.tube().get()), "N", asked().pole(), tilt,
+                    "NASA SP-8007, from memory; " + RULES));
+            pole = OptionalDouble.of(Math.min(column.capacity(), ThinTube.capacity(poles.tube().get())) / thrust);
         } else {
             missing.add("tube of the poles");
+        }
+        poleFoot(poles, worst.get());
+    }
+
+    private void poleFoot(Poles poles, TiltState worst) {
+        if (poles.footArea().isEmpty()) {
+            missing.add("foot area of the poles");
+            return;
+        }
+        double area = poles.footArea().getAsDouble();
+        double gravity = what.tipping().ground().gravity();
+        double lean = Math.abs(Math.atan2(poles.head().x() - poles.foot().x(), poles.head().z() - poles.foot().z()));
+        double pressure = Bearing.ultimate(Bearing.Footing.square(area), what.soil(), gravity, lean).sum();
+        double own = poles.tube().map(t -> t.area() * STEEL * poles.length() * gravity).orElse(0.0);
+        add(new PartCheck("ground under a pole foot", "thrust and the pole's own weight", worst.poleEach() + own,
+                pressure * area, "N", asked().pole(), worst.tilt(),
+                "Vesic (1973) at lunar gravity; factor of the poles in the rules of the plan"));
+    }
+
+    /** Heat of all that falls, and the shock of a winch that stops dead at the set rate. */
+    private void brakes() {
+        Rig rig = what.rig();
+        double balance = Math.max(0, what.tipping().balanceTilt());
+        double rest = what.tipping().restTilt();
+        int count = rig.lines().count();
+        double heat = what.tipping().weight() * what.tipping().fall(balance, rest) / count;
+        if (rig.lines().winch().brakeHeat().isPresent()) {
+            add(new PartCheck("brake of a lowering winch", "heat of the whole lowering", heat,
+                    rig.lines().winch().brakeHeat().getAsDouble(), "J", 1, rest,
+                    "energy of the fall, none of it carried off"));
+        } else {
+            missing.add("brake heat of the lowering winches");
+        }
+        OptionalDouble stiffness = rig.lines().line().stiffness();
+        OptionalDouble breaking = rig.lines().line().breakingLoad();
+        if (stiffness.isEmpty()) {
+            missing.add("stiffness of the lowering lines");
+        } else if (breaking.isPresent()) {
+            emergencyStop(what.held().orElseThrow(), breaking.getAsDouble());
+        }
+    }
+
+    private void emergencyStop(HeldBody held, double breaking) {
+        TiltState worst = null;
+        double peak = 0;
+        for (int i = 0; i < scan.states().size(); i += TiltScan.STEPS_A_DEGREE) {
+            TiltState s = scan.states().get(i);
+            if (s.lineTotal() > 0) {
+                double now = s.lineEach() * Shock.emergencyStop(held, s.tilt(), what.rate()).factor();
+                if (now > peak) {
+                    peak = now;
+                    worst = s;
+                }
+            }
+        }
+        if (worst != null) {
+            add(new PartCheck("lowering line", "winch stopping dead at the set rate", peak, breaking, "N",
+                    SHOCK_FACTOR, worst.tilt(), "stiffness and inertia; factor 1.5, common practice, no source"));
         }
     }
 

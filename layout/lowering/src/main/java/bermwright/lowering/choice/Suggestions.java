@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.lowering.choice;
+
+import bermwright.lowering.body.PlanePoint;
+import bermwright.lowering.body.TippingBody;
+import bermwright.lowering.rig.LoweringLines;
+import bermwright.lowering.rig.Poles;
+import bermwright.lowering.rig.Rig;
+import bermwright.lowering.rig.Stay;
+import bermwright.lowering.rig.Tube;
+import bermwright.lowering.rig.Winch;
+import bermwright.lowering.sequence.LoweringCase;
+import bermwright.lowering.sequence.Statics;
+import bermwright.lowering.sequence.TiltState;
+import bermwright.lowering.strength.Column;
+import bermwright.lowering.strength.ThinTube;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Looks for poles: every place on a grid of half metres behind the pivot, for each the least height by bisection.
+ *
+ * <p>Held still; the ground under the moved poles is taken as high as under the present ones. The lever must be at
+ * least a tenth of the lug's distance from the pivot from hand-over to rest.
+ *
+ * @param found what was found, by goal; empty where nothing within the limits does
+ * @param words the same in plain words
+ */
+public record Suggestions(List<Suggestion> found, List<String> words) {
+    private static final double LEAST_LEVER_SHARE = 0.1;
+    private static final double PLACE_STEP = 0.5;
+    private static final double CLOSE = 0.005;
+    private static final double STEEL = 7850;
+    private static final Tube USUAL = new Tube(0.5, 0.016, 355e6, 210e9);
+
+    /** Copies the lists. */
+    public Suggestions {
+        found = List.copyOf(found);
+        words = List.copyOf(words);
+    }
+
+    /**
+     * Looks for poles for a case.
+     *
+     * @param what   the case; its own poles, if any, are only the pattern
+     * @param limits within what to look
+     * @return what was found
+     */
+    public static Suggestions of(LoweringCase what, Limits limits) {
+        return new Search(what, limits).search();
+    }
+
+    /**
+     * What was found for a goal.
+     *
+     * @param goal the goal
+     * @return the suggestion, absent where nothing does
+     */
+    public Optional<Suggestion> of(Suggestion.Goal goal) {
+        return found.stream().filter(s -> s.goal() == goal).findFirst();
+    }
+
+    private static final class Search {
+        private final LoweringCase what;
+        private final Limits limits;
+        private final double from;
+        private final double[] tilts;
+
+        Search(LoweringCase what, Limits limits) {
+            this.what = what;
+            this.limits = limits;
+            this.from = Math.max(0, what.tipping().balanceTilt());
+            this.tilts = new double[46];
+            double rest = what.tipping().restTilt();
+            for (int i = 0; i < tilts.length; i++) {
+                tilts[i] = i == tilts.length - 1 ? rest : from + (rest - from) * i / (tilts.length - 1);
+            }
+        }
+
+        Suggestions search() {
+            Suggestion lowest = null;
+            Suggestion least = null;
+            Suggestion lightest = null;
+            for (double behind = limits.leastBehind(); behind <= limits.greatestBehind() + 1e-9;
+                    behind += PLACE_STEP) {
+                Rig high = rig(behind, limits.greatestHeight());
+                double atTop = tension(high);
+                if (!Double.isFinite(atTop)) {
+                    continue;
+                }
+                if (least == null || atTop < least.greatestTension()) {
+                    least = suggestion(Suggestion.Goal.LEAST_TENSION, behind, limits.greatestHeight());
+                }
+                if (atTop <= limits.winchRating()) {
+                    double height = leastHeight(behind);
+                    Suggestion here = suggestion(Suggestion.Goal.LOWEST_POLES, behind, height);
+                    lowest = lowest == null || here.height() < lowest.height() - CLOSE ? here : lowest;
+                    lightest = lightest == null || here.poleMass() < lightest.poleMass()
+                            ? suggestion(Suggestion.Goal.LIGHTEST_POLES, behind, height) : lightest;
+                }
+            }
+            List<Suggestion> found = new ArrayList<>();
+            for (Suggestion s : new Suggestion[] {lowest, lightest, least}) {
+                if (s != null) {
+                    found.add(s);
+                }
+            }
+            return new Suggestions(found, words(found));
+        }
+
+        private double leastHeight(double behind) {
+            double low = 0;
+            double high = limits.greatestHeight();
+            while (high - low > CLOSE) {
+                double middle = (low + high) / 2;
+                if (tension(rig(behind, middle)) <= limits.winchRating()) {
+                    high = middle;
+                } else {
+                    low = middle;
+                }
+            }
+            return high;
+        }
+
+        /** Greatest tension of one line, endless where the lines hold nothing somewhere (N). */
+        private double tension(Rig rig) {
+            Statics statics = new Statics(what.tipping(), rig);
+            TippingBody tipping = what.tipping();
+            double least = LEAST_LEVER_SHARE
+                    * tipping.point(rig.lines().lug().along(), rig.lines().lug().offAxis(), 0).norm();
+            double greatest = 0;
+            for (double tilt : tilts) {
+                Optional<TiltState> state = statics.at(tilt);
+                if (state.isEmpty() || statics.holdingLever(tilt) < least) {
+                    return Double.POSITIVE_INFINITY;
+                }
+                greatest = Math.max(greatest, state.get().lineEach());
+            }
+            return greatest;
+        }
+
+        private double thrust(Rig rig) {
+            Statics statics = new Statics(what.tipping(), rig);
+            double greatest = 0;
+            for (double tilt : tilts) {
+                greatest = Math.max(greatest, statics.at(tilt).map(TiltState::poleEach).orElse(0.0));
+            }
+            return greatest;
+        }
+
+        private Suggestion suggestion(Suggestion.Goal goal, double behind, double height) {
+            Rig rig = rig(behind, height);
+            Tube pattern = what.rig().poles().flatMap(Poles::tube).orElse(USUAL);
+            double thrust = thrust(rig);
+            double wall = wall(pattern, height, thrust * what.rig().factors().pole());
+            Tube tube = new Tube(pattern.diameter(), wall, pattern.yield(), pattern.modulus());
+            int count = rig.poles().orElseThrow().count(rig.lines().count());
+            return new Suggestion(goal, height, behind, tension(rig), thrust, wall,
+                    count * tube.area() * height * STEEL, rig);
+        }
+
+        /** The thinnest wall of the pattern's diameter that bears a thrust; nearly solid where none does (m). */
+        private static double wall(Tube pattern, double height, double wanted) {
+            double low = pattern.diameter() / 1000;
+            double high = pattern.diameter() * 0.45;
+            while (high - low > 1e-5) {
+                double middle = (low + high) / 2;
+                Tube tube = new Tube(pattern.diameter(), middle, pattern.yield(), pattern.modulus());
+                double bears = Math.min(Column.of(tube, height).capacity(), ThinTube.capacity(tube));
+                if (bears >= wanted) {
+                    high = middle;
+                } else {
+                    low = middle;
+                }
+            }
+            return high;
+        }
+
+        /** The rig with poles elsewhere; winches and stays keep their distance from the poles. */
+        private Rig rig(double behind, double height) {
+            Rig rig = what.rig();
+            LoweringLines lines = rig.lines();
+            double level = rig.poles().map(p -> p.foot().z()).orElse(lines.winch().at().z());
+            double was = rig.poles().map(p -> p.foot().x()).orElse(-behind);
+            double shift = -behind - was;
+            double winchX = Math.min(lines.winch().at().x() + shift, -behind);
+            Winch winch = new Winch(new PlanePoint(winchX, lines.winch().at().z()), lines.winch().rating(),
+                    lines.winch().brakeHeat(), lines.winch().anchor());
+            List<Stay> stays = rig.stays().stream().map(s -> new Stay(new PlanePoint(s.anchorAt().x() + shift,
+                    s.anchorAt().z()), s.halfSpread(), s.breakingLoad(), s.anchor())).toList();
+            double half = rig.poles().map(Poles::halfSpread).orElse(lines.halfSpread());
+            Poles poles = new Poles(new PlanePoint(-behind, level), new PlanePoint(-behind, level + height), half,
+                    rig.poles().flatMap(Poles::tube), rig.poles().map(Poles::footArea).orElse(OptionalDouble.empty()));
+            return new Rig(new LoweringLines(lines.count(), lines.lug(), lines.line(), winch,
+                    lines.payOutMismatch(), lines.sheaveEfficiency()), Optional.of(poles), stays, rig.pullOver(),
+                    rig.pivotHold(), rig.factors());
+        }
+
+        private List<String> words(List<Suggestion> found) {
+            if (found.stream().noneMatch(s -> s.goal() == Suggestion.Goal.LOWEST_POLES)) {
+                String best = found.isEmpty() ? "no poles hold the hull" : String.format(Locale.ROOT,
+                        "the least tension is %.1f kN", found.get(0).greatestTension() / 1000);
+                return List.of(String.format(Locale.ROOT, "Within %.1f to %.1f m behind the pivot and %.1f m of height"
+                        + " no poles keep a winch of %.1f kN: %s. Use more or stronger winches.",
+                        limits.leastBehind(), limits.greatestBehind(), limits.greatestHeight(),
+                        limits.winchRating() / 1000, best));
+            }
+            return found.stream().map(s -> String.format(Locale.ROOT, "%s: %.1f m high, %.1f m behind the pivot;"
+                    + " line %.1f kN, pole %.1f kN, wall %.1f mm, poles together %.1f t.", capital(s.goal().words()),
+                    s.height(), s.behindPivot(), s.greatestTension() / 1000, s.greatestThrust() / 1000,
+                    s.wall() * 1000, s.poleMass() / 1000)).toList();
+        }
+
+        private static String capital(String words) {
+            return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        }
+    }
+}

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.lowering.review;
+
+import bermwright.lowering.body.PlanePoint;
+import bermwright.lowering.rig.LoweringLines;
+import bermwright.lowering.rig.Poles;
+import bermwright.lowering.sequence.LoweringCase;
+import bermwright.lowering.sequence.LoweringResult;
+import bermwright.lowering.sequence.TiltState;
+import bermwright.lowering.strength.Catenary;
+import bermwright.lowering.strength.LineRules;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The lowering lines in space: sag, stretch, heat and cold, unequal pay-out. */
+final class LinesInSpace {
+    private static final double SAG_SHARE = 0.02;
+    private static final double COOLING = 100;
+    private final LoweringCase what;
+    private final LoweringResult result;
+    private final LoweringLines lines;
+    private final TiltState rest;
+    private final TiltState handOver;
+
+    LinesInSpace(LoweringCase what, LoweringResult result) {
+        this.what = what;
+        this.result = result;
+        this.lines = what.rig().lines();
+        this.rest = result.tilts().get(result.tilts().size() - 1);
+        this.handOver = result.tilts().stream().filter(s -> s.tilt() >= result.handOverTilt() && s.lineTotal() > 0)
+                .findFirst().orElse(rest);
+    }
+
+    LineReview review() {
+        double weight = lines.line().massPerLength() * what.tipping().ground().gravity();
+        double tail = tail();
+        double longest = rest.lineLength() + tail;
+        OptionalDouble ea = lines.line().stiffness();
+        double from = result.tilts().stream().filter(s -> s.tilt() >= result.balanceTilt()).findFirst().orElse(rest)
+                .lineLength();
+        double span = handOver.lineLength() * Math.cos(handOver.lineAngle());
+        return new LineReview(Catenary.sag(weight, rest.lineLength(), rest.lineEach()),
+                Catenary.sag(weight, handOver.lineLength(), handOver.lineEach()),
+                Catenary.pretension(weight, handOver.lineLength(), SAG_SHARE),
+                of(ea, e -> LineRules.stretch(rest.lineEach(), longest, e)),
+                of(ea, e -> Catenary.stiffnessShare(weight, span, e, handOver.lineEach())),
+                rest.lineLength() - from, longest, sheaveLoad(), Math.abs(rest.head().lateral()),
+                of(ea, e -> LineRules.coolingTension(e, COOLING)), mismatch(longest));
+    }
+
+    private double tail() {
+        Optional<Poles> poles = what.rig().poles();
+        return poles.map(p -> p.head().distance(lines.winch().at())).orElse(0.0);
+    }
+
+    private double sheaveLoad() {
+        Optional<Poles> poles = what.rig().poles();
+        if (poles.isEmpty()) {
+            return 0;
+        }
+        PlanePoint head = poles.get().head();
+        PlanePoint lug = what.tipping().point(lines.lug().along(), lines.lug().offAxis(), rest.tilt());
+        PlanePoint a = head.directionTo(lug);
+        PlanePoint b = head.directionTo(lines.winch().at());
+        double between = Math.acos(Math.max(-1, Math.min(1, a.x() * b.x() + a.z() * b.z())));
+        return LineRules.sheaveLoad(rest.lineEach(), between);
+    }
+
+    private LineReview.Mismatch mismatch(double longest) {
+        double mismatch = lines.payOutMismatch();
+        double half = lines.halfSpread();
+        if (lines.count() < 2 || half == 0 || lines.line().stiffness().isEmpty() || mismatch == 0) {
+            return new LineReview.Mismatch(mismatch, 0, rest.lineEach(), false, 0, 0, OptionalDouble.empty());
+        }
+        double spring = lines.line().stiffness().getAsDouble() / longest;
+        double wanted = spring * mismatch;
+        boolean slack = wanted >= 2 * rest.lineEach();
+        double difference = Math.min(wanted, 2 * rest.lineEach());
+        double sin = Math.sin(rest.lineAngle());
+        double cos = Math.cos(rest.lineAngle());
+        double yaw = half * difference * cos;
+        double width = what.tipping().pivot().halfWidth();
+        return new LineReview.Mismatch(mismatch, difference, rest.lineEach() + difference / 2, slack, yaw,
+                half * difference * Math.abs(sin),
+                width > 0 ? OptionalDouble.of(yaw / (2 * width)) : OptionalDouble.empty());
+    }
+
+    private static OptionalDouble of(OptionalDouble value, java.util.function.DoubleUnaryOperator f) {
+        return value.isPresent() ? OptionalDouble.of(f.applyAsDouble(value.getAsDouble())) : OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.lowering.review;
+
+/**
+ * One thing lost at one tilt, and what then.
+ *
+ * @param lost     what is lost, in words
+ * @param tilt     tilt (rad)
+ * @param outcome  what then
+ * @param demand   greatest force on what is left (N), zero where nothing is left
+ * @param capacity what it bears (N), zero where it is not known
+ * @param speed    speed of the far end when the hull comes down (m/s), zero where it does not
+ * @param words    what then, in words
+ */
+public record Loss(String lost, double tilt, Outcome outcome, double demand, double capacity, double speed,
+        String words) {
+    /** What then. */
+    public enum Outcome {
+        /** What is left holds. */
+        HOLDS,
+        /** What is left is not rated, so nobody knows. */
+        NOT_KNOWN,
+        /** The hull rocks back to standing. */
+        ROCKS_BACK,
+        /** The base slides. */
+        SLIDES,
+        /** The hull falls. */
+        FALLS
+    }
+}

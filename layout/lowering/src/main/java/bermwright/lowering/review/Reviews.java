@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.lowering.review;
+
+import bermwright.foundation.ModelNote;
+import bermwright.lowering.body.TippingBody;
+import bermwright.lowering.motion.HeldBody;
+import bermwright.lowering.motion.Shock;
+import bermwright.lowering.motion.Topple;
+import bermwright.lowering.sequence.LoweringCase;
+import bermwright.lowering.sequence.LoweringResult;
+import bermwright.lowering.sequence.TiltState;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reviews a lowering that was worked out. */
+public final class Reviews {
+    /** Slack that is looked at wherever lines may hang slack (m). */
+    static final double SLACK = 0.1;
+    private static final double CHANGE_TIME = 2;
+    private static final double STEP = Math.toRadians(5);
+
+    private Reviews() {
+    }
+
+    /**
+     * Reviews a lowering.
+     *
+     * @param what   the case
+     * @param result what came of working it out
+     * @return the review
+     */
+    public static Review of(LoweringCase what, LoweringResult result) {
+        return new Review(new LinesInSpace(what, result).review(), PivotEdge.states(what, result),
+                motion(what, result), new Losses(what, result).all(), notes());
+    }
+
+    /**
+     * The body on all its lowering lines as one spring.
+     *
+     * @param what the case
+     * @return the body on its lines; absent where the lines have no stiffness given
+     */
+    static Optional<HeldBody> held(LoweringCase what) {
+        return what.held();
+    }
+
+    private static MotionReview motion(LoweringCase what, LoweringResult result) {
+        TippingBody tipping = what.tipping();
+        double rest = tipping.restTilt();
+        double balance = Math.max(0, result.balanceTilt());
+        double far = Topple.farRadius(tipping);
+        double inertia = tipping.inertiaAboutPivot();
+        double heat = tipping.weight() * tipping.fall(balance, rest);
+        double free = Topple.rate(tipping, balance, 0, rest);
+        double duration = rest / what.rate();
+        return new MotionReview(states(what, result), duration, heat, heat / ((rest - balance) / what.rate()),
+                what.rate() * far, inertia * what.rate() * what.rate() / 2, free, free * far,
+                inertia * free * free / 2, Topple.time(tipping, tipping.balanceTilt() + Math.toRadians(1), rest),
+                runOn(what, result));
+    }
+
+    private static double runOn(LoweringCase what, LoweringResult result) {
+        Optional<HeldBody> held = held(what);
+        double tilt = result.handOverTilt();
+        if (held.isEmpty() || !snatches(held.get(), tilt)) {
+            return 0;
+        }
+        return Shock.slack(held.get(), tilt, what.rate(), SLACK).takeUpRate();
+    }
+
+    private static List<MotionState> states(LoweringCase what, LoweringResult result) {
+        List<MotionState> states = new ArrayList<>();
+        TippingBody tipping = what.tipping();
+        double far = Topple.farRadius(tipping);
+        for (TiltState s : result.tilts()) {
+            if (s.tilt() < result.handOverTilt() || !onStep(s.tilt()) || !(s.lineTotal() > 0)) {
+                continue;
+            }
+            double rate = Topple.rate(tipping, s.tilt(), what.rate(), tipping.restTilt());
+            double each = s.lineEach() / s.lineTotal();
+            double change = inertiaOver(what, s) * what.rate() / CHANGE_TIME * each;
+            Optional<HeldBody> held = held(what);
+            double stop = held.map(h -> Shock.emergencyStop(h, s.tilt(), what.rate()).factor()).orElse(0.0);
+            double snatch = held.filter(h -> snatches(h, s.tilt()))
+                    .map(h -> Shock.slack(h, s.tilt(), 0, SLACK).energy() * each).orElse(0.0);
+            states.add(new MotionState(s.tilt(), stop, stop * s.lineEach(), change, snatch, rate, rate * far,
+                    tipping.inertiaAboutPivot() * rate * rate / 2));
+        }
+        return states;
+    }
+
+    private static double inertiaOver(LoweringCase what, TiltState state) {
+        return what.tipping().inertiaAboutPivot() / state.lever();
+    }
+
+    private static boolean snatches(HeldBody held, double tilt) {
+        double rest = held.tipping().restTilt();
+        return tilt > held.tipping().balanceTilt() && held.length(rest) > held.length(tilt) + SLACK
+                && held.lever(tilt) > 0;
+    }
+
+    static boolean onStep(double tilt) {
+        return Math.abs(tilt / STEP - Math.rint(tilt / STEP)) < 1e-6;
+    }
+
+    private static List<ModelNote> notes() {
+        return List.of(
+                new ModelNote("lowering-shock", "one mass on a spring and energy, with the lines' true geometry",
+                        "rigid body, springs without damping, winch and anchors that do not give",
+                        "an upper bound; damping and give take a fifth to a half off", ModelNote.Status.COMPUTED,
+                        "mechanics, closed form"),
+                new ModelNote("lowering-topple", "free fall about the pivot from any tilt, by energy",
+                        "rigid body on a pivot that does not slide; past about 55 degrees it does",
+                        "some percent once the base slides", ModelNote.Status.COMPUTED, "mechanics, closed form"),
+                new ModelNote("pivot-edge", "the corner of a cylinder on a bed of springs; bearing by Vesic",
+                        "sinkage small against the radius, dry soil",
+                        "soil cards spread bearing by ten and sinkage by three", ModelNote.Status.COMPUTED,
+                        "Bekker's stiffness, from memory; Vesic (1973)"));
+    }
+}
