@@ -45,6 +45,10 @@ public abstract class PublishedRule {
         if (single == null && table == null) {
             return java.util.Optional.of(" carries neither @Published nor @PublishedTable");
         }
+        if (single != null && Arrays.stream(method.getAnnotations()).map(a -> a.annotationType().getSimpleName())
+                .noneMatch(n -> n.endsWith("Test"))) {
+            return java.util.Optional.of(" is never run, for it carries no @Test");
+        }
         Class<?> wanted = single != null ? PublishedValue.class : PublishedRow.class;
         if (Arrays.stream(method.getParameterTypes()).noneMatch(wanted::equals)) {
             return java.util.Optional.of(" does not take a " + wanted.getSimpleName());

@@ -9,6 +9,7 @@ import bermwright.shielding.material.Materials;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
 
 class StoppingPublishedTest {
     /** Goal for protons from 30 MeV to 2 GeV; the tables themselves claim 1 to 2 %. */
@@ -59,18 +60,21 @@ class StoppingPublishedTest {
         row.assertShare("He", Stopping.in(Materials.named("alumina")).ionMeVPerGCm2(2, energy), SLOW_PROTONS);
     }
 
+    @Test
     @Published(work = "ICRU Report 49 (1993), protons in water", place = "table, 1 MeV", printedValue = 260.8,
             unit = "MeV cm2/g", tolerance = 5.2, remembered = true)
     void slowProtonsInWater(PublishedValue printed) {
         printed.assertEqualTo(Stopping.in(Materials.named("water")).protonMeVPerGCm2(1));
     }
 
+    @Test
     @Published(work = "ICRU Report 49 (1993), protons in water", place = "table, 2 MeV", printedValue = 162.9,
             unit = "MeV cm2/g", tolerance = 3.3, remembered = true)
     void protonsInWaterAtTwoMegaelectronvolts(PublishedValue printed) {
         printed.assertEqualTo(Stopping.in(Materials.named("water")).protonMeVPerGCm2(2));
     }
 
+    @Test
     @Published(work = "ICRU Report 49 (1993), protons in water", place = "table, 5 MeV", printedValue = 79.11,
             unit = "MeV cm2/g", tolerance = 1.6, remembered = true)
     void protonsInWaterAtFiveMegaelectronvolts(PublishedValue printed) {

@@ -20,6 +20,7 @@ import bermwright.published.PublishedValue;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
 
 /** Figures of the trade worked by hand at 1.6 N/kg; each chained from its own input. */
 class HandWorkedPublishedTest {
@@ -41,24 +42,28 @@ class HandWorkedPublishedTest {
                 .at(Math.PI / 2).orElseThrow();
     }
 
+    @Test
     @Published(work = PRACTICE, place = "95 t with its centre of mass at 28.5 m, held at 35 m: load on the line end",
             printedValue = 77, unit = "t", tolerance = HALF_UNIT)
     void leversPutMostOnTheLineEnd(PublishedValue printed) {
         printed.assertEqualTo(Statics.byLevers(95, 28.5, 35));
     }
 
+    @Test
     @Published(work = PRACTICE, place = "the same: load on the base", printedValue = 18, unit = "t",
             tolerance = HALF_UNIT)
     void leversLeaveTheRestOnTheBase(PublishedValue printed) {
         printed.assertEqualTo(95 - Statics.byLevers(95, 28.5, 35));
     }
 
+    @Test
     @Published(work = PRACTICE, place = "line angle of a rise of 25.5 m over a run of 44 m", printedValue = 30,
             unit = "deg", tolerance = HALF_UNIT)
     void aHighHeadGivesThirtyDegrees(PublishedValue printed) {
         printed.assertEqualTo(Math.toDegrees(lying().lineAngle()));
     }
 
+    @Test
     @Published(work = PRACTICE, place = "line angle of a rise of 12 m over a run of 44 m", printedValue = 15,
             unit = "deg", tolerance = HALF_UNIT)
     void aLowHeadGivesFifteenDegrees(PublishedValue printed) {
@@ -66,23 +71,27 @@ class HandWorkedPublishedTest {
         printed.assertEqualTo(Math.toDegrees(Math.atan2(up.z(), -up.x())));
     }
 
+    @Test
     @Published(work = PRACTICE, place = "77 t weigh", printedValue = 123, unit = "kN", tolerance = HALF_UNIT)
     void theRoundedLoadWeighs(PublishedValue printed) {
         printed.assertEqualTo(77 * GRAVITY);
     }
 
+    @Test
     @Published(work = PRACTICE, place = "along a line at 30 deg the rounded 123 kN ask for", printedValue = 246,
             unit = "kN", tolerance = HALF_UNIT)
     void theRoundedLoadAsksAlongTheLine(PublishedValue printed) {
         printed.assertEqualTo(Statics.alongLine(123_000, Math.toRadians(30)) / 1000);
     }
 
+    @Test
     @Published(work = PRACTICE, place = "the unrounded load weighs", printedValue = 123.8, unit = "kN",
             tolerance = HALF_TENTH)
     void theUnroundedLoadWeighs(PublishedValue printed) {
         printed.assertEqualTo(Statics.byLevers(95 * GRAVITY, 28.5, 35));
     }
 
+    @Test
     @Published(work = PRACTICE, place = "the unrounded load along a line at 30 deg", printedValue = 247.5, unit = "kN",
             tolerance = HALF_TENTH)
     void theUnroundedLoadAsksAlongTheLine(PublishedValue printed) {
@@ -90,30 +99,35 @@ class HandWorkedPublishedTest {
         printed.assertEqualTo(Statics.alongLine(load, Math.toRadians(30)) / 1000);
     }
 
+    @Test
     @Published(work = PRACTICE, place = "full balance of the same body, head 9 m behind and 30 m up: all lines",
             printedValue = 202.0, unit = "kN", tolerance = HALF_TENTH)
     void theFullBalanceOfAllLines(PublishedValue printed) {
         printed.assertEqualTo(lying().lineTotal() / 1000);
     }
 
+    @Test
     @Published(work = PRACTICE, place = "the same: up on the pivot", printedValue = 50.7, unit = "kN",
             tolerance = HALF_TENTH)
     void theFullBalanceUpOnThePivot(PublishedValue printed) {
         printed.assertEqualTo(lying().pivotUp() / 1000);
     }
 
+    @Test
     @Published(work = PRACTICE, place = "the same: along the ground on the pivot", printedValue = 174.8, unit = "kN",
             tolerance = HALF_TENTH)
     void theFullBalanceAlongTheGround(PublishedValue printed) {
         printed.assertEqualTo(lying().pivotAlong() / 1000);
     }
 
+    @Test
     @Published(work = PRACTICE, place = "a lander of 179 t needs to hover", printedValue = 286, unit = "kN",
             tolerance = HALF_UNIT)
     void hoverTakesTheWeight(PublishedValue printed) {
         printed.assertEqualTo(179 * GRAVITY);
     }
 
+    @Test
     @Published(work = PRACTICE, place = "the same with a quarter in hand", printedValue = 358, unit = "kN",
             tolerance = HALF_UNIT)
     void aQuarterInHand(PublishedValue printed) {

@@ -6,6 +6,7 @@ import bermwright.published.Published;
 import bermwright.published.PublishedRow;
 import bermwright.published.PublishedTable;
 import bermwright.published.PublishedValue;
+import org.junit.jupiter.api.Test;
 
 /** Soil against printed tables and worked teaching examples. */
 class SoilPublishedTest {
@@ -54,6 +55,7 @@ class SoilPublishedTest {
         row.assertNear("passive", EarthPressure.passive(phi), 0.005);
     }
 
+    @Test
     @Published(work = "Coulomb's active coefficient, foundation-engineering textbooks",
             place = "table: friction 30 deg, wall friction 15 deg", printedValue = 0.3014, unit = "1",
             tolerance = 0.00005, remembered = true)
@@ -61,6 +63,7 @@ class SoilPublishedTest {
         printed.assertEqualTo(EarthPressure.coulombActive(Math.toRadians(30), Math.toRadians(15)));
     }
 
+    @Test
     @Published(work = "Coulomb's passive coefficient, foundation-engineering textbooks",
             place = "table: friction 30 deg, wall friction 15 deg", printedValue = 4.977, unit = "1",
             tolerance = HALF_DIGIT, remembered = true)
@@ -68,18 +71,21 @@ class SoilPublishedTest {
         printed.assertEqualTo(EarthPressure.coulombPassive(Math.toRadians(30), Math.toRadians(15)));
     }
 
+    @Test
     @Published(work = TEACHING, place = "square footing of 2 m, local shear, c 24 kPa, phi 25, gamma 18",
             printedValue = 353.92, unit = "kPa", tolerance = 0.005)
     void localShear(PublishedValue printed) {
         printed.assertEqualTo(Bearing.squareTerzaghi(24 * 2 / 3.0, 0, 18 * 2, new Bearing.Table(14.8, 0, 3.2)));
     }
 
+    @Test
     @Published(work = TEACHING, place = "square footing of 1.2 m at 2.5 m, c 22 kPa, gamma 16, general shear",
             printedValue = 1412.619, unit = "kPa", tolerance = HALF_DIGIT)
     void generalShear(PublishedValue printed) {
         printed.assertEqualTo(Bearing.squareTerzaghi(22, 16 * 2.5, 16 * 1.2, new Bearing.Table(25.80, 14.72, 11.19)));
     }
 
+    @Test
     @Published(work = TEACHING, place = "the same, local shear with 0.867 c Nc", printedValue = 1166.848, unit = "kPa",
             tolerance = HALF_DIGIT)
     void localShearDeep(PublishedValue printed) {
@@ -87,40 +93,47 @@ class SoilPublishedTest {
                 new Bearing.Table(25.80, 14.72, 11.19)));
     }
 
+    @Test
     @Published(work = TEACHING, place = "the same without cohesion", printedValue = 674.739, unit = "kPa",
             tolerance = HALF_DIGIT)
     void withoutCohesion(PublishedValue printed) {
         printed.assertEqualTo(Bearing.squareTerzaghi(0, 16 * 2.5, 16 * 1.2, new Bearing.Table(25.80, 14.72, 11.19)));
     }
 
+    @Test
     @Published(work = TEACHING, place = "Nq at 25 deg", printedValue = 10.662, unit = "1", tolerance = HALF_DIGIT)
     void nqAtTwentyFive(PublishedValue printed) {
         printed.assertEqualTo(Bearing.nq(Math.toRadians(25)));
     }
 
+    @Test
     @Published(work = TEACHING, place = "Nc at 25 deg", printedValue = 20.72, unit = "1", tolerance = 0.005)
     void ncAtTwentyFive(PublishedValue printed) {
         printed.assertEqualTo(Bearing.nc(Math.toRadians(25)));
     }
 
+    @Test
     @Published(work = TEACHING, place = "Ng by Vesic at 25 deg", printedValue = 10.876, unit = "1",
             tolerance = HALF_DIGIT)
     void ngAtTwentyFive(PublishedValue printed) {
         printed.assertEqualTo(Bearing.ngVesic(Math.toRadians(25)));
     }
 
+    @Test
     @Published(work = "Newmark (1935), influence factors, soil-mechanics textbooks", place = "table: m = n = 1",
             printedValue = 0.1752, unit = "1", tolerance = 0.00005, remembered = true)
     void newmarkSquare(PublishedValue printed) {
         printed.assertEqualTo(Settlement.underCorner(1, 1));
     }
 
+    @Test
     @Published(work = "Newmark (1935), influence factors, soil-mechanics textbooks", place = "table: m = 1, n = 2",
             printedValue = 0.1999, unit = "1", tolerance = 0.00005, remembered = true)
     void newmarkRectangle(PublishedValue printed) {
         printed.assertEqualTo(Settlement.underCorner(1, 2));
     }
 
+    @Test
     @Published(work = "Boussinesq (1885), influence factor, soil-mechanics textbooks",
             place = "table: straight under the load, stress x z2 / Q", printedValue = 0.4775, unit = "1",
             tolerance = 0.00005, remembered = true)
@@ -128,6 +141,7 @@ class SoilPublishedTest {
         printed.assertEqualTo(Settlement.underPoint(1, 2, 0) * 4);
     }
 
+    @Test
     @Published(work = "Boussinesq (1885), influence factor, soil-mechanics textbooks",
             place = "table: away as far as deep, stress x z2 / Q", printedValue = 0.0844, unit = "1",
             tolerance = 0.00005, remembered = true)
@@ -135,6 +149,7 @@ class SoilPublishedTest {
         printed.assertEqualTo(Settlement.underPoint(1, 1, 1));
     }
 
+    @Test
     @Published(work = "Prandtl (1921), as in every soil-mechanics textbook", place = "Nc without friction",
             printedValue = 5.14, unit = "1", tolerance = 0.005, remembered = true)
     void ncWithoutFriction(PublishedValue printed) {

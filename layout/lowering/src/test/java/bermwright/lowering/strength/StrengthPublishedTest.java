@@ -6,6 +6,7 @@ import bermwright.published.Published;
 import bermwright.published.PublishedRow;
 import bermwright.published.PublishedTable;
 import bermwright.published.PublishedValue;
+import org.junit.jupiter.api.Test;
 
 /** Columns, slings, tackles and friction against printed examples. */
 class StrengthPublishedTest {
@@ -25,24 +26,28 @@ class StrengthPublishedTest {
         row.assertNear("reduction", Column.reduction(1, row.number("imperfection")), 0.00005);
     }
 
+    @Test
     @Published(work = EUROPE, place = WORKED + ": slenderness y", printedValue = 0.655, unit = "1",
             tolerance = HALF_DIGIT)
     void slendernessStrongAxis(PublishedValue printed) {
         printed.assertEqualTo(section(14_900e-6, 235e6, 8_151_200).slenderness());
     }
 
+    @Test
     @Published(work = EUROPE, place = WORKED + ": slenderness z", printedValue = 0.787, unit = "1",
             tolerance = HALF_DIGIT)
     void slendernessWeakAxis(PublishedValue printed) {
         printed.assertEqualTo(section(14_900e-6, 235e6, 5_657_400).slenderness());
     }
 
+    @Test
     @Published(work = EUROPE, place = WORKED + ": reduction y, curve b", printedValue = 0.808, unit = "1",
             tolerance = 0.0006)
     void reductionStrongAxis(PublishedValue printed) {
         printed.assertEqualTo(Column.reduction(0.655, Column.CURVE_B));
     }
 
+    @Test
     @Published(work = "European column benchmark page: UC 152x152x30, S275, 4 m, curve c",
             place = "Phi at slenderness 1.203", printedValue = 1.46934, unit = "1", tolerance = 0.000005)
     void phiOfABenchmark(PublishedValue printed) {
@@ -52,6 +57,7 @@ class StrengthPublishedTest {
         printed.assertEqualTo((1 / reduction + l * l * reduction) / 2);
     }
 
+    @Test
     @Published(work = "McCormac, Structural Steel Design, 5th edition, example 5-3 (load worked from its inputs)",
             place = "HSS16x16x1/2, 18 ft: design load 0.9 Pn", printedValue = 1082.8, unit = "kip", tolerance = 0.5,
             remembered = true)
@@ -70,18 +76,21 @@ class StrengthPublishedTest {
         row.assertShare("load_t", force / 9810, 0.01);
     }
 
+    @Test
     @Published(work = "Wire Rope Users Manual, 4th edition", place = "page 88: lead line of 4 parts, plain sheaves",
             printedValue = 0.309, unit = "1", tolerance = HALF_DIGIT)
     void leadLineOfFourParts(PublishedValue printed) {
         printed.assertEqualTo(LineRules.leadLine(4, 1.09));
     }
 
+    @Test
     @Published(work = "Wire Rope Users Manual, 4th edition", place = "page 88: with two more lead sheaves",
             printedValue = 0.367, unit = "1", tolerance = HALF_DIGIT)
     void leadLineWithMoreSheaves(PublishedValue printed) {
         printed.assertEqualTo(LineRules.leadLine(4, 1.09) * 1.09 * 1.09);
     }
 
+    @Test
     @Published(work = "Wire Rope Users Manual, 4th edition", place = "page 88: 6000 lb at the printed 0.367",
             printedValue = 2202, unit = "lb", tolerance = 3)
     void leadLinePull(PublishedValue printed) {
@@ -89,30 +98,35 @@ class StrengthPublishedTest {
         printed.assertEqualTo(6000 * LineRules.leadLine(4, 1.09) * 1.09 * 1.09);
     }
 
+    @Test
     @Published(work = STATICS_BOOK, place = "sample problem, hawser with two turns from 150 N to 7500 N: friction",
             printedValue = 0.311, unit = "1", tolerance = HALF_DIGIT, remembered = true)
     void hawserFriction(PublishedValue printed) {
         printed.assertEqualTo(Math.log(50) / Math.log(LineRules.capstan(1, 4 * Math.PI)));
     }
 
+    @Test
     @Published(work = STATICS_BOOK, place = "the same with three turns: tension", printedValue = 52.7, unit = "kN",
             tolerance = 0.05, remembered = true)
     void hawserWithThreeTurns(PublishedValue printed) {
         printed.assertEqualTo(0.150 * LineRules.capstan(0.311, 6 * Math.PI));
     }
 
+    @Test
     @Published(work = STATICS_BOOK, place = "sample problem, cable of 3 lb/ft, span 500 ft, parameter 328 ft: sag",
             printedValue = 100, unit = "ft", tolerance = 0.5, remembered = true)
     void catenarySag(PublishedValue printed) {
         printed.assertEqualTo(Catenary.levelSag(3, 500, 3 * 328));
     }
 
+    @Test
     @Published(work = STATICS_BOOK, place = "the same: greatest tension", printedValue = 1284, unit = "lb",
             tolerance = 1.5, remembered = true)
     void catenaryTension(PublishedValue printed) {
         printed.assertEqualTo(Catenary.levelTension(3, 500, 3 * 328));
     }
 
+    @Test
     @Published(work = STATICS_BOOK, place = "the same: length", printedValue = 550, unit = "ft", tolerance = 0.5,
             remembered = true)
     void catenaryLength(PublishedValue printed) {

@@ -3,6 +3,7 @@ package bermwright.site.haulage;
 
 import bermwright.published.Published;
 import bermwright.published.PublishedValue;
+import org.junit.jupiter.api.Test;
 
 class TransportProblemPublishedTest {
     /** Half a unit of the last printed digit. */
@@ -13,6 +14,7 @@ class TransportProblemPublishedTest {
         return new TransportProblem(supply, demand, cost).cheapest().cost();
     }
 
+    @Test
     @Published(work = "Dantzig (1963), Linear Programming and Extensions, section 3-3, as solved in the example"
             + " listings of several open modelling languages", place = "cost of shipping, thousands of dollars,"
             + " 90 dollars a case and thousand miles", printedValue = 153.675, unit = "1", tolerance = THOUSANDTH)
@@ -27,6 +29,7 @@ class TransportProblemPublishedTest {
         printed.assertEqualTo(cheapest(new double[] {350, 600}, new double[] {325, 300, 275}, cost));
     }
 
+    @Test
     @Published(work = "Winston, Operations Research: Applications and Algorithms, chapter on transportation",
             place = "power stations and cities, least cost", printedValue = 1020, unit = "1", tolerance = WHOLE,
             remembered = true)
@@ -35,6 +38,7 @@ class TransportProblemPublishedTest {
                 new double[][] {{8, 6, 10, 9}, {9, 12, 13, 7}, {14, 9, 16, 5}}));
     }
 
+    @Test
     @Published(work = "Hillier and Lieberman, Introduction to Operations Research, chapter on transportation",
             place = "canneries and warehouses, least cost", printedValue = 152_535, unit = "1", tolerance = WHOLE,
             remembered = true)
@@ -43,6 +47,7 @@ class TransportProblemPublishedTest {
                 new double[][] {{464, 513, 654, 867}, {352, 416, 690, 791}, {995, 682, 388, 685}}));
     }
 
+    @Test
     @Published(work = "Taha, Operations Research: An Introduction, chapter on the transportation model",
             place = "silos and mills, least cost", printedValue = 435, unit = "1", tolerance = WHOLE,
             remembered = true)
@@ -51,6 +56,7 @@ class TransportProblemPublishedTest {
                 new double[][] {{10, 2, 20, 11}, {12, 7, 9, 20}, {4, 14, 16, 18}}));
     }
 
+    @Test
     @Published(work = "Taha, Operations Research: An Introduction, chapter on the transportation model",
             place = "plants and distribution centres, least cost", printedValue = 313_200, unit = "1",
             tolerance = WHOLE, remembered = true)
