@@ -68,7 +68,8 @@ final class CommonText {
             return "-";
         }
         double size = Math.abs(value);
-        return TextTable.words(value, size >= 1000 || value == Math.rint(value) ? 0 : size >= 100 ? 1 : size >= 1 ? 2 : 3);
+        int digits = size >= 1000 || value == Math.rint(value) ? 0 : size >= 100 ? 1 : size >= 1 ? 2 : 3;
+        return TextTable.words(value, digits);
     }
 
     static void foot(Assessment assessment, PrintStream out) {

@@ -44,8 +44,8 @@ final class LoweringText {
             hull.laydown().flatMap(l -> l.lowering()).ifPresent(result -> {
                 CommonText.heading("Lowering of " + hull.hull().id() + ", tilt by tilt", out);
                 tilts(result, out);
-                CommonText.wrapped("Hull lying: full moment balance %s kN for all lines together, hand balance %s kN. %s"
-                        .formatted(TextTable.words(InUnits.kilonewtons(result.balances().full()), 1),
+                CommonText.wrapped(("Hull lying: full moment balance %s kN for all lines together, hand balance"
+                        + " %s kN. %s").formatted(TextTable.words(InUnits.kilonewtons(result.balances().full()), 1),
                                 TextTable.words(InUnits.kilonewtons(result.balances().hand()).orElse(Double.NaN), 1),
                                 result.balances().words()), 2, out);
                 out.println();
