@@ -150,7 +150,7 @@ final class SiteHulls {
                 : end == CoverPlan.End.OPEN ? EndCover.OPEN : EndCover.HELD;
     }
 
-    /** Strips ahead of hatches in open or held ends, which no mound may close. */
+    /** Strips ahead of hatches in open ends, which no mound may close; ahead of a wall no soil lies anyway. */
     List<KeptClear> keptClear(Set<String> closed) {
         List<KeptClear> strips = new ArrayList<>();
         for (Hull hull : plan.hulls()) {
@@ -159,7 +159,7 @@ final class SiteHulls {
                 continue;
             }
             for (Hatch hatch : hull.hatches()) {
-                if (isEndKeptFree(hull.cover().get(), hatch) && !isTunnelled(hull.id() + "/" + hatch.id())) {
+                if (isEndOpen(hull.cover().get(), hatch) && !isTunnelled(hull.id() + "/" + hatch.id())) {
                     Point at = middle(solid, hull, hatch).plan();
                     double sign = hatch.end() == Hatch.End.BASE ? -1 : 1;
                     Vec3 axis = solid.pose().axis().times(sign * CLEAR_AHEAD);
@@ -171,9 +171,9 @@ final class SiteHulls {
         return strips;
     }
 
-    static boolean isEndKeptFree(CoverPlan cover, Hatch hatch) {
-        return hatch.end() == Hatch.End.BASE && cover.baseEnd() != CoverPlan.End.COVERED
-                || hatch.end() == Hatch.End.FAR && cover.farEnd() != CoverPlan.End.COVERED;
+    private static boolean isEndOpen(CoverPlan cover, Hatch hatch) {
+        return hatch.end() == Hatch.End.BASE && cover.baseEnd() == CoverPlan.End.OPEN
+                || hatch.end() == Hatch.End.FAR && cover.farEnd() == CoverPlan.End.OPEN;
     }
 
     boolean isTunnelled(String mouth) {
