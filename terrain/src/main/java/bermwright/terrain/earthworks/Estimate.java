@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.terrain.earthworks;
+
+import bermwright.foundation.Require;
+
+/**
+ * A quantity with its spread.
+ *
+ * @param best best value, in the unit of its maker
+ * @param low  best less one standard deviation
+ * @param high best plus one standard deviation
+ */
+public record Estimate(double best, double low, double high) {
+    /** Refuses bounds on the wrong side. */
+    public Estimate {
+        Require.that(low <= best && best <= high, "an estimate of %s between %s and %s.", best, low, high);
+    }
+
+    static Estimate of(double best, double share) {
+        double spread = Math.abs(best) * share;
+        return new Estimate(best, best - spread, best + spread);
+    }
+}
