@@ -25,23 +25,6 @@ final class BodyOutline {
     private BodyOutline() {
     }
 
-    /** Radius of the body at a distance from its base plane (m). */
-    static double radiusAt(Hull hull, double s) {
-        return hull.radius() * Math.min(share(hull.baseEnd(), s), share(hull.farEnd(), hull.length() - s));
-    }
-
-    private static double share(Hull.End end, double fromTip) {
-        if (end.depth() <= 0 || fromTip >= end.depth()) {
-            return 1;
-        }
-        double u = Math.max(0, fromTip) / end.depth();
-        return switch (end.shape()) {
-            case FLAT -> 1;
-            case CONE -> u;
-            case DOME -> Math.sqrt(Math.max(0, 1 - (1 - u) * (1 - u)));
-        };
-    }
-
     /** Places along the axis between which the outline is straight or nearly so. */
     private static List<Double> stations(Hull hull) {
         List<Double> stations = new ArrayList<>();
@@ -68,10 +51,10 @@ final class BodyOutline {
         List<double[]> corners = new ArrayList<>();
         List<Double> stations = stations(hull);
         for (double s : stations) {
-            corners.add(new double[] {s, -radiusAt(hull, s)});
+            corners.add(new double[] {s, -BodyProfile.radiusAt(hull, s)});
         }
         for (int i = stations.size() - 1; i >= 0; i--) {
-            double half = radiusAt(hull, stations.get(i));
+            double half = BodyProfile.radiusAt(hull, stations.get(i));
             if (half > 0) {
                 corners.add(new double[] {stations.get(i), half});
             }
@@ -103,7 +86,7 @@ final class BodyOutline {
             double cos = Math.cos(tilt);
             int turns = i == 0 || i == steps ? TURN_STEPS_AT_REST : TURN_STEPS_BETWEEN;
             for (double s : stations) {
-                double radius = radiusAt(hull, s);
+                double radius = BodyProfile.radiusAt(hull, s);
                 for (int k = 0; k < turns; k++) {
                     double n = radius * Math.cos(2 * Math.PI * k / turns) - ahead;
                     double y = radius * Math.sin(2 * Math.PI * k / turns);

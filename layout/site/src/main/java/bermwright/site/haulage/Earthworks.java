@@ -19,7 +19,8 @@ import java.util.OptionalDouble;
  * Plans the earthworks: which borrow ground feeds which cover, so that machine hours or energy are least.
  *
  * <p>Soil keeps its mass: a volume placed at one density was a volume in place at another. Bank volume is placed
- * volume times placed density over bank density; the factor can be above or below one.
+ * volume times placed density over bank density; the factor can be above or below one. A ramp is hauled there and back
+ * to where it was dug; its soil is not part of the placed, bank and loose volumes, its hauls are part of the hours.
  */
 public final class Earthworks {
     /** Kilogrammes below which soil is not worth a haul. */
@@ -63,8 +64,10 @@ public final class Earthworks {
         List<Haul> hauls = hauls(net, allocation);
         shortages(net, allocation);
         double unmet = 0;
-        for (double mass : allocation.shortage()) {
-            unmet += mass / soil.bankDensity();
+        for (int j = 0; j < input.needs().size(); j++) {
+            if (input.needs().get(j).kind() != SoilNeed.Kind.RAMP) {
+                unmet += allocation.shortage()[j] / soil.bankDensity();
+            }
         }
         double used = hauls.stream().filter(h -> plan.borrowGrounds().stream().anyMatch(b -> b.id().equals(h.from())))
                 .mapToDouble(Haul::bank).sum();
@@ -73,9 +76,11 @@ public final class Earthworks {
     }
 
     private EarthworksResult total(List<Haul> hauls, double shortage, double left) {
-        double placed = input.needs().stream().mapToDouble(SoilNeed::placed).sum();
-        double mass = input.needs().stream().mapToDouble(SoilNeed::mass).sum();
-        double bank = hauls.stream().mapToDouble(Haul::bank).sum() + shortage;
+        List<SoilNeed> lasting = input.needs().stream().filter(n -> n.kind() != SoilNeed.Kind.RAMP).toList();
+        double placed = lasting.stream().mapToDouble(SoilNeed::placed).sum();
+        double mass = lasting.stream().mapToDouble(SoilNeed::mass).sum();
+        double bank = hauls.stream().filter(h -> h.kind() != SoilNeed.Kind.RAMP
+                && h.kind() != SoilNeed.Kind.RAMP_REMOVED).mapToDouble(Haul::bank).sum() + shortage;
         double loose = mass / soil.looseDensity();
         double share = soil.densitySpreadShare();
         EarthworksResult.Spread spread = new EarthworksResult.Spread(Math.sqrt(2) * share * bank,
@@ -125,7 +130,11 @@ public final class Earthworks {
             for (int i = 0; i < offers.size(); i++) {
                 double mass = allocation.amount()[i][j];
                 if (mass > DUST) {
-                    hauls.add(haul(net, i, j, mass));
+                    Haul haul = haul(net, i, j, mass);
+                    hauls.add(haul);
+                    if (haul.kind() == SoilNeed.Kind.RAMP) {
+                        hauls.add(haul.back());
+                    }
                 }
             }
         }

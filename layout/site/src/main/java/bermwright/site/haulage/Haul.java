@@ -2,6 +2,8 @@
 package bermwright.site.haulage;
 
 import bermwright.foundation.Point;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -29,5 +31,13 @@ public record Haul(String from, String to, SoilNeed.Kind kind, String machine, d
     /** Copies the way. */
     public Haul {
         way = List.copyOf(way);
+    }
+
+    /** The same soil carried back. */
+    Haul back() {
+        List<Point> returned = new ArrayList<>(way);
+        Collections.reverse(returned);
+        return new Haul(to, from, SoilNeed.Kind.RAMP_REMOVED, machine, mass, bank, loose, placed, distance, climb, loads,
+                machineHours, energy, returned);
     }
 }

@@ -29,8 +29,20 @@ public record SoilNeed(String to, Kind kind, double placed, double density, List
         COVER,
         /** Filling low ground. */
         FILL,
-        /** A ramp up a cover, taken away again. */
-        RAMP
+        /** A ramp up a cover. */
+        RAMP,
+        /** The soil of a ramp on its way back. */
+        RAMP_REMOVED
+    }
+
+    /**
+     * The soil of a ramp up the cover that this need is for.
+     *
+     * @param ramp the ramp
+     * @return the need of the ramp, at the same place and density
+     */
+    public SoilNeed forRamp(Ramp ramp) {
+        return new SoilNeed(to, Kind.RAMP, ramp.volume(), density, outlines);
     }
 
     /**

@@ -8,8 +8,6 @@ import bermwright.site.footprint.ShapeKind;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Machine;
-import bermwright.site.plan.Plan;
-import bermwright.site.plan.WorkStep;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -34,7 +32,7 @@ final class WayNet {
     }
 
     static WayNet of(EarthworksInput input, List<SoilOffer> offers, Progress progress) {
-        List<Optional<Machine>> machines = input.needs().stream().map(n -> machine(input.plan(), n)).toList();
+        List<Optional<Machine>> machines = input.needs().stream().map(n -> Hauler.of(input.plan(), n.to())).toList();
         WayToNeed[][] ways = new WayToNeed[offers.size()][input.needs().size()];
         Map<Machine, HaulGround> grounds = new LinkedHashMap<>();
         List<Ring> obstacles = obstacles(input);
@@ -64,15 +62,6 @@ final class WayNet {
     private static Optional<HaulWays> from(HaulGround ground, Ring digging) {
         int start = ground.openNear(digging.centre(), Math.sqrt(digging.area()));
         return start < 0 ? Optional.empty() : Optional.of(HaulWays.from(ground, start));
-    }
-
-    /** The machine that a step of the cover names, else the plan's first. */
-    private static Optional<Machine> machine(Plan plan, SoilNeed need) {
-        Optional<String> named = plan.orderOfWork().stream()
-                .filter(s -> s.step() == WorkStep.Kind.COVER && s.of().equals(need.to()))
-                .flatMap(s -> s.machine().stream()).findFirst();
-        return named.flatMap(id -> plan.machines().stream().filter(m -> m.id().equals(id)).findFirst())
-                .or(() -> plan.machines().stream().findFirst());
     }
 
     private static List<Ring> obstacles(EarthworksInput input) {

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.clearance;
+
+import bermwright.site.finding.Finding;
+import bermwright.site.footprint.Shape;
+import bermwright.site.footprint.SiteShapes;
+import java.util.List;
+
+/** Compares what moves or is rigged at one moment with what stands there at that moment. */
+public final class LiveClearance {
+    private LiveClearance() {
+    }
+
+    /**
+     * Compares outlines by the same rules as the whole site.
+     *
+     * @param site  the site they belong to
+     * @param live  what moves or is rigged
+     * @param there what stands there
+     * @return what was found between the two, not within either
+     */
+    public static List<Finding> check(SiteShapes site, List<Shape> live, List<Shape> there) {
+        return new SitePairs(site.plan(), site.metreScale())
+                .compare(new OutlinedGroup(live), new OutlinedGroup(there)).stream()
+                .filter(f -> f.level() != Finding.Level.NOTE || f.rule().startsWith("cover")).toList();
+    }
+}

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.stages;
+
+import bermwright.foundation.Azimuth;
+import bermwright.foundation.Point;
+import bermwright.site.footprint.BodyProfile;
+import bermwright.site.plan.Hull;
+import bermwright.site.pose.LyingPose;
+import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.FittedPlane;
+import bermwright.terrain.grid.GridFrame;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A cover placed in lifts: up to a height over the hull's bed, level across the hull, following the bed along it.
+ *
+ * <p>So both sides stand equally high against the hull when a lift is done. The volume of a lift is what lies between
+ * the lifts, less what the hull takes up, brought to the finished cover's own volume in all.
+ */
+public final class LiftedCover {
+    private final Hull hull;
+    private final ElevationGrid ground;
+    private final PlacedCover cover;
+    private final int[] nodes;
+    private final double[] bed;
+    private final double top;
+    private final double share;
+
+    private LiftedCover(Hull hull, ElevationGrid ground, PlacedCover cover, FittedPlane plane) {
+        this.hull = hull;
+        this.ground = ground;
+        this.cover = cover;
+        GridFrame frame = ground.frame();
+        List<Integer> raised = new ArrayList<>();
+        for (int i = 0; i < frame.size(); i++) {
+            double rise = height(cover.finished(), i) - height(ground, i);
+            if (rise > 0) {
+                raised.add(i);
+            }
+        }
+        this.nodes = raised.stream().mapToInt(i -> i).toArray();
+        this.bed = Arrays.stream(nodes).mapToDouble(i -> plane.height(onAxis(frame, i))).toArray();
+        double highest = 0;
+        for (int k = 0; k < nodes.length; k++) {
+            highest = Math.max(highest, height(cover.finished(), nodes[k]) - bed[k]);
+        }
+        this.top = highest;
+        double all = prism(highest) - displaced(highest);
+        this.share = all > 0 ? cover.placed() / all : 0;
+    }
+
+    /**
+     * The lifts of a cover.
+     *
+     * @param hull   the hull
+     * @param ground the ground it lies on
+     * @param cover  its finished cover, on the ground's grid
+     * @return the lifts, empty where the ground under the hull is not known
+     */
+    public static Optional<LiftedCover> of(Hull hull, ElevationGrid ground, PlacedCover cover) {
+        Optional<FittedPlane> plane = hull.arrival() == Hull.Arrival.STAYS_UPRIGHT
+                ? ground.fittedPlane(LyingPose.footprint(hull, ground.metreScale()))
+                : LyingPose.of(hull, ground).map(LyingPose::bed);
+        return plane.map(p -> new LiftedCover(hull, ground, cover, p));
+    }
+
+    private static double height(ElevationGrid grid, int node) {
+        return grid.height(node / grid.frame().columns(), node % grid.frame().columns());
+    }
+
+    /** The place on the hull's axis beside a node. */
+    private Point onAxis(GridFrame frame, int node) {
+        Azimuth way = hull.layDownAzimuth();
+        Point base = hull.lyingBase();
+        double east = frame.east(node % frame.columns()) - base.east();
+        double north = frame.north(node / frame.columns()) - base.north();
+        double along = east * way.east() + north * way.north();
+        double end = hull.length() / ground.metreScale();
+        return base.moved(way, Math.max(0, Math.min(end, along)), 0);
+    }
+
+    /**
+     * Height of the finished cover over the hull's bed.
+     *
+     * @return height (m), zero or more
+     */
+    public double top() {
+        return top;
+    }
+
+    /**
+     * Soil in the cover up to a height.
+     *
+     * @param height height over the bed (m)
+     * @return volume once placed (m3), from nothing to the finished cover's
+     */
+    public double volume(double height) {
+        if (height >= top) {
+            return cover.placed();
+        }
+        return Math.max(0, Math.min(cover.placed(), share * (prism(height) - displaced(height))));
+    }
+
+    private double prism(double height) {
+        double sum = 0;
+        for (int k = 0; k < nodes.length; k++) {
+            sum += at(k, height) - height(ground, nodes[k]);
+        }
+        return sum * ground.trueSpacing() * ground.trueSpacing();
+    }
+
+    private double at(int k, double height) {
+        double natural = height(ground, nodes[k]);
+        return Math.min(height(cover.finished(), nodes[k]), Math.max(natural, bed[k] + height));
+    }
+
+    /** What the hull takes up between its bed and a height. */
+    private double displaced(double height) {
+        if (hull.arrival() == Hull.Arrival.STAYS_UPRIGHT) {
+            return Math.PI * hull.radius() * hull.radius() * Math.max(0, Math.min(height, hull.length()));
+        }
+        double bottom = hull.seat().cradleHeight() - hull.seat().sunk();
+        return Math.max(0, BodyProfile.volumeBelow(hull, height - bottom) - BodyProfile.volumeBelow(hull, -bottom));
+    }
+
+    /**
+     * Raises a surface by the cover up to a height.
+     *
+     * @param heights heights of the surface (m), as {@link ElevationGrid#heights()}; changed in place
+     * @param height  height over the bed (m)
+     */
+    void raise(double[] heights, double height) {
+        for (int k = 0; k < nodes.length; k++) {
+            heights[nodes[k]] = Math.max(heights[nodes[k]], at(k, height));
+        }
+    }
+}

@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.stages;
+
+import bermwright.foundation.Azimuth;
+import bermwright.foundation.Point;
+import bermwright.foundation.Ring;
+import bermwright.foundation.Vec3;
+import bermwright.site.footprint.HullShapes;
+import bermwright.site.footprint.Shape;
+import bermwright.site.footprint.SiteShapes;
+import bermwright.site.plan.BorrowGround;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Pivot;
+import bermwright.site.plan.Preparation;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Points to be staked out: toes, crest, bench corners, anchors, pole feet and pivots with east, north and height.
+ *
+ * <p>Toes are staked no farther apart than ten metres along their outline, and at its sharpest corners.
+ */
+final class SettingOut {
+    private static final double TOE_SPACING = 10;
+    private static final double CREST_SPACING = 5;
+
+    private final StagesInput input;
+    private final ElevationGrid ground;
+    private final List<SettingOutPoint> points = new ArrayList<>();
+
+    private SettingOut(StagesInput input) {
+        this.input = input;
+        this.ground = input.ground();
+    }
+
+    static List<SettingOutPoint> of(StagesInput input) {
+        SettingOut out = new SettingOut(input);
+        SiteShapes shapes = SiteShapes.of(input.plan(), Optional.of(input.ground()), Map.of());
+        shapes.hulls().forEach(out::hull);
+        input.covers().forEach(out::cover);
+        input.plan().preparations().forEach(out::preparation);
+        input.plan().borrowGrounds().forEach(out::borrow);
+        return List.copyOf(out.points);
+    }
+
+    private void hull(HullShapes shapes) {
+        Hull hull = shapes.hull();
+        double k = ground.metreScale();
+        Azimuth way = hull.layDownAzimuth();
+        if (hull.arrival() == Hull.Arrival.LOWERED) {
+            double ahead = hull.pivotAhead() / k;
+            double half = halfSpread(hull) / k;
+            if (half > 0) {
+                add(hull.id(), SettingOutPoint.What.PIVOT, "right", hull.baseCentre().moved(way, ahead, -half));
+                add(hull.id(), SettingOutPoint.What.PIVOT, "left", hull.baseCentre().moved(way, ahead, half));
+            } else {
+                add(hull.id(), SettingOutPoint.What.PIVOT, "rim", hull.baseCentre().moved(way, ahead, 0));
+            }
+        }
+        if (hull.arrival() != Hull.Arrival.STAYS_UPRIGHT) {
+            Point base = hull.baseCentre().moved(way, hull.pivotAhead() / k, 0);
+            add(hull.id(), SettingOutPoint.What.AXIS, "base", base);
+            add(hull.id(), SettingOutPoint.What.AXIS, "far", base.moved(way, hull.length() / k, 0));
+        }
+        for (Shape shape : shapes.shapes()) {
+            SettingOutPoint.What what = switch (shape.kind()) {
+                case ANCHOR -> SettingOutPoint.What.ANCHOR;
+                case WINCH -> SettingOutPoint.What.WINCH;
+                case POLE_FOOT -> SettingOutPoint.What.POLE_FOOT;
+                default -> null;
+            };
+            if (what != null) {
+                add(hull.id(), what, shape.part(), shape.outline().centre());
+            }
+        }
+    }
+
+    private static double halfSpread(Hull hull) {
+        return switch (hull.pivot().kind()) {
+            case RIM -> 0;
+            case SHOES -> hull.pivot().halfSpread().orElse(0);
+            case LEGS -> hull.pivot().footprintRadius().orElse(hull.radius())
+                    * Math.sin(Math.PI / hull.pivot().count().orElse(4));
+        };
+    }
+
+    private void cover(PlacedCover cover) {
+        int number = 1;
+        for (Ring toe : cover.toes()) {
+            for (Point p : along(toe, TOE_SPACING / ground.metreScale())) {
+                add(cover.hull(), SettingOutPoint.What.TOE, "%02d".formatted(number++), p);
+            }
+        }
+        input.plan().hull(cover.hull()).ifPresent(hull -> crest(hull, cover));
+    }
+
+    private void crest(Hull hull, PlacedCover cover) {
+        double length = hull.length() / ground.metreScale();
+        int pieces = (int) Math.ceil(length * ground.metreScale() / CREST_SPACING);
+        Point base = hull.baseCentre().moved(hull.layDownAzimuth(), hull.pivotAhead() / ground.metreScale(), 0);
+        for (int i = 0; i <= pieces; i++) {
+            Point p = base.moved(hull.layDownAzimuth(), length * i / pieces, 0);
+            double height = cover.finished().height(p);
+            if (height > ground.height(p)) {
+                points.add(new SettingOutPoint("%s-crest-%02d".formatted(hull.id(), i + 1), hull.id(),
+                        SettingOutPoint.What.CREST, p.at(height)));
+            }
+        }
+    }
+
+    private void preparation(Preparation preparation) {
+        int number = 1;
+        for (Point p : preparation.area().corners()) {
+            String id = preparation.id() + "-corner-%02d".formatted(number++);
+            points.add(new SettingOutPoint(id, preparation.id(), SettingOutPoint.What.PREPARATION,
+                    new Vec3(p.east(), p.north(), preparation.level().orElse(ground.height(p)))));
+        }
+    }
+
+    private void borrow(BorrowGround borrow) {
+        int number = 1;
+        for (Point p : borrow.area().corners()) {
+            add(borrow.id(), SettingOutPoint.What.BORROW, "%02d".formatted(number++), p);
+        }
+    }
+
+    /** Places along an outline, evenly spaced and no farther apart than asked (projected m). */
+    private static List<Point> along(Ring ring, double spacing) {
+        List<Point> corners = ring.corners();
+        double length = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            length += corners.get(i).distance(corners.get((i + 1) % corners.size()));
+        }
+        int pieces = Math.max(3, (int) Math.ceil(length / spacing));
+        List<Point> places = new ArrayList<>();
+        double walked = 0;
+        int next = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % corners.size());
+            double piece = a.distance(b);
+            while (next < pieces && next * length / pieces <= walked + piece && piece > 0) {
+                double t = (next * length / pieces - walked) / piece;
+                places.add(new Point(a.east() + t * (b.east() - a.east()), a.north() + t * (b.north() - a.north())));
+                next++;
+            }
+            walked += piece;
+        }
+        return places;
+    }
+
+    private void add(String subject, SettingOutPoint.What what, String name, Point place) {
+        String id = subject + "-" + what.word() + "-" + name.replace(' ', '-').replace(",", "");
+        points.add(new SettingOutPoint(id, subject, what, place.at(ground.height(place))));
+    }
+}

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.stages;
+
+import bermwright.foundation.Vec3;
+
+/**
+ * A point to be staked out.
+ *
+ * @param id      short name on the stake, unique on the site, such as {@code A-toe-03}
+ * @param subject id of the plan object it belongs to
+ * @param what    what it marks
+ * @param place   east, north and height (m); the height is {@code NaN} where the ground is not known
+ */
+public record SettingOutPoint(String id, String subject, What what, Vec3 place) {
+    /** What a point marks. */
+    public enum What {
+        /** An end of the pivot line. */
+        PIVOT("pivot"),
+        /** The ground under an end of the lying axis. */
+        AXIS("axis"),
+        /** Where a cover meets the ground. */
+        TOE("toe"),
+        /** The crest of a cover above the hull's axis. */
+        CREST("crest"),
+        /** A corner of a bench, trench, ramp, pad or spoil ground. */
+        PREPARATION("corner"),
+        /** An anchor. */
+        ANCHOR("anchor"),
+        /** A winch. */
+        WINCH("winch"),
+        /** A pole's foot. */
+        POLE_FOOT("pole"),
+        /** A corner of a borrow ground. */
+        BORROW("borrow");
+
+        private final String word;
+
+        What(String word) {
+            this.word = word;
+        }
+
+        /**
+         * The word used in files and pages.
+         *
+         * @return the word
+         */
+        public String word() {
+            return word;
+        }
+    }
+}

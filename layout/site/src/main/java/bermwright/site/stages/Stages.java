@@ -1,0 +1,263 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.stages;
+
+import bermwright.foundation.ModelNote;
+import bermwright.foundation.Progress;
+import bermwright.site.finding.Finding;
+import bermwright.site.haulage.EarthworksResult;
+import bermwright.site.haulage.Haul;
+import bermwright.site.haulage.Hauler;
+import bermwright.site.haulage.Ramp;
+import bermwright.site.haulage.SoilNeed;
+import bermwright.site.plan.CoverPlan;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Machine;
+import bermwright.site.plan.Plan;
+import bermwright.site.plan.WorkStep;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * The work step by step: what must come first, how the site stands after each step, how long it takes, and whether
+ * each step is safe on the site as it then is.
+ */
+public final class Stages {
+    private static final String CREW = "lowering crew";
+    private static final double HOURS_A_DAY = 24;
+    private static final double SECONDS = 3600;
+    private static final int CURVE_POINTS = 40;
+    private static final double LIFT_ROUNDING = 1e-6;
+
+    private final StagesInput input;
+    private final Plan plan;
+    private final Map<String, LiftedCover> covers = new LinkedHashMap<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    private Stages(StagesInput input) {
+        this.input = input;
+        this.plan = input.plan();
+        for (PlacedCover cover : input.covers()) {
+            plan.hull(cover.hull()).flatMap(h -> LiftedCover.of(h, input.ground(), cover))
+                    .ifPresent(l -> covers.put(cover.hull(), l));
+        }
+    }
+
+    /**
+     * The stages of the work.
+     *
+     * @param input    what they are made from
+     * @param progress how far it has come
+     * @return the stages, the schedule and what was found
+     */
+    public static StagesResult of(StagesInput input, Progress progress) {
+        return new Stages(input).result(progress);
+    }
+
+    private StagesResult result(Progress progress) {
+        Map<String, Double> tops = new LinkedHashMap<>();
+        covers.forEach((hull, lifted) -> tops.put(hull, lifted.top()));
+        WorkOrder order = WorkOrder.of(plan, tops);
+        findings.addAll(order.findings());
+        Map<String, Stage.Soil> soils = soils(order);
+        Map<String, OptionalDouble> hours = new LinkedHashMap<>();
+        order.steps().forEach(s -> hours.put(s.id(), hours(s, soils.get(s.id()))));
+        WorkSchedule schedule = WorkSchedule.of(order.steps().stream().map(s -> new WorkSchedule.Task(s.id(),
+                resource(s), days(s, hours.get(s.id())), order.before().get(s.id()))).toList());
+        List<Stage> stages = stages(order, soils, hours, schedule, progress);
+        unfinished(order);
+        return new StagesResult(stages, schedule.days(), schedule.criticalChain(), curves(), SettingOut.of(input),
+                notes(), findings);
+    }
+
+    private List<Stage> stages(WorkOrder order, Map<String, Stage.Soil> soils, Map<String, OptionalDouble> hours,
+            WorkSchedule schedule, Progress progress) {
+        StageSafety safety = new StageSafety(input);
+        List<Stage> stages = new ArrayList<>();
+        Stage.State state = start();
+        for (int i = 0; i < order.steps().size(); i++) {
+            progress.check();
+            progress.report((double) i / order.steps().size(), "stages of the work");
+            WorkStep step = order.steps().get(i);
+            if (step.step() == WorkStep.Kind.LOWER) {
+                safety.lowering(step, state);
+                for (int j = 0; j < order.steps().size(); j++) {
+                    if (order.steps().get(j).step() == WorkStep.Kind.COVER
+                            && schedule.bars().get(i).overlaps(schedule.bars().get(j))) {
+                        safety.machines(step, order.steps().get(j));
+                    }
+                }
+            }
+            state = after(state, step, soils.get(step.id()));
+            WorkSchedule.Bar bar = schedule.bars().get(i);
+            stages.add(new Stage(step, new Stage.Bar(bar.resource(), hours.get(step.id()), bar.start(), bar.end(),
+                    bar.critical()), soils.get(step.id()), state));
+        }
+        findings.addAll(safety.findings());
+        return stages;
+    }
+
+    private Stage.State start() {
+        Set<String> standing = new LinkedHashSet<>();
+        Set<String> lying = new LinkedHashSet<>();
+        for (Hull hull : plan.hulls()) {
+            (hull.arrival() == Hull.Arrival.LANDS_LYING ? lying : standing).add(hull.id());
+        }
+        return new Stage.State(input.ground(), covers, Map.of(), standing, lying, Set.of());
+    }
+
+    private static Stage.State after(Stage.State before, WorkStep step, Stage.Soil soil) {
+        Set<String> standing = new LinkedHashSet<>(before.standing());
+        Set<String> lying = new LinkedHashSet<>(before.lying());
+        Set<String> prepared = new LinkedHashSet<>(before.prepared());
+        Map<String, Double> heights = new LinkedHashMap<>(before.heights());
+        switch (step.step()) {
+            case LOWER -> {
+                standing.remove(step.of());
+                lying.add(step.of());
+            }
+            case PREPARE -> prepared.add(step.of());
+            case COVER -> heights.merge(step.of(), soil.height(), Math::max);
+            case CLOSE -> {
+            }
+        }
+        return new Stage.State(before.ground(), before.covers(), heights, standing, lying, prepared);
+    }
+
+    /** What each step places, given the lifts before it on the same hull. */
+    private Map<String, Stage.Soil> soils(WorkOrder order) {
+        Map<String, Stage.Soil> soils = new LinkedHashMap<>();
+        Map<String, Double> reached = new LinkedHashMap<>();
+        for (WorkStep step : order.steps()) {
+            LiftedCover lifted = covers.get(step.of());
+            if (step.step() != WorkStep.Kind.COVER || lifted == null) {
+                soils.put(step.id(), Stage.Soil.NONE);
+                continue;
+            }
+            double from = reached.getOrDefault(step.of(), 0.0);
+            double to = Math.min(lifted.top(), step.upToHeight().orElse(lifted.top()));
+            if (!(to > from)) {
+                findings.add(Finding.of("lift-places-nothing", Finding.Level.WARN, step.id(),
+                        Finding.Figures.of(to, from, "m"), ("Step %s reaches %s m, but the cover of hull %s stands %s"
+                        + " m high before it.").formatted(step.id(), metres(to), step.of(), metres(from)))
+                        .from("order of work in the plan"));
+                soils.put(step.id(), new Stage.Soil(from, 0, 0, 0));
+                continue;
+            }
+            checkLift(step, to - from);
+            double placed = lifted.volume(to) - lifted.volume(from);
+            soils.put(step.id(), new Stage.Soil(to, placed, Ramp.on(plan, step.of(), to).map(Ramp::volume).orElse(0.0),
+                    to - from));
+            reached.put(step.of(), to);
+        }
+        return soils;
+    }
+
+    /** A side is placed before the other, so for a while it stands a whole lift higher. */
+    private void checkLift(WorkStep step, double lift) {
+        double allowed = plan.hull(step.of()).flatMap(Hull::cover).map(CoverPlan::lift).orElse(lift);
+        if (lift > allowed + LIFT_ROUNDING) {
+            findings.add(Finding.of("sides-not-level", Finding.Level.WARN, step.id(),
+                    Finding.Figures.of(lift, allowed, "m"), ("Step %s raises the cover of hull %s by %s m at once; one"
+                    + " side can stand that much higher than the other and push the hull. %s m is allowed; take"
+                    + " smaller lifts.").formatted(step.id(), step.of(), metres(lift), metres(allowed)))
+                    .from("lift of the cover in the plan; both sides within about 0.5 m, from memory"));
+        }
+    }
+
+    private Optional<Machine> machine(WorkStep step) {
+        return step.machine().flatMap(id -> plan.machines().stream().filter(m -> m.id().equals(id)).findFirst())
+                .or(() -> Hauler.of(plan, step.of()));
+    }
+
+    private String resource(WorkStep step) {
+        return switch (step.step()) {
+            case LOWER -> CREW;
+            case COVER, PREPARE -> machine(step).map(Machine::id).orElse("");
+            case CLOSE -> "";
+        };
+    }
+
+    /** Hours of the crew or machine hours, empty where they are not known. */
+    private OptionalDouble hours(WorkStep step, Stage.Soil soil) {
+        if (step.step() == WorkStep.Kind.LOWER) {
+            return plan.hull(step.of()).flatMap(Hull::lowering)
+                    .map(g -> OptionalDouble.of(Math.PI / 2 / g.rate() / SECONDS)).orElse(OptionalDouble.empty());
+        }
+        Optional<EarthworksResult> earthworks = input.earthworks();
+        if (step.step() == WorkStep.Kind.CLOSE || earthworks.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        List<Haul> hauls = earthworks.get().hauls().stream().filter(h -> h.to().equals(step.of())
+                || h.from().equals(step.of()) && h.kind() == SoilNeed.Kind.RAMP_REMOVED).toList();
+        double placed = hauls.stream().filter(h -> h.kind() == SoilNeed.Kind.COVER || h.kind() == SoilNeed.Kind.FILL)
+                .mapToDouble(Haul::placed).sum();
+        if (hauls.isEmpty() || hauls.stream().anyMatch(h -> h.machineHours().isEmpty()) || !(placed > 0)) {
+            return OptionalDouble.empty();
+        }
+        double all = hauls.stream().mapToDouble(h -> h.machineHours().orElse(0)).sum();
+        return OptionalDouble.of(step.step() == WorkStep.Kind.COVER ? all * soil.placed() / placed : all);
+    }
+
+    private double days(WorkStep step, OptionalDouble hours) {
+        if (hours.isEmpty()) {
+            return 0;
+        }
+        if (step.step() == WorkStep.Kind.LOWER) {
+            return hours.getAsDouble() / HOURS_A_DAY;
+        }
+        return machine(step).map(m -> hours.getAsDouble() / (m.count() * m.hoursADay() * m.availabilityShare()))
+                .orElse(0.0);
+    }
+
+    private void unfinished(WorkOrder order) {
+        for (Map.Entry<String, LiftedCover> cover : covers.entrySet()) {
+            double reached = order.steps().stream()
+                    .filter(s -> s.step() == WorkStep.Kind.COVER && s.of().equals(cover.getKey()))
+                    .mapToDouble(s -> s.upToHeight().orElse(Double.POSITIVE_INFINITY)).max().orElse(Double.NaN);
+            double top = cover.getValue().top();
+            if (reached < top - LIFT_ROUNDING) {
+                findings.add(Finding.of("cover-not-finished", Finding.Level.WARN, cover.getKey(),
+                        Finding.Figures.of(reached, top, "m"), ("The last lift over hull %s reaches %s m; the cover is"
+                        + " %s m high. Add lifts.").formatted(cover.getKey(), metres(reached), metres(top)))
+                        .from("order of work in the plan"));
+            }
+        }
+    }
+
+    private List<StagesResult.LiftCurve> curves() {
+        List<StagesResult.LiftCurve> curves = new ArrayList<>();
+        covers.forEach((hull, lifted) -> {
+            List<StagesResult.LiftCurve.Point> points = new ArrayList<>();
+            for (int i = 0; i <= CURVE_POINTS; i++) {
+                double height = lifted.top() * i / CURVE_POINTS;
+                points.add(new StagesResult.LiftCurve.Point(height, lifted.volume(height)));
+            }
+            curves.add(new StagesResult.LiftCurve(hull, points));
+        });
+        return curves;
+    }
+
+    private static String metres(double value) {
+        return String.format(Locale.ROOT, "%.2f", value);
+    }
+
+    private static List<ModelNote> notes() {
+        return List.of(new ModelNote("work-schedule", "each step begins when the steps before it are done and its"
+                + " machines are free; one crew lowers one hull at a time", "steps whose hours are known; rigging,"
+                + " closing and waiting for sun are not in it", "hours follow the haul; nothing is added for trouble",
+                ModelNote.Status.COMPUTED, "common practice, no source"),
+                new ModelNote("lifts", "lifts level across the hull and along its bed; soil of a lift is what lies"
+                + " between two levels less the hull", "covers on known ground", "the sum is the cover's own volume;"
+                + " a single lift within about 2 %", ModelNote.Status.COMPUTED, "geometry"),
+                new ModelNote("ramp", "straight ramp of soil at the machine's greatest grade, free-standing",
+                "heights up to the crown", "an upper bound; leaning on the mound saves up to half",
+                ModelNote.Status.COMPUTED, "geometry"));
+    }
+}

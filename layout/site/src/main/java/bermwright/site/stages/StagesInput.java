@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.stages;
+
+import bermwright.site.haulage.EarthworksResult;
+import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the stages of the work are made from.
+ *
+ * @param plan       the plan
+ * @param ground     the ground as the hulls meet it, preparations made
+ * @param covers     the finished covers; hulls without one stay bare
+ * @param earthworks hauls and hours; without them the hours of covering are not known
+ */
+public record StagesInput(Plan plan, ElevationGrid ground, List<PlacedCover> covers,
+        Optional<EarthworksResult> earthworks) {
+    /** Copies the covers. */
+    public StagesInput {
+        covers = List.copyOf(covers);
+    }
+
+    /** The cover of a hull. */
+    Optional<PlacedCover> cover(String hull) {
+        return covers.stream().filter(c -> c.hull().equals(hull)).findFirst();
+    }
+}

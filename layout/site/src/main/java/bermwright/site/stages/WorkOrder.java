@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.stages;
+
+import bermwright.site.finding.Finding;
+import bermwright.site.plan.CoverPlan;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Kept;
+import bermwright.site.plan.Plan;
+import bermwright.site.plan.WorkStep;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * The steps of the work in an order that lets every step come after those it needs.
+ *
+ * <p>Besides what a plan states, a hull lies before it is covered or closed, lifts rise one after another, and ground
+ * is shaped before a hull is laid on it. Steps keep the plan's order where nothing forbids it.
+ *
+ * @param steps    the steps in order
+ * @param before   ids of the steps that must come before each step, stated and implied
+ * @param findings circles, unknown steps and steps that are missing
+ */
+record WorkOrder(List<WorkStep> steps, Map<String, Set<String>> before, List<Finding> findings) {
+    static WorkOrder of(Plan plan, Map<String, Double> coverTops) {
+        List<WorkStep> stated = plan.orderOfWork().isEmpty() ? usual(plan, coverTops) : plan.orderOfWork();
+        List<Finding> findings = new ArrayList<>();
+        Map<String, WorkStep> byId = new LinkedHashMap<>();
+        for (WorkStep step : stated) {
+            if (byId.putIfAbsent(step.id(), step) != null) {
+                findings.add(finding("order-step-twice", Finding.Level.REFUSE, step.id(),
+                        "The order of work has two steps with the id %s.".formatted(step.id())));
+            }
+        }
+        Map<String, Set<String>> before = new LinkedHashMap<>();
+        for (WorkStep step : byId.values()) {
+            before.put(step.id(), before(plan, byId, step, findings));
+        }
+        targets(plan, byId, findings);
+        return new WorkOrder(sorted(byId, before, findings), before, findings);
+    }
+
+    /** The usual order where the plan states none: shape the ground, then lower and cover hull after hull. */
+    private static List<WorkStep> usual(Plan plan, Map<String, Double> coverTops) {
+        List<WorkStep> steps = new ArrayList<>();
+        plan.preparations().forEach(p -> steps.add(new WorkStep("prepare " + p.id(), WorkStep.Kind.PREPARE, p.id(),
+                OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(), List.of(), Kept.NOTHING)));
+        for (Hull hull : plan.hulls()) {
+            if (hull.arrival() == Hull.Arrival.LOWERED) {
+                steps.add(new WorkStep("lower " + hull.id(), WorkStep.Kind.LOWER, hull.id(), OptionalInt.empty(),
+                        OptionalDouble.empty(), Optional.empty(), List.of(), Kept.NOTHING));
+            }
+        }
+        for (Hull hull : plan.hulls()) {
+            double lift = hull.cover().map(CoverPlan::lift).orElse(1.0);
+            double top = coverTops.getOrDefault(hull.id(), 0.0);
+            int lifts = (int) Math.ceil(top / lift - 1e-9);
+            for (int i = 1; i <= lifts; i++) {
+                steps.add(new WorkStep("cover %s lift %d".formatted(hull.id(), i), WorkStep.Kind.COVER, hull.id(),
+                        OptionalInt.of(i), OptionalDouble.of(Math.min(top, i * lift)), Optional.empty(), List.of(),
+                        Kept.NOTHING));
+            }
+        }
+        return steps;
+    }
+
+    private static Set<String> before(Plan plan, Map<String, WorkStep> byId, WorkStep step, List<Finding> findings) {
+        Set<String> before = new LinkedHashSet<>();
+        for (String id : step.after()) {
+            if (byId.containsKey(id)) {
+                before.add(id);
+            } else {
+                findings.add(finding("order-unknown-step", Finding.Level.REFUSE, step.id(),
+                        "Step %s comes after step %s, but there is no such step.".formatted(step.id(), id)));
+            }
+        }
+        for (WorkStep other : byId.values()) {
+            if (!other.id().equals(step.id()) && comesBefore(plan, other, step)) {
+                before.add(other.id());
+            }
+        }
+        return before;
+    }
+
+    private static boolean comesBefore(Plan plan, WorkStep first, WorkStep then) {
+        boolean same = first.of().equals(then.of());
+        boolean soil = then.step() == WorkStep.Kind.COVER || then.step() == WorkStep.Kind.CLOSE;
+        if (same && soil && first.step() == WorkStep.Kind.LOWER) {
+            return true;
+        }
+        if (same && then.step() == WorkStep.Kind.COVER && first.step() == WorkStep.Kind.COVER) {
+            return rank(first) < rank(then);
+        }
+        return first.step() == WorkStep.Kind.PREPARE && then.step() == WorkStep.Kind.LOWER
+                && plan.hull(then.of()).isPresent() && isBed(plan, first.of(), then.of());
+    }
+
+    private static double rank(WorkStep step) {
+        return step.lift().isPresent() ? step.lift().getAsInt() : step.upToHeight().orElse(Double.MAX_VALUE);
+    }
+
+    /** Whether a preparation lies where a hull stands or lies. */
+    private static boolean isBed(Plan plan, String preparation, String hullId) {
+        Hull hull = plan.hull(hullId).orElseThrow();
+        return plan.preparations().stream().filter(p -> p.id().equals(preparation))
+                .anyMatch(p -> p.area().contains(hull.baseCentre()) || p.area().contains(
+                        hull.lyingBase().moved(hull.layDownAzimuth(), hull.length() / 2, 0)));
+    }
+
+    private static void targets(Plan plan, Map<String, WorkStep> byId, List<Finding> findings) {
+        Set<String> known = new LinkedHashSet<>();
+        plan.hulls().forEach(h -> known.add(h.id()));
+        plan.preparations().forEach(p -> known.add(p.id()));
+        byId.values().stream().filter(s -> !known.contains(s.of())).forEach(s -> findings.add(
+                finding("order-unknown-object", Finding.Level.REFUSE, s.id(),
+                        "Step %s is about %s, but the plan has no such hull or preparation."
+                                .formatted(s.id(), s.of()))));
+        byId.values().stream().filter(s -> s.machine().isPresent() && plan.machines().stream()
+                .noneMatch(m -> m.id().equals(s.machine().get()))).forEach(s -> findings.add(
+                        finding("order-unknown-machine", Finding.Level.REFUSE, s.id(),
+                                "Step %s is done by machine %s, but the plan has no such machine."
+                                        .formatted(s.id(), s.machine().get()))));
+        for (Hull hull : plan.hulls()) {
+            boolean covered = byId.values().stream()
+                    .anyMatch(s -> s.step() == WorkStep.Kind.COVER && s.of().equals(hull.id()));
+            boolean lowered = byId.values().stream()
+                    .anyMatch(s -> s.step() == WorkStep.Kind.LOWER && s.of().equals(hull.id()));
+            if (hull.cover().isPresent() && !covered) {
+                findings.add(finding("order-missing-step", Finding.Level.WARN, hull.id(),
+                        "Hull %s has a cover, but no step of the work places it.".formatted(hull.id())));
+            }
+            if (hull.arrival() == Hull.Arrival.LOWERED && !lowered) {
+                findings.add(finding("order-missing-step", Finding.Level.WARN, hull.id(),
+                        "Hull %s is to be lowered, but no step of the work does it.".formatted(hull.id())));
+            }
+        }
+    }
+
+    /** Takes, time and again, the first step in the plan's order whose needs are done. */
+    private static List<WorkStep> sorted(Map<String, WorkStep> byId, Map<String, Set<String>> before,
+            List<Finding> findings) {
+        List<WorkStep> sorted = new ArrayList<>();
+        Set<String> done = new LinkedHashSet<>();
+        List<WorkStep> left = new ArrayList<>(byId.values());
+        while (!left.isEmpty()) {
+            Optional<WorkStep> next = left.stream().filter(s -> done.containsAll(before.get(s.id()))).findFirst();
+            if (next.isEmpty()) {
+                List<String> circle = circle(left, before);
+                findings.add(finding("order-circle", Finding.Level.REFUSE, circle.get(0),
+                        "The steps %s wait for each other in a circle; none of them can begin."
+                                .formatted(String.join(", ", circle))));
+                break;
+            }
+            sorted.add(next.get());
+            done.add(next.get().id());
+            left.remove(next.get());
+        }
+        return sorted;
+    }
+
+    private static List<String> circle(List<WorkStep> left, Map<String, Set<String>> before) {
+        Set<String> open = new LinkedHashSet<>();
+        left.forEach(s -> open.add(s.id()));
+        List<String> walked = new ArrayList<>();
+        String at = left.get(0).id();
+        while (!walked.contains(at)) {
+            walked.add(at);
+            at = before.get(at).stream().filter(open::contains).findFirst().orElseThrow();
+        }
+        return walked.subList(walked.indexOf(at), walked.size());
+    }
+
+    private static Finding finding(String rule, Finding.Level level, String subject, String text) {
+        return Finding.of(rule, level, subject, Finding.Figures.NONE, text).from("order of work in the plan");
+    }
+}
