@@ -37,7 +37,7 @@ public record Haul(String from, String to, SoilNeed.Kind kind, String machine, d
     Haul back() {
         List<Point> returned = new ArrayList<>(way);
         Collections.reverse(returned);
-        return new Haul(to, from, SoilNeed.Kind.RAMP_REMOVED, machine, mass, bank, loose, placed, distance, climb, loads,
-                machineHours, energy, returned);
+        return new Haul(to, from, SoilNeed.Kind.RAMP_REMOVED, machine, mass, bank, loose, placed, distance, climb,
+                loads, machineHours, energy, returned);
     }
 }

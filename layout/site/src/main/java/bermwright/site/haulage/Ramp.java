@@ -8,8 +8,8 @@ import java.util.Optional;
 /**
  * A ramp of soil up to a height, straight, free-standing and at a machine's grade.
  *
- * <p>V = w h&#178; / (2 tan g) + h&#179; / (3 tan g tan b): a wedge under the roadway and a slope to either side. Leaning
- * it against the mound saves soil; that is left out, so the volume is an upper bound.
+ * <p>V = w h&#178; / (2 tan g) + h&#179; / (3 tan g tan b): a wedge under the roadway and a slope to either side.
+ * Leaning it against the mound saves soil; that is left out, so the volume is an upper bound.
  *
  * @param height    height it climbs (m), zero or more
  * @param width     width of the roadway (m), above zero

@@ -10,7 +10,6 @@ import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.BorrowGround;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Pivot;
 import bermwright.site.plan.Preparation;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
