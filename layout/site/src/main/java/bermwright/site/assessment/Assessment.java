@@ -6,6 +6,7 @@ import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.finding.Finding;
 import bermwright.site.footprint.SiteShapes;
+import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.plan.Plan;
 import java.util.List;
 import java.util.Optional;
@@ -24,10 +25,11 @@ import java.util.Optional;
  * @param shapes   the site as outlines, with the covers' toes
  * @param cover    the mound over all hulls; empty where the plan has no hull
  * @param dose     dose at every station and in the open; empty where it was not asked for
+ * @param earthworks soil to be moved, from where to where, with what and how long
  */
 public record Assessment(Plan plan, String planName, String version, SiteGround ground, List<String> cautions,
         List<ModelNote> models, List<Finding> findings, List<HullAssessment> hulls, SiteShapes shapes,
-        Optional<SiteCover> cover, Optional<SiteDose> dose) {
+        Optional<SiteCover> cover, Optional<SiteDose> dose, Optional<EarthworksResult> earthworks) {
     /** Copies the lists. */
     public Assessment {
         cautions = List.copyOf(cautions);

@@ -6,13 +6,18 @@ import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.foundation.Ring;
 import bermwright.shielding.dose.Responses;
+import bermwright.site.burial.HullBurial;
 import bermwright.site.clearance.Clearance;
 import bermwright.site.exposure.DoseSources;
+import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
-import bermwright.site.exposure.StationDose;
 import bermwright.site.finding.Finding;
 import bermwright.site.footprint.SiteShapes;
+import bermwright.site.haulage.Earthworks;
+import bermwright.site.haulage.EarthworksInput;
+import bermwright.site.haulage.EarthworksResult;
+import bermwright.site.haulage.SoilNeed;
 import bermwright.site.laydown.Laydown;
 import bermwright.site.laydown.LaydownOfHull;
 import bermwright.site.plan.Hull;
@@ -74,32 +79,59 @@ public final class Assessments {
         progress.check();
         progress.report(0.35, "counting the dose");
         SiteDose dose = SiteDose.of(plan, cover, new DoseSources(responses, ground.directory()),
-                progress.part(0.35, 0.9));
+                progress.part(0.35, 0.8));
+        progress.check();
+        progress.report(0.8, "feeding the covers with soil");
+        EarthworksResult earthworks = Earthworks.of(new EarthworksInput(plan, natural, needs(plan, cover), List.of(),
+                EarthworksInput.Objective.MACHINE_HOURS), progress.part(0.8, 0.98));
+        List<HullBurial> burials = HullBurial.of(plan, cover);
         List<Finding> findings = new ArrayList<>();
         laydowns.forEach(l -> findings.addAll(l.findings()));
         findings.addAll(clearance);
         findings.addAll(cover.findings());
         findings.addAll(dose.findings());
+        findings.addAll(earthworks.findings());
+        burials.forEach(b -> findings.addAll(b.findings()));
         List<ModelNote> models = new ArrayList<>();
         laydowns.forEach(l -> models.addAll(l.notes()));
         models.addAll(dose.models());
+        models.addAll(earthworks.notes());
         progress.report(1, "done");
+        Parts parts = new Parts(laydowns, cover, dose, burials);
         return new Assessment(plan, planName, Version.text(), ground, Cautions.all(), each(models),
-                worstFirst(findings), hulls(plan, natural, laydowns, cover, dose), shapes, Optional.of(cover),
-                Optional.of(dose));
+                worstFirst(findings), hulls(plan, natural, parts), shapes, Optional.of(cover), Optional.of(dose),
+                Optional.of(earthworks));
     }
 
-    private static List<HullAssessment> hulls(Plan plan, ElevationGrid ground, List<Laydown> laydowns,
-            SiteCover cover, SiteDose dose) {
-        Map<String, Laydown> byHull = new HashMap<>();
-        laydowns.forEach(l -> byHull.putIfAbsent(l.hull(), l));
+    private record Parts(List<Laydown> laydowns, SiteCover cover, SiteDose dose, List<HullBurial> burials) {
+    }
+
+    private static List<HullAssessment> hulls(Plan plan, ElevationGrid ground, Parts parts) {
         List<HullAssessment> hulls = new ArrayList<>();
         for (Hull hull : plan.hulls()) {
-            List<StationDose> stations = dose.stations().stream().filter(s -> s.hull().equals(hull.id())).toList();
+            String id = hull.id();
             hulls.add(new HullAssessment(hull, LyingPose.of(hull, ground),
-                    Optional.ofNullable(byHull.get(hull.id())), cover.hull(hull.id()), stations));
+                    parts.laydowns.stream().filter(l -> l.hull().equals(id)).findFirst(), parts.cover.hull(id),
+                    parts.dose.stations().stream().filter(s -> s.hull().equals(id)).toList(),
+                    parts.burials.stream().filter(b -> b.id().equals(id)).findFirst()));
         }
         return hulls;
+    }
+
+    /** The soil that the covers want. */
+    static List<SoilNeed> needs(Plan plan, SiteCover cover) {
+        Map<String, List<Ring>> toes = toes(plan, cover);
+        List<SoilNeed> needs = new ArrayList<>();
+        for (HullCover one : cover.hulls()) {
+            Optional<Hull> hull = plan.hull(one.id());
+            if (hull.isPresent() && one.volume() > 0) {
+                List<Ring> outlines = toes.getOrDefault(one.id(),
+                        List.of(LyingPose.footprint(hull.get(), cover.natural().metreScale())));
+                needs.add(new SoilNeed(one.id(), SoilNeed.Kind.COVER, one.volume(), one.placedMass() / one.volume(),
+                        outlines));
+            }
+        }
+        return needs;
     }
 
     /** The toes of the mound by hull: those around the middle of the lying hull. */
