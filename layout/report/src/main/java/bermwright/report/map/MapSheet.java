@@ -183,8 +183,11 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
         items.stream().map(MapItem::style).distinct().forEach(style -> style.define(svg));
         for (MapItem item : items) {
             List<Dot> dots = item.places().stream().map(this::paper).toList();
-            if (item instanceof MapItem.Area) {
+            if (item instanceof MapItem.Area area) {
                 svg.outline(dots, item.style().attributes(svg, true));
+                if (item.style().isMark()) {
+                    item.style().mark(svg, paper(area.ring().centre()));
+                }
             } else if (item instanceof MapItem.Line) {
                 svg.curve(dots, item.style().attributes(svg, false));
             } else if (item instanceof MapItem.Spot) {

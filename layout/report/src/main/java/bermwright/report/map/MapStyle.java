@@ -27,6 +27,8 @@ public enum MapStyle {
     HAUL_WAY("haul way", Look.line(Ink.GREEN, 2.4, "9 5")),
     /** Where jets reach the ground. */
     PLUME("reach of jets", Look.line(Ink.RED, 1.2, "1 4")),
+    /** The soil in front of an anchor that holds it. */
+    ANCHOR_SOIL("soil that holds an anchor", Look.line("#7a4a00", 1.0, "2 2")),
     /** Where a falling pole may lie. */
     FALL_ZONE("fall zone of a pole", Look.line(Ink.DARK_GREY, 1.1, "6 2 1 2")),
     /** Where a parting line may lash. */

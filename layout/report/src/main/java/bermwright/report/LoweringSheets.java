@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report;
+
+import bermwright.lowering.sequence.HoldPoint;
+import bermwright.lowering.sequence.LoweringResult;
+import bermwright.lowering.sequence.PartCheck;
+import bermwright.lowering.sequence.TiltState;
+import bermwright.report.drawing.Chart;
+import bermwright.report.drawing.Dot;
+import bermwright.report.drawing.Drawing;
+import bermwright.report.drawing.Ink;
+import bermwright.report.page.Table;
+import bermwright.report.page.Table.Column;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.LoweringGear;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/** The drawings and tables of a hull's lowering, also for the editor. */
+public final class LoweringSheets {
+    private static final double KILO = 1000;
+    /** Rows of the tilt table stand this far apart in pages (rad); the file holds all tilts. */
+    private static final double PAGE_STEP = Math.toRadians(5);
+
+    private LoweringSheets() {
+    }
+
+    /**
+     * Tension against tilt: full balance, hand balance and pull-over, with the ratings.
+     *
+     * @param hull   the hull
+     * @param result its lowering
+     * @return the drawing
+     */
+    public static Drawing tension(Hull hull, LoweringResult result) {
+        List<Chart.Curve> curves = new ArrayList<>();
+        curves.add(new Chart.Curve("all lowering lines, full moment balance", curve(result, t -> t.lineTotal() > 0
+                ? t.lineTotal() : Double.NaN), Ink.of(0)));
+        curves.add(new Chart.Curve("all lowering lines, hand balance", curve(result, t -> t.lineTotal() > 0
+                ? t.handBalance().orElse(Double.NaN) : Double.NaN), Ink.of(1)));
+        if (result.greatestPullOver() > 0) {
+            curves.add(new Chart.Curve("pull-over line", curve(result, t -> t.pullOver() > 0 ? t.pullOver()
+                    : Double.NaN), Ink.of(2)));
+        }
+        curves.add(new Chart.Curve("one lowering line, with its spread", curve(result, t -> t.lineEach() > 0
+                ? t.lineEach() : Double.NaN), Ink.of(4)));
+        List<Chart.Mark> limits = new ArrayList<>();
+        hull.lowering().flatMap(LoweringGear::lines).ifPresent(lines -> lines.winch().ratingEach().ifPresent(rating ->
+                limits.add(new Chart.Mark("rating of one winch", rating / KILO, "kN"))));
+        hull.lowering().flatMap(LoweringGear::pullOver).ifPresent(line -> line.winchRating().ifPresent(rating ->
+                limits.add(new Chart.Mark("rating of the pull-over winch", rating / KILO, "kN"))));
+        return new Chart(Drawing.name("tension", hull.id()), "Hull " + hull.id() + ": pull of the lines against tilt",
+                "tilt from standing (°)", "pull (kN)", curves, limits, marks(result), Chart.Scale.LINEAR).drawing();
+    }
+
+    /**
+     * What the ground does to the pivot, and the poles' thrust, against tilt.
+     *
+     * @param hull   the hull
+     * @param result its lowering
+     * @return the drawing
+     */
+    public static Drawing reactions(Hull hull, LoweringResult result) {
+        List<Chart.Curve> curves = new ArrayList<>(List.of(
+                new Chart.Curve("pivot, square to the ground", curve(result, TiltState::pivotUp), Ink.of(0)),
+                new Chart.Curve("pivot, along the ground (positive: pushed back)", curve(result, TiltState::pivotAlong),
+                        Ink.of(1)),
+                new Chart.Curve("hold needed beyond friction", curve(result, TiltState::holdNeeded), Ink.of(3))));
+        if (result.tilts().stream().anyMatch(t -> t.poleEach() > 0)) {
+            curves.add(new Chart.Curve("thrust of one pole", curve(result, TiltState::poleEach), Ink.of(2)));
+        }
+        return new Chart(Drawing.name("pivot", hull.id()), "Hull " + hull.id() + ": pivot and poles against tilt",
+                "tilt from standing (°)", "force (kN)", curves, List.of(), marks(result), Chart.Scale.LINEAR).drawing();
+    }
+
+    private static List<Chart.Mark> marks(LoweringResult result) {
+        return List.of(new Chart.Mark("balance", Math.toDegrees(result.balanceTilt()), "°"),
+                new Chart.Mark("hand-over", Math.toDegrees(result.handOverTilt()), "°"));
+    }
+
+    private static List<Dot> curve(LoweringResult result, ToDoubleFunction<TiltState> force) {
+        return result.tilts().stream().map(t -> new Dot(Math.toDegrees(t.tilt()), force.applyAsDouble(t) / KILO))
+                .toList();
+    }
+
+    /** All forces, tilt by tilt, for the file. */
+    static Table tilts(String hull, LoweringResult result) {
+        return tilts(hull, result.tilts(), "all tilts");
+    }
+
+    /** The tilts that a page shows: every five degrees, balance, hand-over, the hardest pull, and at rest. */
+    static Table shownTilts(String hull, LoweringResult result) {
+        List<TiltState> shown = new ArrayList<>();
+        List<TiltState> all = result.tilts();
+        for (int i = 0; i < all.size(); i++) {
+            double tilt = all.get(i).tilt();
+            double next = i + 1 < all.size() ? all.get(i + 1).tilt() : tilt;
+            boolean step = Math.abs(tilt / PAGE_STEP - Math.rint(tilt / PAGE_STEP)) < 1e-6;
+            boolean hardest = Math.abs(tilt - result.atTilt()) < 1e-9;
+            boolean turns = tilt <= result.balanceTilt() && next > result.balanceTilt()
+                    || tilt <= result.handOverTilt() && next > result.handOverTilt();
+            if (step || hardest || turns || i == all.size() - 1) {
+                shown.add(all.get(i));
+            }
+        }
+        return tilts(hull, shown, "every 5° and the tilts that matter; the file holds all");
+    }
+
+    private static Table tilts(String hull, List<TiltState> tilts, String which) {
+        List<Column> columns = List.of(Column.number("tilt_deg", "tilt (°)"),
+                Column.number("line_total_kN", "all lines, full balance (kN)"),
+                Column.number("line_each_kN", "one line with spread (kN)"),
+                Column.number("hand_balance_kN", "hand balance (kN)"),
+                Column.number("pull_over_kN", "pull-over (kN)"),
+                Column.number("pivot_up_kN", "pivot, square to ground (kN)"),
+                Column.number("pivot_along_kN", "pivot, along ground (kN)"),
+                Column.number("hold_needed_kN", "hold needed (kN)"),
+                Column.number("pole_each_kN", "one pole (kN)"),
+                Column.number("lever_m", "lever (m)"),
+                Column.number("line_angle_deg", "line to ground (°)"));
+        List<List<String>> rows = tilts.stream().map(t -> List.of(Words.degrees(t.tilt()),
+                Words.kilonewtons(t.lineTotal()), Words.kilonewtons(t.lineEach()), hand(t.handBalance()),
+                Words.kilonewtons(t.pullOver()), Words.kilonewtons(t.pivotUp()), Words.kilonewtons(t.pivotAlong()),
+                Words.kilonewtons(t.holdNeeded()), Words.kilonewtons(t.poleEach()), Words.fixed(t.lever(), 2),
+                Words.degrees(t.lineAngle()))).toList();
+        return new Table(Drawing.name("lowering", hull), "Hull " + hull + ": forces by tilt, " + which, columns, rows);
+    }
+
+    private static String hand(OptionalDouble force) {
+        return force.isPresent() ? Words.kilonewtons(force.getAsDouble()) : "";
+    }
+
+    /** Every part against what it is asked, the least margin first. */
+    static Table checks(String hull, LoweringResult result) {
+        List<List<String>> rows = new ArrayList<>();
+        for (PartCheck check : result.checks()) {
+            rows.add(List.of(check.part(), check.load(), Words.fixed(inTable(check.demand(), check.unit()), 2),
+                    Words.fixed(inTable(check.capacity(), check.unit()), 2), unit(check.unit()),
+                    Words.fixed(check.factor(), 2), Words.fixed(check.required(), 2), check.holds() ? "holds" : "FAILS",
+                    Words.degrees(check.tilt()), check.source()));
+        }
+        return new Table(Drawing.name("parts", hull), "Hull " + hull + ": every part at its worst tilt, least margin"
+                + " first", List.of(Column.words("part", "part"), Column.words("load", "loaded by"),
+                Column.number("demand", "asked"), Column.number("capacity", "bears"), Column.words("unit", "unit"),
+                Column.number("factor", "factor"), Column.number("required_factor", "wanted"),
+                Column.words("verdict", "verdict"), Column.number("tilt_deg", "at tilt (°)"),
+                Column.words("source", "source")), rows);
+    }
+
+    private static double inTable(double value, String unit) {
+        return switch (unit) {
+            case "N", "Pa", "J", "W" -> value / KILO;
+            default -> value;
+        };
+    }
+
+    private static String unit(String unit) {
+        return switch (unit) {
+            case "N", "Pa", "J", "W" -> "k" + unit;
+            default -> unit;
+        };
+    }
+
+    /** Where to stop and check. */
+    static Table holdPoints(String hull, LoweringResult result) {
+        List<List<String>> rows = new ArrayList<>();
+        for (HoldPoint point : result.holdPoints()) {
+            rows.add(List.of(Integer.toString(rows.size() + 1), Words.degrees(point.tilt()), point.check(), ""));
+        }
+        return new Table(Drawing.name("hold-points", hull), "Hull " + hull + ": hold points, to be signed", List.of(
+                Column.number("number", "no."), Column.number("tilt_deg", "tilt (°)"),
+                Column.words("check", "stop and check"), Column.words("signed", "signed")), rows);
+    }
+
+    /** Which balance is higher, in words with figures. */
+    static String balances(LoweringResult result) {
+        Optional<String> hand = result.balances().hand().isPresent() ? Optional.of(Words.said(
+                result.balances().hand().getAsDouble() / KILO, "kN")) : Optional.empty();
+        return "With the hull lying, all lines together pull " + Words.said(result.balances().full() / KILO, "kN")
+                + " by the full moment balance" + hand.map(h -> " and " + h + " by the hand balance").orElse("")
+                + ". " + result.balances().words();
+    }
+}
