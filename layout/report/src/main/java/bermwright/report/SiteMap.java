@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report;
+
+import bermwright.foundation.Point;
+import bermwright.report.map.MapItem;
+import bermwright.report.map.MapStyle;
+import bermwright.site.footprint.HatchPlace;
+import bermwright.site.footprint.HullShapes;
+import bermwright.site.footprint.Shape;
+import bermwright.site.footprint.ShapeKind;
+import bermwright.site.footprint.SiteShapes;
+import bermwright.site.plan.Hatch;
+import bermwright.site.plan.Hull;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The outlines of a site as things on the plan drawing, also for the editor. */
+public final class SiteMap {
+    private SiteMap() {
+    }
+
+    /**
+     * Everything on the site.
+     *
+     * @param shapes   the outlines
+     * @param detailed whether gear carries its words too, for a sheet that shows one hull
+     * @return the things to draw
+     */
+    public static List<MapItem> items(SiteShapes shapes, boolean detailed) {
+        List<MapItem> items = new ArrayList<>();
+        for (Shape shape : shapes.all()) {
+            items.add(new MapItem.Area(style(shape), label(shape, detailed), shape.outline()));
+        }
+        for (HullShapes hull : shapes.hulls()) {
+            points(shapes, hull.hull(), detailed, items);
+        }
+        return items;
+    }
+
+    private static void points(SiteShapes shapes, Hull hull, boolean detailed, List<MapItem> items) {
+        double scale = shapes.metreScale();
+        if (hull.arrival() == Hull.Arrival.LOWERED) {
+            double half = hull.radius() / scale;
+            Point pivot = hull.baseCentre().moved(hull.layDownAzimuth(), hull.pivotAhead() / scale, 0);
+            items.add(new MapItem.Line(MapStyle.PIVOT, "", List.of(pivot.moved(hull.layDownAzimuth(), 0, half),
+                    pivot.moved(hull.layDownAzimuth(), 0, -half))));
+        }
+        for (Hatch hatch : hull.hatches()) {
+            HatchPlace.of(shapes.plan(), hull.id() + "/" + hatch.id(), scale).ifPresent(place ->
+                    items.add(new MapItem.Spot(MapStyle.HATCH, detailed ? "hatch " + hatch.id() : "", place)));
+        }
+        if (detailed && hull.arrival() != Hull.Arrival.STAYS_UPRIGHT) {
+            hull.stations().forEach(s -> items.add(new MapItem.Spot(MapStyle.STATION, s.id(), hull.baseCentre()
+                    .moved(hull.layDownAzimuth(), (hull.pivotAhead() + s.along()) / scale, s.across() / scale))));
+        }
+    }
+
+    /**
+     * How an outline looks.
+     *
+     * @param shape the outline
+     * @return the style
+     */
+    public static MapStyle style(Shape shape) {
+        return switch (shape.kind()) {
+            case STANDING -> MapStyle.STANDING_HULL;
+            case LYING -> MapStyle.LYING_HULL;
+            case SWEEP -> MapStyle.SWEEP;
+            case LANDING -> MapStyle.DISPERSION;
+            case LINE -> shape.part().startsWith("pull-over") ? MapStyle.PULL_OVER : MapStyle.LOWERING_LINE;
+            case STAY -> MapStyle.STAY;
+            case POLE_FOOT -> MapStyle.POLE_FOOT;
+            case POLE_FALL_ZONE -> MapStyle.FALL_ZONE;
+            case ANCHOR -> MapStyle.ANCHOR;
+            case ANCHOR_SOIL -> MapStyle.ANCHOR_SOIL;
+            case WINCH -> MapStyle.WINCH;
+            case SNAP_BACK -> MapStyle.SNAP_BACK;
+            case THRUSTER_PLUME, LANDING_PLUME -> MapStyle.PLUME;
+            case COVER_TOE -> MapStyle.COVER_TOE;
+            case TUNNEL -> MapStyle.TUNNEL;
+            case WALL -> MapStyle.WALL;
+            case CORRIDOR -> MapStyle.CORRIDOR;
+            case KEEP_OUT -> MapStyle.KEEP_OUT;
+            case PAD -> MapStyle.PAD;
+            case PAD_STAND_OFF -> MapStyle.STAND_OFF;
+            case PREPARATION -> MapStyle.PREPARATION;
+            case BORROW -> MapStyle.BORROW;
+            case STOCKPILE -> MapStyle.STOCKPILE;
+        };
+    }
+
+    private static String label(Shape shape, boolean detailed) {
+        return switch (shape.kind()) {
+            case LYING -> "hull " + shape.subject();
+            case KEEP_OUT, PAD, CORRIDOR, BORROW, STOCKPILE, PREPARATION, TUNNEL, WALL -> shape.subject();
+            case ANCHOR, WINCH, POLE_FOOT -> detailed ? shape.kind().word() + ", " + shape.part() : "";
+            default -> "";
+        };
+    }
+
+    /**
+     * The places around which a sheet of one hull is drawn: the hull, its sweep and its gear, without far plumes.
+     *
+     * @param hull the hull's outlines
+     * @return the places
+     */
+    static List<Point> around(HullShapes hull) {
+        return hull.shapes().stream().filter(s -> s.kind() != ShapeKind.LANDING_PLUME
+                && s.kind() != ShapeKind.THRUSTER_PLUME && s.kind() != ShapeKind.SNAP_BACK
+                && s.kind() != ShapeKind.POLE_FALL_ZONE).flatMap(s -> s.outline().corners().stream()).toList();
+    }
+}
