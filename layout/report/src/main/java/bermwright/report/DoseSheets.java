@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report;
+
+import bermwright.foundation.Azimuth;
+import bermwright.report.drawing.Bars;
+import bermwright.report.drawing.Chart;
+import bermwright.report.drawing.Classes;
+import bermwright.report.drawing.Drawing;
+import bermwright.report.page.Table;
+import bermwright.report.page.Table.Column;
+import bermwright.report.section.SkyPictures;
+import bermwright.shielding.fold.SkyPicture;
+import bermwright.site.exposure.CrewDose;
+import bermwright.site.exposure.SiteDose;
+import bermwright.site.exposure.StationDose;
+import bermwright.site.plan.ExposurePlan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The drawings and tables of the dose at the stations, also for the editor.
+ *
+ * @param exposure the stay and its limits
+ * @param dose     the doses
+ */
+public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
+    private static final double MILLI = 1000;
+    private static final Classes SKY = new Classes(List.of(50.0, 100.0, 200.0, 400.0, 700.0, 1000.0), "g/cm²");
+
+    /**
+     * Dose by station and source for somebody who spends the whole stay and the event there, with the crew's own above.
+     *
+     * @return the drawing
+     */
+    public Drawing stations() {
+        List<Bars.Bar> bars = new ArrayList<>();
+        for (StationDose station : dose.stations()) {
+            StationDose.Spread all = station.covered();
+            bars.add(new Bars.Bar(name(station), List.of(station.parts().cosmic() * MILLI,
+                    station.parts().event() * MILLI, station.parts().groundReturn() * MILLI), all.low() * MILLI,
+                    all.high() * MILLI, figures(all) + (Double.isNaN(station.upright()) ? ""
+                    : "; upright, bare: " + Drawing.figure(station.upright() * MILLI, 3))));
+        }
+        return new Bars("dose-by-station", "Dose at each station alone, " + stay(), StationDose.QUANTITY + " (mSv)",
+                List.of("cosmic rays from the sky", "solar particle event from the sky", "ground return"), bars,
+                List.of()).drawing();
+    }
+
+    /**
+     * The crew and each station alone against one limit.
+     *
+     * @param number number of the limit in the plan (1), 0 for the first
+     * @return the drawing
+     */
+    public Drawing against(int number) {
+        ExposurePlan.Limit limit = exposure.limits().get(number);
+        List<Bars.Bar> bars = new ArrayList<>();
+        crew().ifPresent(crew -> bars.add(bar("crew, sharing time as planned", crew.against(limit))));
+        dose.stations().forEach(station -> bars.add(bar(name(station) + " alone",
+                CrewDose.alone(exposure, station, limit))));
+        return new Bars("dose-limit-" + (number + 1), "Against the limit on " + words(limit), limit.quantity()
+                + " (mSv)", List.of("dose that this limit counts"), bars,
+                List.of(new Chart.Mark("limit", limit.limit() * MILLI, "mSv"))).drawing();
+    }
+
+    /**
+     * The sky as the stations of a hull see it through skin and soil.
+     *
+     * @param hull the hull's id
+     * @return the drawing; empty where the hull has no station with a dose
+     */
+    public Optional<Drawing> sky(String hull) {
+        List<SkyPictures.View> views = dose.stations().stream().filter(s -> s.hull().equals(hull))
+                .map(DoseSheets::view).toList();
+        return views.isEmpty() ? Optional.empty() : Optional.of(new SkyPictures(Drawing.name("sky", hull), "Hull "
+                + hull + ": areal density between each station and the sky, skin counted as soil", views, SKY)
+                .drawing());
+    }
+
+    private static SkyPictures.View view(StationDose station) {
+        StationDose.Seen seen = station.seen();
+        SkyPicture picture = seen.picture();
+        return new SkyPictures.View(station.station(), (azimuth, elevation) -> {
+            int sector = (int) Math.min(picture.sectors() - 1, azimuth / (2 * Math.PI) * picture.sectors());
+            int band = (int) Math.min(picture.bands() - 1, Math.sin(elevation) * picture.bands());
+            return picture.arealDensity(sector, band) / 10;
+        }, new Azimuth(seen.worst().azimuth()), Math.asin(seen.worst().sine()), seen.leastArealDensity() / 10);
+    }
+
+    /** Dose of people who share their time as planned; empty where no station has a dose. */
+    Optional<CrewDose> crew() {
+        return dose.stations().isEmpty() ? Optional.empty()
+                : Optional.of(CrewDose.of(exposure, dose.stations(), dose.outside()));
+    }
+
+    /** Dose by station, as in the file. */
+    Table table() {
+        List<List<String>> rows = new ArrayList<>();
+        for (StationDose s : dose.stations()) {
+            rows.add(List.of(s.hull(), s.station(), s.stormShelter() ? "yes" : "no",
+                    Words.fixed(s.occupancyShare(), 2), Words.millisieverts(s.upright()),
+                    Words.millisieverts(s.covered().best()), Words.millisieverts(s.covered().low()),
+                    Words.millisieverts(s.covered().high()), Words.fixed(100 * s.reduction(), 1),
+                    Words.millisieverts(s.parts().cosmic()), Words.millisieverts(s.parts().event()),
+                    Words.millisieverts(s.parts().groundReturn()),
+                    Words.gramsOnCentimetre(s.seen().leastArealDensity()),
+                    Words.gramsOnCentimetre(s.seen().medianArealDensity()),
+                    Words.fixed(100 * s.seen().shareBeyondTable(), 2)));
+        }
+        return new Table("dose-by-station", "Dose at each station alone, " + stay(), List.of(
+                Column.words("hull", "hull"), Column.words("station", "station"),
+                Column.words("storm_shelter", "storm shelter"), Column.number("occupancy_share_1", "share of time"),
+                Column.number("upright_mSv", "upright, bare (mSv)"), Column.number("covered_mSv", "covered, best (mSv)"),
+                Column.number("low_mSv", "low, 16th percentile (mSv)"),
+                Column.number("high_mSv", "high, 84th percentile (mSv)"),
+                Column.number("reduction_percent", "less than upright (%)"),
+                Column.number("cosmic_mSv", "cosmic rays (mSv)"), Column.number("event_mSv", "event (mSv)"),
+                Column.number("ground_return_mSv", "ground return (mSv)"),
+                Column.number("least_areal_density_g_cm2", "thinnest way out (g/cm²)"),
+                Column.number("median_areal_density_g_cm2", "half the sky below (g/cm²)"),
+                Column.number("beyond_table_percent", "from beyond the table (%)")), rows);
+    }
+
+    /** Each limit against the crew and each station. */
+    Table limits() {
+        List<List<String>> rows = new ArrayList<>();
+        for (ExposurePlan.Limit limit : exposure.limits()) {
+            crew().ifPresent(crew -> rows.add(row(limit, "crew, sharing time as planned", crew.against(limit))));
+            dose.stations().forEach(s -> rows.add(row(limit, name(s) + " alone",
+                    CrewDose.alone(exposure, s, limit))));
+        }
+        return new Table("dose-limits", "Every limit, for the crew and for each station alone", List.of(
+                Column.words("limit", "limit on"), Column.number("limit_mSv", "limit (mSv)"),
+                Column.words("who", "who"), Column.number("best_mSv", "best (mSv)"),
+                Column.number("low_mSv", "low (mSv)"), Column.number("high_mSv", "high (mSv)"),
+                Column.words("verdict", "verdict"), Column.words("source", "source of the limit")), rows);
+    }
+
+    private static List<String> row(ExposurePlan.Limit limit, String who, StationDose.Spread spread) {
+        String verdict = spread.high() <= limit.limit() ? "met" : spread.best() <= limit.limit()
+                ? "best below, high above" : "NOT met";
+        return List.of(words(limit), Words.millisieverts(limit.limit()), who, Words.millisieverts(spread.best()),
+                Words.millisieverts(spread.low()), Words.millisieverts(spread.high()), verdict, limit.source());
+    }
+
+    /** What a limit counts, in words. */
+    static String words(ExposurePlan.Limit limit) {
+        String from = switch (limit.from()) {
+            case COSMIC -> "cosmic rays";
+            case EVENT -> "a solar particle event";
+            case ALL -> "all sources";
+        };
+        String over = switch (limit.over()) {
+            case STAY -> "the whole stay";
+            case EVENT -> "one event";
+            case THIRTY_DAYS -> "any 30 days";
+        };
+        return limit.quantity() + " from " + from + " over " + over;
+    }
+
+    private String stay() {
+        String event = exposure.eventSpectrumFile().isPresent() ? " and one event of the plan's own spectrum"
+                : exposure.event().map(e -> " and one event like " + e).orElse(", no event");
+        return Drawing.figure(exposure.stayDays(), 4) + " days" + event;
+    }
+
+    private static String name(StationDose station) {
+        return station.hull() + "/" + station.station() + (station.stormShelter() ? " (storm shelter)" : "");
+    }
+
+    private static Bars.Bar bar(String name, StationDose.Spread spread) {
+        return new Bars.Bar(name, List.of(spread.best() * MILLI), spread.low() * MILLI, spread.high() * MILLI,
+                figures(spread));
+    }
+
+    private static String figures(StationDose.Spread spread) {
+        return Drawing.figure(spread.best() * MILLI, 3) + " (" + Drawing.figure(spread.low() * MILLI, 3) + " to "
+                + Drawing.figure(spread.high() * MILLI, 3) + ") mSv";
+    }
+}
