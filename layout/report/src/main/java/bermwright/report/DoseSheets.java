@@ -42,7 +42,8 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
                     all.high() * MILLI, figures(all) + (Double.isNaN(station.upright()) ? ""
                     : "; upright, bare: " + Drawing.figure(station.upright() * MILLI, 3))));
         }
-        return new Bars("dose-by-station", "Dose at each station alone, " + stay(), StationDose.QUANTITY + " (mSv)",
+        return new Bars("dose-by-station", "Dose at each station alone, " + stay() + mark(), StationDose.QUANTITY
+                + " (mSv)",
                 List.of("cosmic rays from the sky", "solar particle event from the sky", "ground return"), bars,
                 List.of()).drawing();
     }
@@ -59,7 +60,7 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
         crew().ifPresent(crew -> bars.add(bar("crew, sharing time as planned", crew.against(limit))));
         dose.stations().forEach(station -> bars.add(bar(name(station) + " alone",
                 CrewDose.alone(exposure, station, limit))));
-        return new Bars("dose-limit-" + (number + 1), "Against the limit on " + words(limit), limit.quantity()
+        return new Bars("dose-limit-" + (number + 1), "Against the limit on " + words(limit) + mark(), limit.quantity()
                 + " (mSv)", List.of("dose that this limit counts"), bars,
                 List.of(new Chart.Mark("limit", limit.limit() * MILLI, "mSv"))).drawing();
     }
@@ -108,10 +109,11 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
                     Words.gramsOnCentimetre(s.seen().medianArealDensity()),
                     Words.fixed(100 * s.seen().shareBeyondTable(), 2)));
         }
-        return new Table("dose-by-station", "Dose at each station alone, " + stay(), List.of(
+        return new Table("dose-by-station", "Dose at each station alone, " + stay() + mark(), List.of(
                 Column.words("hull", "hull"), Column.words("station", "station"),
                 Column.words("storm_shelter", "storm shelter"), Column.number("occupancy_share_1", "share of time"),
-                Column.number("upright_mSv", "upright, bare (mSv)"), Column.number("covered_mSv", "covered, best (mSv)"),
+                Column.number("upright_mSv", "upright, bare (mSv)"), Column.number("covered_mSv",
+                        "covered, best (mSv)"),
                 Column.number("low_mSv", "low, 16th percentile (mSv)"),
                 Column.number("high_mSv", "high, 84th percentile (mSv)"),
                 Column.number("reduction_percent", "less than upright (%)"),
@@ -130,7 +132,7 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
             dose.stations().forEach(s -> rows.add(row(limit, name(s) + " alone",
                     CrewDose.alone(exposure, s, limit))));
         }
-        return new Table("dose-limits", "Every limit, for the crew and for each station alone", List.of(
+        return new Table("dose-limits", "Every limit, for the crew and for each station alone" + mark(), List.of(
                 Column.words("limit", "limit on"), Column.number("limit_mSv", "limit (mSv)"),
                 Column.words("who", "who"), Column.number("best_mSv", "best (mSv)"),
                 Column.number("low_mSv", "low (mSv)"), Column.number("high_mSv", "high (mSv)"),
@@ -157,6 +159,10 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
             case THIRTY_DAYS -> "any 30 days";
         };
         return limit.quantity() + " from " + from + " over " + over;
+    }
+
+    private String mark() {
+        return Marks.of(dose.models());
     }
 
     private String stay() {

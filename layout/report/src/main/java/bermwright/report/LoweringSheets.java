@@ -52,7 +52,8 @@ public final class LoweringSheets {
                 limits.add(new Chart.Mark("rating of one winch", rating / KILO, "kN"))));
         hull.lowering().flatMap(LoweringGear::pullOver).ifPresent(line -> line.winchRating().ifPresent(rating ->
                 limits.add(new Chart.Mark("rating of the pull-over winch", rating / KILO, "kN"))));
-        return new Chart(Drawing.name("tension", hull.id()), "Hull " + hull.id() + ": pull of the lines against tilt",
+        return new Chart(Drawing.name("tension", hull.id()), "Hull " + hull.id() + ": pull of the lines against tilt"
+                + Marks.of(result.notes()),
                 "tilt from standing (°)", "pull (kN)", curves, limits, marks(result), Chart.Scale.LINEAR).drawing();
     }
 
@@ -72,7 +73,8 @@ public final class LoweringSheets {
         if (result.tilts().stream().anyMatch(t -> t.poleEach() > 0)) {
             curves.add(new Chart.Curve("thrust of one pole", curve(result, TiltState::poleEach), Ink.of(2)));
         }
-        return new Chart(Drawing.name("pivot", hull.id()), "Hull " + hull.id() + ": pivot and poles against tilt",
+        return new Chart(Drawing.name("pivot", hull.id()), "Hull " + hull.id() + ": pivot and poles against tilt"
+                + Marks.of(result.notes()),
                 "tilt from standing (°)", "force (kN)", curves, List.of(), marks(result), Chart.Scale.LINEAR).drawing();
     }
 
@@ -88,7 +90,7 @@ public final class LoweringSheets {
 
     /** All forces, tilt by tilt, for the file. */
     static Table tilts(String hull, LoweringResult result) {
-        return tilts(hull, result.tilts(), "all tilts");
+        return tilts(hull, result.tilts(), "all tilts" + Marks.of(result.notes()));
     }
 
     /** The tilts that a page shows: every five degrees, balance, hand-over, the hardest pull, and at rest. */
@@ -106,7 +108,8 @@ public final class LoweringSheets {
                 shown.add(all.get(i));
             }
         }
-        return tilts(hull, shown, "every 5° and the tilts that matter; the file holds all");
+        return tilts(hull, shown, "every 5° and the tilts that matter; the file holds all"
+                + Marks.of(result.notes()));
     }
 
     private static Table tilts(String hull, List<TiltState> tilts, String which) {
@@ -143,7 +146,8 @@ public final class LoweringSheets {
                     Words.degrees(check.tilt()), check.source()));
         }
         return new Table(Drawing.name("parts", hull), "Hull " + hull + ": every part at its worst tilt, least margin"
-                + " first", List.of(Column.words("part", "part"), Column.words("load", "loaded by"),
+                + " first" + Marks.of(result.notes()), List.of(Column.words("part", "part"), Column.words("load",
+                "loaded by"),
                 Column.number("demand", "asked"), Column.number("capacity", "bears"), Column.words("unit", "unit"),
                 Column.number("factor", "factor"), Column.number("required_factor", "wanted"),
                 Column.words("verdict", "verdict"), Column.number("tilt_deg", "at tilt (°)"),

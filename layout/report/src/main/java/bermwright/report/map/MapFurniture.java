@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.map;
 
+import bermwright.foundation.Azimuth;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.Ink;
@@ -9,6 +10,7 @@ import bermwright.report.drawing.Svg;
 import bermwright.site.finding.Finding;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Scale bar, norths and legend of a sheet.
@@ -48,38 +50,40 @@ record MapFurniture(Svg svg, double metreScale, double scale) {
      * Grid north upwards, and true north beside it.
      *
      * @param at     where both start (px)
-     * @param turn   turn from grid north to true north, clockwise (rad)
+     * @param north  azimuth of true north, clockwise from grid north; empty where it is not known
      * @param labels where they take room
      */
-    void norths(Dot at, double turn, Labels labels) {
-        double wound = Math.IEEEremainder(turn, 2 * Math.PI);
+    void norths(Dot at, Optional<Azimuth> north, Labels labels) {
         Dot corner = new Dot(at.x() - 52, at.y() - 72);
         labels.avoid(corner, new Dot(corner.x() + 104, corner.y() + 146));
         svg.box(corner, new Dot(104, 146), "fill", "#ffffff", "fill-opacity", "0.9", "stroke", Ink.DARK_GREY);
         arrow(at, 0, "grid N", Ink.BLACK);
-        arrow(at, wound, "true N", Ink.BLUE);
-        String degrees = String.format(Locale.ROOT, "%.2f°", Math.abs(Math.toDegrees(wound)));
-        svg.text(new Dot(at.x(), corner.y() + 124), "true north " + degrees, "text-anchor", "middle", "font-size",
-                "10");
-        svg.text(new Dot(at.x(), corner.y() + 137), wound >= 0 ? "clockwise of grid" : "anticlockwise of grid",
-                "text-anchor", "middle", "font-size", "10");
+        double wound = Math.IEEEremainder(north.map(Azimuth::radians).orElse(0.0), 2 * Math.PI);
+        String words = north.isEmpty() ? "true north" : String.format(Locale.ROOT, "true north %.2f°",
+                Math.abs(Math.toDegrees(wound)));
+        String side = north.isEmpty() ? "not known" : wound >= 0 ? "clockwise of grid" : "anticlockwise of grid";
+        if (north.isPresent()) {
+            arrow(at, wound, "true N", Ink.BLUE);
+        }
+        svg.text(new Dot(at.x(), corner.y() + 124), words, "text-anchor", "middle", "font-size", "10");
+        svg.text(new Dot(at.x(), corner.y() + 137), side, "text-anchor", "middle", "font-size", "10");
     }
 
     private void arrow(Dot from, double turn, String words, String colour) {
         double x = Math.sin(turn);
         double y = -Math.cos(turn);
-        double length = turn == 0 ? 46 : 34;
+        double length = Ink.BLACK.equals(colour) ? 46 : 34;
         Dot tip = new Dot(from.x() + length * x, from.y() + length * y);
-        String dash = turn == 0 ? "none" : "4 2";
+        String dash = Ink.BLACK.equals(colour) ? "none" : "4 2";
         svg.line(from, tip, "stroke", colour, "stroke-width", "2", "stroke-dasharray", dash);
         svg.outline(List.of(tip, new Dot(tip.x() - 9 * x - 4 * y, tip.y() - 9 * y + 4 * x),
                 new Dot(tip.x() - 9 * x + 4 * y, tip.y() - 9 * y - 4 * x)), "fill", colour);
-        boolean closeToGrid = turn != 0 && Math.abs(turn) < 0.6;
+        boolean closeToGrid = !Ink.BLACK.equals(colour) && Math.abs(turn) < 0.6;
         Dot end = new Dot(from.x() + (length + 10) * x, from.y() + (length + 10) * y);
         if (closeToGrid) {
-            svg.text(new Dot(from.x() + (turn > 0 ? 8 : -8) + length * 0.6 * x, from.y() + 4 + length * 0.35 * y),
+            svg.text(new Dot(from.x() + (turn >= 0 ? 8 : -8) + length * 0.6 * x, from.y() + 4 + length * 0.35 * y),
                     words,
-                    "text-anchor", turn > 0 ? "start" : "end", "font-size", "10", "fill", colour);
+                    "text-anchor", turn >= 0 ? "start" : "end", "font-size", "10", "fill", colour);
         } else {
             svg.text(new Dot(end.x(), end.y() + 4), words, "text-anchor", "middle", "font-size", "10", "fill", colour,
                     "stroke", "#ffffff", "stroke-width", "2.5", "paint-order", "stroke");

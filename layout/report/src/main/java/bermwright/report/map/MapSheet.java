@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.map;
 
+import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.report.drawing.Dot;
@@ -15,6 +16,7 @@ import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The plan drawing: shaded ground with contours, what stands, lies and moves on it, findings by number, scale bar, grid
@@ -24,12 +26,12 @@ import java.util.List;
  * @param title         title for people
  * @param window        the part of the site shown
  * @param ground        the ground
- * @param trueNorthTurn turn from grid north to true north, clockwise (rad)
+ * @param trueNorth     azimuth of true north, clockwise from grid north; empty where it is not known
  * @param contours      contour lines
  * @param items         what is drawn, in any order
  * @param findings      findings; those with a place in the window carry their number on the drawing
  */
-public record MapSheet(String name, String title, MapWindow window, ElevationGrid ground, double trueNorthTurn,
+public record MapSheet(String name, String title, MapWindow window, ElevationGrid ground, Optional<Azimuth> trueNorth,
         List<Contour> contours, List<MapItem> items, List<Numbered> findings) {
     private static final double WIDTH = 1200;
     private static final double PANEL = 236;
@@ -73,7 +75,7 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
         svg.close();
         MapFurniture furniture = new MapFurniture(svg, ground.metreScale(), scale());
         furniture.scaleBar(new Dot(LEFT + 12, bottom - 14), labels);
-        furniture.norths(new Dot(LEFT + MAP_WIDTH - 58, TOP + 78), trueNorthTurn, labels);
+        furniture.norths(new Dot(LEFT + MAP_WIDTH - 58, TOP + 78), trueNorth, labels);
         findings(svg, labels);
         labels(svg, labels);
         svg.box(corner, size, "fill", "none", "stroke", Ink.BLACK, "stroke-width", "1.2");

@@ -18,6 +18,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -73,7 +74,8 @@ class MapSheetTest {
             }
         }
         MapWindow window = MapWindow.around(List.of(new Point(1000, 2000), new Point(1320, 2240)), 1);
-        Drawing drawing = new MapSheet("plan", "The whole site", window, ground(), Math.toRadians(-12.5), List.of(),
+        Drawing drawing = new MapSheet("plan", "The whole site", window, ground(),
+                Optional.of(Azimuth.ofDegrees(-12.5)), List.of(),
                 items(), findings).drawing();
         Path look = Path.of("target", "look");
         Files.createDirectories(look);
@@ -114,7 +116,8 @@ class MapSheetTest {
                     : new MapItem.Area(style, style.words(), box(1050, 2050, 40, 30)));
         }
         MapWindow window = MapWindow.around(List.of(new Point(1000, 2000), new Point(1320, 2240)), 1);
-        Drawing drawing = new MapSheet("styles", "All", window, ground(), 2.5, List.of(), all, List.of()).drawing();
+        Drawing drawing = new MapSheet("styles", "All", window, ground(), Optional.of(new Azimuth(2.5)), List.of(),
+                all, List.of()).drawing();
         assertEquals(List.of(), DrawingXml.troubles(drawing));
         List<String> texts = DrawingXml.texts(DrawingXml.read(drawing.file()));
         for (MapStyle style : MapStyle.values()) {

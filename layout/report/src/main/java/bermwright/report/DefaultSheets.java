@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report;
+
+import bermwright.report.page.Table;
+import bermwright.report.page.Table.Column;
+import bermwright.site.plan.Plan;
+import bermwright.site.planfile.PlanFiles;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Which keys a plan left out, what they were taken as, and where that is from. */
+final class DefaultSheets {
+    private final JsonNode schema;
+    private final Map<String, List<String>> rows = new LinkedHashMap<>();
+
+    private DefaultSheets(JsonNode schema) {
+        this.schema = schema;
+    }
+
+    /** The table of defaults taken; the same default in several places is one row. */
+    static Table table(Plan plan) {
+        DefaultSheets sheets;
+        try {
+            ObjectMapper json = new ObjectMapper();
+            sheets = new DefaultSheets(json.readTree(PlanFiles.schema()));
+            sheets.walk(json.readTree(PlanFiles.text(plan)), sheets.schema, "");
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("the plan's own text or its schema is no JSON: " + e.getMessage(), e);
+        }
+        return new Table("defaults-taken", "Keys the plan leaves out, and what was taken for them", List.of(
+                Column.words("key", "key"), Column.words("taken", "taken"), Column.words("source", "source")),
+                new ArrayList<>(sheets.rows.values()));
+    }
+
+    private void walk(JsonNode node, JsonNode rule, String path) {
+        JsonNode meant = rule.has("$ref") ? schema.at(rule.get("$ref").asText().substring(1)) : rule;
+        if (node.isArray()) {
+            node.forEach(item -> walk(item, meant.path("items"), path + "[]"));
+            return;
+        }
+        if (!node.isObject()) {
+            return;
+        }
+        meant.path("properties").properties().forEach(property -> {
+            String key = path.isEmpty() ? property.getKey() : path + "." + property.getKey();
+            JsonNode value = node.get(property.getKey());
+            if (value != null) {
+                walk(value, property.getValue(), key);
+            } else if (property.getValue().has("default")) {
+                rows.putIfAbsent(key, List.of(key, property.getValue().get("default").toString(),
+                        property.getValue().path("default_source").asText("")));
+            }
+        });
+    }
+}

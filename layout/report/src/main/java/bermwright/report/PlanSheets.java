@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report;
+
+import bermwright.foundation.Azimuth;
+import bermwright.foundation.Point;
+import bermwright.report.drawing.Drawing;
+import bermwright.report.map.Contour;
+import bermwright.report.map.MapItem;
+import bermwright.report.map.MapSheet;
+import bermwright.report.map.MapWindow;
+import bermwright.site.assessment.Assessment;
+import bermwright.site.finding.Finding;
+import bermwright.site.footprint.HullShapes;
+import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.GridFrame;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The plan drawings of an assessment: the whole site, and a sheet for each hull; also for the editor.
+ *
+ * @param assessment the assessment
+ */
+public record PlanSheets(Assessment assessment) {
+    private static final double MARGIN = 15;
+    private static final double LEAST_SHEET = 60;
+
+    /**
+     * The whole site: everything planned, with what of the ground lies around it.
+     *
+     * @return the drawing
+     */
+    public Drawing site() {
+        List<Point> places = new ArrayList<>(assessment.shapes().all().stream()
+                .flatMap(shape -> shape.outline().corners().stream()).filter(frame()::contains).toList());
+        assessment.findings().stream().map(Finding::place).flatMap(Optional::stream).filter(this::isNear)
+                .forEach(places::add);
+        if (places.isEmpty()) {
+            places.add(frame().centre());
+        }
+        double margin = Math.max(MARGIN, LEAST_SHEET / 2);
+        return sheet("plan-site", "Site plan: " + assessment.plan().title(), MapWindow.around(places, margin),
+                withWays(SiteMap.items(assessment.shapes(), false)));
+    }
+
+    /**
+     * The sheet of one hull: body, sweep, gear, cover toe.
+     *
+     * @param hull the hull's outlines
+     * @return the drawing
+     */
+    public Drawing hull(HullShapes hull) {
+        MapWindow window = MapWindow.around(SiteMap.around(hull), MARGIN);
+        return sheet(Drawing.name("plan", hull.hull().id()), "Hull " + hull.hull().id() + ": lay-down plan, azimuth "
+                + Words.fixed(hull.hull().layDownAzimuth().degrees(), 1) + "° from grid north", window,
+                withWays(SiteMap.items(assessment.shapes(), true)));
+    }
+
+    private Drawing sheet(String name, String title, MapWindow window, List<MapItem> items) {
+        MapWindow shown = window.shaped(0.9, 2.0);
+        List<MapItem> inside = items.stream().filter(item -> touches(shown, item.places())).toList();
+        return new MapSheet(name, title, shown, grid(), trueNorth(), contours(shown), inside,
+                FindingSheets.numbered(assessment.findings())).drawing();
+    }
+
+    private List<MapItem> withWays(List<MapItem> items) {
+        return items;
+    }
+
+    private List<Contour> contours(MapWindow window) {
+        return List.of();
+    }
+
+    private Optional<Azimuth> trueNorth() {
+        return assessment.ground().file().scale().trueNorth();
+    }
+
+    private ElevationGrid grid() {
+        return assessment.ground().grid();
+    }
+
+    private GridFrame frame() {
+        return grid().frame();
+    }
+
+    private boolean isNear(Point place) {
+        GridFrame frame = frame();
+        double wide = frame.eastEdge() - frame.west();
+        return place.distance(frame.centre()) < 2 * wide;
+    }
+
+    private static boolean touches(MapWindow window, List<Point> places) {
+        double west = places.stream().mapToDouble(Point::east).min().orElse(0);
+        double east = places.stream().mapToDouble(Point::east).max().orElse(0);
+        double south = places.stream().mapToDouble(Point::north).min().orElse(0);
+        double north = places.stream().mapToDouble(Point::north).max().orElse(0);
+        return east >= window.southwest().east() && west <= window.northeast().east()
+                && north >= window.southwest().north() && south <= window.northeast().north();
+    }
+}

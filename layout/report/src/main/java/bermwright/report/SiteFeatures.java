@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report;
+
+import bermwright.foundation.Point;
+import bermwright.foundation.Vec3;
+import bermwright.report.exchange.Feature;
+import bermwright.report.exchange.SiteFrame;
+import bermwright.report.map.Numbered;
+import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.HullAssessment;
+import bermwright.site.finding.Finding;
+import bermwright.site.footprint.Shape;
+import bermwright.terrain.gridfile.ReferenceSystem;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** An assessment as features for other programs, on the natural ground. */
+final class SiteFeatures {
+    private SiteFeatures() {
+    }
+
+    /** All features: outlines, hull axes, points to set out, findings with a place. */
+    static List<Feature> of(Assessment assessment) {
+        List<Feature> features = new ArrayList<>();
+        for (Shape shape : assessment.shapes().all()) {
+            features.add(new Feature(shape.kind().name().toLowerCase(Locale.ROOT), shape.title(), Feature.Shape.AREA,
+                    shape.outline().corners().stream().map(p -> onGround(assessment, p)).toList(),
+                    Map.of("subject", shape.subject(), "part", shape.part())));
+        }
+        assessment.hulls().forEach(hull -> axis(hull, features));
+        for (SettingOut point : SettingOut.of(assessment)) {
+            features.add(new Feature("setting_out", Integer.toString(point.number()), Feature.Shape.POINT,
+                    List.of(point.place().at(point.height())),
+                    Map.of("subject", point.subject(), "what", point.what())));
+        }
+        for (Numbered numbered : FindingSheets.numbered(assessment.findings())) {
+            numbered.finding().place().ifPresent(place -> features.add(finding(assessment, numbered, place)));
+        }
+        return features;
+    }
+
+    private static void axis(HullAssessment of, List<Feature> features) {
+        of.lying().ifPresent(pose -> features.add(new Feature("hull_axis", of.hull().id(), Feature.Shape.LINE,
+                List.of(pose.axisStart(), pose.axisEnd()), Map.of("length_m", of.hull().length(), "diameter_m",
+                of.hull().diameter(), "mass_t", of.hull().mass() / 1000))));
+    }
+
+    private static Feature finding(Assessment assessment, Numbered numbered, Point place) {
+        Finding f = numbered.finding();
+        Map<String, Object> attributes = new LinkedHashMap<>();
+        attributes.put("level", f.level().word());
+        attributes.put("rule", f.rule());
+        attributes.put("subject", f.subject());
+        attributes.put("measured", f.measured().orElse(Double.NaN));
+        attributes.put("limit", f.limit().orElse(Double.NaN));
+        attributes.put("unit", f.unit());
+        attributes.put("text", f.text());
+        return new Feature("findings", Integer.toString(numbered.number()), Feature.Shape.POINT,
+                List.of(onGround(assessment, place)), attributes);
+    }
+
+    private static Vec3 onGround(Assessment assessment, Point place) {
+        return place.at(assessment.ground().grid().height(place));
+    }
+
+    /** The reference system of the places. */
+    static SiteFrame frame(Assessment assessment) {
+        Optional<ReferenceSystem> system = assessment.ground().file().referenceSystem();
+        String code = system.flatMap(ReferenceSystem::code).orElse("");
+        int colon = code.lastIndexOf(':');
+        return new SiteFrame(system.map(ReferenceSystem::name).orElse("not stated by the elevation file"),
+                colon > 0 ? code.substring(0, colon) : "", code.substring(colon + 1),
+                system.map(ReferenceSystem::wellKnownText).orElse(""), assessment.ground().grid().metreScale());
+    }
+}
