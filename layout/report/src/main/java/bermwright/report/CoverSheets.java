@@ -11,8 +11,8 @@ import bermwright.report.section.UnrolledDepth;
 import bermwright.shielding.cover.DepthMap;
 import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.SiteCover;
-import bermwright.site.plan.Hull;
 import bermwright.site.footprint.BodyProfile;
+import bermwright.site.plan.Hull;
 import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
@@ -31,6 +31,8 @@ import java.util.function.DoubleFunction;
 public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover) {
     private static final double MARGIN = 6;
     private static final double GREATEST_REACH = 120;
+    /** A cross section stops here: what lies beyond belongs to the next hull (m). */
+    private static final double GREATEST_ACROSS = 35;
     private static final int TURN_STEPS = 72;
     /** A mound thinner than this counts as ended (m). */
     private static final double ENDED = 0.02;
@@ -49,8 +51,8 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover) {
         int steps = 120;
         for (int i = 0; i <= steps; i++) {
             double s = hull.length() * i / steps;
-            outline.add(along(s, BodyProfile.radiusAt(hull, s))));
-            under.add(along(s, -BodyProfile.radiusAt(hull, s))));
+            outline.add(along(s, BodyProfile.radiusAt(hull, s)));
+            under.add(along(s, -BodyProfile.radiusAt(hull, s)));
         }
         Collections.reverse(under);
         outline.addAll(under);
@@ -75,8 +77,8 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover) {
     public Drawing crossSection(double along) {
         Vec3 axis = at(along, 0, 0);
         DoubleFunction<Point> line = right -> axis.plan().moved(azimuth(), 0, -right / scale());
-        double from = -reach(w -> line.apply(-w));
-        double to = reach(line);
+        double from = -Math.min(reach(w -> line.apply(-w)), GREATEST_ACROSS);
+        double to = Math.min(reach(line), GREATEST_ACROSS);
         double radius = BodyProfile.radiusAt(hull, along);
         List<Dot> circle = new ArrayList<>();
         for (int i = 0; i < TURN_STEPS; i++) {

@@ -54,7 +54,16 @@ public final class LoweringSheets {
                 limits.add(new Chart.Mark("rating of the pull-over winch", rating / KILO, "kN"))));
         return new Chart(Drawing.name("tension", hull.id()), "Hull " + hull.id() + ": pull of the lines against tilt"
                 + Marks.of(result.notes()),
-                "tilt from standing (°)", "pull (kN)", curves, limits, marks(result), Chart.Scale.LINEAR).drawing();
+                "tilt from standing (°)", "pull (kN)", curves, limits, marks(result), pullScale(result,
+                        limits)).drawing();
+    }
+
+    /** Up to what matters: the hand balance grows without end where a line hardly rises, and runs off the top. */
+    private static Chart.Scale pullScale(LoweringResult result, List<Chart.Mark> limits) {
+        double pull = result.tilts().stream().mapToDouble(t -> Math.max(t.lineTotal(), t.pullOver())).max().orElse(0);
+        double most = Math.max(pull, result.balances().hand().orElse(0)) / KILO;
+        double rating = limits.stream().mapToDouble(Chart.Mark::value).filter(v -> v < 4 * most).max().orElse(0);
+        return new Chart.Scale(false, OptionalDouble.empty(), OptionalDouble.of(Math.max(1.3 * most, 1.05 * rating)));
     }
 
     /**

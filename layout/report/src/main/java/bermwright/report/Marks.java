@@ -24,6 +24,7 @@ final class Marks {
     static List<String> reasons(List<ModelNote> notes) {
         return notes.stream().filter(note -> note.status() != ModelNote.Status.COMPUTED)
                 .map(note -> note.status().word().toUpperCase(Locale.ROOT) + ": " + note.model()
-                        + " Valid for " + note.validFor() + ". Spread: " + note.spread() + ".").toList();
+                        + (note.model().endsWith(".") ? "" : ".") + " Valid for " + note.validFor() + ". Spread: "
+                        + note.spread() + ".").toList();
     }
 }

@@ -4,7 +4,6 @@ package bermwright.report;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.report.drawing.Drawing;
-import bermwright.report.map.Contour;
 import bermwright.report.map.MapItem;
 import bermwright.report.map.MapSheet;
 import bermwright.report.map.MapWindow;
@@ -41,7 +40,7 @@ public record PlanSheets(Assessment assessment) {
         }
         double margin = Math.max(MARGIN, LEAST_SHEET / 2);
         return sheet("plan-site", "Site plan: " + assessment.plan().title(), MapWindow.around(places, margin),
-                withWays(SiteMap.items(assessment.shapes(), false)));
+                SiteMap.items(assessment.shapes()));
     }
 
     /**
@@ -54,22 +53,14 @@ public record PlanSheets(Assessment assessment) {
         MapWindow window = MapWindow.around(SiteMap.around(hull), MARGIN);
         return sheet(Drawing.name("plan", hull.hull().id()), "Hull " + hull.hull().id() + ": lay-down plan, azimuth "
                 + Words.fixed(hull.hull().layDownAzimuth().degrees(), 1) + "° from grid north", window,
-                withWays(SiteMap.items(assessment.shapes(), true)));
+                SiteMap.items(assessment.shapes(), hull));
     }
 
     private Drawing sheet(String name, String title, MapWindow window, List<MapItem> items) {
         MapWindow shown = window.shaped(0.9, 2.0);
         List<MapItem> inside = items.stream().filter(item -> touches(shown, item.places())).toList();
-        return new MapSheet(name, title, shown, grid(), trueNorth(), contours(shown), inside,
+        return new MapSheet(name, title, shown, grid(), trueNorth(), inside,
                 FindingSheets.numbered(assessment.findings())).drawing();
-    }
-
-    private List<MapItem> withWays(List<MapItem> items) {
-        return items;
-    }
-
-    private List<Contour> contours(MapWindow window) {
-        return List.of();
     }
 
     private Optional<Azimuth> trueNorth() {

@@ -23,7 +23,8 @@ import java.util.List;
  * @param height  height of the natural ground there (m), {@code NaN} where not known
  */
 public record SettingOut(int number, String subject, String what, Point place, double height) {
-    /** Corners of a toe are set out this far apart (m, projected). */
+    private static final String TOE = "toe of cover";
+    /** Points of a toe are set out this far apart (m, projected). */
     private static final double TOE_STEP = 10;
 
     /**
@@ -39,13 +40,18 @@ public record SettingOut(int number, String subject, String what, Point place, d
             switch (shape.kind()) {
                 case ANCHOR, WINCH, POLE_FOOT, PAD -> points.add(shape.subject(), shape.kind().word()
                         + (shape.part().isEmpty() ? "" : ", " + shape.part()), shape.outline().centre());
-                case COVER_TOE -> points.along(shape, "toe of cover");
+                case COVER_TOE -> points.along(shape, TOE);
                 case BORROW, STOCKPILE, PREPARATION, KEEP_OUT -> points.corners(shape);
                 default -> {
                 }
             }
         }
         return points.all;
+    }
+
+    /** The points that a page shows: all but those along a toe, of which the file has many. */
+    static List<SettingOut> shown(List<SettingOut> points) {
+        return points.stream().filter(p -> !p.what.equals(TOE)).toList();
     }
 
     /** The points as a table. */

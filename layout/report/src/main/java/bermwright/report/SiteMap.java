@@ -12,29 +12,60 @@ import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Hatch;
 import bermwright.site.plan.Hull;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** The outlines of a site as things on the plan drawing, also for the editor. */
 public final class SiteMap {
+    private static final Set<ShapeKind> BODIES = EnumSet.of(ShapeKind.STANDING, ShapeKind.LYING, ShapeKind.SWEEP,
+            ShapeKind.COVER_TOE);
+
     private SiteMap() {
     }
 
     /**
      * Everything on the site.
      *
-     * @param shapes   the outlines
-     * @param detailed whether gear carries its words too, for a sheet that shows one hull
+     * @param shapes the outlines
      * @return the things to draw
      */
-    public static List<MapItem> items(SiteShapes shapes, boolean detailed) {
+    public static List<MapItem> items(SiteShapes shapes) {
         List<MapItem> items = new ArrayList<>();
-        for (Shape shape : shapes.all()) {
-            items.add(new MapItem.Area(style(shape), label(shape, detailed), shape.outline()));
-        }
+        add(shapes.all(), false, items);
+        shapes.hulls().forEach(hull -> points(shapes, hull.hull(), false, items));
+        return items;
+    }
+
+    /**
+     * One hull with all its gear in words, and what else lies around it without its gear.
+     *
+     * @param shapes the outlines
+     * @param of     the hull
+     * @return the things to draw
+     */
+    public static List<MapItem> items(SiteShapes shapes, HullShapes of) {
+        List<MapItem> items = new ArrayList<>();
+        add(shapes.site(), false, items);
         for (HullShapes hull : shapes.hulls()) {
-            points(shapes, hull.hull(), detailed, items);
+            boolean here = hull.hull().id().equals(of.hull().id());
+            add(hull.shapes().stream().filter(s -> here || BODIES.contains(s.kind())).toList(), here, items);
+            points(shapes, hull.hull(), here, items);
         }
         return items;
+    }
+
+    /** Each outline with its words; a way of many stretches and an anchor under its winch are named once. */
+    private static void add(List<Shape> shapes, boolean detailed, List<MapItem> items) {
+        Set<String> named = new HashSet<>();
+        for (Shape shape : shapes) {
+            String label = label(shape, detailed);
+            boolean winchAnchor = shape.kind() == ShapeKind.ANCHOR && shapes.stream().anyMatch(other ->
+                    other.kind() == ShapeKind.WINCH && other.part().equals(shape.part()));
+            boolean again = !named.add(shape.kind() + "/" + label);
+            items.add(new MapItem.Area(style(shape), winchAnchor || again ? "" : label, shape.outline()));
+        }
     }
 
     private static void points(SiteShapes shapes, Hull hull, boolean detailed, List<MapItem> items) {

@@ -66,6 +66,17 @@ public final class Labels {
     }
 
     /**
+     * Whether a rectangle lies wholly on the drawing.
+     *
+     * @param upperLeft  its upper left corner (px)
+     * @param lowerRight its lower right corner (px)
+     * @return true where it does
+     */
+    public boolean holds(Dot upperLeft, Dot lowerRight) {
+        return outside(new Box(upperLeft.x(), upperLeft.y(), lowerRight.x(), lowerRight.y())) == 0;
+    }
+
+    /**
      * Whether a rectangle is free.
      *
      * @param upperLeft  its upper left corner (px)

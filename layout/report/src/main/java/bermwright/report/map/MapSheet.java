@@ -3,13 +3,11 @@ package bermwright.report.map;
 
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
-import bermwright.foundation.Vec3;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.Ink;
 import bermwright.report.drawing.Labels;
 import bermwright.report.drawing.Patterns;
-import bermwright.report.drawing.Picture;
 import bermwright.report.drawing.Svg;
 import bermwright.report.drawing.Ticks;
 import bermwright.terrain.grid.ElevationGrid;
@@ -27,12 +25,11 @@ import java.util.Optional;
  * @param window        the part of the site shown
  * @param ground        the ground
  * @param trueNorth     azimuth of true north, clockwise from grid north; empty where it is not known
- * @param contours      contour lines
  * @param items         what is drawn, in any order
  * @param findings      findings; those with a place in the window carry their number on the drawing
  */
 public record MapSheet(String name, String title, MapWindow window, ElevationGrid ground, Optional<Azimuth> trueNorth,
-        List<Contour> contours, List<MapItem> items, List<Numbered> findings) {
+        List<MapItem> items, List<Numbered> findings) {
     private static final double WIDTH = 1200;
     private static final double PANEL = 236;
     private static final double LEFT = 58;
@@ -40,12 +37,10 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
     private static final double BOTTOM = 42;
     private static final double MAP_WIDTH = WIDTH - PANEL - LEFT - 12;
     private static final int PICTURE_COLUMNS = 900;
-    private static final Vec3 LIGHT = new Vec3(-1, 1, 1.1).direction();
 
     /** Copies the lists; the window is shown no flatter than 2 to 1 and no taller than 1 to 1.1. */
     public MapSheet {
         window = window.shaped(0.9, 2.0);
-        contours = List.copyOf(contours);
         items = items.stream().sorted(Comparator.comparing(MapItem::style)).toList();
         findings = List.copyOf(findings);
     }
@@ -64,13 +59,14 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
         svg.open("defs").open("clipPath", "id", svg.id("map")).box(corner, size).close().close();
         String blank = Patterns.RISING.define(svg, "no-ground", "#bbbbbb", "#ffffff");
         svg.box(corner, size, "fill", blank);
+        Relief relief = Relief.of(ground, window);
         svg.element("image", "x", Svg.number(LEFT), "y", Svg.number(TOP), "width", Svg.number(size.x()), "height",
                 Svg.number(size.y()), "preserveAspectRatio", "none", "href",
-                picture());
+                relief.picture(PICTURE_COLUMNS));
         Labels labels = new Labels(corner, new Dot(LEFT + MAP_WIDTH, bottom));
         svg.open("g", "clip-path", svg.reference("map"));
         grid(svg, bottom);
-        contours(svg, labels);
+        relief.contours(svg, this::paper, labels);
         items(svg);
         svg.close();
         MapFurniture furniture = new MapFurniture(svg, ground.metreScale(), scale());
@@ -80,7 +76,7 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
         labels(svg, labels);
         svg.box(corner, size, "fill", "none", "stroke", Ink.BLACK, "stroke-width", "1.2");
         double legendEnd = furniture.legend(new Dot(LEFT + MAP_WIDTH + 18, TOP + 8),
-                items.stream().map(MapItem::style).distinct().toList(), legendNotes());
+                items.stream().map(MapItem::style).distinct().toList(), legendNotes(relief));
         return svg.drawing(title, new Dot(WIDTH, Math.max(bottom + BOTTOM, legendEnd + 12)));
     }
 
@@ -92,37 +88,14 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
         return window.paper(place, new Dot(LEFT, TOP), scale());
     }
 
-    private List<String> legendNotes() {
+    private static List<String> legendNotes(Relief relief) {
         List<String> notes = new ArrayList<>();
-        if (contours.size() > 1) {
-            double step = contours.stream().mapToDouble(Contour::level).distinct().sorted().skip(1).findFirst()
-                    .orElse(0) - contours.stream().mapToDouble(Contour::level).min().orElse(0);
-            if (step > 0) {
-                notes.add("contours every " + Drawing.figure(step, 3) + " m");
-            }
+        if (relief.interval() > 0) {
+            notes.add("contours every " + Drawing.figure(relief.interval(), 3) + " m");
         }
         notes.add("light from the north-west");
         notes.add("hatched grey: ground not known");
         return notes;
-    }
-
-    private String picture() {
-        int rows = (int) Math.round(PICTURE_COLUMNS * window.height() / window.width());
-        return Picture.address(PICTURE_COLUMNS, rows, (column, row) -> shade(new Point(
-                window.southwest().east() + (column + 0.5) * window.width() / PICTURE_COLUMNS,
-                window.northeast().north() - (row + 0.5) * window.height() / rows)));
-    }
-
-    private int shade(Point place) {
-        double h = ground.frame().spacing();
-        double east = ground.height(place.east() + h, place.north()) - ground.height(place.east() - h, place.north());
-        double north = ground.height(place.east(), place.north() + h) - ground.height(place.east(), place.north() - h);
-        if (Double.isNaN(east + north)) {
-            return Picture.CLEAR;
-        }
-        double run = 2 * ground.trueSpacing();
-        double lit = new Vec3(-2 * east / run, -2 * north / run, 1).direction().dot(LIGHT);
-        return Picture.grey(0.66 + 0.34 * Math.max(0, lit) / 0.95);
     }
 
     private void grid(Svg svg, double bottom) {
@@ -146,39 +119,6 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
         svg.text(new Dot(12, middle), "north (m, projected)", "text-anchor", "middle", "transform",
                 "rotate(-90 12 " + Svg.number(middle) + ")");
         svg.open("g", "clip-path", svg.reference("map"));
-    }
-
-    private void contours(Svg svg, Labels labels) {
-        for (Contour contour : contours) {
-            List<Dot> dots = contour.places().stream().map(this::paper).toList();
-            svg.curve(dots, "fill", "none", "stroke", "#6b4a1f", "stroke-width", contour.index() ? "1.1" : "0.5",
-                    "stroke-opacity", contour.index() ? "0.85" : "0.6");
-        }
-        contours.stream().filter(Contour::index).filter(c -> c.places().size() > 12)
-                .forEach(contour -> contourLabel(svg, contour, labels));
-    }
-
-    private void contourLabel(Svg svg, Contour contour, Labels labels) {
-        List<Dot> dots = contour.places().stream().filter(window::contains).map(this::paper).toList();
-        if (dots.size() < 12) {
-            return;
-        }
-        String words = Drawing.figure(contour.level(), 6);
-        double half = Svg.width(words, 10) / 2;
-        for (int i = dots.size() / 2; i < dots.size() - 4; i += Math.max(1, dots.size() / 16)) {
-            Dot at = dots.get(i);
-            boolean inside = at.x() > LEFT + 2 * half && at.x() < LEFT + MAP_WIDTH - 2 * half;
-            if (inside && labels.isFree(new Dot(at.x() - half, at.y() - 7), new Dot(at.x() + half, at.y() + 7))) {
-                Dot next = dots.get(i + 3);
-                double angle = Math.toDegrees(Math.atan2(next.y() - at.y(), next.x() - at.x()));
-                angle = angle > 90 ? angle - 180 : angle < -90 ? angle + 180 : angle;
-                labels.avoid(new Dot(at.x() - half, at.y() - 7), new Dot(at.x() + half, at.y() + 7));
-                svg.text(new Dot(at.x(), at.y() + 3.5), words, "text-anchor", "middle", "font-size", "10", "fill",
-                        "#4f3510", "stroke", "#e6e6e6", "stroke-width", "3", "paint-order", "stroke", "transform",
-                        "rotate(" + Svg.number(angle) + " " + Svg.number(at.x()) + " " + Svg.number(at.y()) + ")");
-                return;
-            }
-        }
     }
 
     private void items(Svg svg) {

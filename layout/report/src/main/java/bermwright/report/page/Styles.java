@@ -31,8 +31,8 @@ final class Styles {
             caption { text-align: left; font-weight: bold; padding: .2rem 0; }
             caption .file { font-weight: normal; }
             th, td { border-bottom: 1px solid #bbb; padding: .25rem .6rem; text-align: left; vertical-align: top;
-              overflow-wrap: anywhere; }
-            thead th { border-bottom: 2px solid #111; overflow-wrap: normal; }
+              overflow-wrap: break-word; max-width: 34rem; }
+            thead th { border-bottom: 2px solid #111; }
             .number { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
             th.number { white-space: normal; }
             footer { margin-top: 3rem; border-top: 1px solid #777; padding-top: .5rem; font-size: .8rem; color: #333; }
@@ -41,7 +41,7 @@ final class Styles {
               body { font-size: 10.5pt; padding: 0; max-width: none; }
               nav { display: none; }
               section { break-before: page; }
-              section.first { break-before: auto; }
+              section.first, section.caution { break-before: auto; }
               h2, h3, h4 { break-after: avoid; }
               tr, figure, .caution, .refuse, .warn { break-inside: avoid; }
               figure svg { max-height: 165mm; width: auto; border: none; }

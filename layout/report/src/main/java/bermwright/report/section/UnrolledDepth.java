@@ -31,6 +31,8 @@ public record UnrolledDepth(String name, String title, double length, List<List<
     private static final double HEIGHT = 300;
     /** A depth this little below what is wanted counts as met (m): grids do not carry more. */
     private static final double KNOWN_TO = 0.01;
+    /** A depth under this is not said in figures (m): there the cover runs out. */
+    private static final double LEAST_SAID = 0.1;
 
     /** Copies the rows; refuses none and rows of unlike length. */
     public UnrolledDepth {
@@ -60,7 +62,7 @@ public record UnrolledDepth(String name, String title, double length, List<List<
         svg.box(new Dot(LEFT, 55), new Dot(26, 14), "fill", thin, "stroke", Ink.BLACK, "stroke-width", "0.7");
         svg.text(new Dot(LEFT + 31, 66), "below what is wanted", "font-size", "11");
         svg.box(new Dot(LEFT + 170, 55), new Dot(26, 14), "fill", none, "stroke", Ink.BLACK, "stroke-width", "0.7");
-        svg.text(new Dot(LEFT + 201, 66), "not covered", "font-size", "11");
+        svg.text(new Dot(LEFT + 201, 66), "bare skin", "font-size", "11");
         Require.that(keyEnd < 55, "the key ends at %s px.", keyEnd);
         svg.box(new Dot(LEFT, TOP), new Dot(WIDTH - LEFT - RIGHT, HEIGHT), "fill", none);
         for (int row = 0; row < rows.size(); row++) {
@@ -143,7 +145,8 @@ public record UnrolledDepth(String name, String title, double length, List<List<
             svg.circle(at, 8, "fill", "none", "stroke", "#ffffff", "stroke-width", "4.5");
             svg.circle(at, 8, "fill", "none", "stroke", Ink.RED, "stroke-width", "2.4");
             boolean right = at.x() < WIDTH - 170;
-            svg.text(new Dot(at.x() + (right ? 13 : -13), at.y() - 8), "least shown " + Drawing.figure(least, 3) + " m",
+            svg.text(new Dot(at.x() + (right ? 13 : -13), at.y() - 8), least < LEAST_SAID ? "runs out to bare skin"
+                    : "least shown " + Drawing.figure(least, 3) + " m",
                     "text-anchor", right ? "start" : "end", "font-weight", "bold", "stroke", "#ffffff", "stroke-width",
                     "3.5", "paint-order", "stroke");
         }

@@ -75,7 +75,7 @@ class MapSheetTest {
         }
         MapWindow window = MapWindow.around(List.of(new Point(1000, 2000), new Point(1320, 2240)), 1);
         Drawing drawing = new MapSheet("plan", "The whole site", window, ground(),
-                Optional.of(Azimuth.ofDegrees(-12.5)), List.of(),
+                Optional.of(Azimuth.ofDegrees(-12.5)),
                 items(), findings).drawing();
         Path look = Path.of("target", "look");
         Files.createDirectories(look);
@@ -116,7 +116,7 @@ class MapSheetTest {
                     : new MapItem.Area(style, style.words(), box(1050, 2050, 40, 30)));
         }
         MapWindow window = MapWindow.around(List.of(new Point(1000, 2000), new Point(1320, 2240)), 1);
-        Drawing drawing = new MapSheet("styles", "All", window, ground(), Optional.of(new Azimuth(2.5)), List.of(),
+        Drawing drawing = new MapSheet("styles", "All", window, ground(), Optional.of(new Azimuth(2.5)),
                 all, List.of()).drawing();
         assertEquals(List.of(), DrawingXml.troubles(drawing));
         List<String> texts = DrawingXml.texts(DrawingXml.read(drawing.file()));

@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report;
+
+import bermwright.lowering.sequence.LoweringResult;
+import bermwright.report.page.Html;
+import bermwright.report.page.Table.Column;
+import bermwright.report.page.Table;
+import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.HullAssessment;
+import bermwright.site.plan.LoweringGear;
+import bermwright.terrain.gridfile.GroundFile;
+import bermwright.terrain.gridfile.ReferenceSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The parts of the page for the surface planner, the crew-safety reviewer and the excavation lead.
+ *
+ * @param assessment the assessment
+ * @param pack       what the parts are written into
+ */
+record Readers(Assessment assessment, Pack pack) {
+    /** Site and ground, the lay-down plan of each hull, and its lowering. */
+    void planner() {
+        Html page = pack.page;
+        page.heading(2, "planner", "For the surface planner");
+        page.paragraph("Where everything stands, how each hull comes down, and where to stop and check.");
+        pack.table(ground());
+        pack.table(hulls());
+        for (HullAssessment hull : assessment.hulls()) {
+            String id = hull.hull().id();
+            page.heading(3, "lay-down-" + id, "Hull " + id + ": laying it down");
+            assessment.shapes().hull(id).ifPresent(shapes -> pack.figure(
+                    new PlanSheets(assessment).hull(shapes), "Nobody stands inside a sweep, a fall zone or a snap-back"
+                    + " zone while it is live."));
+            hull.laydown().flatMap(l -> l.lowering()).ifPresent(result -> lowering(hull, result));
+        }
+    }
+
+    private void lowering(HullAssessment hull, LoweringResult result) {
+        Html page = pack.page;
+        String id = hull.hull().id();
+        boolean byLines = hull.hull().lowering().map(LoweringGear::means).filter(LoweringGear.Means.LINES::equals)
+                .isPresent();
+        if (!byLines) {
+            page.note("warn", "The plan lays this hull down by other means; what follows is its gear of lines for"
+                    + " comparison.");
+        }
+        page.paragraph(LoweringSheets.balances(result));
+        pack.figure(LoweringSheets.tension(hull.hull(), result), "What governs: " + result.governingPart()
+                + ". The hand balance grows without end where a line hardly rises; it is cut off at the top.");
+        pack.figure(LoweringSheets.reactions(hull.hull(), result), "The pull along the ground turns round at"
+                + " hand-over: the pivot must be held both ways.");
+        pack.table(LoweringSheets.checks(id, result));
+        page.table(LoweringSheets.shownTilts(id, result));
+        pack.file(LoweringSheets.tilts(id, result));
+        page.heading(4, "sequence-" + id, "In plain words");
+        page.list(result.sequence());
+        pack.table(LoweringSheets.holdPoints(id, result));
+    }
+
+    private Table ground() {
+        GroundFile file = assessment.ground().file();
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("elevation file", assessment.plan().ground().elevationFile() + ", " + file.format()));
+        rows.add(List.of("nodes", file.grid().frame().columns() + " × " + file.grid().frame().rows() + ", "
+                + Words.said(file.spacing(), "m") + " apart; " + file.missing() + " without a height"));
+        rows.add(List.of("heights", Words.fixed(file.grid().lowest(), 2) + " to "
+                + Words.fixed(file.grid().highest(), 2) + " m; spread "
+                + Words.said(assessment.plan().ground().elevationSpread(), "m")));
+        Optional<ReferenceSystem> system = file.referenceSystem();
+        rows.add(List.of("reference system", system.map(s -> s.name() + s.code().map(c -> ", " + c).orElse(""))
+                .orElse("not stated; coordinates are taken as true metres")));
+        rows.add(List.of("metre scale", Words.fixed(file.grid().metreScale(), 6)
+                + " true metres in a projected metre"));
+        rows.add(List.of("true north", file.scale().trueNorth().map(a -> Words.fixed(a.degrees(), 3)
+                + "° clockwise from grid north").orElse("not known")));
+        file.cautions().forEach(caution -> rows.add(List.of("caution", caution)));
+        return new Table("ground", "The ground", List.of(Column.words("what", "what"), Column.words("value", "value")),
+                rows);
+    }
+
+    private Table hulls() {
+        List<List<String>> rows = new ArrayList<>();
+        for (HullAssessment hull : assessment.hulls()) {
+            rows.add(List.of(hull.hull().id(), hull.hull().arrival().word(),
+                    Words.fixed(hull.hull().layDownAzimuth().degrees(), 2),
+                    Words.fixed(hull.hull().baseCentre().east(), 2), Words.fixed(hull.hull().baseCentre().north(), 2),
+                    hull.lying().map(p -> Words.degrees(p.slopeAlong())).orElse(""),
+                    hull.lying().map(p -> Words.degrees(p.slopeAcross())).orElse(""),
+                    hull.lying().map(p -> Words.fixed(p.axisStart().z(), 2)).orElse(""),
+                    hull.lying().map(p -> Words.fixed(p.axisEnd().z(), 2)).orElse("")));
+        }
+        return new Table("hulls", "The hulls", List.of(Column.words("hull", "hull"), Column.words("arrival", "arrival"),
+                Column.number("lay_down_azimuth_deg", "azimuth from grid north (°)"),
+                Column.number("base_centre_east_m", "base centre east (m)"),
+                Column.number("base_centre_north_m", "base centre north (m)"),
+                Column.number("slope_along_deg", "ground falls along (°)"),
+                Column.number("slope_across_deg", "ground falls left (°)"),
+                Column.number("axis_start_height_m", "axis height at base (m)"),
+                Column.number("axis_end_height_m", "axis height at tip (m)")), rows);
+    }
+
+    /** Cover depth and dose at every station. */
+    void reviewer() {
+        Html page = pack.page;
+        page.heading(2, "reviewer", "For the crew-safety reviewer");
+        page.paragraph("What lies over the skin, what lies between each station and the sky, and the dose that comes"
+                + " of it, always as best value with its low (16th percentile) and high (84th percentile). A limit is"
+                + " met when the high value is at or below it.");
+        assessment.dose().filter(dose -> !dose.stations().isEmpty()).ifPresentOrElse(dose -> {
+            DoseSheets sheets = new DoseSheets(assessment.plan().exposure(), dose);
+            Marks.reasons(dose.models()).forEach(reason -> page.note("mark", reason));
+            pack.figure(sheets.stations(), "For somebody who spends the whole stay and the event there.");
+            pack.table(sheets.table());
+            for (int i = 0; i < assessment.plan().exposure().limits().size(); i++) {
+                pack.figure(sheets.against(i), "Source of the limit: "
+                        + assessment.plan().exposure().limits().get(i).source() + ".");
+            }
+            pack.table(sheets.limits());
+            assessment.hulls().forEach(hull -> sheets.sky(hull.hull().id()).ifPresent(sky -> pack.figure(sky, "")));
+        }, () -> page.note("warn", "No dose was worked out."));
+        assessment.hulls().forEach(this::cover);
+    }
+
+    private void cover(HullAssessment hull) {
+        String id = hull.hull().id();
+        if (hull.lying().isEmpty() || assessment.cover().isEmpty()) {
+            return;
+        }
+        pack.page.heading(3, "cover-" + id, "Hull " + id + ": under its cover");
+        CoverSheets sheets = new CoverSheets(hull.hull(), hull.lying().get(), assessment.cover().get());
+        pack.figure(sheets.longSection(), "Depths are those in this section; the nearest way out may run out of it.");
+        double cut = hull.cover().map(c -> c.least().along()).filter(Double::isFinite)
+                .filter(s -> s > 0.05 * hull.hull().length() && s < 0.95 * hull.hull().length())
+                .orElse(hull.hull().length() / 2);
+        pack.figure(sheets.crossSection(cut), hull.cover().isPresent() ? "Cut where the cover is thinnest, or at half"
+                + " length where that is at an end." : "");
+        sheets.unrolled().ifPresent(drawing -> pack.figure(drawing, "The grid carries "
+                + Words.said(assessment.ground().grid().trueSpacing(), "m") + " cells: what is smaller is not known."));
+    }
+
+    /** Volumes, hauls, and the points to set out. */
+    void excavation() {
+        Html page = pack.page;
+        page.heading(2, "excavation", "For the excavation lead");
+        page.paragraph("How much soil goes where, and the points to set out.");
+        pack.table(covers());
+        List<SettingOut> points = SettingOut.of(assessment);
+        page.table(SettingOut.table(SettingOut.shown(points)));
+        page.note("small", "Points along the toes of the covers, about ten metres apart, are in the file.");
+        pack.file(SettingOut.table(points));
+    }
+
+    private Table covers() {
+        List<List<String>> rows = new ArrayList<>();
+        for (HullAssessment hull : assessment.hulls()) {
+            hull.cover().ifPresent(c -> rows.add(List.of(c.id(), Words.fixed(c.volume(), 1),
+                    Words.tonnes(c.placedMass()), Words.fixed(c.least().depth(), 2), Words.fixed(c.least().wanted(), 2),
+                    Words.fixed(c.least().along(), 1), Words.fixed(Math.toDegrees(c.least().around()), 0),
+                    Words.gramsOnCentimetre(c.leastArealDensity()), Words.fixed(100 * c.shareBelowWanted(), 1))));
+        }
+        assessment.cover().ifPresent(c -> rows.add(List.of("all together", Words.fixed(c.volume(), 1), "", "", "", "",
+                "", "", "")));
+        return new Table("covers", "Covers as placed", List.of(Column.words("hull", "hull"),
+                Column.number("volume_m3", "placed (m³)"), Column.number("placed_mass_t", "placed (t)"),
+                Column.number("least_depth_m", "least depth (m)"), Column.number("wanted_depth_m", "wanted there (m)"),
+                Column.number("least_depth_along_m", "from base plane (m)"),
+                Column.number("least_depth_around_deg", "from crown (°)"),
+                Column.number("least_areal_density_g_cm2", "soil and skin there (g/cm²)"),
+                Column.number("below_wanted_percent", "skin below wanted (%)")), rows);
+    }
+}

@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report;
+
+import bermwright.foundation.ModelNote;
+import bermwright.foundation.Progress;
+import bermwright.report.drawing.Drawing;
+import bermwright.report.exchange.DxfFile;
+import bermwright.report.exchange.Feature;
+import bermwright.report.exchange.GeoJsonFile;
+import bermwright.report.exchange.GeoPackageFile;
+import bermwright.report.exchange.SiteFrame;
+import bermwright.report.map.Numbered;
+import bermwright.report.page.Html;
+import bermwright.report.page.Table;
+import bermwright.report.page.Table.Column;
+import bermwright.site.assessment.Assessment;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/**
+ * Writes what is handed over: one page, drawings, tables and exchange files.
+ *
+ * <p>Nothing is computed here; every figure is the assessment's own.
+ */
+public final class Reports {
+    /** Name of the page. */
+    public static final String PAGE = "report.html";
+
+    private Reports() {
+    }
+
+    /**
+     * Writes all of it: into a temporary directory beside the wanted one first, then file by file into place.
+     *
+     * @param assessment the assessment
+     * @param directory  where to; made where it is not there; files of the same names are replaced, others are left
+     * @param progress   told how far the work has come; may cancel it, and then nothing is left behind
+     * @return the page's file
+     * @throws IOException if something cannot be written
+     * @throws java.util.concurrent.CancellationException if the work was cancelled
+     */
+    public static Path write(Assessment assessment, Path directory, Progress progress) throws IOException {
+        Path target = directory.toAbsolutePath();
+        Files.createDirectories(target);
+        Path draft = Files.createTempDirectory(target, ".report-");
+        try {
+            progress.report(0, "drawing");
+            Pack pack = new Pack();
+            String page = page(assessment, pack);
+            progress.check();
+            progress.report(0.7, "writing the page, drawings and tables");
+            Files.writeString(draft.resolve(PAGE), page, StandardCharsets.UTF_8);
+            Path drawings = Files.createDirectories(draft.resolve("drawings"));
+            for (Drawing drawing : pack.drawings) {
+                drawing.write(drawings);
+            }
+            Path tables = Files.createDirectories(draft.resolve("tables"));
+            for (Table table : pack.tables) {
+                Files.writeString(tables.resolve(table.name() + ".csv"), table.csv(), StandardCharsets.UTF_8);
+            }
+            progress.check();
+            progress.report(0.85, "writing exchange files");
+            exchange(assessment, Files.createDirectories(draft.resolve("exchange")));
+            progress.check();
+            move(draft, target);
+            progress.report(1, "written");
+            return target.resolve(PAGE);
+        } finally {
+            delete(draft);
+        }
+    }
+
+    private static String page(Assessment assessment, Pack pack) {
+        List<Numbered> findings = FindingSheets.numbered(assessment.findings());
+        String title = assessment.plan().title().isBlank() ? assessment.planName() : assessment.plan().title();
+        Html page = pack.page.open("first").heading(1, "top", title);
+        page.paragraph("Assessment of the plan " + assessment.planName() + ", made with Bermwright "
+                + assessment.version() + ".");
+        page.open("caution").paragraph("Read first.").list(assessment.cautions()).close();
+        page.links(List.of(new Html.Link("summary", "What governs"), new Html.Link("planner", "Surface planner"),
+                new Html.Link("reviewer", "Crew-safety reviewer"), new Html.Link("excavation", "Excavation lead"),
+                new Html.Link("behind", "What stands behind")));
+        new Summary(assessment, findings).write(pack);
+        page.close().open("planner");
+        Readers readers = new Readers(assessment, pack);
+        readers.planner();
+        page.close().open("reviewer");
+        readers.reviewer();
+        page.close().open("excavation");
+        readers.excavation();
+        page.close().open("behind");
+        behind(assessment, pack);
+        page.close();
+        return page.page(title, "Planning figures only. Lowering: qualified riggers and engineers, local codes and"
+                + " licensed practice decide. Radiation: qualified health physics decides; as low as reasonably"
+                + " achievable. Plan " + assessment.planName() + ", Bermwright " + assessment.version() + ".");
+    }
+
+    private static void behind(Assessment assessment, Pack pack) {
+        Html page = pack.page;
+        page.heading(2, "behind", "What stands behind the figures");
+        page.paragraph("Each model with the range in which it holds, how far it may be off, and where it is from.");
+        pack.table(models(assessment.models()));
+        page.heading(3, "defaults", "Assumptions: defaults taken");
+        page.paragraph("What the plan does not state was taken as follows.");
+        pack.table(DefaultSheets.table(assessment.plan()));
+        page.heading(3, "conventions", "How to read positions and angles");
+        page.list(List.of("East and north are projected metres in the elevation file's reference system; one projected"
+                + " metre is " + Words.fixed(assessment.ground().grid().metreScale(), 6) + " true metres here.",
+                "Distances, volumes and slopes are true ones.",
+                "Azimuths run clockwise from grid north. Tilt is 0° standing and 90° lying on the fitted ground.",
+                "Left and right are seen looking from a hull's base to its far end with the lay-down side down.",
+                "Low and high are the 16th and 84th percentile.",
+                "Heights smaller than a cell or within the elevation spread are not known, never clear."));
+        page.heading(3, "files", "Files beside this page");
+        page.list(List.of("drawings: every drawing as SVG.", "tables: every table as comma-separated values, units in"
+                + " the column names.",
+                "exchange: site.geojson (projected metres, not longitude and latitude), site.wkt"
+                + " (the reference system), site.dxf (release 12), site.gpkg (GeoPackage)."));
+        page.heading(3, "cautions", "Cautions");
+        page.list(assessment.cautions());
+    }
+
+    private static Table models(List<ModelNote> models) {
+        return new Table("models", "Models", List.of(Column.words("id", "model"), Column.words("status", "status"),
+                Column.words("model", "what is computed"), Column.words("valid_for", "valid for"),
+                Column.words("spread", "spread"), Column.words("source", "source")), models.stream().map(m -> List.of(
+                m.id(), m.status() == ModelNote.Status.COMPUTED ? m.status().word()
+                : m.status().word().toUpperCase(Locale.ROOT), m.model(), m.validFor(), m.spread(),
+                m.source())).toList());
+    }
+
+    private static void exchange(Assessment assessment, Path directory) throws IOException {
+        List<Feature> features = SiteFeatures.of(assessment);
+        SiteFrame frame = SiteFeatures.frame(assessment);
+        GeoJsonFile.write(directory.resolve("site.geojson"), features, frame);
+        DxfFile.write(directory.resolve("site.dxf"), features);
+        GeoPackageFile.write(directory.resolve("site.gpkg"), features, frame);
+    }
+
+    private static void move(Path draft, Path target) throws IOException {
+        List<Path> files;
+        try (Stream<Path> all = Files.walk(draft)) {
+            files = all.filter(Files::isRegularFile).toList();
+        }
+        for (Path file : files) {
+            Path place = target.resolve(draft.relativize(file).toString());
+            Files.createDirectories(place.getParent());
+            Files.move(file, place, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    private static void delete(Path draft) throws IOException {
+        try (Stream<Path> all = Files.walk(draft)) {
+            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.deleteIfExists(path);
+            }
+        }
+    }
+}

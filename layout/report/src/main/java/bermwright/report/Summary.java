@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report;
+
+import bermwright.foundation.ModelNote;
+import bermwright.report.map.Numbered;
+import bermwright.report.page.Html;
+import bermwright.site.assessment.Assessment;
+import bermwright.site.finding.Finding;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The first part of the page: may it be done, what governs, what is refused and why, in plain words.
+ *
+ * @param assessment the assessment
+ * @param findings   its findings with their numbers
+ */
+record Summary(Assessment assessment, List<Numbered> findings) {
+    private static final int SHOWN_WARNINGS = 12;
+
+    void write(Pack pack) {
+        Html page = pack.page;
+        page.heading(2, "summary", "What governs");
+        verdict(page);
+        listed(page, Finding.Level.REFUSE, Integer.MAX_VALUE);
+        listed(page, Finding.Level.WARN, SHOWN_WARNINGS);
+        page.heading(3, "hulls", "Hull by hull");
+        assessment.hulls().forEach(hull -> page.heading(4, "hull-" + hull.hull().id(), "Hull " + hull.hull().id())
+                .list(new HullWords(assessment, hull).lines()));
+        List<ModelNote> marked = assessment.models().stream()
+                .filter(m -> m.status() != ModelNote.Status.COMPUTED).toList();
+        if (!marked.isEmpty()) {
+            page.heading(3, "marked", "Figures that must not be leaned on yet");
+            page.paragraph("Every drawing and table that rests on one of these models carries the mark in its title.");
+            Marks.reasons(marked).forEach(reason -> page.note("mark", reason));
+        }
+        pack.figure(new PlanSheets(assessment).site(), "Numbers are those of the findings below. "
+                + "East and north are projected metres; the scale bar shows true metres.");
+        pack.table(FindingSheets.table(findings));
+    }
+
+    private void verdict(Html page) {
+        List<Finding> all = assessment.findings();
+        long refuse = FindingSheets.count(all, Finding.Level.REFUSE);
+        long warn = FindingSheets.count(all, Finding.Level.WARN);
+        long note = FindingSheets.count(all, Finding.Level.NOTE);
+        String rest = warn + (warn == 1 ? " finding asks" : " findings ask") + " for a decision, " + note
+                + (note == 1 ? " is" : " are") + " worth knowing.";
+        if (refuse > 0) {
+            page.note("refuse", "This plan must not be carried out as it is: " + refuse
+                    + (refuse == 1 ? " finding refuses it. " : " findings refuse it. ") + rest);
+        } else {
+            page.note("good", "No finding refuses this plan. " + rest
+                    + " That is no permission: see the cautions above.");
+        }
+    }
+
+    private void listed(Html page, Finding.Level level, int most) {
+        List<Numbered> here = findings.stream().filter(n -> n.finding().level() == level).toList();
+        if (here.isEmpty()) {
+            return;
+        }
+        page.heading(3, "level-" + level.word(), level == Finding.Level.REFUSE ? "Refused, and why"
+                : "To be looked at and decided");
+        List<String> lines = new ArrayList<>();
+        here.stream().limit(most).forEach(n -> lines.add("No. " + n.number() + ", " + n.finding().subject() + ": "
+                + n.finding().text()));
+        if (here.size() > most) {
+            lines.add((here.size() - most) + " more in the table of findings.");
+        }
+        page.list(lines);
+    }
+}

@@ -1,0 +1,266 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bermwright.foundation.ModelNote;
+import bermwright.foundation.Progress;
+import bermwright.lowering.sequence.LoweringResult;
+import bermwright.report.drawing.Dot;
+import bermwright.report.drawing.Drawing;
+import bermwright.report.drawing.DrawingXml;
+import bermwright.report.drawing.Svg;
+import bermwright.site.assessment.Assessment;
+import bermwright.site.exposure.StationDose;
+import bermwright.site.finding.Finding;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Element;
+
+class ReportsTest {
+    /** Units a column's name may end in, and names of columns that carry a pure number or a count. */
+    private static final Set<String> UNITS = Set.of("m", "m2", "m3", "kg", "t", "kN", "deg", "mSv", "cm2", "percent",
+            "1", "h", "days", "kPa", "MJ");
+    private static final Set<String> PURE = Set.of("number", "point", "measured", "limit", "demand", "capacity",
+            "factor", "required_factor", "loads");
+
+    @TempDir
+    private static Path directory;
+    private static Path out;
+    private static Assessment assessment;
+    private static String page;
+
+    @BeforeAll
+    static void write() throws IOException {
+        assessment = SiteOfTests.assessment(directory);
+        out = directory.resolve("out");
+        Path file = Reports.write(assessment, out, Progress.NONE);
+        assertEquals(out.resolve(Reports.PAGE), file);
+        page = Files.readString(file);
+    }
+
+    private static List<Path> files(String ending) throws IOException {
+        try (Stream<Path> all = Files.walk(out)) {
+            return all.filter(p -> p.toString().endsWith(ending)).sorted().toList();
+        }
+    }
+
+    @Test
+    void everyDrawingIsValidAndKeepsItsWordsOnThePaper() throws IOException {
+        List<Path> drawings = files(".svg");
+        assertTrue(drawings.size() >= 12, drawings::toString);
+        for (Path file : drawings) {
+            String name = file.getFileName().toString().replace(".svg", "");
+            String svg = Files.readString(file);
+            Element root = DrawingXml.read(svg).getDocumentElement();
+            Drawing drawing = new Drawing(name, name, new Dot(
+                    Double.parseDouble(root.getAttribute("width")), Double.parseDouble(root.getAttribute("height"))),
+                    svg.substring(svg.indexOf("<svg")));
+            assertEquals(List.of(), DrawingXml.troubles(drawing), name);
+            assertTrue(page.contains(drawing.svg()), name + " stands in the page as in its file");
+        }
+    }
+
+    @Test
+    void thePageAsksForNothingAndEscapesWhatUsersWrote() {
+        assertFalse(page.contains("<script"));
+        assertFalse(page.matches("(?s).*(src|href)=\"(?!#|data:image/png)[^\"]*\".*"));
+        assertFalse(page.replace("http://www.w3.org/2000/svg",
+                "").matches("(?s).*(url\\((?!#)|@import|<link|<iframe).*"));
+        assertTrue(page.contains(Svg.escaped(SiteOfTests.HOSTILE)));
+        assertFalse(page.contains("boulder <field>"));
+    }
+
+    @Test
+    void tablesAndDrawingsNeverLeaveTheDirectory() throws IOException {
+        try (Stream<Path> all = Files.walk(directory)) {
+            assertEquals(List.of(), all.filter(Files::isRegularFile).filter(p -> !p.startsWith(out)
+                    && !p.getParent().equals(directory)).toList());
+        }
+        assertTrue(files("").stream().noneMatch(p -> p.getFileName().toString().startsWith(".report-")));
+    }
+
+    @Test
+    void allFindingsAreNumberedInOrderWithTheirWordsAndThoseWithAPlaceStandOnTheSitePlan() throws IOException {
+        List<Finding> findings = assessment.findings();
+        assertTrue(findings.size() > 3);
+        List<List<String>> rows = csv("findings");
+        assertEquals(findings.size() + 1, rows.size());
+        String plan = Files.readString(out.resolve("drawings/plan-site.svg"));
+        List<String> onSite = DrawingXml.texts(DrawingXml.read(plan));
+        for (int i = 0; i < findings.size(); i++) {
+            List<String> row = rows.get(i + 1);
+            assertEquals(Integer.toString(i + 1), row.get(0));
+            assertEquals(findings.get(i).level().word(), row.get(1));
+            assertEquals(findings.get(i).text(), row.get(3).replaceFirst("^'", ""));
+            assertTrue(page.contains(Svg.escaped(findings.get(i).text())));
+            if (findings.get(i).place().isPresent()) {
+                assertTrue(onSite.contains(Integer.toString(i + 1)), "number " + (i + 1) + " on the site plan");
+            }
+        }
+    }
+
+    @Test
+    void columnNamesEndInTheirUnits() throws IOException {
+        List<String> without = new ArrayList<>();
+        for (Path file : files(".csv")) {
+            List<List<String>> rows = csv(file);
+            for (int column = 0; column < rows.get(0).size(); column++) {
+                String key = rows.get(0).get(column);
+                int at = column;
+                boolean numbers = rows.size() > 1 && rows.stream().skip(1).allMatch(r -> r.get(at).isEmpty()
+                        || r.get(at).matches("-?\\d+(\\.\\d+)?"))
+                        && rows.stream().skip(1).anyMatch(r -> !r.get(at).isEmpty());
+                if (numbers && !PURE.contains(key) && !UNITS.contains(key.substring(key.lastIndexOf('_') + 1))) {
+                    without.add(file.getFileName() + ": " + key);
+                }
+            }
+        }
+        assertEquals(List.of(), without);
+    }
+
+    @Test
+    void doseFiguresAreTheAssessmentsOwn() throws IOException {
+        List<StationDose> stations = assessment.dose().orElseThrow().stations();
+        List<List<String>> rows = csv("dose-by-station");
+        assertEquals(stations.size() + 1, rows.size());
+        int best = rows.get(0).indexOf("covered_mSv");
+        int high = rows.get(0).indexOf("high_mSv");
+        for (int i = 0; i < stations.size(); i++) {
+            assertEquals("%.2f".formatted(1000 * stations.get(i).covered().best()), rows.get(i + 1).get(best));
+            assertEquals("%.2f".formatted(1000 * stations.get(i).covered().high()), rows.get(i + 1).get(high));
+        }
+    }
+
+    @Test
+    void loweringFiguresAreTheAssessmentsOwnAndInKilonewtons() throws IOException {
+        LoweringResult result = assessment.hulls().get(0).laydown().orElseThrow().lowering().orElseThrow();
+        List<List<String>> rows = csv(Drawing.name("lowering", SiteOfTests.HOSTILE));
+        assertEquals(result.tilts().size() + 1, rows.size());
+        int each = rows.get(0).indexOf("line_each_kN");
+        double greatest = rows.stream().skip(1).mapToDouble(r -> Double.parseDouble(r.get(each))).max().orElseThrow();
+        assertEquals(result.greatestLineTension() / 1000, greatest, 0.005 + 1e-9, "half a unit of the last digit");
+        assertTrue(page.contains(Svg.escaped("What governs: " + result.governingPart())));
+    }
+
+    @Test
+    void whatIsProvisionalIsMarkedAtEveryDrawingAndTableItTouches() {
+        boolean marked = assessment.dose().orElseThrow().models().stream()
+                .anyMatch(m -> m.status() == ModelNote.Status.PROVISIONAL);
+        for (String title : List.of("Dose at each station alone, 150 days and one event like august 1972",
+                "Against the limit on effective dose from all sources over the whole stay",
+                "Every limit, for the crew and for each station alone")) {
+            assertEquals(marked, page.contains(title + " — PROVISIONAL"), title);
+        }
+    }
+
+    @Test
+    void cautionsModelsDefaultsAndReadersAreThere() throws IOException {
+        for (String caution : assessment.cautions()) {
+            assertTrue(page.contains(Svg.escaped(caution)), caution);
+        }
+        for (String heading : List.of("For the surface planner", "For the crew-safety reviewer",
+                "For the excavation lead", "What governs", "What stands behind the figures")) {
+            assertTrue(page.contains(">" + heading + "</h2>"), heading);
+        }
+        Set<String> models = csv("models").stream().skip(1).map(r -> r.get(0)).collect(Collectors.toSet());
+        assertEquals(assessment.models().stream().map(ModelNote::id).collect(Collectors.toSet()), models);
+        Set<String> defaults = csv("defaults-taken").stream().map(r -> r.get(0)).collect(Collectors.toSet());
+        assertTrue(defaults.contains("ground.gravity_m_s2") && !defaults.contains("ground.elevation_spread_m"),
+                defaults::toString);
+    }
+
+    @Test
+    void exchangeFilesHoldTheSite() throws IOException {
+        JsonNode json = new ObjectMapper().readTree(out.resolve("exchange/site.geojson").toFile());
+        List<String> layers = new ArrayList<>();
+        json.get("features").forEach(f -> layers.add(f.at("/properties/layer").asText()));
+        assertTrue(layers.containsAll(List.of("lying", "sweep", "cover_toe", "keep_out", "hull_axis", "setting_out",
+                "findings")), layers::toString);
+        String dxf = Files.readString(out.resolve("exchange/site.dxf"), StandardCharsets.US_ASCII);
+        assertTrue(dxf.contains("AC1009") && dxf.trim().endsWith("EOF"));
+        assertTrue(Files.size(out.resolve("exchange/site.gpkg")) > 10_000);
+    }
+
+    @Test
+    void writingTwiceGivesTheSameFiles() throws IOException {
+        Path again = directory.resolve("again");
+        Reports.write(assessment, again, Progress.NONE);
+        for (Path file : files("")) {
+            if (Files.isRegularFile(file)) {
+                assertEquals(-1, Files.mismatch(file, again.resolve(out.relativize(file))), file::toString);
+            }
+        }
+        try (Stream<Path> all = Files.walk(again)) {
+            all.sorted(Comparator.reverseOrder()).forEach(p -> p.toFile().delete());
+        }
+    }
+
+    @Test
+    void cancelledWorkLeavesNothingBehind() throws IOException {
+        Path place = directory.resolve("cancelled");
+        Progress cancel = new Progress() {
+            @Override
+            public void report(double share, String step) {
+            }
+
+            @Override
+            public boolean isCancelled() {
+                return true;
+            }
+        };
+        assertThrows(CancellationException.class, () -> Reports.write(assessment, place, cancel));
+        try (Stream<Path> all = Files.walk(place)) {
+            assertEquals(List.of(place), all.toList());
+        }
+        Files.delete(place);
+    }
+
+    private static List<List<String>> csv(String name) throws IOException {
+        return csv(out.resolve("tables/" + name + ".csv"));
+    }
+
+    /** Reads comma-separated values by the book: quotes, doubled quotes, line breaks inside. */
+    private static List<List<String>> csv(Path file) throws IOException {
+        String text = Files.readString(file);
+        List<List<String>> rows = new ArrayList<>();
+        List<String> row = new ArrayList<>();
+        StringBuilder cell = new StringBuilder();
+        boolean quoted = false;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (quoted && c == '"' && i + 1 < text.length() && text.charAt(i + 1) == '"') {
+                cell.append(c);
+                i++;
+            } else if (c == '"') {
+                quoted = !quoted;
+            } else if (!quoted && (c == ',' || c == '\r')) {
+                row.add(cell.toString());
+                cell.setLength(0);
+            } else if (!quoted && c == '\n') {
+                rows.add(List.copyOf(row));
+                row.clear();
+            } else {
+                cell.append(c);
+            }
+        }
+        return rows;
+    }
+}
