@@ -16,7 +16,7 @@ import picocli.CommandLine.Spec;
         footer = {"", "Exit codes: 0 done; 1 done, and a finding refuses the plan; 2 the input cannot be read;"
             + " 3 our mistake."},
         subcommands = {AssessCommand.class, LowerCommand.class, CoverCommand.class, DoseCommand.class,
-            GroundCommand.class, SchemaCommand.class, EditCommand.class})
+            SizeCoverCommand.class, GroundCommand.class, SchemaCommand.class, EditCommand.class})
 final class Bermwright implements Runnable {
     private final Console console;
 

@@ -5,6 +5,7 @@ import bermwright.foundation.ModelNote;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.finding.Finding;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 
 /** What every answer about a plan holds for programs: name, version, cautions, models, findings. */
 final class CommonPage {
@@ -20,9 +21,13 @@ final class CommonPage {
             models.addObject().put("id", note.id()).put("model", note.model()).put("valid_for", note.validFor())
                     .put("spread", note.spread()).put("status", note.status().word()).put("source", note.source());
         }
-        var findings = page.putArray("findings");
-        assessment.findings().forEach(finding -> put(findings.addObject(), finding));
+        putFindings(page, assessment.findings());
         return page;
+    }
+
+    static void putFindings(ObjectNode page, List<Finding> all) {
+        var findings = page.putArray("findings");
+        all.forEach(finding -> put(findings.addObject(), finding));
     }
 
     private static void put(ObjectNode entry, Finding finding) {

@@ -82,8 +82,12 @@ final class CommonText {
                     6, out);
         }
         out.println();
+        cautions(assessment.cautions(), out);
+    }
+
+    static void cautions(List<String> cautions, PrintStream out) {
         heading("Cautions", out);
-        assessment.cautions().forEach(caution -> wrapped(caution, 2, out));
+        cautions.forEach(caution -> wrapped(caution, 2, out));
     }
 
     static void heading(String text, PrintStream out) {
