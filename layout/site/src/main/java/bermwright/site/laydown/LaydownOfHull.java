@@ -2,33 +2,46 @@
 package bermwright.site.laydown;
 
 import bermwright.foundation.ModelNote;
-import bermwright.foundation.Point;
-import bermwright.lowering.body.Ground;
-import bermwright.lowering.body.TippingBody;
+import bermwright.lowering.rest.LyingCylinder;
+import bermwright.lowering.rest.RestPose;
+import bermwright.lowering.review.Review;
+import bermwright.lowering.review.Reviews;
 import bermwright.lowering.rig.Rig;
 import bermwright.lowering.sequence.Lowered;
 import bermwright.lowering.sequence.Lowering;
 import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.sequence.Trouble;
+import bermwright.lowering.thrust.LyingLanding;
+import bermwright.lowering.thrust.ThrusterLowering;
+import bermwright.lowering.thrust.ThrusterResult;
 import bermwright.site.finding.Finding;
-import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;
 import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** Works out how a hull of a plan comes to lie on its ground. */
 public final class LaydownOfHull {
+    private static final double USUAL_TOUCHDOWN = 1;
     private final Plan plan;
     private final Hull hull;
     private final ElevationGrid ground;
     private final List<Finding> findings = new ArrayList<>();
     private final List<ModelNote> notes = new ArrayList<>();
+    private Optional<LayPlane> plane = Optional.empty();
+    private Optional<LoweringResult> lowering = Optional.empty();
+    private Optional<Review> review = Optional.empty();
+    private Optional<ThrusterResult> thrusters = Optional.empty();
+    private Optional<LyingLanding> landing = Optional.empty();
+    private Optional<RestPose> rest = Optional.empty();
 
     private LaydownOfHull(Plan plan, Hull hull, ElevationGrid ground) {
         this.plan = plan;
@@ -56,62 +69,120 @@ public final class LaydownOfHull {
      * @return the answer; bad arrangements are findings in it
      */
     public static Laydown of(Plan plan, Hull hull, ElevationGrid ground) {
-        return new LaydownOfHull(plan, hull, ground).laydown();
+        LaydownOfHull work = new LaydownOfHull(plan, hull, ground);
+        work.workOut();
+        return new Laydown(hull.id(), work.plane, work.lowering, work.review, work.thrusters, work.landing, work.rest,
+                work.findings, work.notes);
     }
 
-    private Laydown laydown() {
-        if (hull.arrival() == Hull.Arrival.STAYS_UPRIGHT) {
-            return answer(Optional.empty(), Optional.empty());
-        }
-        if (!usable()) {
-            return answer(Optional.empty(), Optional.empty());
+    private void workOut() {
+        if (hull.arrival() == Hull.Arrival.STAYS_UPRIGHT || !usable()) {
+            return;
         }
         Optional<LyingPose> pose = LyingPose.of(hull, ground);
         if (pose.isEmpty()) {
             find(Trouble.plain("lowering-no-ground", Trouble.Level.REFUSE,
                     "There is no ground under the lying hull: off the grid or no data. Lowering is not worked out."));
-            return answer(Optional.empty(), Optional.empty());
+            return;
         }
-        LayPlane plane = LayPlane.of(hull, pose.get().bed(), ground);
-        if (hull.arrival() == Hull.Arrival.LANDS_LYING) {
-            return answer(Optional.of(plane), Optional.empty());
-        }
+        plane = Optional.of(LayPlane.of(hull, pose.get().bed(), ground));
         try {
-            return lowered(plane, pose.get());
+            resting();
+            if (hull.arrival() == Hull.Arrival.LANDS_LYING) {
+                landing(pose.get());
+            } else {
+                lowered(HullCase.of(plan, hull, pose.get(), ground));
+            }
         } catch (IllegalArgumentException unusable) {
             find(Trouble.plain("lowering-unusable", Trouble.Level.REFUSE,
                     "Lowering is not worked out, for a size cannot be used: " + unusable.getMessage()));
-            return answer(Optional.of(plane), Optional.empty());
         }
     }
 
-    private Laydown lowered(LayPlane plane, LyingPose pose) {
-        GroundPlan site = plan.ground();
-        TippingBody tipping = new TippingBody(GearFromPlan.body(hull),
-                GearFromPlan.pivot(hull.pivot(), hull.radius()),
-                new Ground(site.gravity(), pose.slopeAlong(), pose.slopeAcross(), site.pivotFriction()));
-        Optional<LoweringGear> gear = hull.lowering();
-        if (gear.isEmpty()) {
+    private void lowered(HullCase hullCase) {
+        if (hull.lowering().isEmpty()) {
             find(Trouble.plain("lowering-no-gear", Trouble.Level.REFUSE,
                     "The hull is to be lowered and no gear for it is given."));
-            return answer(Optional.of(plane), Optional.empty());
+            return;
         }
-        Optional<Rig> rig = new GearFromPlan(hull, plane, ground).rig(gear.get(),
-                GearFromPlan.factors(plan.rules()));
-        if (rig.isEmpty()) {
-            if (gear.get().means() == LoweringGear.Means.LINES) {
-                find(Trouble.plain("lowering-no-lines", Trouble.Level.REFUSE,
-                        "The hull is to be lowered by lines and none are given."));
+        LoweringGear gear = hull.lowering().get();
+        boolean byLines = gear.means() == LoweringGear.Means.LINES;
+        Optional<LoweringCase> lines = hullCase.byLines(plan, hull, ground);
+        if (lines.isPresent()) {
+            byLines(lines.get(), byLines);
+        } else if (byLines) {
+            find(Trouble.plain("lowering-no-lines", Trouble.Level.REFUSE,
+                    "The hull is to be lowered by lines and none are given."));
+        }
+        thrusters = HullCase.thrusters(hull).map(t -> ThrusterLowering.of(hullCase.tipping(), t, gear.rate()));
+        thrusters.ifPresent(t -> notes.add(t.note()));
+        if (!byLines && thrusters.isEmpty()) {
+            find(Trouble.plain("lowering-no-thrusters", Trouble.Level.REFUSE,
+                    "The hull is to be lowered by side thrusters and none are given."));
+        } else if (!byLines) {
+            double alpha = hullCase.tipping().centreAngle();
+            if (!(hullCase.tipping().balanceTilt() > 0)) {
+                find(Trouble.of("lowering-falls-while-standing", Trouble.Level.REFUSE,
+                        new Trouble.Figures(Math.toDegrees(hullCase.tipping().ground().slopeAlong()),
+                                Math.toDegrees(alpha), "deg"), "statics, closed form",
+                        "The ground falls so steeply along the azimuth that the hull falls while standing."));
             }
-            return answer(Optional.of(plane), Optional.empty());
+            LandingFindings.thrusters(thrusters.get(), plan.ground().pivotFriction()).forEach(this::find);
         }
-        Lowered lowered = Lowering.of(new LoweringCase(tipping, rig.get(), GearFromPlan.soil(site),
-                gear.get().rate()));
-        if (gear.get().means() == LoweringGear.Means.LINES) {
+    }
+
+    private void byLines(LoweringCase lines, boolean chosen) {
+        Lowered lowered = Lowering.of(lines);
+        lowering = lowered.result();
+        review = lowering.map(r -> Reviews.of(lines, r));
+        lowering.ifPresent(r -> notes.addAll(r.notes()));
+        review.ifPresent(r -> notes.addAll(r.notes()));
+        if (chosen) {
             lowered.troubles().forEach(this::find);
+            review.ifPresent(r -> new ReviewFindings(lines, r).troubles().forEach(this::find));
+            dispersion(lines, lowered);
         }
-        lowered.result().ifPresent(r -> notes.addAll(r.notes()));
-        return answer(Optional.of(plane), lowered.result());
+    }
+
+    /** Gear that stays where it is must do for every landing inside the dispersion, along the azimuth. */
+    private void dispersion(LoweringCase lines, Lowered lowered) {
+        double off = hull.landingDispersion();
+        if (!(off > 0)) {
+            return;
+        }
+        Set<String> known = new HashSet<>();
+        lowered.troubles().stream().filter(t -> t.level() == Trouble.Level.REFUSE).forEach(t -> known.add(t.rule()));
+        for (double ahead : new double[] {off, -off}) {
+            Rig moved = HullCase.landedAhead(lines.rig(), ahead);
+            for (Trouble t : Lowering.of(lines.with(moved)).troubles()) {
+                if (t.level() == Trouble.Level.REFUSE && known.add(t.rule())) {
+                    find(new Trouble("lowering-dispersion", Trouble.Level.REFUSE, t.measured(), t.limit(), t.unit(),
+                            t.source(), String.format(Locale.ROOT, "Landed %.1f m %s, inside its dispersion, with the"
+                                    + " gear where it is: %s", off, ahead > 0 ? "ahead" : "behind", t.text())));
+                }
+            }
+        }
+    }
+
+    private void landing(LyingPose pose) {
+        Optional<LoweringGear.Landing> given = hull.lowering().flatMap(LoweringGear::landing);
+        double speed = given.map(l -> l.touchdownSpeed().orElse(USUAL_TOUCHDOWN)).orElse(USUAL_TOUCHDOWN);
+        double pitch = Math.abs(given.map(l -> l.touchdownPitch().orElse(0)).orElse(0.0));
+        LyingLanding touchdown = LyingLanding.of(new LyingLanding.Lander(hull.mass(), hull.length(),
+                hull.centreOfMassFromBase()), plan.ground().gravity(), speed, pitch);
+        landing = Optional.of(touchdown);
+        notes.add(touchdown.note());
+        LandingFindings.landing(plan, hull, pose, touchdown).forEach(this::find);
+    }
+
+    private void resting() {
+        LyingCylinder cylinder = new LyingCylinder(plane.orElseThrow().pivot(), hull.layDownAzimuth(), hull.length(),
+                hull.radius(), new LyingCylinder.Load(hull.mass() * plan.ground().gravity(),
+                hull.centreOfMassFromBase()));
+        rest = RestPose.of(cylinder, ground);
+        if (hull.seat().kind() == bermwright.site.plan.Seat.Kind.GROUND) {
+            rest.ifPresent(r -> LandingFindings.rest(r, hull.length()).forEach(this::find));
+        }
     }
 
     /** Refuses what no mechanics can be made of. */
@@ -134,15 +205,7 @@ public final class LaydownOfHull {
 
     private void find(Trouble trouble) {
         findings.add(new Finding(trouble.rule(), Finding.Level.valueOf(trouble.level().name()), hull.id(),
-                trouble.measured(), trouble.limit(), trouble.unit(), Optional.of(place()), trouble.source(),
-                trouble.text()));
-    }
-
-    private Point place() {
-        return hull.baseCentre();
-    }
-
-    private Laydown answer(Optional<LayPlane> plane, Optional<LoweringResult> lowering) {
-        return new Laydown(hull.id(), plane, lowering, findings, notes);
+                trouble.measured(), trouble.limit(), trouble.unit(), Optional.of(hull.baseCentre()),
+                trouble.source(), trouble.text()));
     }
 }

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.laydown;
+
+import bermwright.lowering.body.Ground;
+import bermwright.lowering.body.PlanePoint;
+import bermwright.lowering.body.TippingBody;
+import bermwright.lowering.rig.LoweringLines;
+import bermwright.lowering.rig.Poles;
+import bermwright.lowering.rig.PullOver;
+import bermwright.lowering.rig.Rig;
+import bermwright.lowering.rig.Stay;
+import bermwright.lowering.rig.Winch;
+import bermwright.lowering.sequence.LoweringCase;
+import bermwright.lowering.soil.Regolith;
+import bermwright.lowering.thrust.Thrusters;
+import bermwright.site.plan.GroundPlan;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.LoweringGear;
+import bermwright.site.plan.Plan;
+import bermwright.site.pose.LyingPose;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.Optional;
+
+/**
+ * A hull of a plan as mechanics sees it.
+ *
+ * @param plane   the plane it is laid down in
+ * @param tipping the body on its pivot and ground
+ * @param soil    the soil
+ */
+record HullCase(LayPlane plane, TippingBody tipping, Regolith soil) {
+    /** The case of a hull on its ground, with sizes that mechanics can use. */
+    static HullCase of(Plan plan, Hull hull, LyingPose pose, ElevationGrid ground) {
+        GroundPlan site = plan.ground();
+        TippingBody tipping = new TippingBody(GearFromPlan.body(hull),
+                GearFromPlan.pivot(hull.pivot(), hull.radius()),
+                new Ground(site.gravity(), pose.slopeAlong(), pose.slopeAcross(), site.pivotFriction()));
+        return new HullCase(LayPlane.of(hull, pose.bed(), ground), tipping, GearFromPlan.soil(site));
+    }
+
+    /** The lowering by lines, absent where no lines are given. */
+    Optional<LoweringCase> byLines(Plan plan, Hull hull, ElevationGrid ground) {
+        return hull.lowering().flatMap(gear -> new GearFromPlan(hull, plane, ground)
+                .rig(gear, GearFromPlan.factors(plan.rules()))
+                .map(rig -> new LoweringCase(tipping, rig, soil, gear.rate())));
+    }
+
+    /** The side thrusters, absent where none are given. */
+    static Optional<Thrusters> thrusters(Hull hull) {
+        return hull.lowering().flatMap(LoweringGear::sideThrusters).map(t -> new Thrusters(t.count(), t.thrustEach(),
+                t.fromBase(), t.cant(), t.specificImpulse()));
+    }
+
+    /** The same rig for a hull that came down further ahead by a distance, the gear staying where it is (m). */
+    static Rig landedAhead(Rig rig, double ahead) {
+        LoweringLines lines = rig.lines();
+        Winch winch = lines.winch();
+        return new Rig(new LoweringLines(lines.count(), lines.lug(), lines.line(),
+                new Winch(back(winch.at(), ahead), winch.rating(), winch.brakeHeat(), winch.anchor()),
+                lines.payOutMismatch(), lines.sheaveEfficiency()),
+                rig.poles().map(p -> new Poles(back(p.foot(), ahead), back(p.head(), ahead), p.halfSpread(), p.tube(),
+                        p.footArea())),
+                rig.stays().stream().map(s -> new Stay(back(s.anchorAt(), ahead), s.halfSpread(), s.breakingLoad(),
+                        s.anchor())).toList(),
+                rig.pullOver().map(p -> new PullOver(p.lug(), back(p.anchorAt(), ahead), p.rating(), p.anchor())),
+                rig.pivotHold(), rig.factors());
+    }
+
+    private static PlanePoint back(PlanePoint point, double ahead) {
+        return new PlanePoint(point.x() - ahead, point.z());
+    }
+}

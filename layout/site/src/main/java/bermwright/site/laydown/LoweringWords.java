@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.laydown;
+
+import bermwright.lowering.review.Review;
+import bermwright.lowering.sequence.HoldPoint;
+import bermwright.lowering.sequence.LoweringResult;
+import bermwright.lowering.sequence.PartCheck;
+import bermwright.lowering.thrust.LyingLanding;
+import bermwright.lowering.thrust.ThrusterResult;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * How a hull comes to lie, in plain words.
+ *
+ * @param sequence   the sequence, one step a line
+ * @param holdPoints where to stop and check, one a line
+ * @param governing  what governs, and the parts that come next
+ * @param balances   which balance is higher and what each is safe for; empty without lines
+ * @param motion     what motion brings, one fact a line
+ * @param caution    said with every result
+ */
+public record LoweringWords(List<String> sequence, List<String> holdPoints, List<String> governing, String balances,
+        List<String> motion, String caution) {
+    /** Copies the lists. */
+    public LoweringWords {
+        sequence = List.copyOf(sequence);
+        holdPoints = List.copyOf(holdPoints);
+        governing = List.copyOf(governing);
+        motion = List.copyOf(motion);
+    }
+
+    /**
+     * A laying down in words.
+     *
+     * @param laydown the laying down
+     * @return the words
+     */
+    public static LoweringWords of(Laydown laydown) {
+        List<String> motion = new ArrayList<>();
+        laydown.review().ifPresent(r -> motion.addAll(motion(r)));
+        laydown.thrusters().ifPresent(t -> motion.addAll(thrusters(t)));
+        laydown.landing().ifPresent(l -> motion.addAll(landing(l)));
+        return new LoweringWords(laydown.lowering().map(LoweringResult::sequence).orElse(List.of()),
+                laydown.lowering().map(r -> r.holdPoints().stream().map(LoweringWords::hold).toList())
+                        .orElse(List.of()),
+                laydown.lowering().map(LoweringWords::governing).orElse(List.of()),
+                laydown.lowering().map(LoweringWords::balances).orElse(""), motion, LoweringResult.CAUTION);
+    }
+
+    private static String hold(HoldPoint point) {
+        return text("%.1f deg: %s.", Math.toDegrees(point.tilt()), point.check());
+    }
+
+    private static List<String> governing(LoweringResult result) {
+        return result.checks().stream().limit(5).map(LoweringWords::part).toList();
+    }
+
+    private static String part(PartCheck check) {
+        return text("%s, %s: factor %.2f, asked %.2f, at %.1f deg (%s).", check.part(), check.load(), check.factor(),
+                check.required(), Math.toDegrees(check.tilt()), check.source());
+    }
+
+    private static String balances(LoweringResult result) {
+        String hand = result.balances().hand().isPresent()
+                ? text("%.1f kN", result.balances().hand().getAsDouble() / 1000) : "no answer";
+        return text("Lying: full balance %.1f kN, hand balance %s. ", result.balances().full() / 1000, hand)
+                + result.balances().words();
+    }
+
+    private static List<String> motion(Review review) {
+        List<String> lines = new ArrayList<>();
+        lines.add(text("The move takes %.0f min; the brakes take up %.2f MJ, %.1f kW on the mean.",
+                review.motion().duration() / 60, review.motion().brakeHeat() / 1e6,
+                review.motion().meanBrakePower() / 1000));
+        lines.add(text("With nothing to hold it the hull topples from balance in %.0f s and its far end comes down at"
+                + " %.1f m/s.", review.motion().freeTime(), review.motion().freeSpeed()));
+        review.motion().states().stream().max((a, b) -> Double.compare(a.stopFactor(), b.stopFactor()))
+                .filter(s -> s.stopFactor() > 0).ifPresent(s -> lines.add(text("A winch stopping dead multiplies the"
+                        + " tension by %.2f at %.0f deg.", s.stopFactor(), Math.toDegrees(s.tilt()))));
+        review.motion().states().stream().max((a, b) -> Double.compare(a.snatchEach(), b.snatchEach()))
+                .filter(s -> s.snatchEach() > 0).ifPresent(s -> lines.add(text("A tenth of a metre of slack coming taut"
+                        + " at %.0f deg pulls each line with %.0f kN.", Math.toDegrees(s.tilt()),
+                        s.snatchEach() / 1000)));
+        review.lines().coolingGain().ifPresent(g -> lines.add(text("A held line that cools by 100 K gains up to"
+                + " %.0f kN.", g / 1000)));
+        return lines;
+    }
+
+    private static List<String> thrusters(ThrusterResult result) {
+        return List.of(text("Side thrusters: push over with %.1f kN, brake with up to %.1f kN at %.0f deg, %.0f kg of"
+                + " propellant, %.0f s.", result.greatestPush() / 1000, result.greatestBrake() / 1000,
+                Math.toDegrees(result.atTilt()), result.propellant(), result.time()));
+    }
+
+    private static List<String> landing(LyingLanding landing) {
+        return List.of(text("Lands lying: %.1f kN to hover, %.1f kN with a quarter in hand; touchdown %.0f kJ, a drop"
+                + " of %.2f m.", landing.hoverThrust() / 1000, landing.thrustInHand() / 1000,
+                landing.touchdownEnergy() / 1000, landing.equivalentDrop()));
+    }
+
+    private static String text(String format, Object... parts) {
+        return String.format(Locale.ROOT, format, parts);
+    }
+}

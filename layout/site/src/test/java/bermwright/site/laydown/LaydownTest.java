@@ -1,0 +1,228 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.laydown;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bermwright.foundation.Point;
+import bermwright.foundation.Vec3;
+import bermwright.lowering.body.PlanePoint;
+import bermwright.lowering.sequence.LoweringResult;
+import bermwright.site.SamplePlans;
+import bermwright.site.finding.Finding;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Kept;
+import bermwright.site.plan.LoweringGear;
+import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.FittedPlane;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class LaydownTest {
+    private static final Point PLACE = new Point(150, 120);
+    private static final ElevationGrid LEVEL = SamplePlans.ground((e, n) -> 3);
+
+    private static Laydown laydown(Hull hull, ElevationGrid ground) {
+        return LaydownOfHull.of(SamplePlans.plan(List.of(hull)), hull, ground);
+    }
+
+    private static boolean finds(Laydown laydown, Finding.Level level, String rule) {
+        return laydown.findings().stream().anyMatch(f -> f.level() == level && f.rule().equals(rule));
+    }
+
+    private static Hull hull() {
+        return SamplePlans.hull("A", PLACE, 0);
+    }
+
+    private static LoweringGear gear(LoweringGear.Lines lines, Optional<LoweringGear.Poles> poles) {
+        LoweringGear g = SamplePlans.gear();
+        return new LoweringGear(g.means(), g.rate(), g.wander(), g.margin(), Optional.of(lines), poles, g.stays(),
+                g.pullOver(), g.pivotHold(), g.sideThrusters(), g.landing(), g.kept());
+    }
+
+    private static LoweringGear.Lines lugAt(double along) {
+        LoweringGear.Lines l = SamplePlans.gear().lines().orElseThrow();
+        return new LoweringGear.Lines(l.count(), along, l.lugOffAxis(), l.lugHalfSpread(), l.line(), l.winch(),
+                l.payOutMismatch(), l.sheaveEfficiency(), l.kept());
+    }
+
+    /** The same by hand: lug (30, 3.8), head (-10, 26), weight at (17, 3.8). */
+    @Test
+    void laysASampleHullDownAsByHand() {
+        LoweringResult result = laydown(hull(), LEVEL).lowering().orElseThrow();
+        double weight = 71_000 * 1.62;
+        double run = 40;
+        double rise = 22.2;
+        double lever = (30 * rise + 3.8 * run) / Math.hypot(run, rise);
+        double lateral = Math.asin((6 - 3.8) / Math.hypot(Math.hypot(run, rise), 2.2));
+        assertEquals(weight * 17 / lever / 2 / Math.cos(lateral), result.greatestLineTension(), 1e-6);
+        assertEquals(Math.atan2(rise, run), result.lineAngleAtRest(), 1e-12);
+        assertEquals(Math.atan(3.8 / 17), result.balanceTilt(), 1e-12);
+        assertTrue(result.handOverTilt() > result.balanceTilt());
+    }
+
+    @Test
+    void givesEverythingForASoundHull() {
+        Laydown laydown = laydown(hull(), LEVEL);
+        assertTrue(laydown.review().isPresent() && laydown.rest().isPresent() && laydown.plane().isPresent());
+        assertTrue(laydown.thrusters().isEmpty() && laydown.landing().isEmpty());
+        assertFalse(laydown.notes().isEmpty());
+        LoweringWords words = LoweringWords.of(laydown);
+        assertFalse(words.sequence().isEmpty() || words.holdPoints().isEmpty() || words.governing().isEmpty());
+        assertTrue(words.balances().contains("full balance"), words.balances());
+        assertTrue(words.motion().size() >= 4);
+        assertEquals(LoweringResult.CAUTION, words.caution());
+    }
+
+    @Test
+    void refusesALugBeyondTheHull() {
+        Hull hull = hull().withLowering(Optional.of(gear(lugAt(39), SamplePlans.gear().poles())));
+        assertTrue(finds(laydown(hull, LEVEL), Finding.Level.REFUSE, "lowering-lug-beyond-hull"));
+    }
+
+    @Test
+    void namesTheDeadPointOfLinesWithoutPoles() {
+        Hull hull = hull().withLowering(Optional.of(gear(SamplePlans.gear().lines().orElseThrow(),
+                Optional.empty())));
+        Laydown laydown = laydown(hull, LEVEL);
+        assertTrue(finds(laydown, Finding.Level.REFUSE, "lowering-dead-point"), laydown.findings().toString());
+    }
+
+    @Test
+    void refusesAPoleInsideTheSweep() {
+        LoweringGear.Poles p = SamplePlans.gear().poles().orElseThrow();
+        LoweringGear.Poles near = new LoweringGear.Poles(p.height(), 4, 1, p.diameter(), p.wall(), p.yield(),
+                p.modulus(), p.footArea(), p.kept());
+        Hull hull = hull().withLowering(Optional.of(gear(SamplePlans.gear().lines().orElseThrow(),
+                Optional.of(near))));
+        assertTrue(finds(laydown(hull, LEVEL), Finding.Level.REFUSE, "lowering-pole-in-sweep"));
+    }
+
+    @Test
+    void refusesGroundThatTipsTheStandingHull() {
+        ElevationGrid steep = SamplePlans.ground((e, n) -> 100 - n * Math.tan(Math.toRadians(13)));
+        Laydown laydown = laydown(hull(), steep);
+        assertTrue(finds(laydown, Finding.Level.REFUSE, "lowering-falls-while-standing"));
+        assertTrue(laydown.lowering().isEmpty());
+    }
+
+    @Test
+    void warnsWhereRatingsAreMissing() {
+        LoweringGear.Lines l = SamplePlans.gear().lines().orElseThrow();
+        LoweringGear.Line bare = new LoweringGear.Line(OptionalDouble.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty(), OptionalDouble.empty(), Kept.NOTHING);
+        LoweringGear.Lines lines = new LoweringGear.Lines(l.count(), l.lugFromBase(), l.lugOffAxis(),
+                l.lugHalfSpread(), bare, l.winch(), l.payOutMismatch(), l.sheaveEfficiency(), l.kept());
+        Laydown laydown = laydown(hull().withLowering(Optional.of(gear(lines, SamplePlans.gear().poles()))), LEVEL);
+        assertTrue(finds(laydown, Finding.Level.WARN, "lowering-rating-missing"));
+        assertTrue(laydown.lowering().orElseThrow().factors().line().isEmpty());
+    }
+
+    @Test
+    void refusesAHullOffTheGround() {
+        Laydown laydown = laydown(SamplePlans.hull("A", new Point(150, 290), 0), LEVEL);
+        assertTrue(finds(laydown, Finding.Level.REFUSE, "lowering-no-ground"));
+        assertTrue(laydown.plane().isEmpty() && laydown.rest().isEmpty());
+    }
+
+    @Test
+    void aHullWithoutGearIsAFinding() {
+        assertTrue(finds(laydown(hull().withLowering(Optional.empty()), LEVEL), Finding.Level.REFUSE,
+                "lowering-no-gear"));
+    }
+
+    @Test
+    void sidewaysSlopeRollsTheLyingHull() {
+        ElevationGrid slope = SamplePlans.ground((e, n) -> e * Math.tan(Math.toRadians(5)));
+        Laydown laydown = laydown(hull(), slope);
+        assertTrue(finds(laydown, Finding.Level.WARN, "rest-rolls-away"));
+        assertTrue(finds(laydown, Finding.Level.NOTE, "lowering-rim-rolls"));
+    }
+
+    @Test
+    void thrustersThatAreTooWeakAreRefused() {
+        LoweringGear g = SamplePlans.gear();
+        LoweringGear.SideThrusters weak = new LoweringGear.SideThrusters(4, 5e3, 34, 0, 320, 50, Kept.NOTHING);
+        LoweringGear gear = new LoweringGear(LoweringGear.Means.SIDE_THRUSTERS, Math.toRadians(1), g.wander(),
+                g.margin(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
+                Optional.of(weak), Optional.empty(), g.kept());
+        Laydown laydown = laydown(hull().withLowering(Optional.of(gear)), LEVEL);
+        assertTrue(finds(laydown, Finding.Level.REFUSE, "thruster-margin"));
+        double peak = 71_000 * 1.62 * 17 / 34;
+        assertEquals(peak, laydown.thrusters().orElseThrow().greatestBrake(), 1e-6);
+        assertTrue(laydown.lowering().isEmpty());
+    }
+
+    @Test
+    void landingDispersionMovesTheHullAndNotTheGear() {
+        LoweringGear.Poles p = SamplePlans.gear().poles().orElseThrow();
+        LoweringGear.Poles near = new LoweringGear.Poles(p.height(), 9, 1, p.diameter(), p.wall(), p.yield(),
+                p.modulus(), p.footArea(), p.kept());
+        Hull still = hull().withLowering(Optional.of(gear(SamplePlans.gear().lines().orElseThrow(),
+                Optional.of(near))));
+        assertFalse(finds(laydown(still, LEVEL), Finding.Level.REFUSE, "lowering-dispersion"));
+        assertFalse(finds(laydown(still, LEVEL), Finding.Level.REFUSE, "lowering-pole-in-sweep"));
+        assertTrue(finds(laydown(dispersed(still, 3), LEVEL), Finding.Level.REFUSE, "lowering-dispersion"));
+    }
+
+    private static Hull dispersed(Hull h, double off) {
+        return new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
+                h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
+                h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), off,
+                h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), h.lowering(), h.hatches(), h.seat(),
+                h.stations(), h.cover(), h.kept());
+    }
+
+    @Test
+    void higherGroundBehindRaisesTheHeads() {
+        ElevationGrid bank = SamplePlans.ground((e, n) -> n < 116 ? 5 : 3);
+        double raised = laydown(hull(), bank).lowering().orElseThrow().greatestLineTension();
+        double level = laydown(hull(), LEVEL).lowering().orElseThrow().greatestLineTension();
+        assertTrue(raised < level);
+    }
+
+    @Test
+    void planeAndSiteAreTheSamePlace() {
+        FittedPlane bed = SamplePlans.ground((e, n) -> 50 - 0.1 * n)
+                .fittedPlane(new bermwright.foundation.Ring(List.of(new Point(140, 100), new Point(160, 100),
+                        new Point(160, 160), new Point(140, 160)))).orElseThrow();
+        LayPlane plane = LayPlane.of(hull(), bed, SamplePlans.ground((e, n) -> 50 - 0.1 * n));
+        assertEquals(Math.atan(0.1), plane.slopeAlong(), 1e-9);
+        Vec3 site = plane.site(new PlanePoint(-7, 20), 2);
+        double along = site.y() - plane.pivot().north();
+        PlanePoint back = plane.at(along, site.z());
+        assertEquals(-7, back.x(), 1e-9);
+        assertEquals(20, back.z(), 1e-9);
+        assertEquals(148, site.x(), 1e-9);
+    }
+
+    @Test
+    void alternativesPutMeansAndPolesSideBySide() {
+        Plan plan = SamplePlans.plan(List.of(hull()));
+        Alternatives found = Alternatives.of(plan, hull(), LEVEL);
+        assertEquals("", found.unusable());
+        assertEquals(3, found.comparison().size());
+        assertEquals(11, found.byMass().size());
+        assertEquals(11, found.byCentre().size());
+        assertFalse(found.suggestions().orElseThrow().found().isEmpty());
+        assertEquals(1, Alternatives.all(plan, LEVEL).size());
+    }
+
+    @Test
+    void landingOnTheSideNamesWhatIsMissing() {
+        Hull h = hull();
+        Hull lying = new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
+                h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
+                h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), 0,
+                h.layDownAzimuth(), h.clocking(), h.pivot(), Hull.Arrival.LANDS_LYING, Optional.empty(), h.hatches(),
+                h.seat(), h.stations(), h.cover(), h.kept());
+        Laydown laydown = laydown(lying, LEVEL);
+        assertTrue(laydown.landing().isPresent() && laydown.lowering().isEmpty());
+        assertTrue(finds(laydown, Finding.Level.WARN, "landing-no-pad"));
+        assertTrue(finds(laydown, Finding.Level.WARN, "landing-not-stated"));
+    }
+}
