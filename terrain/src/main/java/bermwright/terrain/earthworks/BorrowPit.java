@@ -216,7 +216,9 @@ public final class BorrowPit {
                 Point a = line.get(i - 1);
                 Point b = line.get(i);
                 field.visit(a, b, clear + run, (node, share, distance) -> {
-                    double rim = rim(a, b, share, clear, distance, field.place(node));
+                    Point onLine = new Point(a.east() + share * (b.east() - a.east()),
+                            a.north() + share * (b.north() - a.north()));
+                    double rim = rim(onLine, field.place(node), distance > 0 ? Math.min(1, clear / distance) : 0);
                     if (!Double.isNaN(rim)) {
                         least[node] = Math.max(least[node], rim - Math.max(0, distance - clear) * rise);
                     }
@@ -224,12 +226,10 @@ public final class BorrowPit {
             }
         }
 
-        /** The ground where the side begins: at the clear distance from the line, towards the node. */
-        private double rim(Point a, Point b, double share, double clear, double distance, Point node) {
-            double east = a.east() + share * (b.east() - a.east());
-            double north = a.north() + share * (b.north() - a.north());
-            double t = distance > 0 ? Math.min(1, clear / distance) : 0;
-            return ground.height(east + t * (node.east() - east), north + t * (node.north() - north));
+        /** The ground where the side begins: a share of the way from the line to the node. */
+        private double rim(Point onLine, Point node, double share) {
+            return ground.height(onLine.east() + share * (node.east() - onLine.east()),
+                    onLine.north() + share * (node.north() - onLine.north()));
         }
 
         void keepClear(EdgeField field, List<Point> line, double clear, boolean[] dug) {
