@@ -10,7 +10,6 @@ import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LandingPad;
 import bermwright.site.plan.Plan;
-import bermwright.site.plan.Station;
 import bermwright.site.plan.Tunnel;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
@@ -127,7 +126,6 @@ public final class Clearance {
                     "The plan has no hull; there is nothing to lay down or to cover."));
         }
         for (Hull hull : plan.hulls()) {
-            hull.stations().forEach(s -> station(all, hull, s));
             landing(all, plan, hull);
         }
         for (Tunnel tunnel : plan.tunnels()) {
@@ -139,17 +137,6 @@ public final class Clearance {
             }
         }
         return all;
-    }
-
-    private static void station(List<Finding> all, Hull hull, Station station) {
-        double off = Math.hypot(station.across(), station.up());
-        double along = Math.max(-station.along(), station.along() - hull.length());
-        double outside = Math.max(off - hull.radius(), along);
-        if (!(outside <= 0)) {
-            all.add(Finding.of("station-outside-hull", Finding.Level.REFUSE, hull.id() + "/" + station.id(),
-                    Finding.Figures.of(outside, 0, "m"), "Station %s lies %s m outside hull %s. Move it inside."
-                    .formatted(station.id(), SitePairs.number(outside), hull.id())).at(hull.baseCentre()));
-        }
     }
 
     private static void landing(List<Finding> all, Plan plan, Hull hull) {

@@ -8,6 +8,7 @@ import bermwright.site.finding.Finding;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Machine;
 import bermwright.site.plan.Plan;
+import bermwright.terrain.earthworks.SoilStates;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -209,11 +210,9 @@ public final class Earthworks {
         return String.format(Locale.ROOT, "%.0f", value);
     }
 
-    private static List<ModelNote> notes() {
-        return List.of(new ModelNote("soil-volumes", "bank and loose volume from placed volume by mass and density",
-                "densities stated in the plan; soil neither lost nor compacted by traffic",
-                "one standard deviation of each density, as stated in the plan", ModelNote.Status.COMPUTED,
-                "conservation of mass"),
+    private List<ModelNote> notes() {
+        return List.of(new SoilStates(soil.bankDensity(), soil.looseDensity(), soil.placedDensity(),
+                soil.densitySpreadShare()).note(),
                 new ModelNote("haul-time", "round trips at the machine's level speed, slowed uphill at constant power;"
                         + " fill and dump times of the plan; ways over a lattice no finer than the machine's width",
                         "ground below the machine's greatest grade; no waiting, one machine does not hinder another",

@@ -74,7 +74,7 @@ public final class LiftedCover {
     /** The place on the hull's axis beside a node. */
     private Point onAxis(GridFrame frame, int node) {
         Azimuth way = hull.layDownAzimuth();
-        Point base = hull.lyingBase();
+        Point base = hull.baseCentre().moved(way, hull.pivotAhead() / ground.metreScale(), 0);
         double east = frame.east(node % frame.columns()) - base.east();
         double north = frame.north(node / frame.columns()) - base.north();
         double along = east * way.east() + north * way.north();

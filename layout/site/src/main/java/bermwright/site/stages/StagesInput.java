@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.stages;
 
+import bermwright.site.exposure.SiteCover;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
@@ -22,8 +23,15 @@ public record StagesInput(Plan plan, ElevationGrid ground, List<PlacedCover> cov
         covers = List.copyOf(covers);
     }
 
-    /** The cover of a hull. */
-    Optional<PlacedCover> cover(String hull) {
-        return covers.stream().filter(c -> c.hull().equals(hull)).findFirst();
+    /**
+     * Stages under the cover of a plan; where covers run together, soil belongs to the hull whose axis is nearest.
+     *
+     * @param plan       the plan
+     * @param cover      its cover
+     * @param earthworks hauls and hours; without them the hours of covering are not known
+     * @return the input
+     */
+    public static StagesInput under(Plan plan, SiteCover cover, Optional<EarthworksResult> earthworks) {
+        return new StagesInput(plan, cover.prepared(), PlacedCovers.of(plan, cover), earthworks);
     }
 }

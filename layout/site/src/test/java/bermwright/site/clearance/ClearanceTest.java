@@ -17,7 +17,6 @@ import bermwright.site.plan.KeepOut;
 import bermwright.site.plan.Kept;
 import bermwright.site.plan.LandingPad;
 import bermwright.site.plan.Plan;
-import bermwright.site.plan.Station;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.List;
 import java.util.Map;
@@ -198,15 +197,6 @@ class ClearanceTest {
                         p.winchRating(), p.anchor(), p.kept())), g.pivotHold(), g.sideThrusters(), g.landing(),
                 g.kept())));
         assertTrue(has(check(SiteExample.plan(near)), "gear-in-own-sweep"));
-    }
-
-    @Test
-    void aStationOutsideItsHullIsAFinding() {
-        Hull hull = SiteExample.with(SiteExample.hull("A", 300, 300, 0), Hull.Arrival.LOWERED, 0,
-                List.of(new Station("bunks", 20, 3, 3.5, 1, true, Kept.NOTHING)));
-        Finding outside = first(check(SiteExample.plan(hull)), "station-outside-hull").orElseThrow();
-        assertEquals("A/bunks", outside.subject());
-        assertEquals(Math.hypot(3, 3.5) - 4, outside.measured().orElseThrow(), 1e-9);
     }
 
     @Test
