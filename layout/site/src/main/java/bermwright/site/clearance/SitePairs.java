@@ -21,11 +21,14 @@ import java.util.stream.Collectors;
 /** Compares outlines pair by pair; of each rule and each two plan objects the worst pair is kept. */
 final class SitePairs {
     private static final double TOUCH = 1e-9;
+    /** Overlaps below this (m2) are touches. */
+    private static final double SLIVER = 0.01;
     private static final double TOUCH_SEARCH = 1e-3;
 
     private final Plan plan;
     private final double metreScale;
     private final double greatestReach;
+    private final StatedOrder order;
     private final Map<String, Double> dispersion;
     private final Map<String, BorrowGround> borrow;
     private final Map<String, Set<String>> related = new HashMap<>();
@@ -33,6 +36,7 @@ final class SitePairs {
     SitePairs(Plan plan, double metreScale) {
         this.plan = plan;
         this.metreScale = metreScale;
+        this.order = new StatedOrder(plan);
         this.dispersion = plan.hulls().stream()
                 .collect(Collectors.toMap(Hull::id, Hull::landingDispersion, Math::max));
         this.borrow = plan.borrowGrounds().stream()
@@ -109,7 +113,7 @@ final class SitePairs {
     private void measure(Map<String, Worst> worst, PairRule rule, Outlined mine, Outlined theirs) {
         String a = mine.shape().subject();
         String b = theirs.shape().subject();
-        if (areRelated(a, b)) {
+        if (areRelated(a, b) || isSettled(rule, a, b)) {
             return;
         }
         double limit = switch (rule.kept()) {
@@ -131,9 +135,21 @@ final class SitePairs {
         }
         double distance = mine.overlaps(theirs) ? -1 : mine.distance(theirs) * metreScale;
         boolean broken = distance < 0 || distance < limit - TOUCH || distance < limit + spread - TOUCH;
+        if (distance < 0 && limit <= 0 && mine.commonArea(theirs) < SLIVER) {
+            return;
+        }
         if (broken && (known == null || limit - distance > known.shortfall())) {
             worst.put(key, new Worst(rule, mine, theirs, distance, limit));
         }
+    }
+
+    /** Whether the plan's order of work keeps the two apart in time. */
+    private boolean isSettled(PairRule rule, String mine, String theirs) {
+        return switch (rule.rule()) {
+            case "sweep-over-cover" -> order.lowersBeforeCovering(mine, theirs);
+            case "cover-against-standing", "cover-over-gear" -> order.lowersBeforeCovering(theirs, mine);
+            default -> false;
+        };
     }
 
     /** How far both may have moved with their landings; only what is refused must hold for every landing. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.haulage;
 
+import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.foundation.Ring;
 import bermwright.site.footprint.Shape;
@@ -8,6 +9,7 @@ import bermwright.site.footprint.ShapeKind;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Machine;
+import bermwright.site.pose.LyingPose;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -45,17 +47,25 @@ final class WayNet {
             Map<Machine, Optional<HaulWays>> from = new LinkedHashMap<>();
             for (int j = 0; j < input.needs().size(); j++) {
                 Ring placing = input.needs().get(j).mainOutline();
+                Point middle = middle(input, input.needs().get(j));
                 ways[i][j] = machines.get(j).map(machine -> {
                     HaulGround ground = grounds.get(machine);
                     return from.computeIfAbsent(machine, k -> from(ground, digging))
-                            .map(w -> WayToNeed.over(ground, w, digging, placing))
+                            .map(w -> WayToNeed.over(ground, w, digging, new WayToNeed.Goal(placing, middle)))
                             .orElseGet(() -> WayToNeed.none(digging.centre()));
-                }).orElseGet(() -> WayToNeed.straight(digging.centre(), placing.centre(),
+                }).orElseGet(() -> WayToNeed.straight(digging.centre(), middle,
                         input.ground().metreScale()));
             }
             progress.report((double) done.incrementAndGet() / offers.size(), "ways over the ground");
         });
         return new WayNet(ways, machines);
+    }
+
+    /** Soil for a hull goes to the hull's middle, even where covers run together; else to the outline's middle. */
+    private static Point middle(EarthworksInput input, SoilNeed need) {
+        return input.plan().hull(need.to()).map(h -> h.arrival() == Hull.Arrival.STAYS_UPRIGHT ? h.baseCentre()
+                : LyingPose.footprint(h, input.ground().metreScale()).centre())
+                .orElseGet(() -> need.mainOutline().centre());
     }
 
     /** Ways from the open place nearest to the middle of the digging, empty where none of it is open. */

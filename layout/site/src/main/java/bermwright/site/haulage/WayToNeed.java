@@ -22,6 +22,15 @@ record WayToNeed(double distance, double levelled, double up, double down, List<
     /** Own mass of a machine as a share of its load (1), where only the load is known; common practice, no source. */
     static final double OWN_MASS_SHARE = 1;
 
+    /**
+     * Where soil is brought.
+     *
+     * @param outline where it meets the ground; the machine drives around to it
+     * @param middle  where it goes from there, straight
+     */
+    record Goal(Ring outline, Point middle) {
+    }
+
     /** Seconds of one machine for one load. */
     double cycle(Machine machine) {
         return machine.fillTime() + machine.dumpTime() + 2 * levelled / machine.speed();
@@ -46,12 +55,12 @@ record WayToNeed(double distance, double levelled, double up, double down, List<
     }
 
     /** The cheapest way over the ground to the middle of a need: around obstacles to its edge, then straight in. */
-    static WayToNeed over(HaulGround ground, HaulWays ways, Ring digging, Ring placing) {
+    static WayToNeed over(HaulGround ground, HaulWays ways, Ring digging, Goal goal) {
         Point from = digging.centre();
-        Point to = placing.centre();
+        Point to = goal.middle;
         int best = -1;
         double least = Double.POSITIVE_INFINITY;
-        for (int at : ground.openAround(placing)) {
+        for (int at : ground.openAround(goal.outline)) {
             double sum = ways.costTo(at) + ground.distance(at, to);
             if (sum < least) {
                 least = sum;

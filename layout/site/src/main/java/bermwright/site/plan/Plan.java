@@ -66,6 +66,17 @@ public record Plan(String title, GroundPlan ground, List<Hull> hulls, List<Wall>
     }
 
     /**
+     * This plan with another order of work.
+     *
+     * @param steps the steps
+     * @return the changed copy
+     */
+    public Plan withOrderOfWork(List<WorkStep> steps) {
+        return new Plan(title, ground, hulls, walls, tunnels, keepOuts, corridors, landingPads, preparations,
+                borrowGrounds, stockpiles, machines, exposure, rules, steps, kept);
+    }
+
+    /**
      * This plan with one hull changed.
      *
      * @param id     the hull's id; where no hull has it the plan stays as it is

@@ -26,6 +26,7 @@ public final class LiftedCover {
     private final PlacedCover cover;
     private final int[] nodes;
     private final double[] bed;
+    private final double bottom;
     private final double top;
     private final double share;
 
@@ -44,9 +45,12 @@ public final class LiftedCover {
         this.nodes = raised.stream().mapToInt(i -> i).toArray();
         this.bed = Arrays.stream(nodes).mapToDouble(i -> plane.height(onAxis(frame, i))).toArray();
         double highest = 0;
+        double lowest = 0;
         for (int k = 0; k < nodes.length; k++) {
             highest = Math.max(highest, height(cover.finished(), nodes[k]) - bed[k]);
+            lowest = Math.min(lowest, height(ground, nodes[k]) - bed[k]);
         }
+        this.bottom = lowest;
         this.top = highest;
         double all = prism(highest) - displaced(highest);
         this.share = all > 0 ? cover.placed() / all : 0;
@@ -80,6 +84,15 @@ public final class LiftedCover {
         double along = east * way.east() + north * way.north();
         double end = hull.length() / ground.metreScale();
         return base.moved(way, Math.max(0, Math.min(end, along)), 0);
+    }
+
+    /**
+     * Height of the lowest ground under the cover against the hull's bed, on ground that falls away from it.
+     *
+     * @return height (m), zero or less
+     */
+    public double bottom() {
+        return bottom;
     }
 
     /**

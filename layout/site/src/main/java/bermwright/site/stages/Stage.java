@@ -42,11 +42,16 @@ public final class Stage {
      * @param height height of the cover over the hull's bed once it is done (m); nothing for other steps
      * @param placed soil placed in this step (m3)
      * @param ramp   soil of the ramp up to this height, not part of the cover (m3)
-     * @param load   once done, how much higher one side can stand than the other while it is placed (m)
+     * @param lifts  tops of the lifts in which it is placed, heights over the hull's bed (m), rising
      */
-    public record Soil(double height, double placed, double ramp, double load) {
+    public record Soil(double height, double placed, double ramp, List<Double> lifts) {
         /** No soil. */
-        public static final Soil NONE = new Soil(0, 0, 0, 0);
+        public static final Soil NONE = new Soil(0, 0, 0, List.of());
+
+        /** Copies the lifts. */
+        public Soil {
+            lifts = List.copyOf(lifts);
+        }
     }
 
     /**
@@ -129,9 +134,20 @@ public final class Stage {
      * @return the surface, on the ground's grid
      */
     public ElevationGrid surface() {
+        return surface(state.heights().getOrDefault(step.of(), 0.0));
+    }
+
+    /**
+     * The same while the step is under way, for contour plans of each lift; made when asked.
+     *
+     * @param height height that the cover this step places has reached, over the hull's bed (m); other steps leave
+     *               it out of account
+     * @return the surface, on the ground's grid
+     */
+    public ElevationGrid surface(double height) {
         double[] heights = state.ground().heights();
-        state.heights().forEach((hull, height) -> Optional.ofNullable(state.covers().get(hull))
-                .ifPresent(c -> c.raise(heights, height)));
+        state.heights().forEach((hull, reached) -> Optional.ofNullable(state.covers().get(hull)).ifPresent(c ->
+                c.raise(heights, step.step() == WorkStep.Kind.COVER && hull.equals(step.of()) ? height : reached)));
         return state.ground().withHeights(heights);
     }
 

@@ -33,6 +33,8 @@ public final class Stages {
     private static final double HOURS_A_DAY = 24;
     private static final double SECONDS = 3600;
     private static final int CURVE_POINTS = 40;
+    /** How much higher one side of a cover may stand while it is placed (m); from memory. */
+    private static final double SIDES_LEVEL_WITHIN = 0.5;
     private static final double LIFT_ROUNDING = 1e-6;
 
     private final StagesInput input;
@@ -72,6 +74,7 @@ public final class Stages {
                 resource(s), days(s, hours.get(s.id())), order.before().get(s.id()))).toList());
         List<Stage> stages = stages(order, soils, hours, schedule, progress);
         unfinished(order);
+        sides();
         return new StagesResult(stages, schedule.days(), schedule.criticalChain(), curves(), SettingOut.of(input),
                 notes(), findings);
     }
@@ -140,34 +143,46 @@ public final class Stages {
                 soils.put(step.id(), Stage.Soil.NONE);
                 continue;
             }
-            double from = reached.getOrDefault(step.of(), 0.0);
+            double from = reached.getOrDefault(step.of(), lifted.bottom());
             double to = Math.min(lifted.top(), step.upToHeight().orElse(lifted.top()));
             if (!(to > from)) {
                 findings.add(Finding.of("lift-places-nothing", Finding.Level.WARN, step.id(),
                         Finding.Figures.of(to, from, "m"), ("Step %s reaches %s m, but the cover of hull %s stands %s"
                         + " m high before it.").formatted(step.id(), metres(to), step.of(), metres(from)))
                         .from("order of work in the plan"));
-                soils.put(step.id(), new Stage.Soil(from, 0, 0, 0));
+                soils.put(step.id(), new Stage.Soil(from, 0, 0, List.of()));
                 continue;
             }
-            checkLift(step, to - from);
             double placed = lifted.volume(to) - lifted.volume(from);
             soils.put(step.id(), new Stage.Soil(to, placed, Ramp.on(plan, step.of(), to).map(Ramp::volume).orElse(0.0),
-                    to - from));
+                    lifts(step.of(), from, to)));
             reached.put(step.of(), to);
         }
         return soils;
     }
 
+    /** Tops of the lifts in which a step is placed (m), none higher than the cover's lift. */
+    private List<Double> lifts(String hull, double from, double to) {
+        double lift = plan.hull(hull).flatMap(Hull::cover).map(CoverPlan::lift).orElse(to - from);
+        int count = Math.max(1, (int) Math.ceil((to - from) / lift - LIFT_ROUNDING));
+        List<Double> tops = new ArrayList<>();
+        for (int i = 1; i <= count; i++) {
+            tops.add(i == count ? to : from + i * lift);
+        }
+        return tops;
+    }
+
     /** A side is placed before the other, so for a while it stands a whole lift higher. */
-    private void checkLift(WorkStep step, double lift) {
-        double allowed = plan.hull(step.of()).flatMap(Hull::cover).map(CoverPlan::lift).orElse(lift);
-        if (lift > allowed + LIFT_ROUNDING) {
-            findings.add(Finding.of("sides-not-level", Finding.Level.WARN, step.id(),
-                    Finding.Figures.of(lift, allowed, "m"), ("Step %s raises the cover of hull %s by %s m at once; one"
-                    + " side can stand that much higher than the other and push the hull. %s m is allowed; take"
-                    + " smaller lifts.").formatted(step.id(), step.of(), metres(lift), metres(allowed)))
-                    .from("lift of the cover in the plan; both sides within about 0.5 m, from memory"));
+    private void sides() {
+        for (Hull hull : plan.hulls()) {
+            double lift = hull.cover().map(CoverPlan::lift).orElse(0.0);
+            if (lift > SIDES_LEVEL_WITHIN + LIFT_ROUNDING) {
+                findings.add(Finding.of("sides-not-level", Finding.Level.WARN, hull.id(),
+                        Finding.Figures.of(lift, SIDES_LEVEL_WITHIN, "m"), ("The cover of hull %s is placed in lifts of"
+                        + " %s m; one side can stand that much higher than the other and push the hull. Keep lifts to"
+                        + " %s m.").formatted(hull.id(), metres(lift), metres(SIDES_LEVEL_WITHIN)))
+                        .at(hull.baseCentre()).from("both sides level within about 0.5 m, from memory"));
+            }
         }
     }
 
@@ -236,7 +251,7 @@ public final class Stages {
         covers.forEach((hull, lifted) -> {
             List<StagesResult.LiftCurve.Point> points = new ArrayList<>();
             for (int i = 0; i <= CURVE_POINTS; i++) {
-                double height = lifted.top() * i / CURVE_POINTS;
+                double height = lifted.bottom() + (lifted.top() - lifted.bottom()) * i / CURVE_POINTS;
                 points.add(new StagesResult.LiftCurve.Point(height, lifted.volume(height)));
             }
             curves.add(new StagesResult.LiftCurve(hull, points));

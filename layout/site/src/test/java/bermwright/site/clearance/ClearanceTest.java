@@ -17,10 +17,13 @@ import bermwright.site.plan.KeepOut;
 import bermwright.site.plan.Kept;
 import bermwright.site.plan.LandingPad;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.WorkStep;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class ClearanceTest {
@@ -197,6 +200,32 @@ class ClearanceTest {
                         p.winchRating(), p.anchor(), p.kept())), g.pivotHold(), g.sideThrusters(), g.landing(),
                 g.kept())));
         assertTrue(has(check(SiteExample.plan(near)), "gear-in-own-sweep"));
+    }
+
+    @Test
+    void whatTheOrderOfWorkKeepsApartInTimeIsNoFinding() {
+        Plan plan = SiteExample.plan(SiteExample.hull("A", 300, 300, 0), SiteExample.hull("B", 318, 300, 0));
+        assertTrue(has(checkWithMounds(plan), "sweep-over-cover"));
+        Change change = new Change();
+        change.order = List.of(step("1", WorkStep.Kind.LOWER, "A"), step("2", WorkStep.Kind.LOWER, "B", "1"),
+                step("3", WorkStep.Kind.COVER, "A", "2"), step("4", WorkStep.Kind.COVER, "B", "3"));
+        assertFalse(has(checkWithMounds(SiteExample.with(plan, change)), "sweep-over-cover"));
+        change.order = List.of(step("1", WorkStep.Kind.LOWER, "A"), step("3", WorkStep.Kind.COVER, "A", "1"),
+                step("2", WorkStep.Kind.LOWER, "B", "3"), step("4", WorkStep.Kind.COVER, "B", "2"));
+        List<Finding> findings = checkWithMounds(SiteExample.with(plan, change));
+        assertEquals(List.of("B"), findings.stream().filter(f -> f.rule().equals("sweep-over-cover"))
+                .map(Finding::subject).toList());
+    }
+
+    private static List<Finding> checkWithMounds(Plan plan) {
+        Map<String, List<Ring>> toes = Map.of("A", List.of(SiteExample.square(300, 320, 60)), "B",
+                List.of(SiteExample.square(318, 320, 60)));
+        return Clearance.check(SiteShapes.of(plan, Optional.empty(), toes), Optional.empty());
+    }
+
+    private static WorkStep step(String id, WorkStep.Kind kind, String of, String... after) {
+        return new WorkStep(id, kind, of, OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(),
+                List.of(after), Kept.NOTHING);
     }
 
     @Test

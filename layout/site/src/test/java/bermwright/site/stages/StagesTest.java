@@ -179,13 +179,33 @@ class StagesTest {
     }
 
     @Test
-    void aLiftHigherThanTheStatedHeightPutsTheSidesOutOfLevel() {
-        StagesResult result = stages(plan(List.of(step("1", WorkStep.Kind.LOWER, "A"), lift("2", "A", 1, 2, "1"),
-                lift("3", "A", 2, 2.5, "2")), A), SiteExample.level(), true, A);
-        List<Finding> uneven = result.findings().stream().filter(f -> f.rule().equals("sides-not-level")).toList();
-        assertEquals(1, uneven.size());
-        assertEquals(2, uneven.get(0).measured().orElseThrow(), SMALL);
+    void aStepIsPlacedInLiftsAndItsSurfaceRisesWithThem() {
+        StagesResult result = stages(plan(List.of(step("1", WorkStep.Kind.LOWER, "A"), lift("2", "A", 1, 2, "1")), A),
+                SiteExample.level(), true, A);
+        Stage stage = Stage.of(result.stages(), "2").orElseThrow();
+        assertEquals(List.of(0.5, 1.0, 1.5, 2.0), stage.soil().lifts());
+        assertEquals(1, stage.surface(1).highest(), SMALL);
+        assertFalse(has(result, "sides-not-level"));
         assertTrue(has(result, "cover-not-finished"));
+    }
+
+    @Test
+    void liftsTooHighPutTheSidesOutOfLevel() {
+        Hull high = A.withCover(A.cover().map(c -> new bermwright.site.plan.CoverPlan(c.thickness(), c.crown(),
+                c.flank(), c.baseEndThickness(), c.farEndThickness(), c.baseEnd(), c.farEnd(), c.baseEndWall(),
+                c.farEndWall(), c.crownWidth(), 1.5, c.density(), c.kept())));
+        Finding uneven = stages(plan(List.of(), high), SiteExample.level(), true, high).findings().stream()
+                .filter(f -> f.rule().equals("sides-not-level")).findFirst().orElseThrow();
+        assertEquals(1.5, uneven.measured().orElseThrow(), SMALL);
+    }
+
+    @Test
+    void soilBelowTheBedOnGroundThatFallsAwayBelongsToTheFirstLift() {
+        ElevationGrid cross = SiteExample.ground((e, n) -> 0.08 * (e - 300));
+        StagesResult result = stages(plan(List.of(step("1", WorkStep.Kind.LOWER, "A"), lift("2", "A", 1, 4, "1"),
+                lift("3", "A", 2, 20, "2")), A), cross, false, A);
+        double placed = result.stages().stream().mapToDouble(s -> s.soil().placed()).sum();
+        assertEquals(cover(A, cross).placed(), placed, SMALL * placed);
     }
 
     @Test
