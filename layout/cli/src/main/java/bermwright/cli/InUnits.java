@@ -9,6 +9,8 @@ final class InUnits {
     private static final double KILOGRAMS = 1000;
     private static final double GRAMS_A_SQUARE_CENTIMETRE = 10;
     private static final double SIEVERTS = 1000;
+    private static final double MEGA = 1e6;
+    private static final double MILLIMETRES = 1000;
     private static final double SECONDS = 3600;
 
     private InUnits() {
@@ -36,6 +38,22 @@ final class InUnits {
 
     static double hours(double seconds) {
         return seconds / SECONDS;
+    }
+
+    static double kilopascals(double pascals) {
+        return pascals / NEWTONS;
+    }
+
+    static double megajoules(double joules) {
+        return joules / MEGA;
+    }
+
+    static double millimetres(double metres) {
+        return metres * MILLIMETRES;
+    }
+
+    static OptionalDouble degrees(OptionalDouble radians) {
+        return radians.isPresent() ? OptionalDouble.of(degrees(radians.getAsDouble())) : radians;
     }
 
     static OptionalDouble kilonewtons(OptionalDouble newtons) {

@@ -6,6 +6,7 @@ import bermwright.lowering.soil.Settlement;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -44,7 +45,16 @@ public record RestPose(List<Double> contacts, List<Double> heights, double pitch
         /** It may roll. */
         MAY_ROLL,
         /** It rolls. */
-        ROLLS
+        ROLLS;
+
+        /**
+         * The word used in files and pages.
+         *
+         * @return the words in lower case
+         */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
     }
 
     /**

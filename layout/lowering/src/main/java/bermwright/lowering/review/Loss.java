@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.review;
 
+import java.util.Locale;
+
 /**
  * One thing lost at one tilt, and what then.
  *
@@ -25,6 +27,15 @@ public record Loss(String lost, double tilt, Outcome outcome, double demand, dou
         /** The base slides. */
         SLIDES,
         /** The hull falls. */
-        FALLS
+        FALLS;
+
+        /**
+         * The word used in files and pages.
+         *
+         * @return the words in lower case
+         */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
     }
 }

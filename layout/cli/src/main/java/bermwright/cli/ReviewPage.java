@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.cli;
+
+import bermwright.lowering.rest.RestPose;
+import bermwright.lowering.review.EdgeState;
+import bermwright.lowering.review.LineReview;
+import bermwright.lowering.review.Loss;
+import bermwright.lowering.review.MotionReview;
+import bermwright.lowering.review.MotionState;
+import bermwright.lowering.review.Review;
+import bermwright.lowering.thrust.LyingLanding;
+import bermwright.lowering.thrust.ThrustState;
+import bermwright.lowering.thrust.ThrusterResult;
+import bermwright.site.laydown.Laydown;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+/** A laying down under review, by thrusters, landing and at rest, for programs. */
+final class ReviewPage {
+    private ReviewPage() {
+    }
+
+    static void put(ObjectNode hull, Laydown laydown) {
+        laydown.review().ifPresent(r -> review(hull.putObject("review"), r));
+        laydown.thrusters().ifPresent(t -> thrusters(hull.putObject("side_thrusters"), t));
+        laydown.landing().ifPresent(l -> landing(hull.putObject("landing"), l));
+        laydown.rest().ifPresent(r -> rest(hull.putObject("rest"), r));
+    }
+
+    private static void review(ObjectNode entry, Review review) {
+        lines(entry.putObject("lines"), review.lines());
+        ArrayNode edge = entry.putArray("pivot_edge");
+        for (EdgeState e : review.edge()) {
+            ObjectNode row = edge.addObject();
+            JsonPage.put(row, "tilt_deg", InUnits.degrees(e.tilt()));
+            JsonPage.put(row, "sinkage_m", e.sinkage());
+            JsonPage.put(row, "pressure_kPa", InUnits.kilopascals(e.pressure()));
+            JsonPage.put(row, "bearing_kPa", InUnits.kilopascals(e.bearing()));
+            JsonPage.put(row, "friction_used", e.frictionUsed());
+            JsonPage.put(row, "hold_needed_kN", InUnits.kilonewtons(e.holdNeeded()));
+            JsonPage.put(row, "side_pull_kN", InUnits.kilonewtons(e.sidePull()));
+        }
+        motion(entry.putObject("motion"), review.motion());
+        ArrayNode losses = entry.putArray("one_thing_lost");
+        for (Loss loss : review.losses()) {
+            ObjectNode row = losses.addObject().put("lost", loss.lost());
+            JsonPage.put(row, "tilt_deg", InUnits.degrees(loss.tilt()));
+            row.put("outcome", loss.outcome().word());
+            JsonPage.put(row, "demand_kN", InUnits.kilonewtons(loss.demand()));
+            JsonPage.put(row, "capacity_kN", InUnits.kilonewtons(loss.capacity()));
+            JsonPage.put(row, "speed_m_s", loss.speed());
+            row.put("words", loss.words());
+        }
+    }
+
+    private static void lines(ObjectNode entry, LineReview lines) {
+        JsonPage.put(entry, "sag_at_rest_m", lines.sag());
+        JsonPage.put(entry, "sag_at_hand_over_m", lines.sagAtHandOver());
+        JsonPage.put(entry, "pretension_kN", InUnits.kilonewtons(lines.pretension()));
+        JsonPage.put(entry, "stretch_at_rest_m", lines.stretch());
+        JsonPage.put(entry, "stiffness_share_at_hand_over", lines.stiffnessShare());
+        JsonPage.put(entry, "paid_out_m", lines.paidOut());
+        JsonPage.put(entry, "longest_m", lines.longest());
+        JsonPage.put(entry, "sheave_load_kN", InUnits.kilonewtons(lines.sheaveLoad()));
+        JsonPage.put(entry, "lateral_at_head_kN", InUnits.kilonewtons(lines.lateralAtHead()));
+        JsonPage.put(entry, "gain_for_100_K_kN", InUnits.kilonewtons(lines.coolingGain()));
+        ObjectNode mismatch = entry.putObject("pay_out_mismatch");
+        JsonPage.put(mismatch, "mismatch_m", lines.mismatch().mismatch());
+        JsonPage.put(mismatch, "difference_kN", InUnits.kilonewtons(lines.mismatch().difference()));
+        JsonPage.put(mismatch, "hardest_kN", InUnits.kilonewtons(lines.mismatch().hardest()));
+        mismatch.put("other_slack", lines.mismatch().slack());
+        JsonPage.put(mismatch, "yaw_kN_m", InUnits.kilonewtons(lines.mismatch().yawMoment()));
+        JsonPage.put(mismatch, "roll_kN_m", InUnits.kilonewtons(lines.mismatch().rollMoment()));
+        JsonPage.put(mismatch, "side_pull_kN", InUnits.kilonewtons(lines.mismatch().sidePull()));
+    }
+
+    private static void motion(ObjectNode entry, MotionReview motion) {
+        JsonPage.put(entry, "hours", InUnits.hours(motion.duration()));
+        JsonPage.put(entry, "brake_heat_MJ", InUnits.megajoules(motion.brakeHeat()));
+        JsonPage.put(entry, "mean_brake_power_W", motion.meanBrakePower());
+        JsonPage.put(entry, "contact_speed_m_s", motion.contactSpeed());
+        JsonPage.put(entry, "contact_energy_J", motion.contactEnergy());
+        JsonPage.put(entry, "free_topple_speed_m_s", motion.freeSpeed());
+        JsonPage.put(entry, "free_topple_energy_MJ", InUnits.megajoules(motion.freeEnergy()));
+        JsonPage.put(entry, "free_topple_s", motion.freeTime());
+        JsonPage.put(entry, "run_on_deg_s", InUnits.degrees(motion.runOnRate()));
+        ArrayNode tilts = entry.putArray("tilts");
+        for (MotionState s : motion.states()) {
+            ObjectNode row = tilts.addObject();
+            JsonPage.put(row, "tilt_deg", InUnits.degrees(s.tilt()));
+            JsonPage.put(row, "stop_factor", s.stopFactor());
+            JsonPage.put(row, "stop_each_kN", InUnits.kilonewtons(s.stopEach()));
+            JsonPage.put(row, "start_extra_kN", InUnits.kilonewtons(s.startExtra()));
+            JsonPage.put(row, "snatch_each_kN", InUnits.kilonewtons(s.snatchEach()));
+            JsonPage.put(row, "run_away_m_s", s.runAwaySpeed());
+            JsonPage.put(row, "run_away_MJ", InUnits.megajoules(s.runAwayEnergy()));
+        }
+    }
+
+    private static void thrusters(ObjectNode entry, ThrusterResult result) {
+        JsonPage.put(entry, "balance_tilt_deg", InUnits.degrees(result.balanceTilt()));
+        JsonPage.put(entry, "greatest_push_kN", InUnits.kilonewtons(result.greatestPush()));
+        JsonPage.put(entry, "greatest_brake_kN", InUnits.kilonewtons(result.greatestBrake()));
+        JsonPage.put(entry, "at_tilt_deg", InUnits.degrees(result.atTilt()));
+        JsonPage.put(entry, "propellant_kg", result.propellant());
+        JsonPage.put(entry, "seconds", result.time());
+        entry.put("least_count", result.leastCount());
+        JsonPage.put(entry, "thrust_margin", result.thrustMargin());
+        JsonPage.put(entry, "one_out_margin", result.oneOutMargin());
+        JsonPage.put(entry, "abort_tilt_deg", InUnits.degrees(result.abortTilt()));
+        JsonPage.put(entry, "friction_needed", result.frictionNeeded());
+        JsonPage.put(entry, "touchdown_m_s", result.touchdownSpeed());
+        ArrayNode tilts = entry.putArray("tilts");
+        for (ThrustState s : result.states()) {
+            ObjectNode row = tilts.addObject();
+            JsonPage.put(row, "tilt_deg", InUnits.degrees(s.tilt()));
+            JsonPage.put(row, "thrust_kN", InUnits.kilonewtons(s.thrust()));
+            JsonPage.put(row, "pivot_up_kN", InUnits.kilonewtons(s.pivotUp()));
+            JsonPage.put(row, "pivot_along_kN", InUnits.kilonewtons(s.pivotAlong()));
+        }
+    }
+
+    private static void landing(ObjectNode entry, LyingLanding landing) {
+        JsonPage.put(entry, "hover_kN", InUnits.kilonewtons(landing.hoverThrust()));
+        JsonPage.put(entry, "with_a_quarter_in_hand_kN", InUnits.kilonewtons(landing.thrustInHand()));
+        JsonPage.put(entry, "hover_propellant_kg", landing.hoverPropellant());
+        JsonPage.put(entry, "touchdown_energy_kJ", InUnits.kilonewtons(landing.touchdownEnergy()));
+        JsonPage.put(entry, "equivalent_drop_m", landing.equivalentDrop());
+        JsonPage.put(entry, "end_rise_m", landing.endRise());
+        JsonPage.put(entry, "slap_m_s", landing.slapSpeed());
+    }
+
+    private static void rest(ObjectNode entry, RestPose rest) {
+        rest.contacts().forEach(entry.putArray("contacts_along_m")::add);
+        JsonPage.put(entry, "pitch_deg", InUnits.degrees(rest.pitch()));
+        JsonPage.put(entry, "cross_slope_deg", InUnits.degrees(rest.crossSlope()));
+        entry.put("roll", rest.roll().word());
+        JsonPage.put(entry, "stays_up_to_deg", InUnits.degrees(rest.staysSurely()));
+        JsonPage.put(entry, "rolls_from_deg", InUnits.degrees(rest.rollsSurely()));
+        JsonPage.put(entry, "base_gap_m", rest.baseGap());
+        JsonPage.put(entry, "greatest_gap_m", rest.greatestGap());
+        JsonPage.put(entry, "sinkage_m", rest.sinkage());
+    }
+}

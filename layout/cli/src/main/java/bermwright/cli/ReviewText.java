@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.cli;
+
+import bermwright.lowering.review.Loss;
+import bermwright.lowering.review.MotionState;
+import bermwright.lowering.review.Review;
+import bermwright.lowering.thrust.ThrustState;
+import bermwright.lowering.thrust.ThrusterResult;
+import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.LoweringChoices;
+import bermwright.site.laydown.Laydown;
+import bermwright.site.laydown.LoweringWords;
+import java.io.PrintStream;
+import java.util.Comparator;
+import java.util.List;
+
+/** A laying down under review, for people. */
+final class ReviewText {
+    private static final int EVERY = 10;
+
+    private ReviewText() {
+    }
+
+    static void show(Assessment assessment, PrintStream out) {
+        assessment.hulls().forEach(hull -> hull.laydown().ifPresent(laydown -> show(laydown, out)));
+    }
+
+    private static void show(Laydown laydown, PrintStream out) {
+        LoweringWords words = LoweringChoices.words(laydown);
+        if (laydown.review().isEmpty() && laydown.thrusters().isEmpty() && laydown.landing().isEmpty()) {
+            return;
+        }
+        CommonText.heading("How " + laydown.hull() + " comes to lie", out);
+        words.sequence().forEach(line -> CommonText.wrapped(line, 2, out));
+        words.motion().forEach(line -> CommonText.wrapped(line, 2, out));
+        out.println();
+        laydown.review().ifPresent(r -> motion(r, out));
+        laydown.review().ifPresent(r -> losses(r, out));
+        laydown.thrusters().ifPresent(t -> thrusters(t, out));
+    }
+
+    private static void motion(Review review, PrintStream out) {
+        TextTable table = new TextTable("tilt deg", "winch stops dead x", "one line then kN", "0.1 m slack kN",
+                "brakes fail m/s", "MJ");
+        for (MotionState s : review.motion().states()) {
+            if (Math.round(InUnits.degrees(s.tilt())) % EVERY == 0) {
+                table.row(TextTable.number(InUnits.degrees(s.tilt()), 1), TextTable.number(s.stopFactor(), 2),
+                        kilonewtons(s.stopEach()), kilonewtons(s.snatchEach()),
+                        TextTable.number(s.runAwaySpeed(), 1),
+                        TextTable.number(InUnits.megajoules(s.runAwayEnergy()), 2));
+            }
+        }
+        out.println(table);
+    }
+
+    /** For each thing that may be lost, the tilt at which it is worst. */
+    private static void losses(Review review, PrintStream out) {
+        TextTable table = new TextTable("one thing lost", "worst at deg", "then", "what");
+        List<String> things = review.losses().stream().map(Loss::lost).distinct().toList();
+        for (String thing : things) {
+            review.losses().stream().filter(l -> l.lost().equals(thing))
+                    .max(Comparator.comparing(Loss::outcome).thenComparing(Loss::speed).thenComparing(Loss::demand))
+                    .ifPresent(l -> table.row(l.lost(), TextTable.number(InUnits.degrees(l.tilt()), 1),
+                            l.outcome().word(), l.words()));
+        }
+        out.println(table);
+    }
+
+    private static void thrusters(ThrusterResult result, PrintStream out) {
+        TextTable table = new TextTable("tilt deg", "thrust kN", "pivot up kN", "pivot along kN");
+        for (ThrustState s : result.states()) {
+            if (Math.round(InUnits.degrees(s.tilt())) % EVERY == 0) {
+                table.row(TextTable.number(InUnits.degrees(s.tilt()), 1), kilonewtons(s.thrust()),
+                        kilonewtons(s.pivotUp()), kilonewtons(s.pivotAlong()));
+            }
+        }
+        out.println(table);
+    }
+
+    private static TextTable.Cell kilonewtons(double newtons) {
+        return TextTable.number(InUnits.kilonewtons(newtons), 1);
+    }
+}
