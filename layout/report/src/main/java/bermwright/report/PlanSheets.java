@@ -40,7 +40,7 @@ public record PlanSheets(Assessment assessment) {
         }
         double margin = Math.max(MARGIN, LEAST_SHEET / 2);
         return sheet("plan-site", "Site plan: " + assessment.plan().title(), MapWindow.around(places, margin),
-                SiteMap.items(assessment.shapes()));
+                withWays(SiteMap.items(assessment.shapes())));
     }
 
     /**
@@ -61,6 +61,12 @@ public record PlanSheets(Assessment assessment) {
         List<MapItem> inside = items.stream().filter(item -> touches(shown, item.places())).toList();
         return new MapSheet(name, title, shown, grid(), trueNorth(), inside,
                 FindingSheets.numbered(assessment.findings())).drawing();
+    }
+
+    private List<MapItem> withWays(List<MapItem> items) {
+        List<MapItem> all = new ArrayList<>(items);
+        assessment.earthworks().ifPresent(soil -> all.addAll(new EarthworkSheets(soil).ways()));
+        return all;
     }
 
     private Optional<Azimuth> trueNorth() {

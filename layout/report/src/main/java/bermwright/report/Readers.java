@@ -7,6 +7,7 @@ import bermwright.report.page.Table.Column;
 import bermwright.report.page.Table;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
+import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.plan.LoweringGear;
 import bermwright.terrain.gridfile.GroundFile;
 import bermwright.terrain.gridfile.ReferenceSystem;
@@ -139,6 +140,12 @@ record Readers(Assessment assessment, Pack pack) {
                 + " length where that is at an end." : "");
         sheets.unrolled().ifPresent(drawing -> pack.figure(drawing, "The grid carries "
                 + Words.said(assessment.ground().grid().trueSpacing(), "m") + " cells: what is smaller is not known."));
+        hull.burial().ifPresent(burial -> {
+            BurialSheets shell = new BurialSheets(hull.hull(), burial);
+            pack.page.list(shell.words());
+            pack.figure(shell.pressure(), "");
+            pack.table(shell.lifts());
+        });
     }
 
     /** Volumes, hauls, and the points to set out. */
@@ -146,11 +153,28 @@ record Readers(Assessment assessment, Pack pack) {
         Html page = pack.page;
         page.heading(2, "excavation", "For the excavation lead");
         page.paragraph("How much soil goes where, and the points to set out.");
+        assessment.earthworks().ifPresentOrElse(this::soil, () -> page.note("warn", "No earthworks were worked out."));
         pack.table(covers());
         List<SettingOut> points = SettingOut.of(assessment);
         page.table(SettingOut.table(SettingOut.shown(points)));
         page.note("small", "Points along the toes of the covers, about ten metres apart, are in the file.");
         pack.file(SettingOut.table(points));
+    }
+
+    private void soil(EarthworksResult soil) {
+        EarthworkSheets sheets = new EarthworkSheets(soil);
+        if (soil.shortage() > 0) {
+            pack.page.note("refuse", "The borrow grounds are short of " + Words.fixed(soil.shortage(), 0)
+                    + " m³ bank volume.");
+        }
+        pack.table(sheets.volumes());
+        if (!soil.hauls().isEmpty()) {
+            pack.figure(sheets.sources(), "");
+            pack.figure(sheets.massHaul(), "Ways on the ground, around what may not be crossed; they are drawn on the"
+                    + " site plan.");
+        }
+        pack.table(sheets.hauls());
+        pack.table(sheets.machines());
     }
 
     private Table covers() {

@@ -32,6 +32,10 @@ final class SiteFeatures {
                     Map.of("subject", shape.subject(), "part", shape.part())));
         }
         assessment.hulls().forEach(hull -> axis(hull, features));
+        assessment.earthworks().ifPresent(soil -> soil.hauls().stream().filter(haul -> haul.way().size() > 1)
+                .forEach(haul -> features.add(new Feature("haul_ways", haul.from() + " to " + haul.to(),
+                        Feature.Shape.LINE, haul.way().stream().map(p -> onGround(assessment, p)).toList(),
+                        Map.of("bank_m3", haul.bank(), "distance_m", haul.distance())))));
         for (SettingOut point : SettingOut.of(assessment)) {
             features.add(new Feature("setting_out", Integer.toString(point.number()), Feature.Shape.POINT,
                     List.of(point.place().at(point.height())),

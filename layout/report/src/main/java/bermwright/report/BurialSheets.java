@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report;
+
+import bermwright.report.drawing.Chart;
+import bermwright.report.drawing.Dot;
+import bermwright.report.drawing.Drawing;
+import bermwright.report.drawing.Ink;
+import bermwright.report.page.Table;
+import bermwright.report.page.Table.Column;
+import bermwright.site.burial.HullBurial;
+import bermwright.site.burial.LiftLoad;
+import bermwright.site.plan.Hull;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What soil does to a hull's shell, lift by lift; also for the editor.
+ *
+ * @param hull   the hull
+ * @param burial what was reckoned for it
+ */
+public record BurialSheets(Hull hull, HullBurial burial) {
+    private static final double KILO = 1000;
+
+    /**
+     * Greatest pressure of soil on the skin against the height of the soil, with what stands against it.
+     *
+     * @return the drawing
+     */
+    public Drawing pressure() {
+        List<Chart.Mark> limits = new ArrayList<>();
+        if (hull.innerPressure() > 0) {
+            limits.add(new Chart.Mark("pressure inside", hull.innerPressure() / KILO, "kPa"));
+        }
+        burial.heldEnds().ifPresent(p -> limits.add(new Chart.Mark("empty shell buckles, ends held", p / KILO, "kPa")));
+        burial.longTube().ifPresent(p -> limits.add(new Chart.Mark("empty shell buckles as a long tube", p / KILO,
+                "kPa")));
+        return new Chart(Drawing.name("soil-pressure", hull.id()), "Hull " + hull.id()
+                + ": pressure of soil on the skin as the cover rises", "height of soil over the hull's bed (m)",
+                "pressure (kPa)", List.of(new Chart.Curve("greatest pressure of soil on the upper half",
+                burial.lifts().stream().map(l -> new Dot(l.height(), l.greatest() / KILO)).toList(),
+                Ink.of(0).withMarker(Ink.Marker.CIRCLE))), limits, List.of(), Chart.Scale.LINEAR).drawing();
+    }
+
+    /** The lifts as a table. */
+    Table lifts() {
+        List<List<String>> rows = new ArrayList<>();
+        for (LiftLoad lift : burial.lifts()) {
+            rows.add(List.of(Integer.toString(rows.size() + 1), Words.fixed(lift.height(), 2),
+                    Words.fixed(lift.greatest() / KILO, 2), Words.fixed(lift.along(), 1),
+                    Words.fixed(lift.aroundDeg(), 0), Words.fixed(lift.pressurised(), 2),
+                    Words.fixed(lift.unpressurised(), 3), Words.fixed(lift.sidePush() / KILO, 2),
+                    Words.fixed(lift.slideResistance(), 2)));
+        }
+        return new Table(Drawing.name("lifts", hull.id()), "Hull " + hull.id() + ": what each lift does to the shell",
+                List.of(Column.number("number", "lift"), Column.number("height_m", "soil up to (m)"),
+                Column.number("greatest_soil_pressure_kPa", "greatest soil pressure (kPa)"),
+                Column.number("along_m", "from base plane (m)"), Column.number("around_deg", "from crown (°)"),
+                Column.number("factor_with_pressure_1", "factor, pressure on"),
+                Column.number("factor_without_pressure_1", "factor, pressure off"),
+                Column.number("side_push_kN_per_m", "push of one side (kN/m)"),
+                Column.number("slide_factor_1", "factor against sliding")), rows);
+    }
+
+    /** What it means, in plain words. */
+    List<String> words() {
+        List<String> words = new ArrayList<>();
+        words.add("Soil presses on the skin; the pressure inside holds it off. Least factor with pressure on: "
+                + Words.said(burial.shellFactor(), "1") + ".");
+        burial.heldEnds().ifPresent(p -> words.add("With the pressure off the empty shell buckles at about "
+                + Words.said(p / KILO, "kPa") + " with its ends held" + burial.longTube().map(t -> ", "
+                + Words.said(t / KILO, "kPa") + " as a long tube").orElse("")
+                        + ": keep the pressure on in every lift."));
+        words.add("On its seat it presses up to " + Words.said(burial.seat().greatest() / KILO, "kPa") + " and sinks "
+                + Words.said(burial.seat().sinking(), "m") + ".");
+        return words;
+    }
+}

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report;
+
+import bermwright.report.drawing.Chart;
+import bermwright.report.drawing.Dot;
+import bermwright.report.drawing.Drawing;
+import bermwright.report.drawing.Ink;
+import bermwright.report.drawing.TimeBars;
+import bermwright.report.page.Table;
+import bermwright.report.page.Table.Column;
+import bermwright.site.plan.WorkStep;
+import bermwright.site.stages.SettingOutPoint;
+import bermwright.site.stages.Stage;
+import bermwright.site.stages.StagesResult;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The drawings and tables of the order of work, also for the editor.
+ *
+ * @param work the work step by step
+ */
+public record StageSheets(StagesResult work) {
+    /**
+     * The steps over time, with what comes before and the critical chain.
+     *
+     * @return the drawing
+     */
+    public Drawing time() {
+        List<TimeBars.Step> steps = work.stages().stream().map(s -> new TimeBars.Step(s.step().id(), words(s.step()),
+                new TimeBars.Span(s.bar().start(), s.bar().end()), s.bar().critical(), s.step().after())).toList();
+        return new TimeBars("order-of-work", "Order of work: " + Words.said(work.days(), "1") + " days in all"
+                + Marks.of(work.notes()), "days from the start of the work", steps).drawing();
+    }
+
+    /**
+     * Soil placed against the height of each cover.
+     *
+     * @return the drawing
+     */
+    public Drawing lifts() {
+        List<Chart.Curve> curves = new ArrayList<>();
+        for (StagesResult.LiftCurve lift : work.lifts()) {
+            curves.add(new Chart.Curve("hull " + lift.hull(), lift.points().stream()
+                    .map(p -> new Dot(p.height(), p.placed())).toList(), Ink.of(curves.size())));
+        }
+        return new Chart("volume-by-lift", "Soil placed against the height of the cover" + Marks.of(work.notes()),
+                "height over the hull's bed (m)", "placed volume (m³)", curves, List.of(), List.of(),
+                Chart.Scale.LINEAR).drawing();
+    }
+
+    /** The steps as a table. */
+    Table steps() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Stage s : work.stages()) {
+            rows.add(List.of(s.step().id(), words(s.step()), String.join(", ", s.step().after()), s.bar().resource(),
+                    Words.fixed(s.bar().machineHours(), 1), Words.fixed(s.bar().start(), 2),
+                    Words.fixed(s.bar().end(), 2), s.bar().critical() ? "yes" : "no",
+                    Words.fixed(s.soil().height(), 2), Words.fixed(s.soil().placed(), 1),
+                    Words.fixed(s.soil().ramp(), 1), Words.fixed(s.soil().load(), 2)));
+        }
+        return new Table("order-of-work", "Order of work" + Marks.of(work.notes()), List.of(
+                Column.words("step", "step"), Column.words("what", "what"), Column.words("after", "after"),
+                Column.words("machine", "by"), Column.number("machine_time_h", "machine hours (h)"),
+                Column.number("start_days", "start (days)"), Column.number("end_days", "end (days)"),
+                Column.words("critical", "critical"), Column.number("height_m", "soil up to (m)"),
+                Column.number("placed_m3", "placed (m³)"), Column.number("ramp_m3", "ramp (m³)"),
+                Column.number("side_difference_m", "one side higher by (m)")), rows);
+    }
+
+    /** Points to be staked out. */
+    static Table settingOut(String name, List<SettingOutPoint> points) {
+        return new Table(name, "Points to set out, in projected metres", List.of(Column.words("point", "point"),
+                Column.words("subject", "of"), Column.words("what", "what"), Column.number("east_m", "east (m)"),
+                Column.number("north_m", "north (m)"), Column.number("height_m", "height (m)")),
+                points.stream().map(p -> List.of(p.id(), p.subject(), p.what().word(), Words.fixed(p.place().x(), 3),
+                Words.fixed(p.place().y(), 3), Words.fixed(p.place().z(), 3))).toList());
+    }
+
+    private static String words(WorkStep step) {
+        String lift = step.lift().isPresent() ? ", lift " + step.lift().getAsInt() : "";
+        String height = step.upToHeight().isPresent() ? " to " + Words.said(step.upToHeight().getAsDouble(), "m") : "";
+        return step.id() + ": " + step.step().word() + " " + step.of() + lift + height;
+    }
+}
