@@ -2,6 +2,9 @@
 package bermwright.report;
 
 import bermwright.lowering.sequence.LoweringResult;
+import bermwright.report.sheet.LoweringSheets;
+import bermwright.report.sheet.Marks;
+import bermwright.report.sheet.Words;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.exposure.HullCover;

@@ -5,9 +5,22 @@ import bermwright.lowering.sequence.LoweringResult;
 import bermwright.report.page.Html;
 import bermwright.report.page.Table.Column;
 import bermwright.report.page.Table;
+import bermwright.report.sheet.BurialSheets;
+import bermwright.report.sheet.CoverSheets;
+import bermwright.report.sheet.DoseSheets;
+import bermwright.report.sheet.EarthworkSheets;
+import bermwright.report.sheet.LaydownSheets;
+import bermwright.report.sheet.LoweringSheets;
+import bermwright.report.sheet.Marks;
+import bermwright.report.sheet.PlanSheets;
+import bermwright.report.sheet.ReviewSheets;
+import bermwright.report.sheet.SettingOut;
+import bermwright.report.sheet.Words;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.haulage.EarthworksResult;
+import bermwright.site.laydown.Laydown;
+import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import bermwright.terrain.gridfile.GroundFile;
 import bermwright.terrain.gridfile.ReferenceSystem;
@@ -35,8 +48,32 @@ record Readers(Assessment assessment, Pack pack) {
             assessment.shapes().hull(id).ifPresent(shapes -> pack.figure(
                     new PlanSheets(assessment).hull(shapes), "Nobody stands inside a sweep, a fall zone or a snap-back"
                     + " zone while it is live."));
-            hull.laydown().flatMap(l -> l.lowering()).ifPresent(result -> lowering(hull, result));
+            hull.laydown().ifPresent(laydown -> laydown(hull, laydown));
         }
+    }
+
+    private void laydown(HullAssessment hull, Laydown laydown) {
+        LaydownSheets sheets = new LaydownSheets(hull.hull());
+        boolean byThrusters = hull.hull().arrival() == Hull.Arrival.LOWERED && hull.hull().lowering()
+                .map(LoweringGear::means).filter(LoweringGear.Means.SIDE_THRUSTERS::equals).isPresent();
+        laydown.thrusters().filter(r -> byThrusters).ifPresent(result -> {
+            pack.figure(sheets.thrust(result), "Nobody stands where the jets reach.");
+            pack.table(sheets.thrusters(result));
+        });
+        laydown.landing().ifPresent(landing -> pack.table(sheets.landing(landing)));
+        laydown.lowering().ifPresent(result -> lowering(hull, result));
+        laydown.review().ifPresent(review -> review(new ReviewSheets(hull.hull(), review)));
+        laydown.rest().ifPresent(rest -> pack.table(sheets.rest(rest)));
+    }
+
+    private void review(ReviewSheets sheets) {
+        pack.figure(sheets.shocks(),
+                "From the stiffness of the lines and the inertia of the body, never from a table.");
+        pack.figure(sheets.runAway(), "Weight is a sixth of the Earth's; inertia is whole.");
+        pack.figure(sheets.edge(), "");
+        pack.table(sheets.figures());
+        pack.page.table(sheets.worstLosses());
+        pack.file(sheets.losses());
     }
 
     private void lowering(HullAssessment hull, LoweringResult result) {

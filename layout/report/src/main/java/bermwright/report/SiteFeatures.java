@@ -6,6 +6,8 @@ import bermwright.foundation.Vec3;
 import bermwright.report.exchange.Feature;
 import bermwright.report.exchange.SiteFrame;
 import bermwright.report.map.Numbered;
+import bermwright.report.sheet.FindingSheets;
+import bermwright.report.sheet.SettingOut;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.finding.Finding;

@@ -63,7 +63,7 @@ public record Bars(String name, String title, String along, List<String> parts, 
         double greatest = DoubleStream.concat(bars.stream().flatMapToDouble(b -> DoubleStream.of(b.total(),
                 Double.isFinite(b.high) ? b.high : 0)), limits.stream().mapToDouble(Chart.Mark::value)).max().orElse(1);
         Ticks ticks = Ticks.linear(0, greatest > 0 ? greatest : 1, 8);
-        double scale = (WIDTH - RIGHT - left) / ticks.high();
+        double scale = (WIDTH - right(greatest) - left) / ticks.high();
         svg.text(new Dot(12, 22), title, "font-size", "15", "font-weight", "bold");
         for (int i = 0; i < parts.size(); i++) {
             Patterns.values()[i].define(svg, "part" + i, LINES[i], GROUNDS[i]);
@@ -82,8 +82,15 @@ public record Bars(String name, String title, String along, List<String> parts, 
             note(svg, bars.get(i), new Dot(left, top + i * ROW + 5), scale);
         }
         svg.line(new Dot(left, top), new Dot(left, bottom), "stroke", Ink.BLACK);
-        svg.text(new Dot((left + WIDTH - RIGHT) / 2, bottom + 36), along, "text-anchor", "middle", "font-size", "13");
+        svg.text(new Dot((left + WIDTH - right(greatest)) / 2, bottom + 36), along, "text-anchor", "middle",
+                "font-size", "13");
         return svg.drawing(title, new Dot(WIDTH, bottom + 48));
+    }
+
+    /** Room to the right for the words behind the longest bars. */
+    private double right(double greatest) {
+        return Math.max(RIGHT, bars.stream().filter(b -> Math.max(b.total(), Double.isFinite(b.high) ? b.high : 0)
+                > 0.6 * greatest).mapToDouble(b -> Math.min(240, Svg.width(b.note, 11) + 18)).max().orElse(0));
     }
 
     private void legend(Svg svg) {

@@ -65,9 +65,11 @@ public record UnrolledDepth(String name, String title, double length, List<List<
         svg.text(new Dot(LEFT + 201, 66), "bare skin", "font-size", "11");
         Require.that(keyEnd < 55, "the key ends at %s px.", keyEnd);
         svg.box(new Dot(LEFT, TOP), new Dot(WIDTH - LEFT - RIGHT, HEIGHT), "fill", none);
+        svg.open("g", "shape-rendering", "crispEdges");
         for (int row = 0; row < rows.size(); row++) {
             cells(svg, classes, row, thin);
         }
+        svg.close();
         figures(svg, classes);
         least(svg);
         axes(svg);
@@ -114,7 +116,7 @@ public record UnrolledDepth(String name, String title, double length, List<List<
         int acrossStep = Math.max(1, (int) Math.ceil(columns() / 10.0));
         int upStep = Math.max(1, (int) Math.ceil(rows.size() / 9.0));
         for (int row = upStep / 2; row < rows.size(); row += upStep) {
-            for (int column = acrossStep / 2; column < columns(); column += acrossStep) {
+            for (int column = acrossStep / 2; column < columns() - acrossStep / 4; column += acrossStep) {
                 double depth = rows.get(row).get(column);
                 if (!Double.isNaN(depth)) {
                     boolean dark = classes.isDark(kind(classes, depth));

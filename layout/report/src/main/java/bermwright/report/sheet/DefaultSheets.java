@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.report;
+package bermwright.report.sheet;
 
 import bermwright.report.page.Table;
 import bermwright.report.page.Table.Column;
@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Which keys a plan left out, what they were taken as, and where that is from. */
-final class DefaultSheets {
+public final class DefaultSheets {
     private final JsonNode schema;
     private final Map<String, List<String>> rows = new LinkedHashMap<>();
 
@@ -23,7 +23,7 @@ final class DefaultSheets {
     }
 
     /** The table of defaults taken; the same default in several places is one row. */
-    static Table table(Plan plan) {
+    public static Table table(Plan plan) {
         DefaultSheets sheets;
         try {
             ObjectMapper json = new ObjectMapper();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.report;
+package bermwright.report.sheet;
 
 import bermwright.report.drawing.Chart;
 import bermwright.report.drawing.Dot;
@@ -50,7 +50,7 @@ public record StageSheets(StagesResult work) {
     }
 
     /** The steps as a table. */
-    Table steps() {
+    public Table steps() {
         List<List<String>> rows = new ArrayList<>();
         for (Stage s : work.stages()) {
             rows.add(List.of(s.step().id(), words(s.step()), String.join(", ", s.step().after()), s.bar().resource(),
@@ -69,7 +69,7 @@ public record StageSheets(StagesResult work) {
     }
 
     /** Points to be staked out. */
-    static Table settingOut(String name, List<SettingOutPoint> points) {
+    public static Table settingOut(String name, List<SettingOutPoint> points) {
         return new Table(name, "Points to set out, in projected metres", List.of(Column.words("point", "point"),
                 Column.words("subject", "of"), Column.words("what", "what"), Column.number("east_m", "east (m)"),
                 Column.number("north_m", "north (m)"), Column.number("height_m", "height (m)")),

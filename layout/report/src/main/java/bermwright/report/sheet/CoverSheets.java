@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.report;
+package bermwright.report.sheet;
 
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;

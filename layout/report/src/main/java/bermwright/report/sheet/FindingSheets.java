@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.report;
+package bermwright.report.sheet;
 
 import bermwright.report.map.Numbered;
 import bermwright.report.page.Table;
@@ -9,19 +9,19 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The findings with the numbers they carry on drawings and in tables. */
-final class FindingSheets {
+public final class FindingSheets {
     private FindingSheets() {
     }
 
     /** Each finding with its number, in the assessment's order. */
-    static List<Numbered> numbered(List<Finding> findings) {
+    public static List<Numbered> numbered(List<Finding> findings) {
         List<Numbered> numbered = new ArrayList<>();
         findings.forEach(finding -> numbered.add(new Numbered(numbered.size() + 1, finding)));
         return numbered;
     }
 
     /** The table of all findings. */
-    static Table table(List<Numbered> findings) {
+    public static Table table(List<Numbered> findings) {
         List<List<String>> rows = new ArrayList<>();
         for (Numbered numbered : findings) {
             Finding f = numbered.finding();
@@ -39,7 +39,7 @@ final class FindingSheets {
     }
 
     /** How many findings have a level. */
-    static long count(List<Finding> findings, Finding.Level level) {
+    public static long count(List<Finding> findings, Finding.Level level) {
         return findings.stream().filter(f -> f.level() == level).count();
     }
 }

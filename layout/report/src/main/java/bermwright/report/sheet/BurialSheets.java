@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.report;
+package bermwright.report.sheet;
 
 import bermwright.report.drawing.Chart;
 import bermwright.report.drawing.Dot;
@@ -43,7 +43,7 @@ public record BurialSheets(Hull hull, HullBurial burial) {
     }
 
     /** The lifts as a table. */
-    Table lifts() {
+    public Table lifts() {
         List<List<String>> rows = new ArrayList<>();
         for (LiftLoad lift : burial.lifts()) {
             rows.add(List.of(Integer.toString(rows.size() + 1), Words.fixed(lift.height(), 2),
@@ -63,7 +63,7 @@ public record BurialSheets(Hull hull, HullBurial burial) {
     }
 
     /** What it means, in plain words. */
-    List<String> words() {
+    public List<String> words() {
         List<String> words = new ArrayList<>();
         words.add("Soil presses on the skin; the pressure inside holds it off. Least factor with pressure on: "
                 + Words.said(burial.shellFactor(), "1") + ".");

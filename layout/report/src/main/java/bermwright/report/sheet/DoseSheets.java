@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.report;
+package bermwright.report.sheet;
 
 import bermwright.foundation.Azimuth;
 import bermwright.report.drawing.Bars;
@@ -90,13 +90,13 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
     }
 
     /** Dose of people who share their time as planned; empty where no station has a dose. */
-    Optional<CrewDose> crew() {
+    public Optional<CrewDose> crew() {
         return dose.stations().isEmpty() ? Optional.empty()
                 : Optional.of(CrewDose.of(exposure, dose.stations(), dose.outside()));
     }
 
     /** Dose by station, as in the file. */
-    Table table() {
+    public Table table() {
         List<List<String>> rows = new ArrayList<>();
         for (StationDose s : dose.stations()) {
             rows.add(List.of(s.hull(), s.station(), s.stormShelter() ? "yes" : "no",
@@ -125,7 +125,7 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
     }
 
     /** Each limit against the crew and each station. */
-    Table limits() {
+    public Table limits() {
         List<List<String>> rows = new ArrayList<>();
         for (ExposurePlan.Limit limit : exposure.limits()) {
             crew().ifPresent(crew -> rows.add(row(limit, "crew, sharing time as planned", crew.against(limit))));
@@ -147,7 +147,7 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
     }
 
     /** What a limit counts, in words. */
-    static String words(ExposurePlan.Limit limit) {
+    public static String words(ExposurePlan.Limit limit) {
         String from = switch (limit.from()) {
             case COSMIC -> "cosmic rays";
             case EVENT -> "a solar particle event";

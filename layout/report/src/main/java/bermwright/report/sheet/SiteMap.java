@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.report;
+package bermwright.report.sheet;
 
 import bermwright.foundation.Point;
 import bermwright.report.map.MapItem;
@@ -135,7 +135,7 @@ public final class SiteMap {
      * @param hull the hull's outlines
      * @return the places
      */
-    static List<Point> around(HullShapes hull) {
+    public static List<Point> around(HullShapes hull) {
         return hull.shapes().stream().filter(s -> s.kind() != ShapeKind.LANDING_PLUME
                 && s.kind() != ShapeKind.THRUSTER_PLUME && s.kind() != ShapeKind.SNAP_BACK
                 && s.kind() != ShapeKind.POLE_FALL_ZONE).flatMap(s -> s.outline().corners().stream()).toList();

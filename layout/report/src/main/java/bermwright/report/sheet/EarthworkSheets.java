@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.report;
+package bermwright.report.sheet;
 
 import bermwright.report.drawing.Bars;
 import bermwright.report.drawing.Chart;
@@ -55,28 +55,21 @@ public record EarthworkSheets(EarthworksResult soil) {
     }
 
     /**
-     * Soil moved against how far it is hauled: the volume that goes no farther than a distance.
+     * How far each cubic metre is hauled, the nearest soil first; the area under the curve is the haul work.
      *
      * @return the drawing
      */
     public Drawing massHaul() {
-        List<Haul> near = soil.hauls().stream().sorted(Comparator.comparingDouble(Haul::distance)).toList();
-        List<Dot> bank = new ArrayList<>(List.of(new Dot(0, 0)));
-        List<Dot> loose = new ArrayList<>(List.of(new Dot(0, 0)));
-        double bankSum = 0;
-        double looseSum = 0;
-        for (Haul haul : near) {
-            bank.add(new Dot(haul.distance(), bankSum));
-            loose.add(new Dot(haul.distance(), looseSum));
-            bankSum += haul.bank();
-            looseSum += haul.loose();
-            bank.add(new Dot(haul.distance(), bankSum));
-            loose.add(new Dot(haul.distance(), looseSum));
+        List<Dot> bank = new ArrayList<>();
+        double sum = 0;
+        for (Haul haul : soil.hauls().stream().sorted(Comparator.comparingDouble(Haul::distance)).toList()) {
+            bank.add(new Dot(sum, haul.distance()));
+            sum += haul.bank();
+            bank.add(new Dot(sum, haul.distance()));
         }
-        return new Chart("mass-haul", "Mass haul: soil that goes no farther than a distance", "haul, one way (m)",
-                "volume (m³)", List.of(new Chart.Curve("bank volume", bank, Ink.of(0)),
-                new Chart.Curve("loose volume, in the haulers", loose, Ink.of(1))), List.of(), List.of(),
-                Chart.Scale.LINEAR).drawing();
+        return new Chart("mass-haul", "Mass haul: how far the soil goes, the nearest first", "bank volume (m³)",
+                "haul, one way (m)", List.of(new Chart.Curve("soil hauled; the area under the line is the haul work",
+                bank, Ink.of(0))), List.of(), List.of(), Chart.Scale.LINEAR).drawing();
     }
 
     /**
@@ -90,7 +83,7 @@ public record EarthworkSheets(EarthworksResult soil) {
     }
 
     /** Bank, loose and placed volumes with their spread. */
-    Table volumes() {
+    public Table volumes() {
         List<List<String>> rows = List.of(
                 List.of("placed, as it stands in the covers", Words.fixed(soil.placed(), 0), "", ""),
                 List.of("bank, as it lies before digging", Words.fixed(soil.bank(), 0),
@@ -105,7 +98,7 @@ public record EarthworkSheets(EarthworksResult soil) {
     }
 
     /** Every haul. */
-    Table hauls() {
+    public Table hauls() {
         List<List<String>> rows = new ArrayList<>();
         for (Haul h : soil.hauls()) {
             rows.add(List.of(h.from(), h.to(), purpose(h), h.machine(), Words.fixed(h.bank(), 1),
@@ -125,7 +118,7 @@ public record EarthworkSheets(EarthworksResult soil) {
     }
 
     /** Hours and days by machine. */
-    Table machines() {
+    public Table machines() {
         return new Table("machines", "Machines" + Marks.of(soil.notes()), List.of(Column.words("machine", "machine"),
                 Column.number("machine_time_h", "machine hours (h)"),
                 Column.number("work_days", "days with all of them at work")), soil.machineDays().stream().map(m ->

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.report;
+package bermwright.report.sheet;
 
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
@@ -50,12 +50,12 @@ public record SettingOut(int number, String subject, String what, Point place, d
     }
 
     /** The points that a page shows: all but those along a toe, of which the file has many. */
-    static List<SettingOut> shown(List<SettingOut> points) {
+    public static List<SettingOut> shown(List<SettingOut> points) {
         return points.stream().filter(p -> !p.what.equals(TOE)).toList();
     }
 
     /** The points as a table. */
-    static Table table(List<SettingOut> points) {
+    public static Table table(List<SettingOut> points) {
         return new Table("setting-out", "Points to set out, in projected metres; heights of the natural ground",
                 List.of(Column.number("point", "point"), Column.words("subject", "of"), Column.words("what", "what"),
                 Column.number("east_m", "east (m)"), Column.number("north_m", "north (m)"),

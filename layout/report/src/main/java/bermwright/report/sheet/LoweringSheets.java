@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.report;
+package bermwright.report.sheet;
 
 import bermwright.lowering.sequence.HoldPoint;
 import bermwright.lowering.sequence.LoweringResult;
@@ -98,12 +98,12 @@ public final class LoweringSheets {
     }
 
     /** All forces, tilt by tilt, for the file. */
-    static Table tilts(String hull, LoweringResult result) {
+    public static Table tilts(String hull, LoweringResult result) {
         return tilts(hull, result.tilts(), "all tilts" + Marks.of(result.notes()));
     }
 
     /** The tilts that a page shows: every five degrees, balance, hand-over, the hardest pull, and at rest. */
-    static Table shownTilts(String hull, LoweringResult result) {
+    public static Table shownTilts(String hull, LoweringResult result) {
         List<TiltState> shown = new ArrayList<>();
         List<TiltState> all = result.tilts();
         for (int i = 0; i < all.size(); i++) {
@@ -146,7 +146,7 @@ public final class LoweringSheets {
     }
 
     /** Every part against what it is asked, the least margin first. */
-    static Table checks(String hull, LoweringResult result) {
+    public static Table checks(String hull, LoweringResult result) {
         List<List<String>> rows = new ArrayList<>();
         for (PartCheck check : result.checks()) {
             rows.add(List.of(check.part(), check.load(), Words.fixed(inTable(check.demand(), check.unit()), 2),
@@ -178,7 +178,7 @@ public final class LoweringSheets {
     }
 
     /** Where to stop and check. */
-    static Table holdPoints(String hull, LoweringResult result) {
+    public static Table holdPoints(String hull, LoweringResult result) {
         List<List<String>> rows = new ArrayList<>();
         for (HoldPoint point : result.holdPoints()) {
             rows.add(List.of(Integer.toString(rows.size() + 1), Words.degrees(point.tilt()), point.check(), ""));
@@ -189,7 +189,7 @@ public final class LoweringSheets {
     }
 
     /** Which balance is higher, in words with figures. */
-    static String balances(LoweringResult result) {
+    public static String balances(LoweringResult result) {
         Optional<String> hand = result.balances().hand().isPresent() ? Optional.of(Words.said(
                 result.balances().hand().getAsDouble() / KILO, "kN")) : Optional.empty();
         return "With the hull lying, all lines together pull " + Words.said(result.balances().full() / KILO, "kN")

@@ -1,19 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.report;
+package bermwright.report.sheet;
 
 import bermwright.report.drawing.Drawing;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** Figures as people read them and as files hold them; the one place where SI becomes kN, t, degrees and mSv. */
-final class Words {
+public final class Words {
     private static final double KILO = 1000;
 
     private Words() {
     }
 
     /** A number for tables and files with a fixed count of decimals; empty where it is not known. */
-    static String fixed(double value, int decimals) {
+    public static String fixed(double value, int decimals) {
         if (!Double.isFinite(value)) {
             return "";
         }
@@ -22,37 +22,37 @@ final class Words {
     }
 
     /** A number that may be missing. */
-    static String fixed(OptionalDouble value, int decimals) {
+    public static String fixed(OptionalDouble value, int decimals) {
         return value.isPresent() ? fixed(value.getAsDouble(), decimals) : "";
     }
 
     /** A force for tables (kN) from SI (N). */
-    static String kilonewtons(double force) {
+    public static String kilonewtons(double force) {
         return fixed(force / KILO, 2);
     }
 
     /** An angle for tables (degrees) from SI (rad). */
-    static String degrees(double angle) {
+    public static String degrees(double angle) {
         return fixed(Math.toDegrees(angle), 2);
     }
 
     /** A dose for tables (mSv) from SI (Sv). */
-    static String millisieverts(double dose) {
+    public static String millisieverts(double dose) {
         return fixed(dose * KILO, 2);
     }
 
     /** An areal density for tables (g/cm2) from SI (kg/m2). */
-    static String gramsOnCentimetre(double arealDensity) {
+    public static String gramsOnCentimetre(double arealDensity) {
         return fixed(arealDensity / 10, 1);
     }
 
     /** A mass for tables (t) from SI (kg). */
-    static String tonnes(double mass) {
+    public static String tonnes(double mass) {
         return fixed(mass / KILO, 1);
     }
 
     /** A value with its unit in running words. */
-    static String said(double value, String unit) {
+    public static String said(double value, String unit) {
         return Drawing.figure(value, 3) + ("1".equals(unit) ? "" : "deg".equals(unit) ? "°" : " " + unit);
     }
 }

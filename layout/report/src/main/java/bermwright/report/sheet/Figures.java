@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report.sheet;
+
+import bermwright.report.page.Table.Column;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Single figures as rows of a table: what, value, unit. */
+final class Figures {
+    /** The columns. */
+    static final List<Column> COLUMNS = List.of(Column.words("what", "what"), Column.number("value", "value"),
+            Column.words("unit", "unit"));
+    final List<List<String>> rows = new ArrayList<>();
+
+    void add(String what, double value, int decimals, String unit) {
+        rows.add(List.of(what, Double.isFinite(value) ? Words.fixed(value, decimals) : "", unit));
+    }
+
+    void add(String what, OptionalDouble value, int decimals, String unit) {
+        add(what, value.orElse(Double.NaN), decimals, unit);
+    }
+}

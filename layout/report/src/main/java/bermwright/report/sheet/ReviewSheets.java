@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report.sheet;
+
+import bermwright.lowering.review.EdgeState;
+import bermwright.lowering.review.LineReview;
+import bermwright.lowering.review.Loss;
+import bermwright.lowering.review.MotionReview;
+import bermwright.lowering.review.MotionState;
+import bermwright.lowering.review.Review;
+import bermwright.report.drawing.Chart;
+import bermwright.report.drawing.Dot;
+import bermwright.report.drawing.Drawing;
+import bermwright.report.drawing.Ink;
+import bermwright.report.page.Table;
+import bermwright.report.page.Table.Column;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.LoweringGear;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * What motion, the pivot's edge and the loss of one thing at a time do; also for the editor.
+ *
+ * @param hull   the hull
+ * @param review its lowering under review
+ */
+public record ReviewSheets(Hull hull, Review review) {
+    private static final double KILO = 1000;
+
+    /**
+     * Tension of one line when a winch stops dead and when slack comes taut, against tilt.
+     *
+     * @return the drawing
+     */
+    public Drawing shocks() {
+        List<Chart.Mark> limits = new ArrayList<>();
+        hull.lowering().flatMap(LoweringGear::lines).ifPresent(lines -> {
+            lines.winch().ratingEach().ifPresent(r -> limits.add(new Chart.Mark("rating of one winch", r / KILO,
+                    "kN")));
+            lines.line().breakingLoad().ifPresent(b -> limits.add(new Chart.Mark("one line breaks", b / KILO, "kN")));
+        });
+        return new Chart(Drawing.name("shock", hull.id()), "Hull " + hull.id() + ": one line in a dead stop and in a"
+                + " snatch" + mark(), "tilt from standing (°)", "tension (kN)", List.of(
+                new Chart.Curve("a winch stops dead", motion(s -> s.stopEach() / KILO), Ink.of(0)),
+                new Chart.Curve("a tenth of a metre of slack comes taut", motion(s -> s.snatchEach() / KILO),
+                        Ink.of(1))), limits, List.of(), Chart.Scale.LINEAR).drawing();
+    }
+
+    /**
+     * Speed of the far end at rest when the brakes fail at a tilt.
+     *
+     * @return the drawing
+     */
+    public Drawing runAway() {
+        return new Chart(Drawing.name("run-away", hull.id()), "Hull " + hull.id()
+                + ": brakes fail, speed of the far end"
+                + " when it comes down" + mark(), "tilt at which the brakes fail (°)", "speed (m/s)", List.of(
+                new Chart.Curve("far end", motion(MotionState::runAwaySpeed), Ink.of(0))), List.of(
+                new Chart.Mark("free topple from balance", review.motion().freeSpeed(), "m/s"),
+                new Chart.Mark("at the set rate", review.motion().contactSpeed(), "m/s")), List.of(),
+                Chart.Scale.LINEAR).drawing();
+    }
+
+    /**
+     * Pressure under the pivot against what the ground bears.
+     *
+     * @return the drawing
+     */
+    public Drawing edge() {
+        return new Chart(Drawing.name("pivot-edge", hull.id()), "Hull " + hull.id() + ": pressure under the pivot"
+                + mark(),
+                "tilt from standing (°)", "pressure (kPa)", List.of(
+                new Chart.Curve("mean pressure", edge(e -> e.pressure() / KILO), Ink.of(0)),
+                new Chart.Curve("the ground gives way", edge(e -> e.bearing() / KILO), Ink.of(1))), List.of(),
+                List.of(), Chart.Scale.LINEAR).drawing();
+    }
+
+    private List<Dot> motion(ToDoubleFunction<MotionState> value) {
+        return review.motion().states().stream().map(s -> new Dot(Math.toDegrees(s.tilt()), value.applyAsDouble(s)))
+                .toList();
+    }
+
+    private List<Dot> edge(ToDoubleFunction<EdgeState> value) {
+        return review.edge().stream().map(s -> new Dot(Math.toDegrees(s.tilt()), value.applyAsDouble(s))).toList();
+    }
+
+    private String mark() {
+        return Marks.of(review.notes());
+    }
+
+    /** Every loss at every tilt. */
+    public Table losses() {
+        return losses(review.losses(), "every tilt");
+    }
+
+    /** For each thing that may be lost, the tilt at which it is worst. */
+    public Table worstLosses() {
+        Map<String, Loss> worst = new LinkedHashMap<>();
+        Comparator<Loss> worse = Comparator.comparing(Loss::outcome).thenComparingDouble(Loss::speed)
+                .thenComparingDouble(Loss::demand);
+        review.losses().forEach(loss -> worst.merge(loss.lost(), loss, (a, b) -> worse.compare(b, a) > 0 ? b : a));
+        return losses(List.copyOf(worst.values()), "each at its worst tilt; the file holds all");
+    }
+
+    private Table losses(List<Loss> losses, String which) {
+        return new Table(Drawing.name("losses", hull.id()), "Hull " + hull.id() + ": one thing lost at a time, " + which
+                + mark(), List.of(Column.words("lost", "lost"), Column.number("tilt_deg", "at tilt (°)"),
+                Column.words("outcome", "outcome"), Column.number("demand_kN", "asked of what is left (kN)"),
+                Column.number("capacity_kN", "it bears (kN)"), Column.number("speed_m_s", "comes down at (m/s)"),
+                Column.words("words", "what then")), losses.stream().map(l -> List.of(l.lost(),
+                Words.degrees(l.tilt()), l.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                l.demand() > 0 ? Words.kilonewtons(l.demand()) : "", l.capacity() > 0
+                ? Words.kilonewtons(l.capacity()) : "", l.speed() > 0 ? Words.fixed(l.speed(), 2) : "",
+                l.words())).toList());
+    }
+
+    /** Lines and motion in single figures. */
+    public Table figures() {
+        LineReview line = review.lines();
+        MotionReview motion = review.motion();
+        Figures f = new Figures();
+        f.add("sag of a lowering line at rest", line.sag(), 3, "m");
+        f.add("sag of a lowering line at hand-over", line.sagAtHandOver(), 3, "m");
+        f.add("pretension of one line at hand-over", line.pretension() / KILO, 2, "kN");
+        f.add("stretch of one line at rest", line.stretch(), 3, "m");
+        f.add("line paid out from balance to rest", line.paidOut(), 2, "m");
+        f.add("longest line, winch to lug", line.longest(), 2, "m");
+        f.add("load of one head sheave", line.sheaveLoad() / KILO, 2, "kN");
+        f.add("pull of one line across the plane", line.lateralAtHead() / KILO, 2, "kN");
+        f.add("tension gained by a held line that cools by 100 K", scaled(line.coolingGain()), 2, "kN");
+        f.add("unequal pay-out taken", line.mismatch().mismatch(), 3, "m");
+        f.add("hardest line then", line.mismatch().hardest() / KILO, 2, "kN");
+        f.add("yaw moment on the pivot then", line.mismatch().yawMoment() / KILO, 1, "kN m");
+        f.add("time of the lowering at the set rate", motion.duration() / 60, 1, "min");
+        f.add("heat of all brakes together", motion.brakeHeat() / 1e6, 2, "MJ");
+        f.add("mean power of all brakes", motion.meanBrakePower() / KILO, 2, "kW");
+        f.add("speed of the far end at contact, set rate", motion.contactSpeed(), 3, "m/s");
+        f.add("speed of the far end in a free topple", motion.freeSpeed(), 2, "m/s");
+        f.add("energy of a free topple", motion.freeEnergy() / 1e6, 2, "MJ");
+        f.add("time of a free topple from one degree past balance", motion.freeTime(), 1, "s");
+        return new Table(Drawing.name("lines-and-motion", hull.id()), "Hull " + hull.id() + ": lines and motion"
+                + mark(),
+                Figures.COLUMNS, f.rows);
+    }
+
+    private static OptionalDouble scaled(OptionalDouble force) {
+        return force.isPresent() ? OptionalDouble.of(force.getAsDouble() / KILO) : force;
+    }
+}
