@@ -14,6 +14,7 @@ import bermwright.site.stages.Stage;
 import bermwright.site.stages.StagesResult;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * The drawings and tables of the order of work, also for the editor.
@@ -57,7 +58,8 @@ public record StageSheets(StagesResult work) {
                     Words.fixed(s.bar().machineHours(), 1), Words.fixed(s.bar().start(), 2),
                     Words.fixed(s.bar().end(), 2), s.bar().critical() ? "yes" : "no",
                     Words.fixed(s.soil().height(), 2), Words.fixed(s.soil().placed(), 1),
-                    Words.fixed(s.soil().ramp(), 1), Words.fixed(s.soil().load(), 2)));
+                    Words.fixed(s.soil().ramp(), 1), s.soil().lifts().stream().map(h -> Words.fixed(h,
+                            2)).collect(Collectors.joining(" "))));
         }
         return new Table("order-of-work", "Order of work" + Marks.of(work.notes()), List.of(
                 Column.words("step", "step"), Column.words("what", "what"), Column.words("after", "after"),
@@ -65,7 +67,7 @@ public record StageSheets(StagesResult work) {
                 Column.number("start_days", "start (days)"), Column.number("end_days", "end (days)"),
                 Column.words("critical", "critical"), Column.number("height_m", "soil up to (m)"),
                 Column.number("placed_m3", "placed (m³)"), Column.number("ramp_m3", "ramp (m³)"),
-                Column.number("side_difference_m", "one side higher by (m)")), rows);
+                Column.words("lift_tops_m", "tops of its lifts (m)")), rows);
     }
 
     /** Points to be staked out. */
