@@ -46,7 +46,8 @@ final class HullSight {
     void look(double cos, double sin) {
         ray.step(cos * planLocal.x() + sin * upLocal.x(), cos * planLocal.y() + sin * upLocal.y(),
                 cos * planLocal.z() + sin * upLocal.z());
-        crossed = hull.shape().cross(ray, crossing) && crossing.leave() > 0;
+        crossed = (inside ? hull.shape().leave(ray, crossing) : hull.shape().cross(ray, crossing))
+                && crossing.leave() > 0;
         enter = inside ? 0 : Math.max(0, crossing.enter());
         leave = crossing.leave();
     }

@@ -13,25 +13,18 @@ import java.util.Arrays;
  * or a hole, the ground is taken as level at the last height.
  */
 final class ProfileWalk {
-    private static final int FIRST_STRIDE = 8;
     private static final double NUDGE = 1e-9;
 
     private final SoilField field;
     /** Tangents of the elevations, rising. */
     double[] tangents = new double[0];
     int levels;
-    /** Distances in plan at which each ray crosses the finished surface. */
-    double[] finishedAt = new double[0];
-    int[] finishedCount = new int[0];
-    int finishedStride = FIRST_STRIDE;
-    /** Distances in plan at which each ray crosses the top of undisturbed soil. */
-    double[] placeAt = new double[0];
-    int[] placeCount = new int[0];
-    int placeStride = FIRST_STRIDE;
+    final Crossings finished = new Crossings();
+    /** Crossings with the top of undisturbed soil; those of the finished surface where no soil is placed. */
+    Crossings place = new Crossings();
+    private final Crossings ownPlace = place;
     /** Rise of the finished surface, outwards, where each ray last came out of it. */
     double[] exitRise = new double[0];
-    boolean startsBelow;
-    boolean startsInPlace;
     /** How many rays, from the lowest, were still in soil at the edge of the known ground. */
     int belowAtEdge;
     /** Vertices of the natural ground, kept only where density changes with depth. */
@@ -39,6 +32,7 @@ final class ProfileWalk {
     double[] vertexNatural = new double[64];
     int vertices;
 
+    private boolean plain;
     private double x0;
     private double y0;
     private double z0;
@@ -66,7 +60,6 @@ final class ProfileWalk {
     /** Walks outwards; the tangents have to be set, rising, all above zero or a single one. */
     void walk(double[] start, double east, double north) {
         begin(start, east, north);
-        boolean plain = field.inPlace == field.finished;
         if (below == 0 && skip(0)) {
             return;
         }
@@ -75,7 +68,7 @@ final class ProfileWalk {
             if (!(at <= edge)) {
                 break;
             }
-            boolean blockLine = step(at, plain);
+            boolean blockLine = step(at);
             if (Double.isNaN(hereFinished) || Double.isNaN(herePlace)) {
                 break;
             }
@@ -88,7 +81,7 @@ final class ProfileWalk {
     }
 
     /** Reads the heights at the nearest line and aims at the next of its family; true where blocks meet there. */
-    private boolean step(double at, boolean plain) {
+    private boolean step(double at) {
         int from;
         int to;
         double share;
@@ -146,10 +139,10 @@ final class ProfileWalk {
         lastAt = 0;
         lastFinished = field.onTriangles(field.finished, x0, y0);
         lastPlace = field.onTriangles(field.inPlace, x0, y0);
-        startsBelow = lastFinished > z0;
-        startsInPlace = lastPlace > z0;
-        below = startsBelow ? levels : 0;
-        belowPlace = startsInPlace ? levels : 0;
+        finished.startsBelow = lastFinished > z0;
+        place.startsBelow = lastPlace > z0;
+        below = finished.startsBelow ? levels : 0;
+        belowPlace = place.startsBelow ? levels : 0;
         belowAtEdge = 0;
         vertices = 0;
         if (!field.uniform) {
@@ -159,15 +152,13 @@ final class ProfileWalk {
     }
 
     private void room() {
-        if (finishedCount.length < levels) {
-            finishedCount = new int[levels];
-            placeCount = new int[levels];
+        if (exitRise.length < levels) {
             exitRise = new double[levels];
-            finishedAt = new double[levels * finishedStride];
-            placeAt = new double[levels * placeStride];
         }
-        Arrays.fill(finishedCount, 0, levels, 0);
-        Arrays.fill(placeCount, 0, levels, 0);
+        plain = field.inPlace == field.finished;
+        place = plain ? finished : ownPlace;
+        finished.clear(levels);
+        ownPlace.clear(levels);
     }
 
     /** Sets the next line of each family beyond a distance. */
@@ -226,28 +217,39 @@ final class ProfileWalk {
         return clamp(cell, nodes - 2) / SoilField.BLOCK;
     }
 
-    private void advance(double at, double finished, double place) {
-        double rise = finished - z0;
+    private void advance(double at, double finishedHeight, double placeHeight) {
+        double rise = finishedHeight - z0;
+        int before = below;
         while (below < levels && tangents[below] * at < rise) {
-            crossFinished(below, at, finished);
+            finished.add(below, meeting(at, lastFinished, finishedHeight, tangents[below]));
             below++;
         }
         while (below > 0 && tangents[below - 1] * at >= rise) {
             below--;
-            crossFinished(below, at, finished);
+            finished.add(below, meeting(at, lastFinished, finishedHeight, tangents[below]));
         }
-        double placeRise = place - z0;
+        if (below != before) {
+            double slope = at > lastAt ? (finishedHeight - lastFinished) / (at - lastAt) : 0;
+            Arrays.fill(exitRise, Math.min(before, below), Math.max(before, below), slope);
+        }
+        if (!plain) {
+            advancePlace(at, placeHeight);
+        }
+        lastAt = at;
+        lastFinished = finishedHeight;
+        lastPlace = placeHeight;
+    }
+
+    private void advancePlace(double at, double height) {
+        double placeRise = height - z0;
         while (belowPlace < levels && tangents[belowPlace] * at < placeRise) {
-            crossPlace(belowPlace, at, place);
+            place.add(belowPlace, meeting(at, lastPlace, height, tangents[belowPlace]));
             belowPlace++;
         }
         while (belowPlace > 0 && tangents[belowPlace - 1] * at >= placeRise) {
             belowPlace--;
-            crossPlace(belowPlace, at, place);
+            place.add(belowPlace, meeting(at, lastPlace, height, tangents[belowPlace]));
         }
-        lastAt = at;
-        lastFinished = finished;
-        lastPlace = place;
     }
 
     private double meeting(double at, double from, double to, double tangent) {
@@ -255,32 +257,6 @@ final class ProfileWalk {
         double after = to - z0 - tangent * at;
         double share = before == after ? 0 : before / (before - after);
         return lastAt + Math.max(0, Math.min(1, share)) * (at - lastAt);
-    }
-
-    private void crossFinished(int level, double at, double height) {
-        if (finishedCount[level] == finishedStride) {
-            finishedAt = wider(finishedAt, finishedStride);
-            finishedStride *= 2;
-        }
-        finishedAt[level * finishedStride + finishedCount[level]++] =
-                meeting(at, lastFinished, height, tangents[level]);
-        exitRise[level] = at > lastAt ? (height - lastFinished) / (at - lastAt) : 0;
-    }
-
-    private void crossPlace(int level, double at, double height) {
-        if (placeCount[level] == placeStride) {
-            placeAt = wider(placeAt, placeStride);
-            placeStride *= 2;
-        }
-        placeAt[level * placeStride + placeCount[level]++] = meeting(at, lastPlace, height, tangents[level]);
-    }
-
-    private static double[] wider(double[] lists, int stride) {
-        double[] wide = new double[lists.length * 2];
-        for (int k = 0; k * stride < lists.length; k++) {
-            System.arraycopy(lists, k * stride, wide, k * stride * 2, stride);
-        }
-        return wide;
     }
 
     /** Level ground beyond the last height brings out every rising ray that is still in soil. */

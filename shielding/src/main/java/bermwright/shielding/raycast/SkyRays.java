@@ -5,10 +5,13 @@ import java.util.Arrays;
 
 /** What a fan of rays of one azimuth crosses on its way to the sky; to be filled again and again by one thread. */
 public final class SkyRays {
+    private static final double STEEPEST_SLANT = 20;
+
     double[] placed = new double[0];
     double[] inPlace = new double[0];
     double[] skin = new double[0];
-    double[] slant = new double[0];
+    double[] rise = new double[0];
+    double[] sines = new double[0];
     int count;
     int beyondEdge;
 
@@ -22,7 +25,8 @@ public final class SkyRays {
             placed = new double[rays];
             inPlace = new double[rays];
             skin = new double[rays];
-            slant = new double[rays];
+            rise = new double[rays];
+            sines = new double[rays];
         }
     }
 
@@ -73,7 +77,12 @@ public final class SkyRays {
      * @return slant (1), 1 to 20; 1 where the ray crosses no soil
      */
     public double slant(int ray) {
-        return slant[ray];
+        if (Double.isNaN(rise[ray])) {
+            return 1;
+        }
+        double sin = sines[ray];
+        double normal = Math.abs(sin - rise[ray] * Math.sqrt(1 - sin * sin)) / Math.sqrt(1 + rise[ray] * rise[ray]);
+        return 1 / Math.max(1 / STEEPEST_SLANT, normal);
     }
 
     /**
@@ -91,7 +100,11 @@ public final class SkyRays {
      * @return rows placed, in place, skin and slant, each as long as there are rays
      */
     public double[][] copy() {
+        double[] slants = new double[count];
+        for (int k = 0; k < count; k++) {
+            slants[k] = slant(k);
+        }
         return new double[][] {Arrays.copyOf(placed, count), Arrays.copyOf(inPlace, count),
-            Arrays.copyOf(skin, count), Arrays.copyOf(slant, count)};
+            Arrays.copyOf(skin, count), slants};
     }
 }

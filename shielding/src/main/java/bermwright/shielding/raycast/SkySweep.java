@@ -14,8 +14,6 @@ import bermwright.shielding.scene.WallSolid;
  * Soil inside hulls counts as empty. One sweep belongs to one thread; the field behind it is shared.
  */
 public final class SkySweep {
-    private static final double STEEPEST_SLANT = 20;
-
     private final SoilField field;
     private final ProfileWalk walk;
     private final HullSight[] sights;
@@ -24,6 +22,8 @@ public final class SkySweep {
     private final double[] voidFrom;
     private final double[] voidTo;
     private double[] sines = new double[0];
+    private double[] cosines = new double[0];
+    private double[] secants = new double[0];
     private int voids;
 
     SkySweep(SoilField field, Ground scene, Vec3 station) {
@@ -44,7 +44,8 @@ public final class SkySweep {
      * Looks along one azimuth.
      *
      * @param azimuth the azimuth
-     * @param sines   sines of the elevations (1), rising, above 0 and below 1; or a single one, above -1
+     * @param sines   sines of the elevations (1), rising, above 0 and below 1, or a single one, above -1; not changed
+     *                while the sweep is in use
      * @param into    takes what each ray crosses
      * @throws IllegalArgumentException if the sines do not rise or are out of range
      */
@@ -60,20 +61,16 @@ public final class SkySweep {
         }
         for (int k = 0; k < sines.length; k++) {
             double sin = sines[k];
-            double cos = Math.sqrt(1 - sin * sin);
+            double cos = cosines[k];
             into.skin[k] = hulls(cos, sin);
-            double soil = outsideVoids(walk.finishedAt, k * walk.finishedStride, walk.finishedCount[k],
-                    walk.startsBelow) / cos;
-            double undisturbed = 0;
-            double mass = 0;
-            if (walk.startsInPlace || walk.placeCount[k] > 0) {
-                undisturbed = outsideVoids(walk.placeAt, k * walk.placeStride, walk.placeCount[k],
-                        walk.startsInPlace) / cos;
-                mass = field.uniform ? undisturbed * field.uniformDensity : massInPlace(k, cos);
-            }
-            into.placed[k] = Math.max(0, soil - undisturbed) * field.placedDensity + walls(east, north, k, cos);
+            double soil = outsideVoids(walk.finished, k) * secants[k];
+            double undisturbed = walk.place == walk.finished ? soil : outsideVoids(walk.place, k) * secants[k];
+            double mass = field.uniform ? undisturbed * field.uniformDensity
+                    : undisturbed > 0 ? massInPlace(k, cos) : 0;
+            into.placed[k] = Math.max(0, soil - undisturbed) * field.placedDensity + (walls.length > 0 ? walls(east, north, k, cos) : 0);
             into.inPlace[k] = mass;
-            into.slant[k] = soil > 0 ? slant(walk.exitRise[k], sin, cos) : 1;
+            into.rise[k] = soil > 0 ? walk.exitRise[k] : Double.NaN;
+            into.sines[k] = sin;
         }
     }
 
@@ -89,14 +86,26 @@ public final class SkySweep {
         sines = wanted;
         walk.levels = wanted.length;
         walk.tangents = new double[wanted.length];
+        cosines = new double[wanted.length];
+        secants = new double[wanted.length];
         for (int k = 0; k < wanted.length; k++) {
-            walk.tangents[k] = wanted[k] / Math.sqrt(1 - wanted[k] * wanted[k]);
+            cosines[k] = Math.sqrt(1 - wanted[k] * wanted[k]);
+            secants[k] = 1 / cosines[k];
+            walk.tangents[k] = wanted[k] * secants[k];
         }
     }
 
     /** Finds the empty stretches of a ray, in plan, and returns the skin it crosses. */
     private double hulls(double cos, double sin) {
         voids = 0;
+        if (sights.length == 1 && sights[0].inside) {
+            HullSight own = sights[0];
+            own.look(cos, sin);
+            voids = 1;
+            voidFrom[0] = 0;
+            voidTo[0] = own.leave * cos;
+            return own.skinOut();
+        }
         for (HullSight sight : sights) {
             sight.crossed = false;
             if (sight.ahead) {
@@ -137,12 +146,16 @@ public final class SkySweep {
     }
 
     /** Length in plan of the stretches below a surface, less what lies inside hulls. */
-    private double outsideVoids(double[] crossings, int first, int count, boolean startsBelow) {
+    private double outsideVoids(Crossings crossings, int ray) {
         double total = 0;
         double from = 0;
-        boolean below = startsBelow;
+        boolean below = crossings.startsBelow;
+        int count = crossings.count(ray);
+        if (count == 1 && below) {
+            return solid(0, crossings.at(ray, 0));
+        }
         for (int i = 0; i < count; i++) {
-            double at = crossings[first + i];
+            double at = crossings.at(ray, i);
             if (below) {
                 total += solid(from, at);
             }
@@ -170,10 +183,9 @@ public final class SkySweep {
     private double massInPlace(int k, double cos) {
         double total = 0;
         double from = 0;
-        boolean below = walk.startsInPlace;
-        int first = k * walk.placeStride;
-        for (int i = 0; i < walk.placeCount[k]; i++) {
-            double at = walk.placeAt[first + i];
+        boolean below = walk.place.startsBelow;
+        for (int i = 0; i < walk.place.count(k); i++) {
+            double at = walk.place.at(k, i);
             if (below) {
                 double start = from;
                 for (int v = 0; v < voids && voidFrom[v] < at; v++) {
@@ -218,11 +230,6 @@ public final class SkySweep {
         double width = walk.vertexAt[v + 1] - walk.vertexAt[v];
         double share = width > 0 ? (at - walk.vertexAt[v]) / width : 0;
         return walk.vertexNatural[v] + share * (walk.vertexNatural[v + 1] - walk.vertexNatural[v]);
-    }
-
-    private static double slant(double rise, double sin, double cos) {
-        double normal = Math.abs(sin - rise * cos) / Math.sqrt(1 + rise * rise);
-        return Math.min(STEEPEST_SLANT, 1 / Math.max(1 / STEEPEST_SLANT, normal));
     }
 
     private double walls(double east, double north, int k, double cos) {

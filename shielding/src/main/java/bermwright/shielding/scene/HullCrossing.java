@@ -31,6 +31,14 @@ public final class HullCrossing {
         }
     }
 
+    /** For a ray that starts inside: only the way out counts. */
+    void leaveAt(double distance, double slant) {
+        enter = Double.NEGATIVE_INFINITY;
+        leave = distance;
+        enterSlant = 1;
+        leaveSlant = slant;
+    }
+
     boolean isMet() {
         return leave > enter;
     }
