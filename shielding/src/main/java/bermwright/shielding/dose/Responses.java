@@ -5,6 +5,7 @@ import bermwright.foundation.InputException;
 import bermwright.foundation.Progress;
 import bermwright.shielding.material.Layer;
 import bermwright.shielding.material.Shield;
+import bermwright.shielding.spectrum.CosmicSpectrum;
 import bermwright.shielding.spectrum.EventSpectrum;
 import bermwright.shielding.transport.Stopping;
 import java.nio.file.Path;
@@ -66,14 +67,50 @@ public final class Responses {
      * Response to galactic cosmic rays, a day's dose.
      *
      * @param shield      soil and skin
-     * @param modulationW solar modulation W (1), 10 at solar minimum, 100 at maximum
+     * @param modulationW solar modulation W (1), -20 to 200: 10 at solar minimum, 100 at maximum
      * @param progress    told how far the work has come
      * @return the response
      * @throws IllegalArgumentException if the modulation is outside the range of the model
      */
     public Response cosmic(Shield shield, double modulationW, Progress progress) {
-        progress.check();
+        return transport(shield).cosmic(new CosmicSpectrum(modulationW), progress);
+    }
+
+    /**
+     * The provisional response that stood in before there was a transport calculation; kept for comparison only.
+     *
+     * @param shield      soil and skin; the soil does not matter to it
+     * @param modulationW solar modulation W (1), 10 or 100
+     * @return the response, marked provisional
+     * @throws IllegalArgumentException if the modulation is another one
+     */
+    public static Response provisionalCosmic(Shield shield, double modulationW) {
         return ProvisionalCosmic.response(modulationW, skinEquivalence(shield));
+    }
+
+    /**
+     * Dose of cosmic rays against areal density, by particle, beside published figures.
+     *
+     * @param shield      soil and skin
+     * @param modulationW solar modulation W (1), -20 to 200
+     * @param progress    told how far the work has come
+     * @return the curve, a day's doses
+     * @throws IllegalArgumentException if the modulation is outside the range of the model
+     */
+    public DoseCurve cosmicCurve(Shield shield, double modulationW, Progress progress) {
+        return transport(shield).cosmicCurve(new CosmicSpectrum(modulationW), progress);
+    }
+
+    /**
+     * Dose of a solar particle event against areal density, by particle.
+     *
+     * @param shield   soil and skin
+     * @param spectrum protons of the event
+     * @param progress told how far the work has come
+     * @return the curve, doses of the whole event
+     */
+    public DoseCurve eventCurve(Shield shield, EventSpectrum spectrum, Progress progress) {
+        return transport(shield).eventCurve(spectrum, progress);
     }
 
     /**
@@ -85,7 +122,11 @@ public final class Responses {
      * @return the response
      */
     public Response event(Shield shield, EventSpectrum spectrum, Progress progress) {
-        return EventProtons.response(shield.soil(), spectrum, skinEquivalence(shield), progress);
+        return transport(shield).event(spectrum, progress);
+    }
+
+    private TransportResponse transport(Shield shield) {
+        return new TransportResponse(shield, skinEquivalence(shield), new ResponseCache(cacheDirectory));
     }
 
     /**

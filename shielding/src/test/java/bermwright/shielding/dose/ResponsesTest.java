@@ -11,10 +11,12 @@ import bermwright.shielding.material.Layer;
 import bermwright.shielding.material.Materials;
 import bermwright.shielding.material.Shield;
 import bermwright.shielding.spectrum.EventSpectra;
+import bermwright.shielding.spectrum.EventSpectrum;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -27,6 +29,10 @@ class ResponsesTest {
     private static final double ROUNDING = 1 + 1e-9;
     /** Stopping of soil hangs on how its mean excitation energy is taken, by about a hundredth. */
     private static final double EQUIVALENCE = 0.02;
+
+    /** Where the build may write; tests share what is computed there. */
+    private static final Path CACHE =
+            Path.of(System.getProperty("bermwright.target", "target")).resolve("responses");
 
     @TempDir
     private Path directory;
@@ -42,6 +48,48 @@ class ResponsesTest {
                 before = dose;
             }
         }
+    }
+
+    @Test
+    void whatIsKeptOnDiskIsUsedAndDamageIsNoTrouble() throws IOException {
+        EventSpectrum spectrum = EventSpectra.named("august 1972");
+        Responses responses = new Responses(directory.resolve("kept"));
+        double computed = responses.event(BARE, spectrum, Progress.NONE).isotropicDose(300);
+        Path file;
+        try (Stream<Path> files = Files.list(directory.resolve("kept"))) {
+            file = files.findFirst().orElseThrow();
+        }
+        List<String> lines = new java.util.ArrayList<>(Files.readAllLines(file));
+        lines.replaceAll(l -> l.equals(lines.get(10)) ? "0 0 1 0 0 0 0" : l);
+        Files.write(file, lines);
+        assertEquals(1, responses.event(BARE, spectrum, Progress.NONE).isotropicDose(100), 1e-12);
+        Files.writeString(file, "junk");
+        assertEquals(computed, responses.event(BARE, spectrum, Progress.NONE).isotropicDose(300), 0);
+        Files.delete(file);
+        Files.createDirectory(file);
+        assertEquals(computed, responses.event(BARE, spectrum, Progress.NONE).isotropicDose(300), 0);
+    }
+
+    @Test
+    void aCancelledResponseStops() {
+        Progress cancelled = new Progress() {
+            @Override
+            public void report(double share, String step) {
+            }
+
+            @Override
+            public boolean isCancelled() {
+                return true;
+            }
+        };
+        assertThrows(java.util.concurrent.CancellationException.class,
+                () -> new Responses(directory).cosmic(BARE, 33, cancelled));
+    }
+
+    @Test
+    void aModulationOutsideTheModelIsRefused() {
+        assertEquals("modulation W is 300; accepted: -20 to 200", assertThrows(IllegalArgumentException.class,
+                () -> new Responses(directory).cosmic(BARE, 300, Progress.NONE)).getMessage());
     }
 
     @Test
@@ -88,6 +136,6 @@ class ResponsesTest {
     }
 
     private static Response event(String name) {
-        return Responses.standard().event(BARE, EventSpectra.named(name), Progress.NONE);
+        return new Responses(CACHE).event(BARE, EventSpectra.named(name), Progress.NONE);
     }
 }

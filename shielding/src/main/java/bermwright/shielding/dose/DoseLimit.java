@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.dose;
+
+import bermwright.foundation.Require;
+import bermwright.shielding.material.Table;
+import java.util.List;
+
+/**
+ * A dose limit of a published standard. Below a limit too, dose is kept as low as reasonably
+ * achievable; qualified health physics decides.
+ *
+ * @param name     what it protects
+ * @param quantity quantity that is limited, such as effective dose
+ * @param over     time over which it is counted
+ * @param limit    limit, in {@code unit}, positive
+ * @param unit     unit of the limit: Sv or Gy-Eq
+ * @param source   standard and revision, and how it was read
+ */
+public record DoseLimit(String name, String quantity, String over, double limit, String unit, String source) {
+    /** Refuses a limit that is none. */
+    public DoseLimit {
+        Require.positive("limit", limit, unit);
+    }
+
+    /**
+     * The limits known.
+     *
+     * @return all of them, in the order of the table
+     */
+    public static List<DoseLimit> all() {
+        return Table.rows(DoseLimit.class, "limits.csv", ";").stream()
+                .map(r -> new DoseLimit(r[0], r[1], r[2], Double.parseDouble(r[3]), r[4], r[5])).toList();
+    }
+}

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.dose;
+
+/**
+ * Dose in an organ, in the quantities that limits use.
+ *
+ * @param absorbed       absorbed dose (Gy), a day's or an event's
+ * @param equivalent     dose equivalent with the quality factor of 1990 (Sv)
+ * @param grayEquivalent absorbed dose weighted for early effects (Gy-Eq)
+ */
+public record OrganDose(double absorbed, double equivalent, double grayEquivalent) {
+    /** Organs, by the depth of water that stands for the body around them. */
+    public enum Organ {
+        /** Skin, 0.01 g/cm2. */
+        SKIN(0.01),
+        /** Lens of the eye, 0.3 g/cm2. */
+        EYE(0.3),
+        /** Blood-forming organs, 5 g/cm2. */
+        BLOOD_FORMING(5);
+
+        private final double depth;
+
+        Organ(double depth) {
+            this.depth = depth;
+        }
+
+        /**
+         * Depth of water around the organ.
+         *
+         * @return areal density (g/cm2), positive
+         */
+        public double depthGCm2() {
+            return depth;
+        }
+    }
+
+    /**
+     * The same dose times a factor.
+     *
+     * @param factor factor (1), zero or more
+     * @return the dose
+     */
+    public OrganDose times(double factor) {
+        return new OrganDose(absorbed * factor, equivalent * factor, grayEquivalent * factor);
+    }
+}

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.dose;
+
+import bermwright.shielding.spectrum.CosmicSpectrum;
+import bermwright.shielding.transport.Beam;
+import bermwright.shielding.transport.Field;
+import bermwright.shielding.transport.Penetration;
+import bermwright.shielding.transport.Stopping;
+
+/**
+ * Doses of organs in a field: charged particles are carried into water to the depth of the organ and give their energy
+ * there, reactions leave theirs on the spot with the quality of what they send out; slow neutrons by the body's mean
+ * (effective dose per fluence, over its radiation weight for the absorbed dose).
+ *
+ * @see "NCRP Report 132 (2000), table 6.4, relative effectiveness: protons 1.5, heavier ions 2.5; from memory"
+ */
+final class OrganExposure {
+    private static final double GRAY = 1.602177e-10 * 1e-4;
+    private static final double PROTON_EFFECTIVENESS = 1.5;
+    private static final double ION_EFFECTIVENESS = 2.5;
+    /** Kinds of what reactions leave: charge, mass number and mean energy (MeV), from the cascade's own table. */
+    private static final double[][] LEFT = {{1, 1, 9}, {1, 1, 4.5}, {1, 2.3, 5}, {2, 4, 7}, {7, 14, 2}};
+
+    private final Penetration penetration;
+    private final BodyDose body;
+    private final double[] leftQuality = new double[LEFT.length];
+
+    OrganExposure(Penetration penetration) {
+        this.penetration = penetration;
+        Stopping water = penetration.water();
+        body = new BodyDose(penetration.grid(), water, penetration.showerLengthGCm2());
+        for (int i = 0; i < LEFT.length; i++) {
+            leftQuality[i] = Quality.mean(water, (int) LEFT[i][0], LEFT[i][1], LEFT[i][2]);
+        }
+    }
+
+    /** Dose of an organ (a second's for cosmic rays). */
+    OrganDose at(Field field, OrganDose.Organ organ) {
+        Beam beam = penetration.inBody(field.beam(), organ.depthGCm2());
+        double absorbed = body.absorbed(beam, 1) + body.absorbedMade(beam) + body.gammas(beam) + body.pions(beam);
+        double equivalent = body.equivalent(beam, 1) + body.equivalentMade(beam) + body.gammas(beam)
+                + body.pions(beam);
+        double early = PROTON_EFFECTIVENESS * (body.absorbed(beam, 1) + body.absorbedMade(beam)) + body.gammas(beam)
+                + body.pions(beam);
+        for (int z = 2; z <= CosmicSpectrum.GREATEST_CHARGE; z++) {
+            double dose = body.absorbed(beam, z);
+            absorbed += dose;
+            early += ION_EFFECTIVENESS * dose;
+            equivalent += body.equivalent(beam, z);
+        }
+        double[] left = penetration.leftByReactions(beam);
+        for (int i = 0; i < left.length; i++) {
+            double dose = left[i] * GRAY;
+            absorbed += dose;
+            equivalent += dose * leftQuality[i];
+            early += dose * (LEFT[i][0] > 1 ? ION_EFFECTIVENESS : PROTON_EFFECTIVENESS);
+        }
+        OrganDose slow = slow(field.slow());
+        return new OrganDose(absorbed + slow.absorbed(), equivalent + slow.equivalent(),
+                early + slow.grayEquivalent());
+    }
+
+    private static OrganDose slow(double[] groups) {
+        double absorbed = 0;
+        double equivalent = 0;
+        double early = 0;
+        for (int g = 0; g < groups.length; g++) {
+            double energy = Field.groupMeV(g);
+            double effective = groups[g] * FluenceCoefficients.neutron(energy);
+            double dose = effective / Quality.neutronWeight(energy);
+            absorbed += dose;
+            equivalent += effective;
+            early += dose * Quality.neutronEffectiveness(energy);
+        }
+        return new OrganDose(absorbed, equivalent, early);
+    }
+}

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.dose;
+
+/**
+ * A dose by the particles that make it; the unit is that of the quantity (Sv or Gy).
+ *
+ * @param fastNeutrons neutrons above 20 MeV
+ * @param slowNeutrons neutrons below 20 MeV
+ * @param protons      protons
+ * @param helium       helium
+ * @param heavy        ions heavier than helium
+ * @param pions        charged pions
+ * @param gammas       electrons and gammas of neutral pions
+ */
+public record Particles(double fastNeutrons, double slowNeutrons, double protons, double helium, double heavy,
+        double pions, double gammas) {
+    /**
+     * All particles together.
+     *
+     * @return the dose
+     */
+    public double total() {
+        return fastNeutrons + slowNeutrons + protons + helium + heavy + pions + gammas;
+    }
+
+    /**
+     * The same doses times a factor.
+     *
+     * @param factor factor (1), zero or more
+     * @return the doses
+     */
+    public Particles times(double factor) {
+        return new Particles(fastNeutrons * factor, slowNeutrons * factor, protons * factor, helium * factor,
+                heavy * factor, pions * factor, gammas * factor);
+    }
+
+    /**
+     * Part of the dose that neutrons make.
+     *
+     * @return share (1), 0 to 1; 0 where there is no dose
+     */
+    public double neutronShare() {
+        return total() > 0 ? (fastNeutrons + slowNeutrons) / total() : 0;
+    }
+}

@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.dose;
+
+import bermwright.foundation.ModelNote;
+import bermwright.foundation.Progress;
+import bermwright.shielding.material.Material;
+import bermwright.shielding.material.Shield;
+import bermwright.shielding.spectrum.CosmicSpectrum;
+import bermwright.shielding.spectrum.EventSpectrum;
+import bermwright.shielding.transport.Beam;
+import bermwright.shielding.transport.EnergyGrid;
+import bermwright.shielding.transport.Penetration;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Responses computed by transport through soil and skin, and what they are made of. */
+final class TransportResponse {
+    /** Areal densities of soil, and skin counted as soil, at which doses are computed (g/cm2). */
+    static final double[] DEPTHS_GCM2 = {0, 0.2, 0.5, 1, 2, 3, 5, 7, 10, 15, 20, 25, 30, 40, 50, 60, 75, 90, 105, 125,
+        150, 175, 200, 250, 300, 350, 400, 450, 500, 600, 700, 800, 1000, 1200, 1500};
+    static final double SECONDS_A_DAY = 86400;
+    private static final double KG_M2 = 10;
+    /** Least dose written to a table (Sv), so that nothing is no trouble to the logarithm. */
+    private static final double LEAST_DOSE = 1e-30;
+
+    private final Shield shield;
+    private final double skinEquivalence;
+    private final ResponseCache cache;
+
+    TransportResponse(Shield shield, double skinEquivalence, ResponseCache cache) {
+        this.shield = shield;
+        this.skinEquivalence = skinEquivalence;
+        this.cache = cache;
+    }
+
+    /** Dose by depth and particle, and what open ground sends back. */
+    record Table(List<Particles> doses, double openGroundReturn) {
+    }
+
+    Response cosmic(CosmicSpectrum spectrum, Progress progress) {
+        return response(cosmicTable(spectrum, progress), PlanningSpread::cosmic, Response.Per.DAY,
+                cosmicNote(spectrum));
+    }
+
+    Response event(EventSpectrum spectrum, Progress progress) {
+        return response(eventTable(spectrum, progress), PlanningSpread::event, Response.Per.EVENT,
+                eventNote(spectrum));
+    }
+
+    DoseCurve cosmicCurve(CosmicSpectrum spectrum, Progress progress) {
+        return curve(cosmicTable(spectrum, progress), PlanningSpread::cosmic, Response.Per.DAY,
+                PublishedDose.cosmic());
+    }
+
+    DoseCurve eventCurve(EventSpectrum spectrum, Progress progress) {
+        return curve(eventTable(spectrum, progress), PlanningSpread::event, Response.Per.EVENT, List.of());
+    }
+
+    private Table cosmicTable(CosmicSpectrum spectrum, Progress progress) {
+        return cached("cosmic " + spectrum.modulationW(), grid -> Beam.cosmic(spectrum, grid, 0), SECONDS_A_DAY,
+                progress);
+    }
+
+    private Table eventTable(EventSpectrum spectrum, Progress progress) {
+        StringBuilder key = new StringBuilder("event");
+        EnergyGrid grid = new EnergyGrid(Penetration.Resolution.STANDARD.pointsInDecade());
+        for (int i = 0; i < grid.size(); i++) {
+            key.append(' ').append(spectrum.perMeV(grid.energyMeV(i)));
+        }
+        return cached(key.toString(), g -> Beam.event(spectrum, g), 1, progress);
+    }
+
+    private static DoseCurve curve(Table table, TabulatedResponse.Spread spread, Response.Per per,
+            List<PublishedDose> published) {
+        double[] depths = depths();
+        List<DoseCurve.Point> points = new ArrayList<>();
+        for (int i = 0; i < depths.length; i++) {
+            points.add(new DoseCurve.Point(depths[i], table.doses().get(i), spread.at(depths[i])));
+        }
+        return new DoseCurve(per, points, published);
+    }
+
+    private interface Source {
+        Beam beam(EnergyGrid grid);
+    }
+
+    private Table cached(String key, Source source, double seconds, Progress progress) {
+        String content = key + "|" + words(shield.soil()) + "|"
+                + shield.skin().stream().map(l -> words(l.material()) + l.arealDensity()).toList() + "|"
+                + skinEquivalence;
+        return cache.table(content, () -> computed(source, seconds, progress));
+    }
+
+    private static String words(Material material) {
+        return material.density() + " " + material.excitationEV() + " " + material.kind() + " "
+                + material.parts().stream().map(p -> p.element().symbol() + p.share()).toList();
+    }
+
+    private Table computed(Source source, double seconds, Progress progress) {
+        Penetration penetration = new Penetration(shield, skinEquivalence, Penetration.Resolution.STANDARD);
+        Penetration.Outcome outcome =
+                penetration.carry(source.beam(penetration.grid()), DEPTHS_GCM2, progress.part(0.1, 1));
+        BodyDose body = new BodyDose(penetration.grid(), penetration.water(), penetration.showerLengthGCm2());
+        List<Particles> doses = outcome.fields().stream().map(f -> body.effective(f).times(seconds)).toList();
+        progress.report(1, "response");
+        return new Table(doses, body.slow(outcome.ground()) * seconds);
+    }
+
+    static double[] depths() {
+        double[] depths = DEPTHS_GCM2.clone();
+        for (int i = 0; i < depths.length; i++) {
+            depths[i] *= KG_M2;
+        }
+        return depths;
+    }
+
+    private Response response(Table table, TabulatedResponse.Spread spread, Response.Per per, ModelNote note) {
+        double[] doses = table.doses().stream().mapToDouble(p -> Math.max(LEAST_DOSE, p.total())).toArray();
+        return new TabulatedResponse(depths(), doses, spread,
+                new TabulatedResponse.Terms(per, table.openGroundReturn(), skinEquivalence, note));
+    }
+
+    private ModelNote cosmicNote(CosmicSpectrum spectrum) {
+        return new ModelNote("cosmic-response",
+                "effective dose of galactic cosmic rays (W " + spectrum.modulationW() + ", hydrogen to nickel) behind "
+                        + shield.soil().name() + " soil" + skinWords()
+                        + ": transport along the ray with slowing down, fragmentation and an intranuclear cascade, "
+                        + "slow neutrons by diffusion",
+                "0 to 1500 g/cm2; fast particles straight ahead, muons left out, pions and gammas roughly",
+                "25 % open, 35 % at 100 g/cm2, 50 % at 300, a factor two from 500, wider where published figures "
+                        + "scatter more",
+                ModelNote.Status.COMPUTED,
+                "spectrum Matthiae et al. (2013), Adv. Space Res. 51, 329; ICRP Publications 60, 103 and 116; see "
+                        + "the validation list for each part");
+    }
+
+    private ModelNote eventNote(EventSpectrum spectrum) {
+        return new ModelNote("event-response",
+                "effective dose of the protons of " + spectrum.name() + " behind " + shield.soil().name() + " soil"
+                        + skinWords() + " and of what they make on the way, straight-ahead transport",
+                "0 to 1500 g/cm2; spectrum fitted from " + spectrum.range().fromMeV() + " to "
+                        + spectrum.range().toMeV() + " MeV and continued beyond; heavier solar particles left out",
+                "30 % to 50 g/cm2, 50 % at 150, a factor two from 300; the choice of event another factor three",
+                ModelNote.Status.COMPUTED, spectrum.source() + "; ICRP Publication 116 (2010)");
+    }
+
+    private String skinWords() {
+        return shield.skin().isEmpty() ? "" : " and a skin of " + String.join(", ",
+                shield.skin().stream().map(l -> l.material().name()).toList());
+    }
+}

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.transport;
+
+import bermwright.foundation.Require;
+import bermwright.shielding.spectrum.CosmicSpectrum;
+import bermwright.shielding.spectrum.EventSpectrum;
+
+/**
+ * Particles on their way straight ahead: fluence by species and energy (1/m2/MeV per nucleon, per second for cosmic
+ * rays), and the energy that electrons and gammas carry (MeV/m2).
+ */
+public final class Beam {
+    private final double[][] fluence;
+    private double electromagnetic;
+
+    private Beam(double[][] fluence, double electromagnetic) {
+        this.fluence = fluence;
+        this.electromagnetic = electromagnetic;
+    }
+
+    /**
+     * Cosmic rays from all directions, for one second.
+     *
+     * @param spectrum the spectrum
+     * @param grid     energies
+     * @param cutoffGV rigidity below which nothing arrives (GV), zero or more
+     * @return fluence rates over the whole sphere
+     */
+    public static Beam cosmic(CosmicSpectrum spectrum, EnergyGrid grid, double cutoffGV) {
+        Require.notNegative("cut-off rigidity", cutoffGV, "GV");
+        double[][] fluence = new double[Medium.SPECIES][grid.size()];
+        for (int z = 1; z <= CosmicSpectrum.GREATEST_CHARGE; z++) {
+            for (int i = 0; i < grid.size(); i++) {
+                double energy = grid.energyMeV(i);
+                if (CosmicSpectrum.rigidityGV(z, energy) >= cutoffGV) {
+                    fluence[z][i] = 4 * Math.PI * spectrum.flux(z, energy);
+                }
+            }
+        }
+        return new Beam(fluence, 0);
+    }
+
+    /**
+     * Protons of a solar particle event, for the whole event.
+     *
+     * @param spectrum the spectrum
+     * @param grid     energies
+     * @return fluences over the whole sphere
+     */
+    public static Beam event(EventSpectrum spectrum, EnergyGrid grid) {
+        double[][] fluence = new double[Medium.SPECIES][grid.size()];
+        for (int i = 0; i < grid.size(); i++) {
+            fluence[1][i] = spectrum.perMeV(grid.energyMeV(i));
+        }
+        return new Beam(fluence, 0);
+    }
+
+    /**
+     * A copy that may go its own way.
+     *
+     * @return the copy
+     */
+    public Beam copy() {
+        double[][] copy = new double[fluence.length][];
+        for (int s = 0; s < copy.length; s++) {
+            copy[s] = fluence[s].clone();
+        }
+        return new Beam(copy, electromagnetic);
+    }
+
+    /**
+     * Fluence of a species at an energy.
+     *
+     * @param species 0 neutrons, 1 to 28 ions by charge, 29 charged pions, 30 protons that reactions made
+     * @param i       index of the energy
+     * @return fluence (1/m2/MeV per nucleon), zero or more
+     */
+    public double fluence(int species, int i) {
+        return fluence[species][i];
+    }
+
+    /**
+     * Energy that electrons and gammas carry.
+     *
+     * @return energy fluence (MeV/m2), zero or more
+     */
+    public double electromagnetic() {
+        return electromagnetic;
+    }
+
+    double[] of(int species) {
+        return fluence[species];
+    }
+
+    void electromagnetic(double energy) {
+        electromagnetic = energy;
+    }
+}

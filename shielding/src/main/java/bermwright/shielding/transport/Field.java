@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.transport;
+
+/**
+ * What arrives at a depth: the beam behind soil and skin, the same beam deeper in a body, and slow neutrons.
+ *
+ * @param depthGCm2 areal density of soil and skin, the skin counted as soil (g/cm2)
+ * @param beam      particles behind it
+ * @param inBody    ions of the beam behind a further layer of water
+ * @param slow      fluence of slow neutrons in the room behind it by group (1/m2)
+ */
+public record Field(double depthGCm2, Beam beam, Beam inBody, double[] slow) {
+    /** Copies the groups. */
+    public Field {
+        slow = slow.clone();
+    }
+
+    @Override
+    public double[] slow() {
+        return slow.clone();
+    }
+
+    /**
+     * Number of groups of slow neutrons.
+     *
+     * @return the number
+     */
+    public static int groups() {
+        return SlowCrossSections.GROUPS;
+    }
+
+    /**
+     * Energy that stands for a group of slow neutrons.
+     *
+     * @param group index, from 0
+     * @return geometric middle of the group (MeV)
+     */
+    public static double groupMeV(int group) {
+        return Math.sqrt(SlowCrossSections.EDGES[group] * SlowCrossSections.EDGES[group + 1]);
+    }
+}

@@ -1,0 +1,301 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.transport;
+
+import bermwright.shielding.material.Material;
+import bermwright.shielding.spectrum.CosmicSpectrum;
+
+/**
+ * A material made ready for transport on an energy grid: ranges, reactions and what they make. Species: 0 neutrons, 1
+ * to 28 ions by charge, 29 charged pions, 30 protons that reactions made.
+ */
+public final class Medium {
+    static final int NEUTRON = 0;
+    static final int PION = CosmicSpectrum.GREATEST_CHARGE + 1;
+    /** Protons that the cascade made, which go their way at an angle. */
+    static final int MADE_PROTON = PION + 1;
+    static final int SPECIES = MADE_PROTON + 1;
+    /** Projectiles and products that the cascade knows: neutron, proton, pion. */
+    static final int HADRONS = 3;
+
+    private static final double PION_MEV = 139.57;
+    private static final double PROTON_MEV = 938.272;
+    private static final double PION_DECAY_CM = 780.4;
+    private static final double PER_GCM2 = 6.02214e-4;
+
+    private final Material material;
+    private final EnergyGrid grid;
+    private final Stopping stopping;
+    private final double[][] range = new double[SPECIES][];
+    private final double[][] loss = new double[SPECIES][];
+    private final double[][] reactions = new double[SPECIES][];
+    private final double[][][][] products;
+    private final double[][][] slow;
+    private final double[][] electromagnetic;
+    private final double[][][] local;
+    private final double[][] cosine;
+    private final Fragmentation fragmentation;
+    private final int fastFrom;
+
+    /**
+     * Prepares a material.
+     *
+     * @param material the material
+     * @param grid     energies
+     */
+    public Medium(Material material, EnergyGrid grid) {
+        this.material = material;
+        this.grid = grid;
+        stopping = Stopping.in(material);
+        int first = 0;
+        while (grid.upperMeV(first) <= CascadeYields.FAST_FROM_MEV) {
+            first++;
+        }
+        fastFrom = first;
+        fragmentation = new Fragmentation(material);
+        for (int s = 0; s < SPECIES; s++) {
+            fillSpecies(s);
+        }
+        products = new double[HADRONS][HADRONS][grid.size()][];
+        slow = new double[HADRONS][grid.size()][SlowCrossSections.GROUPS];
+        electromagnetic = new double[HADRONS][grid.size()];
+        local = new double[HADRONS][grid.size()][5];
+        for (int p = 0; p < HADRONS; p++) {
+            for (int k = fastFrom; k < grid.size(); k++) {
+                fillProducts(p, k);
+            }
+        }
+        for (int p = 0; p < HADRONS; p++) {
+            for (int k = fastFrom; k < grid.size(); k++) {
+                addBackward(p, k);
+            }
+        }
+        cosine = cosines();
+    }
+
+    /**
+     * The material.
+     *
+     * @return the material
+     */
+    public Material material() {
+        return material;
+    }
+
+    EnergyGrid grid() {
+        return grid;
+    }
+
+    Stopping stopping() {
+        return stopping;
+    }
+
+    Fragmentation fragmentation() {
+        return fragmentation;
+    }
+
+    /** Range (g/cm2) at each energy; none for neutrons. */
+    double[] range(int species) {
+        return range[species];
+    }
+
+    /** Energy lost per nucleon (MeV per g/cm2) at each energy; none for neutrons. */
+    double[] loss(int species) {
+        return loss[species];
+    }
+
+    /** Reactions, and decay of pions (1 per g/cm2), at each energy. */
+    double[] reactions(int species) {
+        return reactions[species];
+    }
+
+    /** Mean cosine between the way of made hadrons (0 neutrons, 1 protons, 2 pions) and the straight line. */
+    double cosine(int hadron, int i) {
+        return cosine[hadron][i];
+    }
+
+    /** First energy of the grid that the cascade makes particles at. */
+    int fastFrom() {
+        return fastFrom;
+    }
+
+    /** Products per areal density and bin of a hadron of energy k: for each energy up to k, per energy (1/MeV). */
+    double[] products(int projectile, int product, int k) {
+        return products[projectile][product][k];
+    }
+
+    /** Slow neutrons by group per areal density of a hadron of energy k. */
+    double[] slow(int projectile, int k) {
+        return slow[projectile][k];
+    }
+
+    /** Energy of neutral pions (MeV) per areal density of a hadron of energy k. */
+    double electromagnetic(int projectile, int k) {
+        return electromagnetic[projectile][k];
+    }
+
+    /** Energy left on the spot (MeV per g/cm2): slow and evaporated protons, hydrogen-2 and -3, helium, recoil. */
+    double[] local(int projectile, int k) {
+        return local[projectile][k];
+    }
+
+    private void fillSpecies(int s) {
+        int n = grid.size();
+        double mass = s >= PION || s < 2 ? 1 : CosmicSpectrum.massNumber(s);
+        reactions[s] = new double[n];
+        if (s != NEUTRON) {
+            loss[s] = new double[n];
+            range[s] = new double[n];
+        }
+        for (int i = 0; i < n; i++) {
+            double energy = grid.energyMeV(i);
+            reactions[s][i] = reactions(s, mass, energy);
+            if (s != NEUTRON) {
+                loss[s][i] = loss(s, mass, energy);
+                range[s][i] = i == 0 ? energy / loss[s][0] : range[s][i - 1] + between(s, mass, i);
+            }
+        }
+    }
+
+    private double between(int s, double mass, int i) {
+        double low = grid.energyMeV(i - 1);
+        double middle = Math.sqrt(low * grid.energyMeV(i));
+        return (low / loss[s][i - 1] + 4 * middle / loss(s, mass, middle) + grid.energyMeV(i) / loss[s][i])
+                * grid.step() / 6;
+    }
+
+    private double loss(int s, double mass, double energy) {
+        if (s == PION) {
+            return stopping.protonMeVPerGCm2(Math.min(Stopping.GREATEST_MEV, energy * PROTON_MEV / PION_MEV));
+        }
+        double e = Math.min(energy, Stopping.GREATEST_MEV);
+        return s == 1 || s == MADE_PROTON ? stopping.protonMeVPerGCm2(e) : stopping.ionMeVPerGCm2(s, e) / mass;
+    }
+
+    private double reactions(int s, double mass, double energy) {
+        if (s < 2 || s == MADE_PROTON) {
+            return energy < CascadeYields.FAST_FROM_MEV / 2 ? 0
+                    : NucleonReactions.perGCm2(s == NEUTRON, material, energy);
+        }
+        if (s != PION) {
+            return IonReactions.perGCm2(s, mass, material, energy);
+        }
+        double momentum = Math.sqrt(energy * (energy + 2 * PION_MEV)) / PION_MEV;
+        double sum = 1 / (momentum * PION_DECAY_CM * material.density() / 1000);
+        for (Material.Part part : material.parts()) {
+            sum += part.moles() * PER_GCM2 * crossSectionMb(CascadeYields.Projectile.PION, part, energy);
+        }
+        return sum;
+    }
+
+    private static double crossSectionMb(CascadeYields.Projectile projectile, Material.Part part, double energy) {
+        if (projectile == CascadeYields.Projectile.PION && part.element().charge() > 1) {
+            return CascadeYields.of(projectile, part.element()).crossSectionMb(energy);
+        }
+        return NucleonReactions.crossSectionMb(projectile == CascadeYields.Projectile.NEUTRON, part.element(), energy);
+    }
+
+    private void fillProducts(int p, int k) {
+        double energy = grid.energyMeV(k);
+        CascadeYields.Projectile projectile = CascadeYields.Projectile.values()[p];
+        CascadeYields.Fast[] ahead = {CascadeYields.Fast.NEUTRON_AHEAD, CascadeYields.Fast.PROTON_AHEAD,
+            CascadeYields.Fast.PION_AHEAD};
+        for (int out = 0; out < HADRONS; out++) {
+            products[p][out][k] = new double[k + 1];
+        }
+        for (Material.Part part : material.parts()) {
+            double sigma = part.moles() * PER_GCM2 * crossSectionMb(projectile, part, energy);
+            CascadeYields yields = CascadeYields.of(projectile, part.element());
+            for (int out = 0; out < HADRONS; out++) {
+                double above = 0;
+                for (int i = k; i >= fastFrom; i--) {
+                    double lower = i == fastFrom ? 0 : grid.upperMeV(i - 1);
+                    double sum = yields.above(ahead[out], energy, lower);
+                    products[p][out][k][i] += sigma * (sum - above) / grid.widthMeV(i);
+                    above = sum;
+                }
+            }
+            double[] groups = yields.slow(energy);
+            for (int g = 0; g < groups.length; g++) {
+                slow[p][k][g + 1] += sigma * groups[g];
+            }
+            double[] energies = yields.energy(energy);
+            electromagnetic[p][k] += sigma * energies[0];
+            for (int e = 1; e < energies.length; e++) {
+                local[p][k][e - 1] += sigma * energies[e];
+            }
+        }
+    }
+
+    /**
+     * Mean cosines from the top energy down: that of emission times that of the parent's own way, parents weighted as
+     * in a spectrum that falls with the square of the energy; half of the protons that react are straight ones.
+     */
+    private double[][] cosines() {
+        double[][] mean = new double[HADRONS][grid.size()];
+        for (double[] row : mean) {
+            java.util.Arrays.fill(row, 1);
+        }
+        for (int i = grid.size() - 2; i >= fastFrom; i--) {
+            for (int o = 0; o < HADRONS; o++) {
+                double sum = 0;
+                double weights = 0;
+                for (int k = i + 1; k < grid.size(); k++) {
+                    for (int p = 0; p < 2; p++) {
+                        double weight = products[p][o][k][i] / grid.energyMeV(k);
+                        double parent = p == 0 ? mean[0][k] : (1 + mean[1][k]) / 2;
+                        weights += weight;
+                        sum += weight * parent * emission(p, o, k, i);
+                    }
+                }
+                mean[o][i] = weights > 0 ? sum / weights : mean[o][i + 1];
+            }
+        }
+        for (int i = 0; i < fastFrom; i++) {
+            for (double[] row : mean) {
+                row[i] = row[fastFrom];
+            }
+        }
+        return mean;
+    }
+
+    /** Mean cosine of emission, from the element that reacts most. */
+    private double emission(int p, int o, int k, int i) {
+        Material.Part most = material.parts().get(0);
+        for (Material.Part part : material.parts()) {
+            if (part.share() > most.share()) {
+                most = part;
+            }
+        }
+        return CascadeYields.of(CascadeYields.Projectile.values()[p], most.element())
+                .cosine(o, grid.energyMeV(k), grid.energyMeV(i));
+    }
+
+    /** Fast nucleons that go back make their slow neutrons about where they are; they are not followed further. */
+    private void addBackward(int p, int k) {
+        double energy = grid.energyMeV(k);
+        CascadeYields.Projectile projectile = CascadeYields.Projectile.values()[p];
+        for (Material.Part part : material.parts()) {
+            double sigma = part.moles() * PER_GCM2 * crossSectionMb(projectile, part, energy);
+            CascadeYields yields = CascadeYields.of(projectile, part.element());
+            double neutrons = 0;
+            double protons = 0;
+            for (int i = k; i >= fastFrom; i--) {
+                double lower = i == fastFrom ? 0 : grid.upperMeV(i - 1);
+                double n = yields.above(CascadeYields.Fast.NEUTRON_BACK, energy, lower);
+                double q = yields.above(CascadeYields.Fast.PROTON_BACK, energy, lower);
+                addSlow(p, k, NEUTRON, i, sigma * (n - neutrons));
+                addSlow(p, k, 1, i, sigma * (q - protons) * -Math.expm1(-reactions[1][i] * range[1][i]));
+                neutrons = n;
+                protons = q;
+            }
+        }
+    }
+
+    private void addSlow(int p, int k, int hadron, int i, double number) {
+        if (reactions[hadron][i] > 0 && number > 0) {
+            for (int g = 0; g < SlowCrossSections.GROUPS; g++) {
+                slow[p][k][g] += number * slow[hadron][i][g] / reactions[hadron][i];
+            }
+        }
+    }
+}

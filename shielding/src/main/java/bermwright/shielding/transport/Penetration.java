@@ -1,0 +1,238 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.transport;
+
+import bermwright.foundation.Progress;
+import bermwright.shielding.material.Layer;
+import bermwright.shielding.material.Material;
+import bermwright.shielding.material.Materials;
+import bermwright.shielding.material.Shield;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A field of particles from all sides through soil of growing depth and then a skin: fields at chosen depths, and what
+ * open ground sends back.
+ *
+ * <p>Fast particles go straight along the ray. Slow neutrons are made along rays that come in from the whole half sky
+ * above each piece of the cover, and diffuse between its faces.
+ */
+public final class Penetration {
+    private static final double BODY_GCM2 = 5;
+    private static final int SKY_POINTS = 12;
+    private static final double[] SKY_COSINE = new double[SKY_POINTS];
+    private static final double DEEPEST_GCM2 = 1500;
+    private static final double OPEN_GROUND_GCM2 = 800;
+
+    static {
+        for (int i = 0; i < SKY_POINTS; i++) {
+            SKY_COSINE[i] = (i + 0.5) / SKY_POINTS;
+        }
+    }
+
+    private final Shield shield;
+    private final Resolution resolution;
+    private final EnergyGrid grid;
+    private final March soil;
+    private final List<March> skin = new ArrayList<>();
+    private final March water;
+    private final double skinAsSoil;
+
+    /**
+     * How finely to march.
+     *
+     * @param pointsInDecade points of the energy grid in a factor ten
+     * @param stepShare      steps as a share of the standard ones (1): 1 g/cm2 to 50, 2 to 200, 5 beyond
+     */
+    public record Resolution(int pointsInDecade, double stepShare) {
+        /** Fine enough that halving changes no dose by a hundredth. */
+        public static final Resolution STANDARD = new Resolution(20, 1);
+    }
+
+    /**
+     * What came through.
+     *
+     * @param fields fields by depth, the first one without any soil
+     * @param ground fluence of slow neutrons that open ground sends back by group (1/m2)
+     */
+    public record Outcome(List<Field> fields, double[] ground) {
+    }
+
+    /**
+     * Prepares a shield.
+     *
+     * @param shield          soil and skin
+     * @param skinEquivalence what one unit of the skin counts as in soil (1), positive
+     * @param resolution      how finely to march
+     */
+    public Penetration(Shield shield, double skinEquivalence, Resolution resolution) {
+        this.shield = shield;
+        this.resolution = resolution;
+        grid = new EnergyGrid(resolution.pointsInDecade());
+        soil = new March(new Medium(shield.soil(), grid));
+        for (Layer layer : shield.skin()) {
+            skin.add(new March(new Medium(layer.material(), grid)));
+        }
+        water = new March(new Medium(Materials.named("water"), grid));
+        skinAsSoil = shield.skinArealDensity() / 10 * skinEquivalence;
+    }
+
+    /**
+     * The energies.
+     *
+     * @return the grid
+     */
+    public EnergyGrid grid() {
+        return grid;
+    }
+
+    /**
+     * Stopping in the water that stands for the body.
+     *
+     * @return stopping powers
+     */
+    public Stopping water() {
+        return water.medium().stopping();
+    }
+
+    /**
+     * A beam deeper in a body of water.
+     *
+     * @param behind    beam at the skin, left as it is
+     * @param depthGCm2 depth in the body (g/cm2), positive
+     * @return the beam there
+     */
+    public Beam inBody(Beam behind, double depthGCm2) {
+        Beam beam = behind.copy();
+        march(water, beam, depthGCm2, false);
+        return beam;
+    }
+
+    /**
+     * Energy that reactions leave where they happen in a body of water.
+     *
+     * @param beam the beam there
+     * @return MeV per g/cm2 and m2 in slow protons, evaporated protons, hydrogen-2 and -3, helium, and recoil
+     */
+    public double[] leftByReactions(Beam beam) {
+        return water.local(beam);
+    }
+
+    /**
+     * Mean depth over which electrons and gammas give up their energy in the soil.
+     *
+     * @return areal density (g/cm2), positive
+     */
+    public double showerLengthGCm2() {
+        return soil.showerLengthGCm2();
+    }
+
+    /**
+     * Carries a beam in.
+     *
+     * @param beam     beam over the whole sphere, left as it is
+     * @param depths   depths of soil and skin counted as soil at which the field is wanted (g/cm2), rising from 0
+     * @param progress told how far the work has come
+     * @return the fields
+     */
+    public Outcome carry(Beam beam, double[] depths, Progress progress) {
+        Beam running = beam.copy();
+        List<double[]> sources = new ArrayList<>();
+        List<Double> places = new ArrayList<>();
+        Beam[] at = new Beam[depths.length];
+        double depth = 0;
+        int next = 0;
+        while (true) {
+            while (next < depths.length && soilDepth(depths[next]) <= depth + 1e-9) {
+                at[next] = running.copy();
+                next++;
+            }
+            sources.add(soil.slowNeutrons(running));
+            places.add(depth);
+            if (next >= depths.length && depth >= DEEPEST_GCM2) {
+                break;
+            }
+            progress.check();
+            double h = Math.min(step(depth), next < depths.length ? soilDepth(depths[next]) - depth : 1e9);
+            soil.step(running, h, false);
+            depth += h;
+            progress.report(0.8 * depth / DEEPEST_GCM2, "particles at " + Math.round(depth) + " g/cm2");
+        }
+        SlowNeutrons neutrons = new SlowNeutrons(shield.soil());
+        SlowNeutrons.Source sky = new SkySource(places, sources);
+        List<Field> fields = new ArrayList<>();
+        for (int i = 0; i < depths.length; i++) {
+            progress.check();
+            fields.add(field(depths[i], at[i], neutrons, sky));
+            progress.report(0.8 + 0.2 * i / depths.length, "doses");
+        }
+        return new Outcome(List.copyOf(fields), neutrons.faces(OPEN_GROUND_GCM2, sky)[0]);
+    }
+
+    private double soilDepth(double depth) {
+        return Math.max(0, depth - skinAsSoil);
+    }
+
+    private double step(double depth) {
+        double standard = depth < 50 ? 1 : depth < 200 ? 2 : 5;
+        double h = standard * resolution.stepShare();
+        double bound = depth < 50 ? 50 : depth < 200 ? 200 : Double.POSITIVE_INFINITY;
+        return Math.min(h, Math.max(1e-6, bound - depth));
+    }
+
+    private Field field(double depth, Beam behindSoil, SlowNeutrons neutrons, SlowNeutrons.Source sky) {
+        Beam behind = behindSoil;
+        double share = skinAsSoil <= 0 ? 0 : Math.min(1, depth / skinAsSoil);
+        for (int i = 0; i < skin.size() && share > 0; i++) {
+            march(skin.get(i), behind, shield.skin().get(i).arealDensity() / 10 * share, false);
+        }
+        Beam body = behind.copy();
+        march(water, body, BODY_GCM2, true);
+        double[] slow = depth <= 0 ? new double[SlowCrossSections.GROUPS] : neutrons.faces(depth, sky)[1];
+        return new Field(depth, behind, body, slow);
+    }
+
+    private void march(March march, Beam beam, double thickness, boolean ionsOnly) {
+        int count = (int) Math.max(1, Math.ceil(thickness / (2 * resolution.stepShare())));
+        for (int i = 0; i < count && thickness > 0; i++) {
+            march.step(beam, thickness / count, ionsOnly);
+        }
+    }
+
+    /** Slow neutrons made at a depth under the half sky: the mean over the cosine of what slanted rays make. */
+    private static final class SkySource implements SlowNeutrons.Source {
+        private final double[] places;
+        private final double[][] sources;
+
+        SkySource(List<Double> places, List<double[]> sources) {
+            this.places = places.stream().mapToDouble(Double::doubleValue).toArray();
+            this.sources = sources.toArray(double[][]::new);
+        }
+
+        @Override
+        public double[] at(double depthGCm2) {
+            double[] sum = new double[SlowCrossSections.GROUPS];
+            for (double cosine : SKY_COSINE) {
+                double slant = depthGCm2 / cosine;
+                if (slant >= places[places.length - 1]) {
+                    continue;
+                }
+                int k = java.util.Arrays.binarySearch(places, slant);
+                int i = Math.min(places.length - 2, k >= 0 ? k : -k - 2);
+                double w = (slant - places[i]) / (places[i + 1] - places[i]);
+                for (int g = 0; g < sum.length; g++) {
+                    sum[g] += ((1 - w) * sources[i][g] + w * sources[i + 1][g]) / (2.0 * SKY_POINTS);
+                }
+            }
+            return sum;
+        }
+    }
+
+    /**
+     * The soil.
+     *
+     * @return the material under which the fields are
+     */
+    public Material soil() {
+        return shield.soil();
+    }
+}

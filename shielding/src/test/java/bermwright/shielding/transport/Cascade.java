@@ -1,0 +1,387 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.transport;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/**
+ * Intranuclear cascade: a nucleon or pion crosses a nucleus, its collisions are those of free particles with Pauli
+ * blocking, pions are made and absorbed through the resonance; what is left over is excitation.
+ *
+ * <p>No figure in it was fitted to thick shields, air or any dose.
+ *
+ * @see "Serber (1947), Phys. Rev. 72, 1114; Bertini (1969), Phys. Rev. 188, 1711; Oset and Salcedo (1987), Nucl. Phys. A
+ *     468, 631 (width of resonance absorption in matter); formulas from memory"
+ */
+final class Cascade {
+    private static final double STEP = 0.3;
+    private static final double MB_IN_FM2 = 0.1;
+    private static final double RESONANCE = 1232;
+    private static final double RESONANCE_WIDTH = 115;
+    /** Absorption width of the resonance in nuclear matter of central density (MeV). */
+    private static final double ABSORPTION_WIDTH = 80;
+    /** Slope of the momentum transfer in inelastic collisions, (GeV/c)^-2, common practice. */
+    private static final double INELASTIC_SLOPE = 4;
+    /** Mean energy that each further pion leaves in a cluster beyond its mass (MeV), mean transverse motion. */
+    private static final double CLUSTER_ENERGY = 250;
+    /** Mass of pion and nucleon up to which they form one resonance (MeV). */
+    private static final double RESONANCES_UP_TO = 1500;
+    /** Share of elastic collisions of fast pions and nucleons (1), from the total of 30 and elastic of 8 mb. */
+    private static final double ELASTIC_PIONS = 0.27;
+
+    private final Nuclide target;
+    private final SplittableRandom random;
+    private final List<CascadeParticle> emitted = new ArrayList<>();
+    private final Deque<CascadeParticle> waiting = new ArrayDeque<>();
+    private int protons;
+    private int nucleons;
+    private int collisions;
+
+    Cascade(Nuclide target, SplittableRandom random) {
+        this.target = target;
+        this.random = random;
+    }
+
+    /** What the cascade leaves: mass and charge number, excitation and recoil energy (MeV). */
+    record Residue(int mass, int charge, double excitation, double recoil) {
+    }
+
+    List<CascadeParticle> emitted() {
+        return emitted;
+    }
+
+    /** Sends one projectile at a random place; the answer is null where it passed through without a collision. */
+    Residue shoot(boolean pion, int charge, double energy) {
+        emitted.clear();
+        waiting.clear();
+        protons = target.charge() + charge;
+        nucleons = target.mass() + (pion ? 0 : 1);
+        collisions = 0;
+        CascadeParticle projectile = new CascadeParticle(pion, charge);
+        double b = target.edge() * Math.sqrt(random.nextDouble());
+        projectile.x = b;
+        projectile.z = -Math.sqrt(target.edge() * target.edge() - b * b) + 1e-6;
+        projectile.uz = 1;
+        projectile.energy = energy;
+        waiting.push(projectile);
+        while (!waiting.isEmpty()) {
+            follow(waiting.pop());
+        }
+        if (collisions == 0) {
+            return null;
+        }
+        return residue((pion ? FreeCollision.PION : rest(charge)) + energy, energy, pion);
+    }
+
+    private static double rest(int charge) {
+        return charge == 1 ? Nuclide.PROTON : Nuclide.NEUTRON;
+    }
+
+    private Residue residue(double projectileTotal, double energy, boolean pion) {
+        double total = projectileTotal + Nuclide.restEnergy(target.mass(), target.charge());
+        double m = pion ? FreeCollision.PION : Nuclide.NUCLEON;
+        double[] momentum = {0, 0, Math.sqrt(energy * (energy + 2 * m))};
+        int mass = nucleons;
+        int charge = protons;
+        for (CascadeParticle p : emitted) {
+            total -= p.energy + (p.pion ? FreeCollision.PION : rest(p.charge));
+            double[] four = p.fourMomentum(0);
+            momentum[0] -= four[1];
+            momentum[1] -= four[2];
+            momentum[2] -= four[3];
+        }
+        charge = Math.max(0, Math.min(mass, charge));
+        double rest = Nuclide.restEnergy(mass, charge);
+        double square = momentum[0] * momentum[0] + momentum[1] * momentum[1] + momentum[2] * momentum[2];
+        double recoil = mass > 0 ? square / (2 * rest) : 0;
+        return new Residue(mass, charge, Math.max(0, total - rest - recoil), recoil);
+    }
+
+    private void follow(CascadeParticle p) {
+        while (true) {
+            p.x += p.ux * STEP;
+            p.y += p.uy * STEP;
+            p.z += p.uz * STEP;
+            double radius = p.radius();
+            if (radius >= target.edge()) {
+                leave(p);
+                return;
+            }
+            if (!p.pion && p.energy < target.barrier()) {
+                return;
+            }
+            if (p.unformed > 0) {
+                p.unformed -= STEP;
+                continue;
+            }
+            double well = target.well(radius);
+            double thickness = target.density(radius) * nucleons / target.mass() * STEP * MB_IN_FM2;
+            double[] sigma = crossSections(p, well);
+            double share = (double) protons / Math.max(1, nucleons);
+            double mean = share * sigma[1] + (1 - share) * sigma[0];
+            if (random.nextDouble() < -Math.expm1(-thickness * mean)) {
+                int partner = random.nextDouble() * mean < share * sigma[1] ? 1 : 0;
+                boolean done = p.pion ? meetAsPion(p, partner, radius) : meetAsNucleon(p, partner, radius);
+                if (done) {
+                    collisions++;
+                    return;
+                }
+            }
+        }
+    }
+
+    private void leave(CascadeParticle p) {
+        if (!p.pion) {
+            if (p.energy <= (p.charge == 1 ? target.barrier() : 0)) {
+                return;
+            }
+            nucleons--;
+        }
+        protons -= p.charge;
+        emitted.add(p);
+    }
+
+    /** Cross sections (mb) with a neutron and a proton at rest. */
+    private double[] crossSections(CascadeParticle p, double well) {
+        double[] four = p.fourMomentum(well);
+        double momentum = Math.sqrt(four[1] * four[1] + four[2] * four[2] + four[3] * four[3]) / 1000;
+        if (p.pion) {
+            double mass = Kinematics.mass(Kinematics.sum(four, new double[] {Nuclide.NUCLEON, 0, 0, 0}));
+            return new double[] {FreeCollision.pion(p.charge, 0, mass), FreeCollision.pion(p.charge, 1, mass)};
+        }
+        return new double[] {FreeCollision.total(p.charge == 0, momentum),
+            FreeCollision.total(p.charge == 1, momentum)};
+    }
+
+    private double[] partner(double radius) {
+        double size = target.fermiMomentum(radius) * Math.cbrt(random.nextDouble());
+        double[] u = Kinematics.isotropic(random);
+        double m = Nuclide.NUCLEON;
+        return new double[] {Math.sqrt(size * size + m * m), size * u[0], size * u[1], size * u[2]};
+    }
+
+    private boolean blocked(double[] four, double radius) {
+        return four[0] - Nuclide.NUCLEON < target.fermiEnergy(radius);
+    }
+
+    private void add(CascadeParticle at, boolean pion, int charge, double[] four, double radius) {
+        CascadeParticle made = new CascadeParticle(pion, charge);
+        made.at(at);
+        made.momentum(new double[] {four[1], four[2], four[3]}, target.well(radius));
+        waiting.push(made);
+    }
+
+    private boolean meetAsNucleon(CascadeParticle p, int partnerCharge, double radius) {
+        double[] first = p.fourMomentum(target.well(radius));
+        double[] total = Kinematics.sum(first, partner(radius));
+        double mass = Kinematics.mass(total);
+        double s = mass * mass / 1e6;
+        double m = Nuclide.NUCLEON / 1000;
+        double laboratory = Math.sqrt(Math.max(0, s * s / (4 * m * m) - s));
+        boolean like = p.charge == partnerCharge;
+        double sigma = FreeCollision.total(like, laboratory);
+        double[] axis = direction(Kinematics.inFrameOf(first, total));
+        double q = Kinematics.breakup(mass, Nuclide.NUCLEON, Nuclide.NUCLEON) / 1000;
+        if (random.nextDouble() * sigma >= FreeCollision.elastic(like, laboratory)
+                && mass > 2 * Nuclide.NUCLEON + FreeCollision.PION + 20) {
+            return inelastic(p, new int[] {p.charge, partnerCharge}, total, axis, radius);
+        }
+        double[] u = Kinematics.turned(axis, FreeCollision.elasticCosine(like, laboratory, q, random), random);
+        double[][] out = Kinematics.pair(total, new double[] {Nuclide.NUCLEON, Nuclide.NUCLEON}, u);
+        if (blocked(out[0], radius) || blocked(out[1], radius)) {
+            return false;
+        }
+        add(p, false, p.charge, out[0], radius);
+        add(p, false, partnerCharge, out[1], radius);
+        return true;
+    }
+
+    private static double[] direction(double[] four) {
+        return new double[] {four[1], four[2], four[3]};
+    }
+
+    /** Two clusters go apart, peaked forward and backward; each decays into a nucleon and its pions. */
+    private boolean inelastic(CascadeParticle p, int[] charges, double[] total, double[] axis, double radius) {
+        int count = FreeCollision.pions(Kinematics.mass(total), random);
+        Cluster[] clusters = {new Cluster(true), new Cluster(true)};
+        for (int i = 0; i < count; i++) {
+            clusters[random.nextInt(2)].pions++;
+        }
+        return part(p, clusters, charges[0] + charges[1], total, axis, radius);
+    }
+
+    /** A nucleon, or none, with its pions; goes as one body until it decays. */
+    private static final class Cluster {
+        private final boolean baryon;
+        private int pions;
+        private double mass;
+
+        Cluster(boolean baryon) {
+            this.baryon = baryon;
+        }
+
+        double least() {
+            return (baryon ? Nuclide.NUCLEON : 0) + pions * FreeCollision.PION;
+        }
+    }
+
+    /** Two clusters leave a collision and decay. */
+    private boolean part(CascadeParticle p, Cluster[] clusters, int charge, double[] total, double[] axis,
+            double radius) {
+        double mass = Kinematics.mass(total);
+        double free = mass - clusters[0].least() - clusters[1].least();
+        for (int tries = 0; tries == 0 || clusters[0].mass + clusters[1].mass > mass - 1; tries++) {
+            for (Cluster cluster : clusters) {
+                cluster.mass = tries < 50 ? clusterMass(cluster)
+                        : cluster.least() + 0.8 * free * cluster.pions / (clusters[0].pions + clusters[1].pions);
+            }
+        }
+        double q = Kinematics.breakup(mass, clusters[0].mass, clusters[1].mass) / 1000;
+        double[] u = Kinematics.turned(axis, FreeCollision.peaked(INELASTIC_SLOPE, q, random), random);
+        double[][] bodies = Kinematics.pair(total, new double[] {clusters[0].mass, clusters[1].mass}, u);
+        int[][] shared = shareCharge(charge, clusters);
+        List<double[]> made = new ArrayList<>();
+        List<int[]> kinds = new ArrayList<>();
+        for (int i = 0; i < 2; i++) {
+            if (!decayOrAbsorb(bodies[i], clusters[i], shared[i], radius, made, kinds)) {
+                return false;
+            }
+        }
+        boolean many = clusters[0].pions + clusters[1].pions > 1;
+        for (int i = 0; i < made.size(); i++) {
+            boolean pion = kinds.get(i)[0] == 1;
+            add(p, pion, kinds.get(i)[1], made.get(i), radius);
+            if (pion && many) {
+                waiting.peek().unformed = FreeCollision.formation(made.get(i));
+            }
+        }
+        return true;
+    }
+
+    private double clusterMass(Cluster cluster) {
+        if (cluster.pions == 0 || !cluster.baryon && cluster.pions == 1) {
+            return cluster.least();
+        }
+        if (cluster.baryon && cluster.pions == 1) {
+            double m;
+            do {
+                m = RESONANCE + RESONANCE_WIDTH / 2 * Math.tan(Math.PI * (random.nextDouble() - 0.5));
+            } while (m < Nuclide.NUCLEON + FreeCollision.PION + 5 || m > RESONANCE + 600);
+            return m;
+        }
+        double more = 0;
+        for (int i = 0; i < cluster.pions; i++) {
+            more -= CLUSTER_ENERGY * Math.log(1 - random.nextDouble());
+        }
+        return cluster.least() + more;
+    }
+
+    /** Charges by cluster: the nucleon's, if any, then those of its pions; all shares that keep the sum are as likely. */
+    private int[][] shareCharge(int total, Cluster[] clusters) {
+        while (true) {
+            int sum = 0;
+            int[][] shared = new int[2][];
+            for (int i = 0; i < 2; i++) {
+                int first = clusters[i].baryon ? 1 : 0;
+                shared[i] = new int[clusters[i].pions + first];
+                for (int k = 0; k < shared[i].length; k++) {
+                    shared[i][k] = k < first ? random.nextInt(2) : random.nextInt(3) - 1;
+                    sum += shared[i][k];
+                }
+            }
+            if (sum == total) {
+                return shared;
+            }
+        }
+    }
+
+    private boolean decayOrAbsorb(double[] four, Cluster cluster, int[] charges, double radius, List<double[]> made,
+            List<int[]> kinds) {
+        if (cluster.baryon && cluster.pions == 1 && absorbs(four, charges, radius, made, kinds)) {
+            return true;
+        }
+        double[] masses = new double[charges.length];
+        java.util.Arrays.fill(masses, FreeCollision.PION);
+        if (cluster.baryon) {
+            masses[0] = Nuclide.NUCLEON;
+        }
+        double[][] bodies = masses.length == 1 ? new double[][] {four} : Kinematics.decay(four, masses, random);
+        if (cluster.baryon && blocked(bodies[0], radius)) {
+            return false;
+        }
+        for (int i = 0; i < bodies.length; i++) {
+            made.add(bodies[i]);
+            kinds.add(new int[] {cluster.baryon && i == 0 ? 0 : 1, charges[i]});
+        }
+        return true;
+    }
+
+    /** The resonance meets a second nucleon and both go apart without a pion. */
+    private boolean absorbs(double[] cluster, int[] charges, double radius, List<double[]> made, List<int[]> kinds) {
+        double off = (Kinematics.mass(cluster) - RESONANCE) / RESONANCE_WIDTH;
+        double width = ABSORPTION_WIDTH * target.density(radius) / target.centralDensity() / (1 + off * off);
+        if (random.nextDouble() > width / (width + RESONANCE_WIDTH)) {
+            return false;
+        }
+        int second = random.nextInt(Math.max(1, nucleons)) < protons ? 1 : 0;
+        int sum = charges[0] + charges[1] + second;
+        if (sum < 0 || sum > 2) {
+            return false;
+        }
+        double[] total = Kinematics.sum(cluster, partner(radius));
+        double[][] out = Kinematics.pair(total, new double[] {Nuclide.NUCLEON, Nuclide.NUCLEON},
+                Kinematics.isotropic(random));
+        if (blocked(out[0], radius) || blocked(out[1], radius)) {
+            return false;
+        }
+        int first = sum == 1 ? random.nextInt(2) : sum / 2;
+        made.add(out[0]);
+        kinds.add(new int[] {0, first});
+        made.add(out[1]);
+        kinds.add(new int[] {0, sum - first});
+        return true;
+    }
+
+    /** Up to the resonances one cluster, above them elastic or two clusters, the pion's one going ahead. */
+    private boolean meetAsPion(CascadeParticle p, int partnerCharge, double radius) {
+        double[] first = p.fourMomentum(0);
+        double[] total = Kinematics.sum(first, partner(radius));
+        double mass = Kinematics.mass(total);
+        int charge = p.charge + partnerCharge;
+        double[] axis = direction(Kinematics.inFrameOf(first, total));
+        if (mass > RESONANCES_UP_TO) {
+            Cluster[] clusters = {new Cluster(false), new Cluster(true)};
+            clusters[0].pions = 1;
+            if (random.nextDouble() >= ELASTIC_PIONS) {
+                // As many as nucleons make with the same energy to spare.
+                int more = FreeCollision.pions(mass + Nuclide.NUCLEON - FreeCollision.PION, random);
+                for (int i = 0; i < more; i++) {
+                    clusters[random.nextInt(2)].pions++;
+                }
+                while (clusters[0].least() + clusters[1].least() > mass - 20) {
+                    clusters[clusters[1].pions > 0 ? 1 : 0].pions--;
+                }
+            }
+            return part(p, clusters, charge, total, axis, radius);
+        }
+        Cluster one = new Cluster(true);
+        one.pions = 1;
+        int[] charges = new int[2];
+        do {
+            charges[0] = random.nextInt(2);
+            charges[1] = random.nextInt(3) - 1;
+        } while (charges[0] + charges[1] != charge);
+        List<double[]> made = new ArrayList<>();
+        List<int[]> kinds = new ArrayList<>();
+        if (!decayOrAbsorb(total, one, charges, radius, made, kinds)) {
+            return false;
+        }
+        for (int i = 0; i < made.size(); i++) {
+            add(p, kinds.get(i)[0] == 1, kinds.get(i)[1], made.get(i), radius);
+        }
+        return true;
+    }
+}

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.transport;
+
+import bermwright.published.Published;
+import bermwright.published.PublishedRow;
+import bermwright.published.PublishedTable;
+import bermwright.published.PublishedValue;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/** The cascade against figures that nothing in it was made from. */
+class CascadePublishedTest {
+    /** Agreement that geometric forms reach with the evaluated table. */
+    private static final double CROSS_SECTIONS = 0.13;
+    private static final int EVENTS = 3000;
+
+    @PublishedTable("/bermwright/shielding/published/barashenkov-1994-protons.csv")
+    void protonsReactAsOftenAsEvaluated(PublishedRow row) {
+        int[][] targets = {{16, 8}, {27, 13}, {40, 20}, {56, 26}};
+        String[] columns = {"O", "Al", "Ca", "Fe"};
+        for (int i = 0; i < targets.length; i++) {
+            Nuclide target = new Nuclide(targets[i][0], targets[i][1]);
+            Cascade cascade = new Cascade(target, new SplittableRandom(1));
+            int hits = 0;
+            int shots = 2 * EVENTS;
+            for (int k = 0; k < shots; k++) {
+                hits += cascade.shoot(false, 1, row.number("energy_MeV")) == null ? 0 : 1;
+            }
+            row.assertShare(columns[i], Math.PI * target.edge() * target.edge() * 10 * hits / shots, CROSS_SECTIONS);
+        }
+    }
+
+    @Published(work = "Leray et al. (2002), Phys. Rev. C 65, 044621", place = "neutrons above 20 MeV, 0.8 GeV p on Pb",
+            printedValue = 1.9, unit = "1", tolerance = 0.3, remembered = true)
+    void fastNeutronsOfLeadAtEightHundred(PublishedValue printed) {
+        printed.assertEqualTo(neutrons(800, 20, 1e9));
+    }
+
+    @Published(work = "Leray et al. (2002), Phys. Rev. C 65, 044621", place = "neutrons above 20 MeV, 1.2 GeV p on Pb",
+            printedValue = 2.7, unit = "1", tolerance = 0.4, remembered = true)
+    void fastNeutronsOfLeadAtTwelveHundred(PublishedValue printed) {
+        printed.assertEqualTo(neutrons(1200, 20, 1e9));
+    }
+
+    @Published(work = "Leray et al. (2002), Phys. Rev. C 65, 044621", place = "neutrons 2 to 20 MeV, 0.8 GeV p on Pb",
+            printedValue = 6.5, unit = "1", tolerance = 1.3, remembered = true)
+    void slowNeutronsOfLeadAtEightHundred(PublishedValue printed) {
+        printed.assertEqualTo(neutrons(800, 2, 20));
+    }
+
+    @Published(work = "Leray et al. (2002), Phys. Rev. C 65, 044621", place = "neutrons 2 to 20 MeV, 1.2 GeV p on Pb",
+            printedValue = 8.3, unit = "1", tolerance = 1.7, remembered = true)
+    void slowNeutronsOfLeadAtTwelveHundred(PublishedValue printed) {
+        printed.assertEqualTo(neutrons(1200, 2, 20));
+    }
+
+    private static double neutrons(double energy, double from, double to) {
+        SplittableRandom random = new SplittableRandom(7);
+        Cascade cascade = new Cascade(new Nuclide(208, 82), random);
+        int events = 0;
+        double count = 0;
+        while (events < EVENTS) {
+            Cascade.Residue residue = cascade.shoot(false, 1, energy);
+            if (residue == null) {
+                continue;
+            }
+            events++;
+            count += cascade.emitted().stream().filter(p -> !p.pion && p.charge == 0 && p.energy >= from
+                    && p.energy < to).count();
+            List<Evaporation.Emission> out = new java.util.ArrayList<>();
+            Evaporation.cool(residue, random, out);
+            count += out.stream().filter(e -> e.charge() == 0 && e.energy() >= from && e.energy() < to).count();
+        }
+        return count / events;
+    }
+}
