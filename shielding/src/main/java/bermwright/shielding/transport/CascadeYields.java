@@ -10,8 +10,8 @@ import java.util.Map;
 
 /**
  * What one nonelastic reaction of a nucleon or charged pion with a nucleus makes, from a table that an intranuclear
- * cascade with evaporation filled; above its last energy the slow products stay as they are and the fast ones keep their share of the
- * projectile's energy (limiting fragmentation and scaling).
+ * cascade with evaporation filled; above its last energy the slow products stay as they are and the fast ones keep
+ * their share of the projectile's energy (limiting fragmentation and scaling).
  */
 final class CascadeYields {
     /** Fast products are followed from here on, slower neutrons diffuse (MeV). */

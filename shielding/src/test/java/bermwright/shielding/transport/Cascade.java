@@ -279,7 +279,7 @@ final class Cascade {
         return cluster.least() + more;
     }
 
-    /** Charges by cluster: the nucleon's, if any, then those of its pions; all shares that keep the sum are as likely. */
+    /** Charges by cluster: the nucleon's, if any, then its pions'; all shares that keep the sum are as likely. */
     private int[][] shareCharge(int total, Cluster[] clusters) {
         while (true) {
             int sum = 0;

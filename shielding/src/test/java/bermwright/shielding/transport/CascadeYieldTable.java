@@ -60,11 +60,12 @@ final class CascadeYieldTable {
     static String head() {
         return """
                 # Yields of one nonelastic reaction of a nucleon or pion with a nucleus, from an intranuclear cascade and
-                # evaporation made of published formulas (see its generator in the test tree), %d reactions a case, seed %d.
-                # fast kinds: particles in %d even bins of ln(E'/20 MeV)/ln(E/20 MeV), and their mean cosine for every %d bins;
+                # evaporation made of published formulas (its generator stands in the test tree), %d reactions a case,
+                # seed %d.
+                # fast kinds: particles in %d even bins of ln(E'/20 MeV)/ln(E/20 MeV), and their mean cosine by %d bins;
                 # slow: neutrons in bins with the edges (MeV) %s;
-                # energy: MeV a reaction in neutral pions, slow cascade protons, evaporated protons, deuterons and tritons,
-                # helium, recoil.
+                # energy: MeV a reaction in neutral pions, slow cascade protons, evaporated protons, deuterons and
+                # tritons, helium, recoil.
                 projectile,mass,charge,energy_MeV,kind,values
                 """.formatted(EVENTS, SEED, BINS, IN_COSINE, java.util.Arrays.toString(SLOW));
     }

@@ -18,8 +18,8 @@ class IonReactionsPublishedTest {
         row.assertShare("sigma", ours, row.number("within"));
     }
 
-    @Published(work = "Suemmerer (2013), Phys. Rev. C 87, 039903 (erratum)", place = "test value, Ni-58 on Be-9 to Ni-48",
-            printedValue = 1.408e-14, unit = "b", tolerance = 1.4e-17)
+    @Published(work = "Suemmerer (2013), Phys. Rev. C 87, 039903 (erratum)",
+            place = "test value, Ni-58 on Be-9 to Ni-48", printedValue = 1.408e-14, unit = "b", tolerance = 1.4e-17)
     void theYieldFormulaGivesItsOwnTestValue(PublishedValue printed) {
         printed.assertEqualTo(FragmentYields.crossSectionB(new FragmentYields.Nucleus(58, 28), 9,
                 new FragmentYields.Nucleus(48, 28)));
@@ -31,8 +31,8 @@ class IonReactionsPublishedTest {
     }
 
     @Published(work = "Villagrasa-Canton et al. (2007), Phys. Rev. C 75, 044603",
-            place = "iron on hydrogen at 1 GeV per nucleon, sum of elements 12 to 26", printedValue = 747.5, unit = "mb",
-            tolerance = 75)
+            place = "iron on hydrogen at 1 GeV per nucleon, sum of elements 12 to 26", printedValue = 747.5,
+            unit = "mb", tolerance = 75)
     void ironFragmentsAddUp(PublishedValue printed) {
         double sum = 0;
         for (int z = 12; z <= 26; z++) {
