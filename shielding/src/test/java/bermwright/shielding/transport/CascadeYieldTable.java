@@ -60,7 +60,7 @@ final class CascadeYieldTable {
     static String head() {
         return """
                 # Yields of one nonelastic reaction of a nucleon or pion with a nucleus, by an intranuclear cascade
-                # and evaporation made of published formulas (its generator stands in the test tree), %d reactions a case,
+                # and evaporation made of published formulas (its generator is in the test tree), %d reactions a case,
                 # seed %d.
                 # fast kinds: particles in %d even bins of ln(E'/20 MeV)/ln(E/20 MeV), and their mean cosine by %d bins;
                 # slow: neutrons in bins with the edges (MeV) %s;
