@@ -5,6 +5,7 @@ import bermwright.published.Published;
 import bermwright.published.PublishedRow;
 import bermwright.published.PublishedTable;
 import bermwright.published.PublishedValue;
+import org.junit.jupiter.api.Test;
 
 class CosmicSpectrumPublishedTest {
     /** The formula is taken over as printed. */
@@ -41,17 +42,20 @@ class CosmicSpectrumPublishedTest {
         return (log[1] - log[0]) / Math.log(beta[1] / beta[0]);
     }
 
+    @Test
     @Published(work = WORK, place = "modulation from 6400 counts a minute at Oulu", printedValue = 43.5, unit = "1",
             tolerance = 0.05)
     void modulationFromTheNeutronMonitor(PublishedValue printed) {
         printed.assertEqualTo(CosmicSpectrum.fromOulu(6400).modulationW());
     }
 
+    @Test
     @Published(work = WORK, place = "R0 at W 100", printedValue = 0.608, unit = "GV", tolerance = 5e-4)
     void modulationRigidityAtMaximum(PublishedValue printed) {
         printed.assertEqualTo(new CosmicSpectrum(100).modulationGV());
     }
 
+    @Test
     @Published(work = WORK, place = "R0 at W 0", printedValue = 0.37, unit = "GV", tolerance = EXACT)
     void modulationRigidityAtMinimum(PublishedValue printed) {
         printed.assertEqualTo(new CosmicSpectrum(0).modulationGV());

@@ -7,6 +7,7 @@ import bermwright.published.PublishedTable;
 import bermwright.published.PublishedValue;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
 
 /** The cascade against figures that nothing in it was made from. */
 class CascadePublishedTest {
@@ -30,24 +31,28 @@ class CascadePublishedTest {
         }
     }
 
+    @Test
     @Published(work = "Leray et al. (2002), Phys. Rev. C 65, 044621", place = "neutrons above 20 MeV, 0.8 GeV p on Pb",
             printedValue = 1.9, unit = "1", tolerance = 0.3, remembered = true)
     void fastNeutronsOfLeadAtEightHundred(PublishedValue printed) {
         printed.assertEqualTo(neutrons(800, 20, 1e9));
     }
 
+    @Test
     @Published(work = "Leray et al. (2002), Phys. Rev. C 65, 044621", place = "neutrons above 20 MeV, 1.2 GeV p on Pb",
             printedValue = 2.7, unit = "1", tolerance = 0.4, remembered = true)
     void fastNeutronsOfLeadAtTwelveHundred(PublishedValue printed) {
         printed.assertEqualTo(neutrons(1200, 20, 1e9));
     }
 
+    @Test
     @Published(work = "Leray et al. (2002), Phys. Rev. C 65, 044621", place = "neutrons 2 to 20 MeV, 0.8 GeV p on Pb",
             printedValue = 6.5, unit = "1", tolerance = 1.3, remembered = true)
     void slowNeutronsOfLeadAtEightHundred(PublishedValue printed) {
         printed.assertEqualTo(neutrons(800, 2, 20));
     }
 
+    @Test
     @Published(work = "Leray et al. (2002), Phys. Rev. C 65, 044621", place = "neutrons 2 to 20 MeV, 1.2 GeV p on Pb",
             printedValue = 8.3, unit = "1", tolerance = 1.7, remembered = true)
     void slowNeutronsOfLeadAtTwelveHundred(PublishedValue printed) {

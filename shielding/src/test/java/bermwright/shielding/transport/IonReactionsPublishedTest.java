@@ -6,6 +6,7 @@ import bermwright.published.PublishedRow;
 import bermwright.published.PublishedTable;
 import bermwright.published.PublishedValue;
 import bermwright.shielding.material.Element;
+import org.junit.jupiter.api.Test;
 
 class IonReactionsPublishedTest {
     /** Printed scatter of measured element yields is a tenth; the formula's own is a quarter. */
@@ -18,6 +19,7 @@ class IonReactionsPublishedTest {
         row.assertShare("sigma", ours, row.number("within"));
     }
 
+    @Test
     @Published(work = "Suemmerer (2013), Phys. Rev. C 87, 039903 (erratum)",
             place = "test value, Ni-58 on Be-9 to Ni-48", printedValue = 1.408e-14, unit = "b", tolerance = 1.4e-17)
     void theYieldFormulaGivesItsOwnTestValue(PublishedValue printed) {
@@ -30,6 +32,7 @@ class IonReactionsPublishedTest {
         row.assertShare("sigma", iron((int) row.number("charge")), ELEMENTS);
     }
 
+    @Test
     @Published(work = "Villagrasa-Canton et al. (2007), Phys. Rev. C 75, 044603",
             place = "iron on hydrogen at 1 GeV per nucleon, sum of elements 12 to 26", printedValue = 747.5,
             unit = "mb", tolerance = 75)
