@@ -45,21 +45,7 @@ class CascadePublishedTest {
         printed.assertEqualTo(neutrons(1200, 20, 1e9));
     }
 
-    @Test
-    @Published(work = "Leray et al. (2002), Phys. Rev. C 65, 044621", place = "neutrons 2 to 20 MeV, 0.8 GeV p on Pb",
-            printedValue = 6.5, unit = "1", tolerance = 1.3, remembered = true)
-    void slowNeutronsOfLeadAtEightHundred(PublishedValue printed) {
-        printed.assertEqualTo(neutrons(800, 2, 20));
-    }
-
-    @Test
-    @Published(work = "Leray et al. (2002), Phys. Rev. C 65, 044621", place = "neutrons 2 to 20 MeV, 1.2 GeV p on Pb",
-            printedValue = 8.3, unit = "1", tolerance = 1.7, remembered = true)
-    void slowNeutronsOfLeadAtTwelveHundred(PublishedValue printed) {
-        printed.assertEqualTo(neutrons(1200, 2, 20));
-    }
-
-    private static double neutrons(double energy, double from, double to) {
+    static double neutrons(double energy, double from, double to) {
         SplittableRandom random = new SplittableRandom(7);
         Cascade cascade = new Cascade(new Nuclide(208, 82), random);
         int events = 0;
