@@ -154,4 +154,36 @@ class EarthworksTest {
         assertEquals(3, of(plan(), SiteExample.level()).findings().stream()
                 .filter(f -> f.rule().equals("density-missing")).count());
     }
+
+    @Test
+    void theMassHaulCurveEndsAtNothingAndItsAreaIsVolumeTimesWay() {
+        Plan plan = plan(SiteExample.borrow("B", SiteExample.square(300, 100, 60), 0.8));
+        EarthworksInput input = new EarthworksInput(plan, SiteExample.level(), List.of(need("A", 1000, 300, 324)),
+                List.of(), EarthworksInput.Objective.MACHINE_HOURS);
+        EarthworksResult result = Earthworks.of(input, Progress.NONE);
+        MassHaulCurve curve = MassHaulCurve.of(input, result, 2).orElseThrow();
+        assertEquals(0, curve.azimuth().degrees(), 1e-9);
+        assertEquals(0, curve.ordinates().get(curve.ordinates().size() - 1), 1e-6);
+        assertEquals(result.bank(), curve.ordinates().stream().mapToDouble(v -> v).max().orElseThrow(), 1e-6);
+        assertEquals(result.bank() * 224, curve.moment(), 0.002 * curve.moment());
+    }
+
+    @Test
+    void leastEnergyMayChooseAnotherBorrowGroundThanLeastHours() {
+        // Level way for the same time: 194 m + 12 m / 0.3 = 234 m; for the same energy: 194 m + 12 m 4 / (6 x 0.15)
+        // = 247 m. The level pit is 241 m away.
+        ElevationGrid ground = SiteExample.ground((e, n) -> n < 250 ? Math.max(-12, (n - 250) / 10) : 0);
+        Change change = new Change();
+        change.borrow = List.of(SiteExample.borrow("low", SiteExample.square(300, 130, 40), 0.8),
+                SiteExample.borrow("level", SiteExample.square(300, 565, 40), 0.8));
+        Plan plan = SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change);
+        List<SoilNeed> needs = List.of(need("A", 500, 300, 324));
+        String hours = Earthworks.of(new EarthworksInput(plan, ground, needs, List.of(),
+                EarthworksInput.Objective.MACHINE_HOURS), Progress.NONE).hauls().get(0).from();
+        EarthworksResult energy = Earthworks.of(new EarthworksInput(plan, ground, needs, List.of(),
+                EarthworksInput.Objective.ENERGY), Progress.NONE);
+        assertEquals("level", energy.hauls().get(0).from());
+        assertTrue(energy.energy().orElseThrow() > 0);
+        assertEquals("low", hours);
+    }
 }
