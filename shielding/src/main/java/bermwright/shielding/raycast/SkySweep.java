@@ -67,7 +67,10 @@ public final class SkySweep {
             double undisturbed = walk.place == walk.finished ? soil : outsideVoids(walk.place, k) * secants[k];
             double mass = field.uniform ? undisturbed * field.uniformDensity
                     : undisturbed > 0 ? massInPlace(k, cos) : 0;
-            into.placed[k] = Math.max(0, soil - undisturbed) * field.placedDensity + (walls.length > 0 ? walls(east, north, k, cos) : 0);
+            into.placed[k] = Math.max(0, soil - undisturbed) * field.placedDensity;
+            if (walls.length > 0) {
+                into.placed[k] += walls(east, north, k, cos);
+            }
             into.inPlace[k] = mass;
             into.rise[k] = soil > 0 ? walk.exitRise[k] : Double.NaN;
             into.sines[k] = sin;
