@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor;
 
+import bermwright.editor.model.FirstPlan;
 import bermwright.editor.model.Settings;
 import bermwright.editor.view.EditorWindow;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javafx.application.Application;
 import javafx.stage.Stage;
 
-/** The editor as JavaFX starts it. */
+/** The editor as JavaFX starts it: on the plan named, else on the one opened last, else on the demo with a guide. */
 public final class EditorApplication extends Application {
     @Override
     public void start(Stage stage) {
@@ -18,6 +20,11 @@ public final class EditorApplication extends Application {
         List<String> arguments = getParameters().getUnnamed();
         if (!arguments.isEmpty()) {
             window.open(Path.of(arguments.get(0)));
+            return;
+        }
+        Optional<Path> plan = FirstPlan.of(settings, System.getenv(), System.getProperties());
+        if (plan.isPresent() && window.open(plan.get()) && !settings.flag("guided", false)) {
+            window.guide();
         }
     }
 }

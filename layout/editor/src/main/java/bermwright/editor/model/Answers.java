@@ -2,7 +2,11 @@
 package bermwright.editor.model;
 
 import bermwright.editor.run.Background;
+import bermwright.foundation.Progress;
+import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.Assessments;
 import bermwright.site.assessment.LiveSite;
+import bermwright.site.assessment.SiteGround;
 import bermwright.site.finding.Finding;
 import bermwright.site.laydown.Laydown;
 import bermwright.site.plan.GroundPlan;
@@ -11,10 +15,12 @@ import bermwright.site.plan.Plan;
 import bermwright.site.plan.Rules;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Answers to the plan as it is now: clearance at once, lowering a blink later, cover, dose and soil when they are
@@ -23,14 +29,26 @@ import java.util.Optional;
 public final class Answers {
     /** The lane of lowering. */
     public static final String LOWERING = "lowering";
+    /** The lane of cover, dose and soil. */
+    public static final String ASSESSMENT = "assessment";
+    /** How long the hand has to rest before the long work starts. */
+    private static final long REST_MILLIS = 350;
 
     private final Background background;
+    private final Assessments assessments;
     private final Signal changed = new Signal();
+    private final Signal working = new Signal();
+    private final Map<String, String> failures = new LinkedHashMap<>();
     private Optional<SiteGround> ground = Optional.empty();
     private Optional<Live> live = Optional.empty();
     private Map<String, Laid> laid = Map.of();
     private Optional<Plan> waiting = Optional.empty();
+    private Optional<Assessment> assessment = Optional.empty();
+    private List<Finding> deepFindings = List.of();
     private List<NumberedFinding> findings = List.of();
+    private List<MapFigure> hauls = List.of();
+    private Optional<Background.Step> step = Optional.empty();
+    private Optional<Plan> stopped = Optional.empty();
 
     private record Live(Plan plan, LiveSite site, MapFigures figures) {
     }
@@ -42,13 +60,19 @@ public final class Answers {
         }
     }
 
+    /** An assessment, and what of its findings the quick part does not find by itself. */
+    private record Deep(Assessment assessment, LiveSite live, List<Finding> beyondLive) {
+    }
+
     /**
      * Answers worked out in the background.
      *
-     * @param background where
+     * @param background  where
+     * @param assessments what works out the whole of it
      */
-    public Answers(Background background) {
+    public Answers(Background background, Assessments assessments) {
         this.background = background;
+        this.assessments = assessments;
     }
 
     /**
@@ -61,6 +85,15 @@ public final class Answers {
     }
 
     /**
+     * Raised when the long work began, came further or ended.
+     *
+     * @return the signal
+     */
+    public Signal working() {
+        return working;
+    }
+
+    /**
      * Takes the ground.
      *
      * @param site the ground
@@ -70,6 +103,7 @@ public final class Answers {
         Optional<Plan> plan = live.map(Live::plan);
         live = Optional.empty();
         laid = Map.of();
+        assessment = Optional.empty();
         plan.ifPresent(p -> plan(p, false));
         changed.raise();
     }
@@ -90,19 +124,28 @@ public final class Answers {
      * @param isTrial whether the hand still holds it
      */
     public void plan(Plan plan, boolean isTrial) {
-        if (live.filter(l -> l.plan.equals(plan)).isEmpty()) {
-            Optional<ElevationGrid> grid = ground.map(SiteGround::grid);
-            LiveSite site = live.map(l -> l.site.with(plan)).orElseGet(() -> LiveSite.of(plan, grid, Map.of()));
-            MapFigures figures = live.map(l -> l.figures.with(site)).orElseGet(() -> MapFigures.of(site));
-            live = Optional.of(new Live(plan, site, figures));
+        boolean isNew = live.filter(l -> l.plan.equals(plan)).isEmpty();
+        if (isNew) {
+            LiveSite site = live.map(l -> assessment.map(a -> l.site.with(plan, a)).orElseGet(() -> l.site.with(plan)))
+                    .orElseGet(() -> LiveSite.of(plan, ground.map(SiteGround::grid), Map.of()));
+            show(plan, site);
         }
-        ground.ifPresent(site -> lower(plan, site.grid()));
+        ground.ifPresent(site -> {
+            lower(plan, site.grid());
+            if (isNew || !background.isBusy(ASSESSMENT)) {
+                assess(plan, site, isTrial);
+            }
+        });
         gather();
+    }
+
+    private void show(Plan plan, LiveSite site) {
+        MapFigures figures = live.map(l -> l.figures.with(site)).orElseGet(() -> MapFigures.of(site));
+        live = Optional.of(new Live(plan, site, figures));
     }
 
     private void lower(Plan plan, ElevationGrid grid) {
         if (isLoweringFresh(plan)) {
-            background.cancel(LOWERING);
             waiting = Optional.empty();
             return;
         }
@@ -115,13 +158,11 @@ public final class Answers {
         Map<String, Laid> known = laid;
         background.start(LOWERING, progress -> lowered(plan, grid, known), Background.Listener.of(answer -> {
             laid = answer;
+            failures.remove("lowering");
             gather();
-            changed.raise();
             waiting.ifPresent(next -> lower(next, grid));
-        }, failure -> {
-            laid = Map.of();
-            failed("Lowering could not be worked out", failure);
-        }));
+            changed.raise();
+        }, failure -> failed("lowering", failure)));
     }
 
     private static Map<String, Laid> lowered(Plan plan, ElevationGrid grid, Map<String, Laid> known) {
@@ -134,17 +175,85 @@ public final class Answers {
         return all;
     }
 
-    private void failed(String what, Throwable failure) {
-        failures.put(what, String.valueOf(failure.getMessage()));
+    private void assess(Plan plan, SiteGround site, boolean isTrial) {
+        if (isAssessmentFresh(plan)) {
+            background.cancel(ASSESSMENT);
+            return;
+        }
+        if (stopped.filter(plan::equals).isPresent() && !isTrial) {
+            return;
+        }
+        stopped = Optional.empty();
+        background.start(ASSESSMENT, progress -> assessed(plan, site, progress), new Background.Listener<Deep>(deep -> {
+            assessment = Optional.of(deep.assessment);
+            deepFindings = deep.beyondLive;
+            step = Optional.empty();
+            failures.remove("cover, dose and soil");
+            hauls = MapFigures.hauls(deep.assessment);
+            if (live.filter(l -> l.plan.equals(plan)).isPresent()) {
+                show(plan, deep.live);
+            }
+            gather();
+            working.raise();
+            changed.raise();
+        }, failure -> failed("cover, dose and soil", failure), now -> {
+            step = Optional.of(now);
+            working.raise();
+        }, () -> {
+            step = Optional.empty();
+            working.raise();
+        }));
+    }
+
+    private Deep assessed(Plan plan, SiteGround site, Progress progress) {
+        rest(progress);
+        progress.report(0, "starting");
+        Assessment whole = assessments.run(plan, "plan", site, progress);
+        LiveSite quick = LiveSite.of(whole);
+        Set<Finding> known = new HashSet<>(quick.findings());
+        whole.hulls().forEach(h -> h.laydown().ifPresent(l -> known.addAll(l.findings())));
+        return new Deep(whole, quick, whole.findings().stream().filter(f -> !known.contains(f)).toList());
+    }
+
+    private static void rest(Progress progress) {
+        long end = System.nanoTime() + REST_MILLIS * 1_000_000;
+        while (System.nanoTime() < end) {
+            progress.check();
+            try {
+                Thread.sleep(10);
+            } catch (InterruptedException closing) {
+                Thread.currentThread().interrupt();
+                throw new java.util.concurrent.CancellationException("closing");
+            }
+        }
+    }
+
+    /** Stops the long work; the answers stay those of the earlier plan until the plan changes or is asked for again. */
+    public void stop() {
+        stopped = live.map(Live::plan);
+        background.cancel(ASSESSMENT);
+    }
+
+    /** Starts the long work again after it was stopped or failed. */
+    public void again() {
+        stopped = Optional.empty();
+        failures.clear();
+        live.ifPresent(l -> ground.ifPresent(site -> assess(l.plan, site, false)));
         changed.raise();
     }
 
-    private final Map<String, String> failures = new LinkedHashMap<>();
+    private void failed(String what, Throwable failure) {
+        failures.put(what, failure.getMessage() == null ? failure.toString() : failure.getMessage());
+        step = Optional.empty();
+        working.raise();
+        changed.raise();
+    }
 
     private void gather() {
         List<Finding> all = new ArrayList<>();
         live.ifPresent(l -> all.addAll(l.site.findings()));
         laid.values().forEach(l -> all.addAll(l.laydown.findings()));
+        all.addAll(deepFindings);
         findings = NumberedFinding.of(all);
     }
 
@@ -157,6 +266,34 @@ public final class Answers {
     public boolean isLoweringFresh(Plan plan) {
         return laid.size() == plan.hulls().size() && plan.hulls().stream()
                 .allMatch(h -> laid.containsKey(h.id()) && laid.get(h.id()).holdsFor(plan, h));
+    }
+
+    /**
+     * Whether cover, dose and soil are of a plan; else they are of an earlier one and provisional.
+     *
+     * @param plan the plan
+     * @return true where they are
+     */
+    public boolean isAssessmentFresh(Plan plan) {
+        return assessment.filter(a -> a.plan().equals(plan)).isPresent();
+    }
+
+    /**
+     * The latest whole assessment.
+     *
+     * @return the assessment, perhaps of an earlier plan; empty until there is one
+     */
+    public Optional<Assessment> assessment() {
+        return assessment;
+    }
+
+    /**
+     * How far the long work has come.
+     *
+     * @return share and words, empty while none runs
+     */
+    public Optional<Background.Step> step() {
+        return step;
     }
 
     /**
@@ -184,7 +321,12 @@ public final class Answers {
      * @return the figures in the order they are drawn
      */
     public List<MapFigure> figures() {
-        return live.map(l -> l.figures.figures()).orElse(List.of());
+        if (live.isEmpty()) {
+            return List.of();
+        }
+        List<MapFigure> all = new ArrayList<>(hauls);
+        all.addAll(live.get().figures.figures());
+        return all;
     }
 
     /**

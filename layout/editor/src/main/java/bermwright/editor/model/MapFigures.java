@@ -3,6 +3,7 @@ package bermwright.editor.model;
 
 import bermwright.editor.edit.Part;
 import bermwright.foundation.Point;
+import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.LiveSite;
 import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
@@ -64,6 +65,18 @@ public final class MapFigures {
      */
     public List<MapFigure> figures() {
         return figures;
+    }
+
+    /**
+     * The ways of the haulers.
+     *
+     * @param assessment the assessment that found them
+     * @return one figure for each haul
+     */
+    public static List<MapFigure> hauls(Assessment assessment) {
+        return assessment.earthworks().map(e -> e.hauls().stream().filter(h -> h.way().size() > 1)
+                .map(h -> MapFigure.line(FigureLook.HAUL_WAY, new Part(Part.Kind.BORROW_GROUND, h.from()), "",
+                        h.way())).toList()).orElse(List.of());
     }
 
     private static List<MapFigure> drawn(Plan plan, Shape shape) {

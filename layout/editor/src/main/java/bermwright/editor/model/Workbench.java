@@ -5,8 +5,10 @@ import bermwright.editor.edit.Part;
 import bermwright.editor.edit.PlanEdit;
 import bermwright.foundation.InputException;
 import bermwright.foundation.Point;
+import bermwright.site.assessment.SiteGround;
 import bermwright.site.finding.Finding;
 import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.ElevationGrid;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -289,7 +291,7 @@ public final class Workbench {
      * @return the scale (1)
      */
     public double metreScale() {
-        return answers.ground().map(g -> g.grid().metreScale()).orElse(1.0);
+        return answers.ground().map(SiteGround::grid).map(ElevationGrid::metreScale).orElse(1.0);
     }
 
     /**
@@ -298,7 +300,8 @@ public final class Workbench {
      * @return the azimuth (rad), empty where it is not known
      */
     public OptionalDouble trueNorth() {
-        return answers.ground().map(SiteGround::trueNorth).orElse(OptionalDouble.empty());
+        return answers.ground().flatMap(g -> g.file().scale().trueNorth())
+                .map(a -> OptionalDouble.of(a.radians())).orElse(OptionalDouble.empty());
     }
 
     /**

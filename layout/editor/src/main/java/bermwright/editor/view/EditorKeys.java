@@ -9,6 +9,17 @@ import javafx.scene.input.KeyEvent;
 
 /** Keys on the map: arrows move what is picked or the map, brackets turn, plus and minus zoom. */
 final class EditorKeys {
+    /** What the keys do, for people. */
+    static final String WORDS = """
+            Arrows: move what is picked by 1 m (with Shift 0.1 m); with nothing picked, move the map
+            Alt + arrows: move the map
+            [ and ] or Q and W: turn the picked hull by 1\u00b0 (with Shift 0.1\u00b0)
+            + and \u2212: closer and farther;  Home: whole plan;  Enter: what is picked
+            Delete: remove what is picked;  Escape: give up what the hand holds
+            Ctrl + Down and Ctrl + Up: pick the next thing and the one before
+            Double click on a corner takes it out; drag the small cross on an edge to make one
+            Alt while dragging: no snapping
+            F6: from map to list, form and answers and on;  Alt + 1 to 6: answers;  F1: guided path""";
     private static final double NUDGE = 1;
     private static final double FINE_NUDGE = 0.1;
     private static final double TURN = Math.toRadians(1);
@@ -20,6 +31,10 @@ final class EditorKeys {
 
     static void install(Scene scene, EditorWindow window) {
         scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> window.site().ifPresent(pane -> {
+            if (event.getCode() == KeyCode.F6) {
+                pane.focusNext(scene.getFocusOwner());
+                event.consume();
+            }
             boolean onMap = scene.getFocusOwner() == pane.map();
             if (event.getCode() == KeyCode.ESCAPE && !(scene.getFocusOwner() instanceof TextInputControl)) {
                 pane.hands().giveUp();

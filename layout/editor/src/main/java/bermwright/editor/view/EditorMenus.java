@@ -24,7 +24,7 @@ final class EditorMenus {
     EditorMenus(EditorWindow window) {
         this.window = window;
         bar.setId("menus");
-        bar.getMenus().addAll(file(), edit(), add(), look());
+        bar.getMenus().addAll(file(), edit(), add(), look(), answers());
         refreshRecent();
         undo.setDisable(true);
         redo.setDisable(true);
@@ -37,7 +37,11 @@ final class EditorMenus {
     private Menu file() {
         return new Menu("_Plan", null, item("_Open\u2026", "Shortcut+O", window::askOpen), recent,
                 item("_Save", "Shortcut+S", window::save), item("Save _as\u2026", "Shortcut+Shift+S", window::saveAs),
-                new SeparatorMenuItem(), item("_Close", "Shortcut+Q", window::close));
+                new SeparatorMenuItem(),
+                item("Com_pare with\u2026", "Shortcut+M", window::askCompare),
+                item("Map as a pic_ture\u2026", "Shortcut+Shift+E", window::askPicture),
+                item("P_rint the map\u2026", "Shortcut+P", window::print), new SeparatorMenuItem(),
+                item("_Close", "Shortcut+Q", window::close));
     }
 
     private Menu edit() {
@@ -95,6 +99,20 @@ final class EditorMenus {
                 window.dress().scale() + 0.25)));
         menu.getItems().add(item("S_maller text", "Shortcut+Shift+Minus", () -> window.dress(window.dress().isDark(),
                 window.dress().scale() - 0.25)));
+        return menu;
+    }
+
+    private Menu answers() {
+        Menu menu = new Menu("An_swers");
+        String[] headings = {"Findings", "Lowering", "Cover", "Dose", "Soil and work", "Compare"};
+        for (int i = 0; i < headings.length; i++) {
+            String heading = headings[i];
+            menu.getItems().add(item(heading, "Alt+" + (i + 1), () -> withSite(s -> s.answers().show(heading))));
+        }
+        menu.getItems().addAll(new SeparatorMenuItem(),
+                item("_Work out again", "F5", () -> withBench(b -> b.answers().again())),
+                item("_Guided path", "F1", () -> withSite(s -> GuideBar.start(s, window.settings()))),
+                item("_Keys", "Shortcut+K", window::showKeys));
         return menu;
     }
 

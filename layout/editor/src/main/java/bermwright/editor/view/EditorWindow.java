@@ -243,6 +243,62 @@ public final class EditorWindow {
         return chooser;
     }
 
+    /** Asks for a plan and compares with it. */
+    void askCompare() {
+        site.ifPresent(pane -> Optional.ofNullable(chooser("Compare with").showOpenDialog(stage))
+                .ifPresent(file -> pane.answers().compareWith(file.toPath())));
+    }
+
+    /** Asks for a file and writes the map there. */
+    void askPicture() {
+        site.ifPresent(pane -> {
+            FileChooser chooser = new FileChooser();
+            chooser.setTitle("Map as a picture");
+            chooser.setInitialFileName("map.png");
+            chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("Pictures", "*.png"));
+            Optional.ofNullable(chooser.showSaveDialog(stage)).ifPresent(file -> writePicture(file.toPath()));
+        });
+    }
+
+    /**
+     * Writes the map as a picture.
+     *
+     * @param file the file
+     */
+    public void writePicture(Path file) {
+        site.ifPresent(pane -> {
+            try {
+                MapExport.write(pane.map(), file);
+                notices().show("picture", "The map was written to " + file + ".", List.of());
+            } catch (IOException refused) {
+                report("The picture was not written", String.valueOf(refused.getMessage()));
+            }
+        });
+    }
+
+    /** Prints the map. */
+    void print() {
+        site.ifPresent(pane -> {
+            String trouble = MapExport.print(pane.map());
+            if (!trouble.isEmpty()) {
+                report("The map was not printed", trouble);
+            }
+        });
+    }
+
+    /** Shows what the keys do. */
+    void showKeys() {
+        Alert alert = new Alert(Alert.AlertType.INFORMATION, EditorKeys.WORDS, ButtonType.CLOSE);
+        alert.setHeaderText("Keys on the map");
+        alert.initOwner(stage);
+        alert.show();
+    }
+
+    /** Starts the guided path. */
+    public void guide() {
+        site.ifPresent(pane -> GuideBar.start(pane, settings));
+    }
+
     private void dragOver(DragEvent event) {
         if (event.getDragboard().hasFiles()) {
             event.acceptTransferModes(TransferMode.COPY);

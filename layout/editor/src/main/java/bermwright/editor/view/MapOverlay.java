@@ -9,9 +9,11 @@ import bermwright.editor.model.NumberedFinding;
 import bermwright.editor.model.ScaleBar;
 import bermwright.editor.model.Workbench;
 import bermwright.foundation.Point;
+import bermwright.site.assessment.HullAtTilt;
 import bermwright.site.finding.Finding;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -37,8 +39,20 @@ final class MapOverlay {
         return style;
     }
 
-    void paint(GraphicsContext g, MapCamera camera, Workbench bench, MapHands hands) {
-        List<MapFigure> figures = bench.figures().stream().filter(this::isShown).toList();
+    /**
+     * What is drawn.
+     *
+     * @param bench what is worked on
+     * @param hands the hand
+     * @param stage what is on the site at the stage looked at
+     */
+    record Scene(Workbench bench, MapHands hands, Predicate<MapFigure> stage) {
+    }
+
+    void paint(GraphicsContext g, MapCamera camera, Scene scene) {
+        Workbench bench = scene.bench();
+        MapHands hands = scene.hands();
+        List<MapFigure> figures = bench.figures().stream().filter(scene.stage()).filter(this::isShown).toList();
         painter.paint(g, camera, figures, bench.picked());
         g.setLineDashes();
         hands.snapLine().ifPresent(line -> snap(g, camera, line));
@@ -122,6 +136,25 @@ final class MapOverlay {
         g.fillText(String.valueOf(numbered.number()), x, y + drop);
     }
 
+    /** A hull at one tilt of its way down, over what the map shows. */
+    void hullOnItsWay(GraphicsContext g, MapCamera camera, HullAtTilt picture) {
+        int n = picture.shadow().size();
+        double[] xs = picture.shadow().stream().mapToDouble(p -> camera.x(p.east())).toArray();
+        double[] ys = picture.shadow().stream().mapToDouble(p -> camera.y(p.north())).toArray();
+        g.setFill(style.accent().deriveColor(0, 1, 1, 0.3));
+        g.fillPolygon(xs, ys, n);
+        g.setStroke(style.accent());
+        g.setLineWidth(2.5);
+        g.strokePolygon(xs, ys, n);
+        for (HullAtTilt.RopeAbove rope : picture.above()) {
+            g.setLineWidth(rope.gear() == HullAtTilt.Gear.POLE ? 5 : 1.8);
+            g.setLineDashes(rope.gear() == HullAtTilt.Gear.STAY ? new double[] {6, 3} : new double[0]);
+            g.strokeLine(camera.x(rope.from().east()), camera.y(rope.from().north()), camera.x(rope.to().east()),
+                    camera.y(rope.to().north()));
+        }
+        g.setLineDashes();
+    }
+
     private void scaleBar(GraphicsContext g, MapCamera camera, Workbench bench) {
         ScaleBar bar = ScaleBar.fitting(camera.metresPerPixel() * bench.metreScale(), camera.width() * BAR_SHARE);
         double x = RIM;
@@ -142,15 +175,14 @@ final class MapOverlay {
     }
 
     private void norths(GraphicsContext g, MapCamera camera, Workbench bench) {
-        double x = camera.width() - RIM - 14;
-        double y = RIM + 34 + look.textSize();
+        double x = camera.width() - RIM - 34 - look.textSize();
+        double y = RIM + 44 + 2 * look.textSize();
         arrow(g, x, y, 0, true);
         painter.text(g, "grid N", x, y - 34 - look.textSize() * 0.7, style.ink());
-        bench.trueNorth().ifPresent(convergence -> {
-            arrow(g, x, y, convergence, false);
-            double left = x - 34 * Math.sin(-convergence) - 2.6 * look.textSize();
-            painter.text(g, "true N", Math.max(x - 60 - look.textSize(), left),
-                    y - 20 * Math.cos(convergence), style.ink());
+        bench.trueNorth().ifPresent(turn -> {
+            arrow(g, x, y, turn, false);
+            double reach = 34 + 1.1 * look.textSize();
+            painter.text(g, "true N", x + reach * Math.sin(turn), y - reach * Math.cos(turn), style.ink());
         });
     }
 

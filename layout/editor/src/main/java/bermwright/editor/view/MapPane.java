@@ -2,13 +2,16 @@
 package bermwright.editor.view;
 
 import bermwright.editor.model.MapCamera;
+import bermwright.editor.model.MapFigure;
 import bermwright.editor.model.MapHands;
 import bermwright.editor.model.ReliefPicture;
+import bermwright.editor.model.TiltModel;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
 import bermwright.foundation.Point;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import javafx.animation.AnimationTimer;
 import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
@@ -37,6 +40,8 @@ public final class MapPane extends Region {
     private boolean isStale = true;
     private boolean isPanning;
     private Optional<Point2D> last = Optional.empty();
+    private Predicate<MapFigure> stage = figure -> true;
+    private Optional<TiltModel> tilt = Optional.empty();
     private Optional<Flight> flight = Optional.empty();
     private Optional<Point> pointer = Optional.empty();
     private Consumer<Optional<Point>> pointerListener = place -> { };
@@ -162,7 +167,8 @@ public final class MapPane extends Region {
         g.setFill(overlay.style().ground());
         g.fillRect(0, 0, from.width(), from.height());
         groundPainter.paint(g, from);
-        overlay.paint(g, from, bench, hands);
+        overlay.paint(g, from, new MapOverlay.Scene(bench, hands, stage));
+        tilt.flatMap(TiltModel::mapPicture).ifPresent(picture -> overlay.hullOnItsWay(g, from, picture));
     }
 
     private void paintDetail() {
@@ -226,6 +232,26 @@ public final class MapPane extends Region {
      */
     public MapCamera camera() {
         return camera;
+    }
+
+    /**
+     * Shows only what is on the site at a stage of the work.
+     *
+     * @param shown whether a figure is to be shown
+     */
+    public void stage(Predicate<MapFigure> shown) {
+        stage = shown;
+        refresh();
+    }
+
+    /**
+     * Shows a hull on its way down over the map.
+     *
+     * @param model the tilt looked at
+     */
+    public void follow(TiltModel model) {
+        tilt = Optional.of(model);
+        model.changed().listen(this::refresh);
     }
 
     /**

@@ -3,24 +3,24 @@ package bermwright.editor.view;
 
 import bermwright.editor.model.Answers;
 import bermwright.editor.model.FormModel;
-import bermwright.editor.model.GroundLoader;
 import bermwright.editor.model.MapHands;
 import bermwright.editor.model.PlanDocument;
 import bermwright.editor.model.ReliefData;
 import bermwright.editor.model.ReliefLook;
 import bermwright.editor.model.ReliefPicture;
-import bermwright.editor.model.SiteGround;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
 import bermwright.foundation.Point;
+import bermwright.site.assessment.Assessments;
+import bermwright.site.assessment.SiteGround;
+import bermwright.site.plan.GroundPlan;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.SplitPane;
-import javafx.scene.control.Tab;
-import javafx.scene.control.TabPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -38,16 +38,19 @@ final class SitePane extends BorderPane implements AutoCloseable {
     private final MapHands hands;
     private final PartActions actions;
     private final FormModel form;
+    private final InventoryPane inventory;
+    private final FormPane formPane;
     private final StatusStrip status;
     private final Notices notices = new Notices();
-    private final TabPane answers = new TabPane();
+    private final AnswerTabs answers;
     private final SplitPane columns = new SplitPane();
     private Optional<ReliefData> relief = Optional.empty();
     private ReliefLook reliefLook = new ReliefLook(true, true, false, false, 1);
+    private Optional<GroundPlan> groundOf = Optional.empty();
     private boolean isFitted;
 
     SitePane(PlanDocument document, Dress dress) {
-        bench = new Workbench(document, new Answers(background));
+        bench = new Workbench(document, new Answers(background, Assessments.standard()));
         hands = new MapHands(bench);
         map = new MapPane(bench, hands, background);
         actions = new PartActions(bench, map);
@@ -56,17 +59,16 @@ final class SitePane extends BorderPane implements AutoCloseable {
         map.dress(map.dress().in(dress.isDark(), dress.scale()));
         map.onPointer(status::point);
         reliefLook = new ReliefLook(true, true, false, dress.isDark(), 1);
-        InventoryPane inventory = new InventoryPane(bench, actions);
-        VBox below = new VBox(FormPane.heading(bench, actions), new FormPane(bench, form));
+        inventory = new InventoryPane(bench, actions);
+        formPane = new FormPane(bench, form);
+        VBox below = new VBox(FormPane.heading(bench, actions), formPane);
         VBox.setVgrow(below.getChildren().get(1), Priority.ALWAYS);
         SplitPane left = new SplitPane(inventory, below);
         left.setOrientation(Orientation.VERTICAL);
         left.setDividerPositions(0.36);
         StackPane middle = new StackPane(map, notices);
         StackPane.setAlignment(notices, Pos.TOP_CENTER);
-        answers.setId("answers");
-        answers.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
-        answers.getTabs().add(new Tab("Findings", new FindingsPane(bench, actions, dress)));
+        answers = new AnswerTabs(bench, map, actions, background, dress);
         columns.getItems().addAll(left, middle, answers);
         SplitPane.setResizableWithParent(left, false);
         SplitPane.setResizableWithParent(answers, false);
@@ -74,7 +76,19 @@ final class SitePane extends BorderPane implements AutoCloseable {
         setCenter(columns);
         setBottom(status);
         bench.troubleChanged().listen(this::tellTrouble);
+        bench.answers().working().listen(this::tellWorking);
+        bench.changed().listen(this::tellWorking);
+        bench.changed().listen(this::followGround);
         readGround();
+    }
+
+    /** Reads the ground anew where the plan names another file or reference system. */
+    private void followGround() {
+        GroundPlan now = bench.document().plan().ground();
+        if (groundOf.isPresent() && !(now.elevationFile().equals(groundOf.get().elevationFile())
+                && now.referenceSystem().equals(groundOf.get().referenceSystem()))) {
+            readGround();
+        }
     }
 
     private void tellTrouble() {
@@ -82,10 +96,32 @@ final class SitePane extends BorderPane implements AutoCloseable {
                 () -> notices.hide("trouble"));
     }
 
+    private void tellWorking() {
+        Answers all = bench.answers();
+        if (all.step().isPresent()) {
+            Background.Step step = all.step().get();
+            status.working(step.share(), "cover, dose and soil are of the plan before: " + step.words(), all::stop);
+            return;
+        }
+        status.idle();
+        boolean isFresh = all.isAssessmentFresh(bench.plan());
+        status.fresh(!all.failures().isEmpty() ? "\u2716 could not be worked out: " + all.failures().keySet()
+                : isFresh ? "\u2714 all answers are of this plan" : "cover, dose and soil are of the plan before");
+        if (all.failures().isEmpty()) {
+            notices.hide("failure");
+        } else {
+            String words = all.failures().entrySet().stream().map(e -> e.getKey() + ": " + e.getValue())
+                    .collect(java.util.stream.Collectors.joining("; "));
+            notices.show("failure", "Not worked out. " + words + ". The plan itself is safe.",
+                    List.of(new Notices.Choice("Try again", all::again)));
+        }
+    }
+
     private void readGround() {
+        groundOf = Optional.of(bench.document().plan().ground());
         status.working(-1, "reading the ground", () -> background.cancel(GROUND_LANE));
         background.start(GROUND_LANE,
-                progress -> GroundLoader.read(bench.document().plan(), bench.document().file(), progress),
+                progress -> SiteGround.read(bench.document().plan(), bench.document().file(), progress),
                 new Background.Listener<SiteGround>(this::groundRead, failure -> {
                     status.idle();
                     notices.show("ground", "The ground could not be read; the plan can be edited all the same. "
@@ -116,6 +152,16 @@ final class SitePane extends BorderPane implements AutoCloseable {
                         failure -> bench.tell("The ground could not be painted. " + failure.getMessage()))));
     }
 
+    /** Gives the keys to the next part of the window: map, list, form, answers. */
+    void focusNext(Node owner) {
+        List<Node> parts = List.of(map, inventory, formPane, answers.tabs());
+        int now = -1;
+        for (Node node = owner; node != null && now < 0; node = node.getParent()) {
+            now = parts.indexOf(node);
+        }
+        parts.get((now + 1) % parts.size()).requestFocus();
+    }
+
     /** Shows the whole plan without a flight. */
     void fitAtOnce() {
         if (map.getWidth() > 1) {
@@ -129,6 +175,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
     /** Dresses the pane for another window. */
     void dress(Dress dress) {
         map.dress(map.dress().in(dress.isDark(), dress.scale()));
+        answers.dress(dress);
         relief(new ReliefLook(reliefLook.isShaded(), reliefLook.hasContours(), reliefLook.hasSlopeBands(),
                 dress.isDark(), reliefLook.contourInterval()));
     }
@@ -170,7 +217,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
         return notices;
     }
 
-    TabPane answers() {
+    AnswerTabs answers() {
         return answers;
     }
 

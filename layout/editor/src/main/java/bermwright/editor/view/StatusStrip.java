@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
-import bermwright.editor.model.SiteGround;
 import bermwright.editor.model.Workbench;
 import bermwright.foundation.Point;
+import bermwright.site.assessment.SiteGround;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.control.Button;

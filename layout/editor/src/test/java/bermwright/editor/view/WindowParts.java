@@ -33,6 +33,19 @@ public final class WindowParts {
         window.dress(isDark, scale);
     }
 
+    /** Shows the answers under a heading. */
+    public static void showAnswers(EditorWindow window, String heading) {
+        var tabs = window.site().orElseThrow().answers().tabs();
+        tabs.getSelectionModel().select(tabs.getTabs().stream().filter(t -> t.getText().equals(heading)).findFirst()
+                .orElseThrow());
+    }
+
+    /** The headings of the answers. */
+    public static java.util.List<String> headings(EditorWindow window) {
+        return window.site().orElseThrow().answers().tabs().getTabs().stream()
+                .map(javafx.scene.control.Tab::getText).toList();
+    }
+
     /** The pane. */
     static SitePane site(EditorWindow window) {
         return window.site().orElseThrow();

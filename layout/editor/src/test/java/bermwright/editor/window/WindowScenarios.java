@@ -10,9 +10,13 @@ import bermwright.editor.view.WindowParts;
 import bermwright.foundation.Point;
 import bermwright.site.plan.Hull;
 import bermwright.site.planfile.PlanFiles;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,6 +43,7 @@ final class WindowScenarios {
         Map<String, Scenario> all = new LinkedHashMap<>();
         all.put("dragging a hull into a keep-out brings the finding, and undo takes both back",
                 WindowScenarios::dragIntoKeepOut);
+        all.put("the demo's answers come in and show in every tab", WindowScenarios::demo);
         all.put("the turn handle turns a hull", WindowScenarios::turn);
         all.put("a bad value stays in its field with what is accepted", WindowScenarios::badValue);
         all.put("saving writes the file and clears the mark", WindowScenarios::save);
@@ -55,7 +60,11 @@ final class WindowScenarios {
         Path work = Path.of(arguments[0]).toAbsolutePath();
         System.setProperty("bermwright.pictures", work.toString());
         WindowScenarios with = new WindowScenarios(work, Path.of(arguments[1]));
+        String wanted = System.getenv().getOrDefault("BERMWRIGHT_SCENARIO", "");
         all().forEach((name, scenario) -> {
+            if (!name.contains(wanted)) {
+                return;
+            }
             try {
                 scenario.play(with);
                 System.out.println("PASS " + name);
@@ -93,6 +102,34 @@ final class WindowScenarios {
     private static boolean touchesKeepOut(Stagehand hand) {
         return hand.bench().findings().stream().anyMatch(f -> f.finding().text().contains("boulders")
                 && f.finding().level() == bermwright.site.finding.Finding.Level.REFUSE);
+    }
+
+    private void demo() {
+        Path demo = Path.of(System.getProperty("bermwright.root"), "demo-site");
+        Path folder = work.resolve("demo");
+        try {
+            Files.createDirectories(folder);
+            for (String file : List.of("plan.json", "ground.tif")) {
+                Files.copy(demo.resolve(file), folder.resolve(file), StandardCopyOption.REPLACE_EXISTING);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        Stagehand hand = Stagehand.open(folder.resolve("plan.json"));
+        hand.await("cover, dose and soil are worked out", () -> hand.bench().answers()
+                .isAssessmentFresh(hand.bench().plan()));
+        hand.pickHull("A");
+        hand.settle();
+        hand.screenshot("10-demo-findings");
+        for (String heading : WindowParts.headings(hand.window())) {
+            Stagehand.onScreenThread(() -> {
+                WindowParts.showAnswers(hand.window(), heading);
+                return true;
+            });
+            hand.settle();
+            hand.screenshot("11-demo-" + heading.toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+        }
+        hand.close();
     }
 
     private void turn() {

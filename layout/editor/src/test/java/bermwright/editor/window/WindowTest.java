@@ -27,7 +27,7 @@ import org.junit.jupiter.api.TestFactory;
  * environment; each of its scenarios is a test here.
  */
 class WindowTest {
-    private static final long MOST_SECONDS = 150;
+    private static final long MOST_SECONDS = 420;
     private static final Path TARGET = Path.of(System.getProperty("bermwright.target", "target"));
     private static Optional<VirtualDisplay> display = Optional.empty();
 
@@ -87,7 +87,7 @@ class WindowTest {
         }
         Path plan = SampleSite.write(folder);
         Process editor = start(EditUntilKilled.class, work.resolve("killed.log"), plan.toString());
-        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(40);
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(90);
         while (EditJournal.leftBehind(plan).map(c -> c.steps().size()).orElse(0) < EditUntilKilled.STEPS
                 && System.nanoTime() < end && editor.isAlive()) {
             Thread.sleep(50);
@@ -100,6 +100,7 @@ class WindowTest {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         List<String> command = new ArrayList<>(List.of(java,
                 "-Dprism.order=sw", "-Dtestfx.robot=glass", "-Djava.awt.headless=true", "-Dprism.text=t2k",
+                "-Dbermwright.root=" + System.getProperty("bermwright.root", "../.."),
                 "-Dbermwright.settings=" + log.resolveSibling("settings-" + program.getSimpleName() + ".properties"),
                 "-cp", System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
                 program.getName()));

@@ -13,6 +13,7 @@ import bermwright.site.laydown.LaydownOfHull;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,6 +44,33 @@ public final class LiveSite {
     public static LiveSite of(Plan plan, Optional<ElevationGrid> ground, Map<String, List<Ring>> toes) {
         SiteShapes shapes = SiteShapes.of(plan, ground, toes);
         return new LiveSite(shapes, Clearance.of(shapes, ground), toes);
+    }
+
+    /**
+     * The quick part of an assessment, with the toes of its covers.
+     *
+     * @param assessment the assessment
+     * @return the quick part of the same plan
+     */
+    public static LiveSite of(Assessment assessment) {
+        Map<String, List<Ring>> toes = assessment.cover()
+                .map(cover -> Assessments.toes(assessment.plan(), cover)).orElse(Map.of());
+        return of(assessment.plan(), Optional.of(assessment.ground().grid()), toes);
+    }
+
+    /**
+     * The same for a changed plan on the same ground; the toe of a hull that changed is not known until it is worked
+     * out again, and is left out.
+     *
+     * @param changed  the changed plan
+     * @param assessed the assessment whose toes are to be kept where they still hold
+     * @return the quick part of the changed plan
+     */
+    public LiveSite with(Plan changed, Assessment assessed) {
+        Map<String, List<Ring>> known = new HashMap<>();
+        assessed.cover().ifPresent(cover -> known.putAll(Assessments.toes(assessed.plan(), cover)));
+        known.keySet().removeIf(id -> !changed.hull(id).equals(assessed.plan().hull(id)));
+        return with(changed, known);
     }
 
     /**

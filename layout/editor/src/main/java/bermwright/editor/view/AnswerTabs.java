@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.view;
+
+import bermwright.editor.model.TiltModel;
+import bermwright.editor.model.Workbench;
+import bermwright.editor.run.Background;
+import java.nio.file.Path;
+import javafx.scene.Node;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The answers beside the map, under one heading for each question; the cautions stand over all of them. */
+final class AnswerTabs extends VBox {
+    private final TabPane tabs = new TabPane();
+    private final LoweringPane lowering;
+    private final ComparePane compare;
+
+    AnswerTabs(Workbench bench, MapPane map, PartActions actions, Background background, Dress dress) {
+        TiltModel tilt = new TiltModel(bench);
+        map.follow(tilt);
+        lowering = new LoweringPane(bench, tilt, dress);
+        compare = new ComparePane(bench, background, dress);
+        SoilPane soil = new SoilPane(bench, map);
+        tabs.setId("answers");
+        tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
+        tabs.getTabs().add(tab("Findings", new FindingsPane(bench, actions, dress)));
+        tabs.getTabs().add(tab("Lowering", lowering));
+        tabs.getTabs().add(tab("Cover", new CoverPane(bench)));
+        tabs.getTabs().add(tab("Dose", new DosePane(bench)));
+        tabs.getTabs().add(tab("Soil and work", soil));
+        tabs.getTabs().add(tab("Compare", compare));
+        tabs.getSelectionModel().selectedItemProperty().addListener((observed, before, now) -> {
+            tilt.onMap("Lowering".equals(now.getText()));
+            soil.shown("Soil and work".equals(now.getText()));
+        });
+        VBox.setVgrow(tabs, Priority.ALWAYS);
+        getChildren().addAll(new CautionLine(), tabs);
+    }
+
+    private static Tab tab(String heading, Node content) {
+        return new Tab(heading, content);
+    }
+
+    TabPane tabs() {
+        return tabs;
+    }
+
+    /** Shows the answers under a heading. */
+    void show(String heading) {
+        tabs.getTabs().stream().filter(t -> t.getText().equals(heading)).findFirst()
+                .ifPresent(tabs.getSelectionModel()::select);
+    }
+
+    void compareWith(Path file) {
+        show("Compare");
+        compare.with(file);
+    }
+
+    void dress(Dress dress) {
+        lowering.dress(dress);
+    }
+}

@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.view;
+
+import java.util.List;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.TextAlignment;
+
+/** Curves over tilt with ratings as level lines and a cursor; each curve has dashes of its own as well as a colour. */
+final class CurveChart extends Region {
+    private static final double[][] DASHES = {{}, {8, 4}, {2, 3}, {10, 3, 2, 3}, {4, 2}};
+    private static final double TICKS = 5;
+
+    private final Canvas canvas = new Canvas();
+    private Dress dress;
+    private Content content = new Content(List.of(), List.of(), "", 0, 90);
+
+    /**
+     * A curve.
+     *
+     * @param name   its name
+     * @param points x and y of each point, in the axes' units
+     * @param isLoose whether it may run out of the top instead of setting the scale
+     */
+    record Curve(String name, List<double[]> points, boolean isLoose) {
+    }
+
+    /**
+     * A level line.
+     *
+     * @param name its name
+     * @param y    its value, in the axis' unit
+     */
+    record Level(String name, double y) {
+    }
+
+    /** What is shown. */
+    record Content(List<Curve> curves, List<Level> levels, String unit, double cursor, double most) {
+    }
+
+    CurveChart(Dress dress) {
+        this.dress = dress;
+        getChildren().add(canvas);
+        setMinHeight(150);
+        setPrefHeight(250);
+    }
+
+    void dress(Dress changed) {
+        dress = changed;
+        paint();
+    }
+
+    void show(Content shown) {
+        content = shown;
+        paint();
+    }
+
+    @Override
+    protected void layoutChildren() {
+        canvas.setWidth(getWidth());
+        canvas.setHeight(getHeight());
+        paint();
+    }
+
+    private Color colour(int index) {
+        String[] light = {"#004F80", "#B34700", "#00694C", "#8C3F6B", "#5b5446"};
+        String[] dark = {"#7CC7F2", "#FF8A4A", "#37C79B", "#E7A4CB", "#b9b2a4"};
+        return Color.web((dress.isDark() ? dark : light)[index % light.length]);
+    }
+
+    private void paint() {
+        GraphicsContext g = canvas.getGraphicsContext2D();
+        MapStyle style = new MapStyle(dress.isDark());
+        double text = dress.textSize() * 0.9;
+        g.setFill(style.ground());
+        g.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        g.setFont(Font.font("SansSerif", text));
+        g.setFill(style.ink());
+        double greatest = content.curves.stream().filter(c -> !c.isLoose).flatMap(c -> c.points.stream())
+                .mapToDouble(p -> p[1]).filter(Double::isFinite).max().orElse(1);
+        for (Level level : content.levels) {
+            greatest = level.y < 3 * greatest ? Math.max(greatest, level.y) : greatest;
+        }
+        double legend = (content.curves.size() + 1) / 2 * text * 1.5 + 8 + text;
+        Frame frame = new Frame(4.2 * text, legend + text, canvas.getWidth() - 10, canvas.getHeight() - 2.6 * text,
+                content.most, greatest * 1.08);
+        axes(g, frame, style, text);
+        for (int i = 0; i < content.curves.size(); i++) {
+            curve(g, frame, i);
+            legend(g, i, text);
+        }
+        for (Level level : content.levels) {
+            if (level.y <= frame.top) {
+                g.setStroke(style.ink());
+                g.setLineWidth(1.2);
+                g.setLineDashes(12, 4);
+                g.strokeLine(frame.left, frame.y(level.y), frame.right, frame.y(level.y));
+                g.setLineDashes();
+                words(g, level.name, frame.left + 4, frame.y(level.y) - text * 0.6, TextAlignment.LEFT);
+            }
+        }
+        g.setStroke(style.accent());
+        g.setLineWidth(2);
+        g.strokeLine(frame.x(content.cursor), frame.up, frame.x(content.cursor), frame.down);
+    }
+
+    private record Frame(double left, double up, double right, double down, double most, double top) {
+        private double x(double value) {
+            return left + value / most * (right - left);
+        }
+
+        private double y(double value) {
+            return down - value / top * (down - up);
+        }
+    }
+
+    private void axes(GraphicsContext g, Frame f, MapStyle style, double text) {
+        g.setStroke(style.ink().deriveColor(0, 1, 1, 0.25));
+        g.setLineWidth(1);
+        double step = step(f.top / TICKS);
+        for (double v = 0; v <= f.top; v += step) {
+            g.strokeLine(f.left, f.y(v), f.right, f.y(v));
+            words(g, Figures.brief(v), f.left - 5, f.y(v), TextAlignment.RIGHT);
+        }
+        for (double v = 0; v <= f.most + 1e-9; v += 15) {
+            g.strokeLine(f.x(v), f.up, f.x(v), f.down);
+            words(g, "%.0f\u00b0".formatted(v), f.x(v), f.down + text * 0.8, TextAlignment.CENTER);
+        }
+        words(g, content.unit, f.left - 5, f.up - text, TextAlignment.RIGHT);
+        words(g, "tilt", f.right, f.down + text * 1.9, TextAlignment.RIGHT);
+    }
+
+    private static double step(double wanted) {
+        double power = Math.pow(10, Math.floor(Math.log10(Math.max(wanted, 1e-9))));
+        return wanted <= power ? power : wanted <= 2 * power ? 2 * power : wanted <= 5 * power ? 5 * power : 10 * power;
+    }
+
+    private void curve(GraphicsContext g, Frame f, int index) {
+        g.setStroke(colour(index));
+        g.setLineWidth(2.2);
+        g.setLineDashes(DASHES[index % DASHES.length]);
+        boolean isDown = false;
+        g.beginPath();
+        for (double[] point : content.curves.get(index).points) {
+            boolean known = Double.isFinite(point[1]) && point[1] <= f.top;
+            if (known && isDown) {
+                g.lineTo(f.x(point[0]), f.y(point[1]));
+            } else if (known) {
+                g.moveTo(f.x(point[0]), f.y(point[1]));
+            }
+            isDown = known;
+        }
+        g.stroke();
+        g.setLineDashes();
+    }
+
+    private void legend(GraphicsContext g, int index, double text) {
+        double x = 8 + index % 2 * canvas.getWidth() / 2;
+        double y = 4 + (index / 2 + 0.5) * text * 1.5;
+        g.setStroke(colour(index));
+        g.setLineWidth(2.2);
+        g.setLineDashes(DASHES[index % DASHES.length]);
+        g.strokeLine(x, y, x + 26, y);
+        g.setLineDashes();
+        words(g, content.curves.get(index).name, x + 32, y, TextAlignment.LEFT);
+    }
+
+    private static void words(GraphicsContext g, String words, double x, double y, TextAlignment side) {
+        g.setTextAlign(side);
+        g.setTextBaseline(VPos.CENTER);
+        g.fillText(words, x, y);
+    }
+}

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.view;
+
+import bermwright.editor.model.Workbench;
+import bermwright.site.assessment.Assessment;
+import bermwright.site.exposure.HullCover;
+import bermwright.site.haulage.EarthworksResult;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+
+/** The excavation lead's figures as lines of text. */
+final class SoilFigures {
+    private SoilFigures() {
+    }
+
+    static List<Node> nodes(Workbench bench) {
+        List<Node> nodes = new ArrayList<>();
+        Optional<Assessment> assessment = bench.answers().assessment();
+        boolean isFresh = bench.answers().isAssessmentFresh(bench.plan());
+        nodes.add(heading("Soil" + (isFresh ? "" : assessment.isEmpty() ? "  (being worked out)"
+                : "  (provisional: of the plan before)")));
+        assessment.ifPresent(a -> {
+            a.hulls().forEach(h -> h.cover().ifPresent(c -> nodes.add(line(words(c)))));
+            a.earthworks().ifPresent(e -> works(nodes, e));
+            a.cover().ifPresent(c -> nodes.add(line("All covers together: " + Figures.brief(c.volume())
+                    + " m\u00b3 placed.")));
+        });
+        return nodes;
+    }
+
+    private static String words(HullCover c) {
+        return "Hull " + c.id() + ": " + Figures.brief(c.volume()) + " m\u00b3 placed, "
+                + Figures.brief(c.placedMass() / 1e3) + " t; least cover "
+                + Figures.brief(c.least().depth()) + " m, " + Figures.brief(c.leastArealDensity() / 10)
+                + " g/cm\u00b2 with the skin.";
+    }
+
+    private static void works(List<Node> nodes, EarthworksResult e) {
+        nodes.add(line("In all " + Figures.brief(e.placed()) + " m\u00b3 placed, " + Figures.brief(e.bank())
+                + " m\u00b3 before digging (spread " + Figures.brief(e.spread().bank()) + "), "
+                + Figures.brief(e.loose()) + " m\u00b3 in the haulers, " + Figures.brief(e.mass() / 1e3) + " t."));
+        nodes.add(line(e.machineHours().isPresent() ? "Machine hours: "
+                + Figures.brief(e.machineHours().getAsDouble()) + " h." : "The plan has no machine; no hours."));
+        nodes.add(line("Left in the borrow grounds: " + Figures.brief(e.borrowLeft()) + " m\u00b3"
+                + (e.shortage() > 0 ? "; SHORT by " + Figures.brief(e.shortage()) + " m\u00b3." : ".")));
+        nodes.add(heading("Hauls"));
+        e.hauls().forEach(h -> nodes.add(line(h.from() + " \u2192 " + h.to() + ": " + Figures.brief(h.bank())
+                + " m\u00b3 before digging over " + Figures.brief(h.distance()) + " m, "
+                + Figures.brief(h.loads()) + " loads" + (h.machine().isEmpty() ? "" : " by " + h.machine())
+                + (h.machineHours().isPresent() ? ", " + Figures.brief(h.machineHours().getAsDouble()) + " h" : "")
+                + ".")));
+        e.machineDays().forEach(d -> nodes.add(line(d.machine() + ": " + Figures.brief(d.days()) + " days.")));
+        e.notes().forEach(n -> nodes.add(line(n.model() + " Spread: " + n.spread())));
+    }
+
+    static Label heading(String words) {
+        Label label = new Label(words);
+        label.getStyleClass().add("heading");
+        label.setWrapText(true);
+        return label;
+    }
+
+    static Label line(String words) {
+        Label label = new Label(words);
+        label.setWrapText(true);
+        return label;
+    }
+}

@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.model;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bermwright.editor.SampleSite;
+import bermwright.editor.edit.Part;
+import bermwright.editor.run.Background;
+import bermwright.site.assessment.Assessments;
+import bermwright.site.plan.Plan;
+import bermwright.site.planfile.Key;
+import bermwright.site.planfile.PlanKeys;
+import bermwright.site.planfile.ValueType;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FormModelTest {
+    @TempDir
+    private Path folder;
+    private Background background;
+    private Workbench bench;
+    private FormModel form;
+
+    @BeforeEach
+    void open() {
+        background = new Background(Runnable::run, 1);
+        bench = new Workbench(PlanDocument.open(SampleSite.write(folder)),
+                new Answers(background, Assessments.standard()));
+        form = new FormModel(bench);
+        bench.pick(Optional.of(Part.hull("A")));
+    }
+
+    @AfterEach
+    void close() {
+        background.close();
+        bench.document().close();
+    }
+
+    private List<FormEntry.Field> fields(FormEntry entry) {
+        List<FormEntry.Field> fields = new ArrayList<>();
+        if (entry instanceof FormEntry.Field field) {
+            fields.add(field);
+        } else if (entry instanceof FormEntry.Block block) {
+            block.entries().forEach(e -> fields.addAll(fields(e)));
+        } else if (entry instanceof FormEntry.Items items) {
+            items.items().forEach(e -> fields.addAll(fields(e)));
+        }
+        return fields;
+    }
+
+    private FormEntry.Field field(String path) {
+        return fields(form.form().orElseThrow()).stream().filter(f -> f.path().equals(path)).findFirst()
+                .orElseThrow(() -> new AssertionError("no field " + path));
+    }
+
+    @Test
+    void everyKeyOfEveryKindHasAnEntryWithItsRule() {
+        for (Part part : Inventory.parts(bench.plan())) {
+            bench.pick(Optional.of(part));
+            FormEntry.Block block = form.form().orElseThrow();
+            List<Key> keys = PlanKeys.of(type(part.kind()));
+            for (Key key : keys) {
+                assertTrue(block.entries().stream().anyMatch(e -> e.path().startsWith(block.path() + "." + key.name())),
+                        part.words() + " shows " + key.name());
+            }
+            fields(block).forEach(f -> assertFalse(f.rule().isBlank(), f.path()));
+        }
+    }
+
+    private static Class<? extends Record> type(Part.Kind kind) {
+        ValueType type = PlanKeys.key(Plan.class, kind.key()).orElseThrow().type();
+        return ((ValueType.Part) (type instanceof ValueType.Many many ? many.of() : type)).type();
+    }
+
+    @Test
+    void unitsStandAtTheFieldAndNotInItsName() {
+        FormEntry.Field mass = field("hulls[0].mass_t");
+        assertEquals("mass", mass.label());
+        assertEquals("t", mass.unit());
+        FormEntry.Field skin = field("hulls[0].skin[0].areal_density_g_cm2");
+        assertEquals("areal density", skin.label());
+        assertEquals("g/cm2", skin.unit().replace("\u00b2", "2"));
+    }
+
+    @Test
+    void aValueOutOfRangeStaysInItsFieldAndThePlanKeepsTheOldOne() {
+        assertFalse(form.type(field("hulls[0].length_m"), "-3"));
+        FormModel.Refused refused = form.refused(field("hulls[0].length_m")).orElseThrow();
+        assertEquals("-3", refused.text());
+        assertTrue(refused.reason().contains("greater than 0"), refused.reason());
+        assertEquals("38", refused.standing());
+        assertEquals(38, bench.plan().hull("A").orElseThrow().length());
+        assertFalse(bench.document().isUnsaved());
+    }
+
+    @Test
+    void whatIsNotANumberIsRefusedWithTheSameRange() {
+        for (String text : List.of("abc", "NaN", "1e999", "0x10", "12m")) {
+            assertFalse(form.type(field("hulls[0].length_m"), text), text);
+            assertTrue(form.refused(field("hulls[0].length_m")).orElseThrow().reason().contains("greater than 0"),
+                    text);
+        }
+        assertEquals(1, form.refusedCount());
+        assertTrue(form.type(field("hulls[0].length_m"), " 41,5 "), "a decimal comma is understood");
+        assertEquals(41.5, bench.plan().hull("A").orElseThrow().length());
+        assertEquals(0, form.refusedCount());
+    }
+
+    @Test
+    void aRefusedTextGivesWayOnceThePlanTakesAnotherValue() {
+        form.type(field("hulls[0].length_m"), "-3");
+        assertTrue(form.type(field("hulls[0].length_m"), "40"));
+        form.type(field("hulls[0].length_m"), "-4");
+        bench.undo();
+        assertEquals(Optional.empty(), form.refused(field("hulls[0].length_m")));
+    }
+
+    @Test
+    void anEmptyFieldTakesItsDefault() {
+        assertTrue(form.type(field("hulls[0].lowering.wander_deg"), ""));
+        assertFalse(field("hulls[0].lowering.wander_deg").isGiven());
+        assertFalse(form.type(field("hulls[0].mass_t"), ""), "a plan cannot do without a mass");
+    }
+
+    @Test
+    void blocksAndItemsCanBeAddedAndTakenOut() {
+        FormEntry.Block root = form.form().orElseThrow();
+        for (FormEntry entry : root.entries()) {
+            if (entry instanceof FormEntry.Block block && !block.isThere()) {
+                assertTrue(form.add(block), "add " + block.label());
+            } else if (entry instanceof FormEntry.Items items) {
+                assertTrue(form.add(items), "add to " + items.label());
+            }
+        }
+        FormEntry.Block shell = (FormEntry.Block) form.form().orElseThrow().entries().stream()
+                .filter(e -> e.path().endsWith(".shell")).findFirst().orElseThrow();
+        assertTrue(shell.isThere());
+        assertTrue(form.remove(shell));
+        assertTrue(bench.plan().hull("A").orElseThrow().shell().isEmpty());
+    }
+
+    @Test
+    void aRenamedPartStaysPicked() {
+        assertTrue(form.type(field("hulls[0].id"), "alpha"));
+        assertEquals(Optional.of(Part.hull("alpha")), bench.picked());
+        assertFalse(form.type(field("hulls[0].id"), "B"), "an id stands once");
+    }
+
+    @Test
+    void cornersAreTypedAsLines() {
+        bench.pick(Optional.of(new Part(Part.Kind.KEEP_OUT, "boulders")));
+        FormEntry.Field area = field("keep_outs[0].area");
+        assertEquals("290  280\n330  280\n330  320\n290  320", area.text());
+        assertTrue(form.type(area, "290 280\n330 280\n310 330"));
+        assertEquals(3, bench.plan().keepOuts().get(0).area().corners().size());
+        assertFalse(form.type(field("keep_outs[0].area"), "290 280\n330"));
+    }
+}
