@@ -13,10 +13,11 @@ import bermwright.lowering.rig.Rig;
  * @param greatestThrust  greatest thrust of one pole (N)
  * @param wall            wall of the tube that bears that thrust with its factor (m)
  * @param poleMass        mass of all poles (kg)
+ * @param governs         what governs the whole rig with these poles, and whether it is refused, in words
  * @param rig             the rig with these poles, winches and stays moved along with them
  */
 public record Suggestion(Goal goal, double height, double behindPivot, double greatestTension,
-        double greatestThrust, double wall, double poleMass, Rig rig) {
+        double greatestThrust, double wall, double poleMass, String governs, Rig rig) {
     /** What a suggestion is best at. */
     public enum Goal {
         /** The lowest poles with which the winch rating is kept. */

@@ -9,9 +9,13 @@ import bermwright.lowering.rig.Rig;
 import bermwright.lowering.rig.Stay;
 import bermwright.lowering.rig.Tube;
 import bermwright.lowering.rig.Winch;
+import bermwright.lowering.sequence.Lowered;
+import bermwright.lowering.sequence.Lowering;
 import bermwright.lowering.sequence.LoweringCase;
+import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.sequence.Statics;
 import bermwright.lowering.sequence.TiltState;
+import bermwright.lowering.sequence.Trouble;
 import bermwright.lowering.strength.Column;
 import bermwright.lowering.strength.ThinTube;
 import java.util.ArrayList;
@@ -23,8 +27,9 @@ import java.util.OptionalDouble;
 /**
  * Looks for poles: every place on a grid of half metres behind the pivot, for each the least height by bisection.
  *
- * <p>Held still; the ground under the moved poles is taken as high as under the present ones. The lever must be at
- * least a tenth of the lug's distance from the pivot from hand-over to rest.
+ * <p>Held still, the winch still able to haul back over the sheave; the ground under the moved poles is taken as high
+ * as under the present ones. The lever must be at least a tenth of the lug's distance from the pivot from hand-over to
+ * rest.
  *
  * @param found what was found, by goal; empty where nothing within the limits does
  * @param words the same in plain words
@@ -34,6 +39,8 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
     private static final double PLACE_STEP = 0.5;
     private static final double CLOSE = 0.005;
     private static final double STEEL = 7850;
+    /** Diameter over wall up to which a tube works as a whole; EN 1993-1-1, class 3 near 355 MPa, from memory. */
+    private static final double STOUT = 60;
     private static final Tube USUAL = new Tube(0.5, 0.016, 355e6, 210e9);
 
     /** Copies the lists. */
@@ -66,13 +73,15 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
     private static final class Search {
         private final LoweringCase what;
         private final Limits limits;
-        private final double from;
+        /** What the winch may pull at the lug, so that it can still haul back over the sheave (N). */
+        private final double allowed;
         private final double[] tilts;
 
         Search(LoweringCase what, Limits limits) {
             this.what = what;
             this.limits = limits;
-            this.from = Math.max(0, what.tipping().balanceTilt());
+            this.allowed = limits.winchRating() * what.rig().lines().sheaveEfficiency();
+            double from = Math.max(0, what.tipping().balanceTilt());
             this.tilts = new double[46];
             double rest = what.tipping().restTilt();
             for (int i = 0; i < tilts.length; i++) {
@@ -94,7 +103,7 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
                 if (least == null || atTop < least.greatestTension()) {
                     least = suggestion(Suggestion.Goal.LEAST_TENSION, behind, limits.greatestHeight());
                 }
-                if (atTop <= limits.winchRating()) {
+                if (atTop <= allowed) {
                     double height = leastHeight(behind);
                     Suggestion here = suggestion(Suggestion.Goal.LOWEST_POLES, behind, height);
                     lowest = lowest == null || here.height() < lowest.height() - CLOSE ? here : lowest;
@@ -105,7 +114,7 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
             List<Suggestion> found = new ArrayList<>();
             for (Suggestion s : new Suggestion[] {lowest, lightest, least}) {
                 if (s != null) {
-                    found.add(s);
+                    found.add(judged(s));
                 }
             }
             return new Suggestions(found, words(found));
@@ -116,7 +125,7 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
             double high = limits.greatestHeight();
             while (high - low > CLOSE) {
                 double middle = (low + high) / 2;
-                if (tension(rig(behind, middle)) <= limits.winchRating()) {
+                if (tension(rig(behind, middle)) <= allowed) {
                     high = middle;
                 } else {
                     low = middle;
@@ -159,12 +168,23 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
             Tube tube = new Tube(pattern.diameter(), wall, pattern.yield(), pattern.modulus());
             int count = rig.poles().orElseThrow().count(rig.lines().count());
             return new Suggestion(goal, height, behind, tension(rig), thrust, wall,
-                    count * tube.area() * height * STEEL, rig);
+                    count * tube.area() * height * STEEL, "", rig);
+        }
+
+        /** A suggestion with what governs the whole rig then. */
+        private Suggestion judged(Suggestion s) {
+            Lowered lowered = Lowering.of(what.with(s.rig()));
+            long refused = lowered.troubles().stream().filter(t -> t.level() == Trouble.Level.REFUSE).count();
+            String governs = lowered.result().map(LoweringResult::governingPart).orElse("nothing can be worked out")
+                    + (refused == 0 ? ", nothing is refused" : String.format(Locale.ROOT, ", and %d checks refuse it"
+                    + " until the rest of the rig is made to fit", refused));
+            return new Suggestion(s.goal(), s.height(), s.behindPivot(), s.greatestTension(), s.greatestThrust(),
+                    s.wall(), s.poleMass(), governs, s.rig());
         }
 
         /** The thinnest wall of the pattern's diameter that bears a thrust; nearly solid where none does (m). */
         private static double wall(Tube pattern, double height, double wanted) {
-            double low = pattern.diameter() / 1000;
+            double low = pattern.diameter() / STOUT;
             double high = pattern.diameter() * 0.45;
             while (high - low > 1e-5) {
                 double middle = (low + high) / 2;
@@ -209,9 +229,10 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
                         limits.winchRating() / 1000, best));
             }
             return found.stream().map(s -> String.format(Locale.ROOT, "%s: %.1f m high, %.1f m behind the pivot;"
-                    + " line %.1f kN, pole %.1f kN, wall %.1f mm, poles together %.1f t.", capital(s.goal().words()),
-                    s.height(), s.behindPivot(), s.greatestTension() / 1000, s.greatestThrust() / 1000,
-                    s.wall() * 1000, s.poleMass() / 1000)).toList();
+                    + " line %.1f kN, pole %.1f kN, wall %.1f mm, poles together %.1f t. Governed by %s.",
+                    capital(s.goal().words()), s.height(), s.behindPivot(), s.greatestTension() / 1000,
+                    s.greatestThrust() / 1000,
+                    s.wall() * 1000, s.poleMass() / 1000, s.governs())).toList();
         }
 
         private static String capital(String words) {

@@ -13,9 +13,11 @@ import java.util.Objects;
  * @param azimuth direction from base to far end
  * @param length  length (m), positive
  * @param radius  radius (m), positive
- * @param load    what loads it
+ * @param load     what loads it
+ * @param baseLift how far legs or shoes hold the base's edge off the ground (m), zero or more
  */
-public record LyingCylinder(Point base, Azimuth azimuth, double length, double radius, Load load) {
+public record LyingCylinder(Point base, Azimuth azimuth, double length, double radius, Load load,
+        double baseLift) {
     /** Refuses cylinders without size. */
     public LyingCylinder {
         Objects.requireNonNull(base, "base");
@@ -23,6 +25,7 @@ public record LyingCylinder(Point base, Azimuth azimuth, double length, double r
         Objects.requireNonNull(load, "load");
         Require.positive("hull length", length, "m");
         Require.positive("hull radius", radius, "m");
+        Require.notNegative("lift of the base", baseLift, "m");
         Require.within("centre of mass from the base", load.centre, 0, length, "m");
     }
 

@@ -76,6 +76,7 @@ public record RestPose(List<Double> contacts, List<Double> heights, double pitch
                 return Optional.empty();
             }
         }
+        felt[0] += cylinder.baseLift();
         return Optional.of(resting(felt, mean(across), cylinder));
     }
 

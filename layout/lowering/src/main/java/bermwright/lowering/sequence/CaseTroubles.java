@@ -80,14 +80,14 @@ final class CaseTroubles {
 
     private void poleInSweep(Poles poles, SweptProfile sweep, List<Trouble> troubles) {
         Outline outline = what.tipping().body().outline();
-        if (poles.halfSpread() > outline.radius() && poles.foot().x() >= 0) {
+        if (poles.halfSpread() > outline.radius()) {
             return;
         }
         for (int i = 0; i <= 20; i++) {
             double share = i / 20.0;
             PlanePoint p = new PlanePoint(poles.foot().x() + share * (poles.head().x() - poles.foot().x()),
                     Math.max(0.01, poles.foot().z() + share * (poles.head().z() - poles.foot().z())));
-            if (sweep.covers(p) && poles.halfSpread() <= outline.radius()) {
+            if (sweep.covers(p)) {
                 troubles.add(Trouble.of("lowering-pole-in-sweep", Trouble.Level.REFUSE,
                         new Trouble.Figures(p.x(), sweep.least(), "m"), "swept profile of the hull",
                         text("A pole stands inside the space the hull passes through, %.2f m along and %.2f m up from"
@@ -116,6 +116,7 @@ final class CaseTroubles {
         }
         unheldHead(scan, troubles);
         sideways(troubles);
+        headSideways(scan, troubles);
         for (PartCheck check : checks.checks()) {
             if (!check.holds()) {
                 troubles.add(tooWeak(check));
@@ -161,6 +162,19 @@ final class CaseTroubles {
                     new Trouble.Figures(worst.get().head().leftOver() / 1000, 0, "kN"), STATICS,
                     text("At %.1f deg %.1f kN pull each pole head towards the hull and no stay holds it back.",
                             deg(worst.get().tilt()), worst.get().head().leftOver() / 1000)));
+        }
+    }
+
+    private void headSideways(TiltScan scan, List<Trouble> troubles) {
+        Optional<TiltState> worst = scan.greatest(s -> Math.abs(s.head().lateral()));
+        if (worst.isPresent() && Math.abs(worst.get().head().lateral()) > 0.02 * worst.get().lineEach()) {
+            double lateral = worst.get().head().lateral();
+            troubles.add(Trouble.of("lowering-head-sideways", Trouble.Level.NOTE,
+                    new Trouble.Figures(Math.abs(lateral) / 1000, 0, "kN"), STATICS,
+                    text("At %.1f deg the line pulls its pole head %.1f kN %s across the lay-down plane: a %s between"
+                            + " the heads or side stays must take it.", deg(worst.get().tilt()),
+                            Math.abs(lateral) / 1000, lateral < 0 ? "inwards" : "outwards",
+                            lateral < 0 ? "strut" : "tie")));
         }
     }
 

@@ -68,18 +68,33 @@ public final class Lowering {
                 worst.lineEach(), worst.tilt(), scan.angleAtRest(), scan.every(stepDeg), parts.checks.factors(),
                 checks, checks.isEmpty() ? "not known, for no rating is given" : governing(checks.get(0)),
                 new Balances(parts.rest.lineTotal(), scan.handAtRest()), band, scan.deadPoints(),
-                words.holdPoints(), words.sequence(), parts.sweep, parts.troubles, List.of(note()));
+                words.holdPoints(), words.sequence(), parts.sweep, parts.troubles, notes());
     }
 
     private static String governing(PartCheck check) {
         return check.part() + " (" + check.load() + ")";
     }
 
-    private static ModelNote note() {
-        return new ModelNote("lowering-statics",
-                "moments about the pivot line at every tilt: rigid body, straight weightless lines, held still",
-                "a pivot that neither slides nor sinks, lines that are taut",
-                "as good as mass, centre of mass and places are known; 1 % of the mass is 1 % of every force",
-                ModelNote.Status.COMPUTED, "statics, closed form");
+    private static List<ModelNote> notes() {
+        return List.of(
+                new ModelNote("lowering-statics",
+                        "moments about the pivot line at every tilt: rigid body, straight weightless lines, held still",
+                        "a pivot that neither slides nor sinks, lines that are taut",
+                        "as good as mass, centre of mass and places are known; 1 % of the mass is 1 % of every force",
+                        ModelNote.Status.COMPUTED, "statics, closed form"),
+                new ModelNote("lowering-anchors",
+                        "earth pressure and uplift scaled by gravity, density and strength rising with depth",
+                        "dry soil, static pull, shallow anchors, level ground, anchors apart from each other;"
+                                + " friction used up to 45 degrees, 37 for uplift",
+                        "measured anchors on Earth scatter by 15 to 30 % about such forms, more in dense ground;"
+                                + " unproven in lunar soil: proof-load each",
+                        ModelNote.Status.COMPUTED, "Rankine; Teng (1962); Meyerhof and Adams (1968); Broms (1964);"
+                                + " strength by depth from the Lunar Sourcebook, from memory"),
+                new ModelNote("lowering-poles",
+                        "a straight hinged column by Euler and two codes, wall buckling with a knock-down",
+                        "load along the pole, no bend from sun on one side, head held by stays",
+                        "the codes differ by a tenth; a bow or an eccentric head takes a tenth to a third off",
+                        ModelNote.Status.COMPUTED,
+                        "EN 1993-1-1, 6.3.1; ANSI/AISC 360, E3, from memory; NASA SP-8007, from memory"));
     }
 }

@@ -135,6 +135,47 @@ final class RigChecks {
             missing.add("tube of the poles");
         }
         poleFoot(poles, worst.get());
+        sheaveFriction(poles);
+    }
+
+    /** Hauling back adds to the pole's thrust, paying out to the stays: the winch line then helps less. */
+    private void sheaveFriction(Poles poles) {
+        double efficiency = what.rig().lines().sheaveEfficiency();
+        if (!(efficiency < 1)) {
+            return;
+        }
+        PoleHead head = new PoleHead(what.rig(), poles);
+        double thrust = 0;
+        double stay = 0;
+        TiltState atThrust = null;
+        TiltState atStay = null;
+        for (int i = 0; i < scan.states().size(); i += TiltScan.STEPS_A_DEGREE) {
+            TiltState s = scan.states().get(i);
+            if (!(s.lineEach() > 0)) {
+                continue;
+            }
+            LineGeometry line = LineGeometry.at(what.tipping(), what.rig(), s.tilt());
+            PlanePoint toLug = new PlanePoint(-line.direction().x(), -line.direction().z());
+            double out = -s.lineEach() * line.sideways();
+            double hauling = head.forces(toLug, s.lineEach(), 1 / efficiency, out).thrust();
+            double paying = head.forces(toLug, s.lineEach(), efficiency, out).stay();
+            atThrust = hauling > thrust ? s : atThrust;
+            thrust = Math.max(thrust, hauling);
+            atStay = paying > stay ? s : atStay;
+            stay = Math.max(stay, paying);
+        }
+        if (atThrust != null && poles.tube().isPresent()) {
+            double bears = Math.min(Column.of(poles.tube().get(), poles.length()).capacity(),
+                    ThinTube.capacity(poles.tube().get()));
+            add(new PartCheck("pole", "thrust while hauling back over the sheave", thrust, bears, "N", asked().pole(),
+                    atThrust.tilt(), RULES));
+        }
+        OptionalDouble breaking = what.rig().stays().stream().map(Stay::breakingLoad)
+                .filter(OptionalDouble::isPresent).findFirst().orElse(OptionalDouble.empty());
+        if (atStay != null && breaking.isPresent()) {
+            add(new PartCheck("stay", "paying out over the sheave", stay / what.rig().stays().size(),
+                    breaking.getAsDouble(), "N", asked().line(), atStay.tilt(), RULES));
+        }
     }
 
     private void poleFoot(Poles poles, TiltState worst) {

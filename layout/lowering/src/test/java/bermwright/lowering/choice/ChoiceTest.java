@@ -42,6 +42,7 @@ class ChoiceTest {
         assertTrue(lightest.poleMass() <= lowest.poleMass());
         assertTrue(fullTension(lightest) <= rating * 1.0001);
         assertEquals(3, found.words().size());
+        found.found().forEach(s -> assertFalse(s.governs().isBlank()));
     }
 
     @Test

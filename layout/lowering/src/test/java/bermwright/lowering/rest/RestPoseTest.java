@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 
 class RestPoseTest {
     private static final LyingCylinder HULL = new LyingCylinder(new Point(20, 50), Azimuth.ofDegrees(90), 50, 4.5,
-            new LyingCylinder.Load(194_400, 20));
+            new LyingCylinder.Load(194_400, 20), 0);
 
     private static ElevationGrid ground(DoubleBinaryOperator height) {
         return ElevationGrid.sampled(new GridFrame(201, 201, 0, 0, 0.5), height);
@@ -81,5 +81,24 @@ class RestPoseTest {
     @Test
     void missingGroundGivesNoPose() {
         assertFalse(RestPose.of(HULL, ground((e, n) -> e > 60 ? Double.NaN : 0)).isPresent());
+    }
+
+    /** A mirrored ground is felt alike and falls the other way across. */
+    @Test
+    void mirrorImagesAgree() {
+        DoubleBinaryOperator rough = (e, n) -> 0.3 * Math.sin(e / 7) * Math.cos(n / 5) + 0.02 * (n - 50);
+        RestPose a = RestPose.of(HULL, ground(rough)).orElseThrow();
+        RestPose b = RestPose.of(HULL, ground((e, n) -> rough.applyAsDouble(e, 100 - n))).orElseThrow();
+        assertEquals(a.pitch(), b.pitch(), 1e-12);
+        assertEquals(a.contacts(), b.contacts());
+        assertEquals(a.crossSlope(), -b.crossSlope(), 1e-12);
+    }
+
+    @Test
+    void legsHoldTheBaseUp() {
+        LyingCylinder onLegs = new LyingCylinder(HULL.base(), HULL.azimuth(), 50, 4.5, HULL.load(), 1.5);
+        RestPose pose = RestPose.of(onLegs, ground((e, n) -> 0)).orElseThrow();
+        assertEquals(Math.toDegrees(Math.atan(1.5 / 50)), Math.toDegrees(pose.pitch()), 1e-9);
+        assertEquals(1.718358, Math.toDegrees(pose.pitch()), 6e-7);
     }
 }

@@ -178,7 +178,7 @@ public final class LaydownOfHull {
     private void resting() {
         LyingCylinder cylinder = new LyingCylinder(plane.orElseThrow().pivot(), hull.layDownAzimuth(), hull.length(),
                 hull.radius(), new LyingCylinder.Load(hull.mass() * plan.ground().gravity(),
-                hull.centreOfMassFromBase()));
+                hull.centreOfMassFromBase()), Math.max(0, hull.pivotAhead() - hull.radius()));
         rest = RestPose.of(cylinder, ground);
         if (hull.seat().kind() == bermwright.site.plan.Seat.Kind.GROUND) {
             rest.ifPresent(r -> LandingFindings.rest(r, hull.length()).forEach(this::find));

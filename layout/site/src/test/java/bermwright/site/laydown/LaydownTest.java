@@ -225,4 +225,18 @@ class LaydownTest {
         assertTrue(finds(laydown, Finding.Level.WARN, "landing-no-pad"));
         assertTrue(finds(laydown, Finding.Level.WARN, "landing-not-stated"));
     }
+
+    /** Ground and azimuth turned about together leave every force as it was. */
+    @Test
+    void mirrorImagesAgree() {
+        java.util.function.DoubleBinaryOperator rolling = (e, n) -> 0.6 * Math.sin(e / 31) * Math.cos(n / 23)
+                + 0.02 * n;
+        ElevationGrid one = SamplePlans.ground(rolling);
+        ElevationGrid other = SamplePlans.ground((e, n) -> rolling.applyAsDouble(e, 300 - n));
+        LoweringResult a = laydown(SamplePlans.hull("A", new Point(150, 120), 0), one).lowering().orElseThrow();
+        LoweringResult b = laydown(SamplePlans.hull("A", new Point(150, 180), 180), other).lowering().orElseThrow();
+        assertEquals(a.greatestLineTension(), b.greatestLineTension(), 1e-6);
+        assertEquals(a.balanceTilt(), b.balanceTilt(), 1e-12);
+        assertEquals(a.greatestPullOver(), b.greatestPullOver(), 1e-6);
+    }
 }
