@@ -118,25 +118,47 @@ final class CellSum implements RingCells.Visitor {
         double east = 2 * middle - corners[1] - corners[2];
         double north = 2 * middle - corners[2] - corners[3];
         double west = 2 * middle - corners[3] - corners[0];
-        triangle(shape.belowDiagonals(true, true), corners[0], corners[1] - corners[0], south);
-        triangle(shape.belowDiagonals(true, false), corners[1] + east, -east, corners[2] - corners[1]);
-        triangle(shape.belowDiagonals(false, false), corners[3] + north, corners[2] - corners[3], -north);
-        triangle(shape.belowDiagonals(false, true), corners[0], west, corners[3] - corners[0]);
+        int sign = oneSign(corners);
+        ClipShape right = shape.clipped(0, 1, -1);
+        triangle(right.clipped(1, -1, -1), sign, corners[0], corners[1] - corners[0], south);
+        triangle(right.clipped(-1, 1, 1), sign, corners[1] + east, -east, corners[2] - corners[1]);
+        ClipShape left = shape.clipped(0, -1, 1);
+        triangle(left.clipped(-1, 1, 1), sign, corners[3] + north, corners[2] - corners[3], -north);
+        triangle(left.clipped(1, -1, -1), sign, corners[0], west, corners[3] - corners[0]);
     }
 
-    /** A part of one triangle of a cell, the difference of heights being c + a u + b v there. */
-    private void triangle(ClipShape inside, double c, double a, double b) {
-        if (c == 0 && a == 0 && b == 0) {
+    /** Plus or minus one where all corners are on one side of zero or on it, else zero. */
+    private static int oneSign(double[] corners) {
+        boolean above = true;
+        boolean below = true;
+        for (double corner : corners) {
+            above &= corner >= 0;
+            below &= corner <= 0;
+        }
+        return above ? 1 : below ? -1 : 0;
+    }
+
+    /** A part of one triangle of a cell, the difference of heights being c + a u + b v there, of one sign if known. */
+    private void triangle(ClipShape inside, int sign, double c, double a, double b) {
+        if (inside.isEmpty() || c == 0 && a == 0 && b == 0) {
             return;
         }
         double total = inside.integral(c, a, b);
-        ClipShape above = inside.clipped(c, a, b);
-        double raised = above.integral(c, a, b);
-        fill += raised;
-        cut += raised - total;
-        double aboveArea = above.area();
-        fillArea += aboveArea;
-        cutArea += inside.area() - aboveArea;
+        if (sign > 0) {
+            fill += total;
+            fillArea += inside.area();
+        } else if (sign < 0) {
+            cut -= total;
+            cutArea += inside.area();
+        } else {
+            ClipShape above = inside.clipped(c, a, b);
+            double raised = above.integral(c, a, b);
+            fill += raised;
+            cut += raised - total;
+            double aboveArea = above.area();
+            fillArea += aboveArea;
+            cutArea += inside.area() - aboveArea;
+        }
     }
 
     void add(CellSum other) {

@@ -38,13 +38,6 @@ final class ClipShape {
         return new ClipShape(keptX, keptY, kept);
     }
 
-    /** In a cell's own coordinates: the part below (or above) the diagonal y = x and below (or above) y = 1 - x. */
-    ClipShape belowDiagonals(boolean belowRising, boolean belowFalling) {
-        double rising = belowRising ? 1 : -1;
-        double falling = belowFalling ? 1 : -1;
-        return clipped(0, rising, -rising).clipped(falling, -falling, -falling);
-    }
-
     /** This shape in coordinates that begin at another place. */
     ClipShape from(double originX, double originY) {
         double[] movedX = new double[count];
