@@ -5,6 +5,7 @@ import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.site.finding.Finding;
+import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Machine;
 import bermwright.site.plan.Plan;
@@ -14,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -53,11 +55,13 @@ public final class Earthworks {
 
     private EarthworksResult result(Progress progress) {
         densities();
-        plan.borrowGrounds().forEach(b -> offers.add(BorrowPit.offer(b, soil, input.ground().metreScale())));
-        double borrowed = offers.stream().mapToDouble(SoilOffer::bank).sum();
+        SiteShapes site = SiteShapes.of(plan, Optional.of(input.ground()), Map.of());
+        BorrowOffers borrowed = BorrowOffers.of(input, site);
+        findings.addAll(borrowed.findings());
+        offers.addAll(borrowed.offers());
         offers.addAll(input.offers());
         progress.report(0, "ways over the ground");
-        WayNet net = WayNet.of(input, offers, progress.part(0, 0.9));
+        WayNet net = WayNet.of(input, site, offers, progress.part(0, 0.9));
         progress.check();
         TransportProblem.Allocation allocation = new TransportProblem(
                 offers.stream().mapToDouble(SoilOffer::mass).toArray(),
@@ -70,13 +74,13 @@ public final class Earthworks {
                 unmet += allocation.shortage()[j] / soil.bankDensity();
             }
         }
-        double used = hauls.stream().filter(h -> plan.borrowGrounds().stream().anyMatch(b -> b.id().equals(h.from())))
-                .mapToDouble(Haul::bank).sum();
         progress.report(1, "earthworks");
-        return total(hauls, unmet, Math.max(0, borrowed - used));
+        List<DugGround> dug = borrowed.grounds().stream().map(g -> g.withUsed(hauls.stream()
+                .filter(h -> h.from().equals(g.from())).mapToDouble(Haul::bank).sum())).toList();
+        return total(hauls, unmet, dug);
     }
 
-    private EarthworksResult total(List<Haul> hauls, double shortage, double left) {
+    private EarthworksResult total(List<Haul> hauls, double shortage, List<DugGround> dug) {
         List<SoilNeed> lasting = input.needs().stream().filter(n -> n.kind() != SoilNeed.Kind.RAMP).toList();
         double placed = lasting.stream().mapToDouble(SoilNeed::placed).sum();
         double mass = lasting.stream().mapToDouble(SoilNeed::mass).sum();
@@ -86,6 +90,7 @@ public final class Earthworks {
         double share = soil.densitySpreadShare();
         EarthworksResult.Spread spread = new EarthworksResult.Spread(Math.sqrt(2) * share * bank,
                 Math.sqrt(2) * share * loose, share * mass);
+        double left = dug.stream().mapToDouble(g -> Math.max(0, g.usable() - g.used())).sum();
         boolean driven = !plan.machines().isEmpty();
         OptionalDouble hours = driven
                 ? OptionalDouble.of(hauls.stream().mapToDouble(h -> h.machineHours().orElse(0)).sum())
@@ -94,7 +99,7 @@ public final class Earthworks {
                 ? OptionalDouble.of(hauls.stream().mapToDouble(h -> h.energy().orElse(0)).sum())
                 : OptionalDouble.empty();
         return new EarthworksResult(placed, bank, loose, mass, spread, hauls, hours, energy, days(hauls), left,
-                shortage, notes(), findings);
+                shortage, dug, notes(), findings);
     }
 
     private List<EarthworksResult.MachineDays> days(List<Haul> hauls) {

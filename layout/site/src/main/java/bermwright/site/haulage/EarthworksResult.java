@@ -20,16 +20,18 @@ import java.util.OptionalDouble;
  * @param machineDays  days by machine, with all machines of a kind at work
  * @param borrowLeft   usable bank volume left in the borrow grounds (m3)
  * @param shortage     bank volume that no borrow ground can give (m3), nothing where there is enough
+ * @param dug          the borrow grounds, how much each holds and gives, and the ground left behind
  * @param notes        models behind the figures
  * @param findings     what was found
  */
 public record EarthworksResult(double placed, double bank, double loose, double mass, Spread spread, List<Haul> hauls,
         OptionalDouble machineHours, OptionalDouble energy, List<MachineDays> machineDays, double borrowLeft,
-        double shortage, List<ModelNote> notes, List<Finding> findings) {
+        double shortage, List<DugGround> dug, List<ModelNote> notes, List<Finding> findings) {
     /** Copies the lists. */
     public EarthworksResult {
         hauls = List.copyOf(hauls);
         machineDays = List.copyOf(machineDays);
+        dug = List.copyOf(dug);
         notes = List.copyOf(notes);
         findings = List.copyOf(findings);
     }

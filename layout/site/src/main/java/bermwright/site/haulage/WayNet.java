@@ -33,11 +33,11 @@ final class WayNet {
         this.machines = machines;
     }
 
-    static WayNet of(EarthworksInput input, List<SoilOffer> offers, Progress progress) {
+    static WayNet of(EarthworksInput input, SiteShapes site, List<SoilOffer> offers, Progress progress) {
         List<Optional<Machine>> machines = input.needs().stream().map(n -> Hauler.of(input.plan(), n.to())).toList();
         WayToNeed[][] ways = new WayToNeed[offers.size()][input.needs().size()];
         Map<Machine, HaulGround> grounds = new LinkedHashMap<>();
-        List<Ring> obstacles = obstacles(input);
+        List<Ring> obstacles = obstacles(input, site);
         machines.forEach(m -> m.ifPresent(one -> grounds.computeIfAbsent(one,
                 k -> HaulGround.of(input.ground(), k.width(), k.greatestGrade(), obstacles))));
         AtomicInteger done = new AtomicInteger();
@@ -74,8 +74,7 @@ final class WayNet {
         return start < 0 ? Optional.empty() : Optional.of(HaulWays.from(ground, start));
     }
 
-    private static List<Ring> obstacles(EarthworksInput input) {
-        SiteShapes shapes = SiteShapes.of(input.plan(), Optional.of(input.ground()), Map.of());
+    private static List<Ring> obstacles(EarthworksInput input, SiteShapes shapes) {
         List<Ring> obstacles = new ArrayList<>();
         for (Shape shape : shapes.all()) {
             boolean stays = shape.kind() == ShapeKind.STANDING && shapes.hull(shape.subject())

@@ -3,11 +3,8 @@ package bermwright.site.stages;
 
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.haulage.EarthworksResult;
-import bermwright.site.haulage.Ramp;
-import bermwright.site.haulage.SoilNeed;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,26 +33,5 @@ public record StagesInput(Plan plan, ElevationGrid ground, List<PlacedCover> cov
      */
     public static StagesInput under(Plan plan, SiteCover cover, Optional<EarthworksResult> earthworks) {
         return new StagesInput(plan, cover.prepared(), PlacedCovers.of(plan, cover), earthworks);
-    }
-
-    /**
-     * The soil that covers want, and after each the soil of the ramp by which machines reach its crown.
-     *
-     * @param plan  the plan
-     * @param cover its cover
-     * @param needs the covers' soil
-     * @return the needs with their ramps; none for a cover whose slope the machine climbs
-     */
-    public static List<SoilNeed> withRamps(Plan plan, SiteCover cover, List<SoilNeed> needs) {
-        List<SoilNeed> all = new ArrayList<>();
-        List<PlacedCover> covers = PlacedCovers.of(plan, cover);
-        for (SoilNeed need : needs) {
-            all.add(need);
-            covers.stream().filter(c -> c.hull().equals(need.to())).findFirst()
-                    .flatMap(c -> plan.hull(c.hull()).flatMap(h -> LiftedCover.of(h, cover.prepared(), c)))
-                    .flatMap(lifted -> Ramp.on(plan, need.to(), lifted.top()))
-                    .ifPresent(ramp -> all.add(need.forRamp(ramp)));
-        }
-        return all;
     }
 }

@@ -20,8 +20,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class EarthworksTest {
-    /** A borrow pit is sampled. */
-    private static final double SAMPLED = 0.005;
+    /** Sides of a pit are made at nodes a metre apart, each about as wide as a node. */
+    private static final double SAMPLED = 0.01;
     /** Hours follow from distances over the lattice. */
     private static final double LATTICE = 0.03;
 
@@ -62,8 +62,8 @@ class EarthworksTest {
         double inset = 2 * 0.8 / Math.tan(Math.toRadians(30));
         double floor = (60 - inset) * (60 - inset);
         double exact = 0.8 / 3 * (3600 + floor + Math.sqrt(3600 * floor));
-        assertEquals(exact, BorrowPit.volume(borrow, 1), SAMPLED * exact);
         EarthworksResult result = of(plan(borrow), SiteExample.level(), need("A", 100, 300, 324));
+        assertEquals(0.9 * exact, result.dug().get(0).usable(), SAMPLED * exact);
         assertEquals(0.9 * exact - result.bank(), result.borrowLeft(), SAMPLED * exact);
     }
 
@@ -185,5 +185,37 @@ class EarthworksTest {
         assertEquals("level", energy.hauls().get(0).from());
         assertTrue(energy.energy().orElseThrow() > 0);
         assertEquals("low", hours);
+    }
+
+    @Test
+    void thePitLeftBehindHoldsWhatWasTaken() {
+        EarthworksResult result = of(plan(SiteExample.borrow("B", SiteExample.square(300, 100, 60), 0.8)),
+                SiteExample.ground((e, n) -> 0.02 * e), need("A", 1000, 300, 324));
+        DugGround dug = result.dug().get(0);
+        assertTrue(dug.depth() > 0.2 && dug.depth() < 0.5, "depth " + dug.depth());
+        ElevationGrid before = SiteExample.ground((e, n) -> 0.02 * e);
+        double cut = bermwright.terrain.earthworks.CutAndFill.between(before, dug.dugIn(before)).cut();
+        assertEquals(result.bank(), cut * 0.9, 1e-3 * cut);
+    }
+
+    @Test
+    void nothingIsDugWhereItWouldUndercutAHullOrAnAnchor() {
+        BorrowGround near = SiteExample.borrow("B", SiteExample.square(330, 280, 60), 0.8);
+        EarthworksResult result = of(plan(near), SiteExample.level(), need("A", 100, 300, 324));
+        Finding cutBack = result.findings().stream().filter(f -> f.rule().equals("borrow-cut-back")).findFirst()
+                .orElseThrow();
+        assertEquals(result.dug().get(0).usable(), cutBack.measured().orElseThrow(), 1e-9);
+        assertTrue(cutBack.measured().orElseThrow() < cutBack.limit().orElseThrow());
+        ElevationGrid after = result.dug().get(0).withUsed(result.dug().get(0).usable()).dugIn(SiteExample.level());
+        assertEquals(0, after.height(308.0, 300.0), 1e-12);
+        assertTrue(after.height(350.0, 280.0) < -0.5);
+    }
+
+    @Test
+    void aBorrowGroundOffTheGridGivesNothing() {
+        EarthworksResult result = of(plan(SiteExample.borrow("B", SiteExample.square(590, 100, 60), 0.8)),
+                SiteExample.level(), need("A", 100, 300, 324));
+        assertTrue(has(result, "borrow-off-grid"));
+        assertEquals(0, result.borrowLeft());
     }
 }

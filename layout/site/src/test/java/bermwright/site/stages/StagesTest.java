@@ -148,7 +148,7 @@ class StagesTest {
         Hull hull = A;
         StagesResult result = stages(plan(List.of(), hull), cross, false, hull);
         ElevationGrid surface = result.stages().get(4).surface();
-        assertEquals(surface.height(294, 320), surface.height(306, 320), 1e-3);
+        assertEquals(surface.height(294.0, 320.0), surface.height(306.0, 320.0), 1e-3);
     }
 
     @Test
