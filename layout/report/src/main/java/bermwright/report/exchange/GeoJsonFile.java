@@ -15,10 +15,12 @@ import java.util.Map;
  * Writes features as GeoJSON.
  *
  * <p>The standard asks for longitude and latitude on the Earth; here the coordinates are projected metres on the Moon,
- * and the member {@code coordinates_are} says so. The reference system's definition stands in {@code reference_system}
- * and, as text, in a file of its own beside this one.
+ * and the member {@code coordinates_are} says so. Where the reference system has a code, the older standard's member
+ * {@code crs} names it, for programs that still read it. Its definition stands in {@code reference_system} and, as
+ * text, in a file of its own beside this one.
  *
  * @see "RFC 7946, The GeoJSON Format, sections 3, 4 and 6.1 (foreign members)"
+ * @see "The GeoJSON Format Specification (2008), section 3 (named coordinate reference systems), from memory"
  */
 public final class GeoJsonFile {
     private GeoJsonFile() {
@@ -37,6 +39,14 @@ public final class GeoJsonFile {
             json.useDefaultPrettyPrinter();
             json.writeStartObject();
             json.writeStringField("type", "FeatureCollection");
+            if (!frame.code().isEmpty()) {
+                json.writeObjectFieldStart("crs");
+                json.writeStringField("type", "name");
+                json.writeObjectFieldStart("properties");
+                json.writeStringField("name", uniformName(frame));
+                json.writeEndObject();
+                json.writeEndObject();
+            }
             json.writeStringField("coordinates_are", "projected metres east, north and height in the reference system"
                     + " named below, on the Moon; not longitude and latitude");
             json.writeObjectFieldStart("reference_system");
@@ -57,6 +67,14 @@ public final class GeoJsonFile {
             String name = file.getFileName().toString().replaceAll("\\.geojson$", "");
             Files.writeString(file.resolveSibling(name + ".wkt"), frame.wellKnown() + "\n", StandardCharsets.UTF_8);
         }
+    }
+
+    /** Authority, its edition where it carries one,
+    and code: IAU_2015 and 30135 give urn:ogc:def:crs:IAU:2015:30135. */
+    private static String uniformName(SiteFrame frame) {
+        int edition = frame.authority().lastIndexOf('_');
+        return "urn:ogc:def:crs:" + (edition < 0 ? frame.authority() + ":" : frame.authority().substring(0, edition)
+                + ":" + frame.authority().substring(edition + 1)) + ":" + frame.code();
     }
 
     private static void feature(JsonGenerator json, Feature feature) throws IOException {

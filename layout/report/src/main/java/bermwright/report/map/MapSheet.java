@@ -10,6 +10,7 @@ import bermwright.report.drawing.Labels;
 import bermwright.report.drawing.Patterns;
 import bermwright.report.drawing.Svg;
 import bermwright.report.drawing.Ticks;
+import bermwright.site.finding.Finding;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -141,15 +142,21 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
     }
 
     private void findings(Svg svg, Labels labels) {
-        for (Numbered numbered : findings) {
-            numbered.finding().place().filter(window::contains).map(this::paper).ifPresent(at -> {
-                Dot room = labels.near(at, new Dot(27, 27), 6);
-                svg.line(at, room, "stroke", Ink.BLACK, "stroke-width", "1");
-                svg.circle(at, 2, "fill", Ink.BLACK);
-                svg.open("g").tip(numbered.finding().rule() + ": " + numbered.finding().text());
-                Numbered.mark(svg, room, numbered.finding().level(), Integer.toString(numbered.number()));
-                svg.close();
-            });
+        List<Numbered> here = findings.stream().filter(n -> n.finding().place().filter(window::contains).isPresent())
+                .toList();
+        List<Dot> rooms = new ArrayList<>();
+        for (Numbered numbered : here) {
+            Dot at = paper(numbered.finding().place().orElseThrow());
+            Dot room = labels.near(at, new Dot(27, 27), 6);
+            svg.line(at, room, "stroke", Ink.BLACK, "stroke-width", "1");
+            svg.circle(at, 2, "fill", Ink.BLACK);
+            rooms.add(room);
+        }
+        for (int i = 0; i < here.size(); i++) {
+            Finding finding = here.get(i).finding();
+            svg.open("g").tip(finding.rule() + ": " + finding.text());
+            Numbered.mark(svg, rooms.get(i), finding.level(), Integer.toString(here.get(i).number()));
+            svg.close();
         }
     }
 

@@ -14,7 +14,8 @@ final class Figures {
     final List<List<String>> rows = new ArrayList<>();
 
     void add(String what, double value, int decimals, String unit) {
-        rows.add(List.of(what, Double.isFinite(value) ? Words.fixed(value, decimals) : "", unit));
+        rows.add(List.of(what, Double.isFinite(value) ? Words.fixed(value, decimals) : "",
+                "1".equals(unit) ? "" : unit));
     }
 
     void add(String what, OptionalDouble value, int decimals, String unit) {

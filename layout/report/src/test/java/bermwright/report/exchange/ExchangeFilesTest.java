@@ -67,6 +67,7 @@ class ExchangeFilesTest {
         assertTrue(json.get("coordinates_are").asText().contains("not longitude and latitude"));
         assertEquals(FRAME.wellKnown(), json.at("/reference_system/well_known_text").asText());
         assertEquals(FRAME.wellKnown() + "\n", Files.readString(directory.resolve("site.wkt")));
+        assertEquals("urn:ogc:def:crs:IAU:2015:30135", json.at("/crs/properties/name").asText());
         assertEquals(4, json.get("features").size());
         JsonNode ring = json.at("/features/0/geometry/coordinates/0");
         assertEquals(5, ring.size());
