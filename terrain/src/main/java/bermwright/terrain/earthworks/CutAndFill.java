@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.terrain.earthworks;
 
+import bermwright.foundation.ModelNote;
 import bermwright.foundation.Require;
 import bermwright.foundation.Ring;
 import bermwright.terrain.grid.ElevationGrid;
@@ -105,6 +106,32 @@ public record CutAndFill(double cut, double fill, double cutArea, double fillAre
      */
     public double moved() {
         return cut + fill;
+    }
+
+    /**
+     * How far the net volume may be off through errors of the heights.
+     *
+     * @param heightSpread standard deviation of a height difference (m), zero or more
+     * @param patch        area over which the errors are alike (m2): a cell for noise, all of the area for a shift of
+     *                     one whole surface; positive
+     * @return standard deviation of the net volume (m3)
+     */
+    public double netSpread(double heightSpread, double patch) {
+        Require.notNegative("spread of heights", heightSpread, "m");
+        Require.positive("patch", patch, "m2");
+        return heightSpread * Math.sqrt(area * Math.min(area, patch));
+    }
+
+    /**
+     * What stands behind the volumes.
+     *
+     * @return the note
+     */
+    public static ModelNote note() {
+        return new ModelNote("grid-prisms", "Cut and fill by grid prisms, the cells along an outline in part, exact for"
+                + " the surface of the grid", "ground features larger than a cell of the grid",
+                "spread of the heights times the square root of area times the patch over which errors are alike",
+                ModelNote.Status.COMPUTED, "common practice, no source");
     }
 
     /**

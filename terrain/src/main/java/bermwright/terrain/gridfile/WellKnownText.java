@@ -9,6 +9,7 @@ import java.util.logging.Logger;
 import javax.measure.Unit;
 import org.apache.sis.measure.Units;
 import org.apache.sis.referencing.CRS;
+import org.apache.sis.referencing.datum.DatumOrEnsemble;
 import org.opengis.parameter.GeneralParameterValue;
 import org.opengis.parameter.ParameterValue;
 import org.opengis.parameter.ParameterValueGroup;
@@ -71,7 +72,8 @@ final class WellKnownText {
     private static MapProjection projection(ProjectedCRS system, InputException.Place place) {
         ParameterValueGroup values = system.getConversionFromBase().getParameterValues();
         String method = system.getConversionFromBase().getMethod().getName().getCode().replace('_', ' ');
-        Ellipsoid body = system.getDatum().getEllipsoid();
+        Ellipsoid body = DatumOrEnsemble.getEllipsoid(system).orElseThrow(() -> InputException.badValue(place,
+                "a reference system without a body", ACCEPTED));
         double inverse = body.isSphere() ? 0 : body.getInverseFlattening();
         double latitude = number(values, 0, "latitude_of_origin", "latitude of natural origin", "latitude of origin");
         double parallel = number(values, latitude, "standard_parallel_1", "latitude of 1st standard parallel",

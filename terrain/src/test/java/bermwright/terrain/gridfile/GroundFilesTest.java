@@ -11,13 +11,11 @@ import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.terrain.grid.GridFrame;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,11 +34,8 @@ class GroundFilesTest {
 
     @BeforeEach
     void unpack() throws IOException {
-        try (InputStream in = GroundFilesTest.class.getResourceAsStream("odd-files.zip");
-                ZipInputStream zip = new ZipInputStream(in)) {
-            for (ZipEntry e = zip.getNextEntry(); e != null; e = zip.getNextEntry()) {
-                Files.write(folder.resolve(e.getName()), zip.readAllBytes());
-            }
+        for (Map.Entry<String, byte[]> file : MatrixFiles.all("odd-files.zip").entrySet()) {
+            Files.write(folder.resolve(file.getKey()), file.getValue());
         }
         String plain = "float32-deflate-p1-tiled-classic-little.tif";
         Files.write(folder.resolve("plain.tif"), MatrixFiles.all().get(plain));

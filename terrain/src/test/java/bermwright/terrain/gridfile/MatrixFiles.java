@@ -14,8 +14,12 @@ final class MatrixFiles {
     }
 
     static Map<String, byte[]> all() throws IOException {
+        return all("geotiff-matrix.zip");
+    }
+
+    static Map<String, byte[]> all(String name) throws IOException {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        try (InputStream in = MatrixFiles.class.getResourceAsStream("geotiff-matrix.zip");
+        try (InputStream in = MatrixFiles.class.getResourceAsStream(name);
                 ZipInputStream zip = new ZipInputStream(in)) {
             for (ZipEntry e = zip.getNextEntry(); e != null; e = zip.getNextEntry()) {
                 files.put(e.getName(), zip.readAllBytes());
