@@ -2,7 +2,6 @@
 package bermwright.lowering.choice;
 
 import bermwright.lowering.body.PlanePoint;
-import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.rig.LoweringLines;
 import bermwright.lowering.rig.Poles;
 import bermwright.lowering.rig.Rig;
@@ -35,7 +34,6 @@ import java.util.OptionalDouble;
  * @param words the same in plain words
  */
 public record Suggestions(List<Suggestion> found, List<String> words) {
-    private static final double LEAST_LEVER_SHARE = 0.1;
     private static final double PLACE_STEP = 0.5;
     private static final double CLOSE = 0.005;
     private static final double STEEL = 7850;
@@ -137,9 +135,7 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
         /** Greatest tension of one line, endless where the lines hold nothing somewhere (N). */
         private double tension(Rig rig) {
             Statics statics = new Statics(what.tipping(), rig);
-            TippingBody tipping = what.tipping();
-            double least = LEAST_LEVER_SHARE
-                    * tipping.point(rig.lines().lug().along(), rig.lines().lug().offAxis(), 0).norm();
+            double least = statics.leastHoldingLever();
             double greatest = 0;
             for (double tilt : tilts) {
                 Optional<TiltState> state = statics.at(tilt);

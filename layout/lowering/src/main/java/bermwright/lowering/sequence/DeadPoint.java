@@ -2,7 +2,7 @@
 package bermwright.lowering.sequence;
 
 /**
- * A range of tilts in which a line holds or pulls nothing, or too little.
+ * A range of tilts in which a line holds or pulls nothing, or too little; a plan with one is refused.
  *
  * @param kind       what is wrong there
  * @param from       first tilt of the range (rad)
@@ -14,20 +14,18 @@ public record DeadPoint(Kind kind, double from, double to, double worstLever, do
     /** What is wrong. */
     public enum Kind {
         /** The lowering lines pull down instead of holding. */
-        LOWERING_LINES_HOLD_NOTHING("the lowering lines hold nothing", true),
+        LOWERING_LINES_HOLD_NOTHING("the lowering lines hold nothing"),
         /** The lowering lines pass so close to the pivot line that their tension runs away. */
-        LOWERING_LINES_PASS_CLOSE("the lowering lines pass too close to the pivot line", true),
+        LOWERING_LINES_PASS_CLOSE("the lowering lines pass too close to the pivot line"),
         /** The pull-over line does not tip the hull. */
-        PULL_OVER_TIPS_NOTHING("the pull-over line does not tip the hull", true),
+        PULL_OVER_TIPS_NOTHING("the pull-over line does not tip the hull"),
         /** The pull-over line passes so close to the pivot line that its tension runs away. */
-        PULL_OVER_PASSES_CLOSE("the pull-over line passes too close to the pivot line", true);
+        PULL_OVER_PASSES_CLOSE("the pull-over line passes too close to the pivot line");
 
         private final String words;
-        private final boolean refused;
 
-        Kind(String words, boolean refused) {
+        Kind(String words) {
             this.words = words;
-            this.refused = refused;
         }
 
         /**
@@ -37,15 +35,6 @@ public record DeadPoint(Kind kind, double from, double to, double worstLever, do
          */
         public String words() {
             return words;
-        }
-
-        /**
-         * Whether a plan with it is refused.
-         *
-         * @return true where it is
-         */
-        public boolean isRefused() {
-            return refused;
         }
     }
 }

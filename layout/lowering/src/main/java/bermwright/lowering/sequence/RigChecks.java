@@ -106,9 +106,8 @@ final class RigChecks {
     }
 
     private void winchAnchor(Winch gear, PlanePoint lead, TiltState worst) {
-        PlanePoint line = what.rig().poles().isPresent() ? gear.at().directionTo(lead)
-                : LineGeometry.at(what.tipping(), what.rig(), worst.tilt()).direction();
-        double elevation = Math.abs(Math.atan2(line.z(), Math.abs(line.x())));
+        double elevation = elevation(what.rig().poles().isPresent() ? gear.at().directionTo(lead)
+                : LineGeometry.at(what.tipping(), what.rig(), worst.tilt()).direction());
         anchorCheck("anchor of a lowering winch", gear.anchor().get(), worst.lineEach(), elevation, worst.tilt());
     }
 
@@ -250,8 +249,7 @@ final class RigChecks {
             } else {
                 missing.add("breaking load of the stays");
             }
-            PlanePoint line = stay.anchorAt().directionTo(head);
-            double elevation = Math.abs(Math.atan2(line.z(), Math.abs(line.x())));
+            double elevation = elevation(stay.anchorAt().directionTo(head));
             if (stay.anchor().isPresent()) {
                 anchorCheck("anchor of a stay", stay.anchor().get(), each, elevation, worst.get().tilt());
             } else {
@@ -273,8 +271,7 @@ final class RigChecks {
             missing.add("rating of the pull-over winch");
         }
         PlanePoint lug = what.tipping().point(over.lug().along(), over.lug().offAxis(), tilt);
-        PlanePoint line = over.anchorAt().directionTo(lug);
-        double elevation = Math.abs(Math.atan2(line.z(), Math.abs(line.x())));
+        double elevation = elevation(over.anchorAt().directionTo(lug));
         if (over.anchor().isPresent()) {
             anchorCheck("anchor of the pull-over line", over.anchor().get(), worst.get().pullOver(), elevation, tilt);
         } else {
@@ -299,6 +296,10 @@ final class RigChecks {
         double factor = add(new PartCheck(part, held.kind() + ", held still", pull, capacity(held, elevation), "N",
                 asked().anchor(), tilt, "earth pressure at lunar gravity; " + RULES)).getAsDouble();
         anchor = OptionalDouble.of(Math.min(factor, anchor.orElse(factor)));
+    }
+
+    private static double elevation(PlanePoint line) {
+        return Math.abs(Math.atan2(line.z(), Math.abs(line.x())));
     }
 
     private double capacity(Anchor held, double elevation) {

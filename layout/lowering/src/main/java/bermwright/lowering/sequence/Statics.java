@@ -19,6 +19,8 @@ import java.util.OptionalDouble;
  * sinks; sag, stretch, friction of sheaves and motion are looked at apart.
  */
 public final class Statics {
+    /** Least lever accepted as a share of the lug's distance from the pivot (1): the pull is then tenfold. */
+    public static final double LEAST_LEVER_SHARE = 0.1;
     private final TippingBody tipping;
     private final Rig rig;
     private final Optional<PoleHead> head;
@@ -45,6 +47,15 @@ public final class Statics {
      */
     public double holdingLever(double tilt) {
         return LineGeometry.at(tipping, rig, tilt).lever();
+    }
+
+    /**
+     * The least lever of the lowering lines that is accepted.
+     *
+     * @return the lever (m), positive
+     */
+    public double leastHoldingLever() {
+        return LEAST_LEVER_SHARE * tipping.point(rig.lines().lug().along(), rig.lines().lug().offAxis(), 0).norm();
     }
 
     /**

@@ -16,8 +16,6 @@ import java.util.function.ToDoubleFunction;
 final class TiltScan {
     /** Steps of the scan to a degree. */
     static final int STEPS_A_DEGREE = 10;
-    /** Least lever accepted, as a share of the lug's distance from the pivot line: the tension is then tenfold. */
-    static final double LEAST_LEVER_SHARE = 0.1;
 
     private final TippingBody tipping;
     private final Rig rig;
@@ -69,13 +67,12 @@ final class TiltScan {
 
     private void findDeadPoints() {
         double balance = tipping.balanceTilt();
-        double lug = tipping.point(rig.lines().lug().along(), rig.lines().lug().offAxis(), 0).norm();
-        double least = LEAST_LEVER_SHARE * lug;
-        range(balance, tipping.restTilt(), new Watched(statics::holdingLever, least,
+        range(balance, tipping.restTilt(), new Watched(statics::holdingLever, statics.leastHoldingLever(),
                 DeadPoint.Kind.LOWERING_LINES_HOLD_NOTHING, DeadPoint.Kind.LOWERING_LINES_PASS_CLOSE));
         if (rig.pullOver().isPresent() && balance > 0) {
             PlanePoint over = tipping.point(rig.pullOver().get().lug().along(), 0, 0);
-            range(0, balance, new Watched(t -> statics.pullOverLever(t).orElse(0), LEAST_LEVER_SHARE * over.norm(),
+            range(0, balance, new Watched(t -> statics.pullOverLever(t).orElse(0),
+                    Statics.LEAST_LEVER_SHARE * over.norm(),
                     DeadPoint.Kind.PULL_OVER_TIPS_NOTHING, DeadPoint.Kind.PULL_OVER_PASSES_CLOSE));
         }
     }
