@@ -164,6 +164,27 @@ final class HaulGround {
         return closed[at];
     }
 
+    /** Whether the lattice points around a place given in rows and columns are open. */
+    boolean isOpenAround(double row, double column) {
+        int r = Math.min((int) row, rows - 1);
+        int c = Math.min((int) column, columns - 1);
+        int above = row > r ? 1 : 0;
+        int right = column > c ? 1 : 0;
+        return !closed[r * columns + c] && !closed[(r + above) * columns + c] && !closed[r * columns + c + right]
+                && !closed[(r + above) * columns + c + right];
+    }
+
+    /** Height between lattice points, bilinear, at a place given in rows and columns. */
+    double heightAt(double row, double column) {
+        int r = Math.max(0, Math.min((int) row, rows - 2));
+        int c = Math.max(0, Math.min((int) column, columns - 2));
+        double v = row - r;
+        double u = column - c;
+        int at = r * columns + c;
+        return (1 - v) * ((1 - u) * heights[at] + u * heights[at + 1])
+                + v * ((1 - u) * heights[at + columns] + u * heights[at + columns + 1]);
+    }
+
     Point place(int at) {
         return new Point(east(at), north(at));
     }

@@ -72,22 +72,12 @@ record WayToNeed(double distance, double levelled, double up, double down, List<
         }
         List<Point> way = new ArrayList<>();
         way.add(from);
-        List<Integer> nodes = ways.wayTo(best);
-        double distance = ground.distance(nodes.get(0), from) + ground.distance(best, to);
-        double up = 0;
-        double down = 0;
-        for (int i = 0; i < nodes.size(); i++) {
-            way.add(ground.place(nodes.get(i)));
-            if (i > 0) {
-                distance += ground.distance(nodes.get(i - 1), ground.place(nodes.get(i)));
-                double rise = ground.height(nodes.get(i)) - ground.height(nodes.get(i - 1));
-                up += Math.max(0, rise);
-                down += Math.max(0, -rise);
-            }
-        }
+        PulledWay pulled = PulledWay.of(ground, ways, ways.wayTo(best));
+        double ends = ground.distance(pulled.nodes().get(0), from) + ground.distance(best, to);
+        pulled.nodes().forEach(n -> way.add(ground.place(n)));
         way.add(to);
-        return new WayToNeed(distance, least + ground.distance(nodes.get(0), from), up, down, straightened(way),
-                Optional.empty());
+        return new WayToNeed(pulled.length() + ends, pulled.levelled() + ends, pulled.up(), pulled.down(),
+                straightened(way), Optional.empty());
     }
 
     /** The same way without places in the middle of straight stretches. */

@@ -93,4 +93,28 @@ class HaulWaysTest {
         HaulGround ground = ground((e, n) -> e > 90 && e < 110 ? Double.NaN : 0);
         assertFalse(HaulWays.from(ground, at(ground, 20, 20)).isReached(at(ground, 190, 20)));
     }
+
+    @Test
+    void aPulledWayHasTheStraightLengthWhereNothingIsInTheWay() {
+        HaulGround ground = ground((e, n) -> 0);
+        HaulWays ways = HaulWays.from(ground, at(ground, 20, 20));
+        for (double[] to : new double[][] {{150, 20}, {150, 150}, {120, 70}, {60, 190}, {33, 95}}) {
+            PulledWay pulled = PulledWay.of(ground, ways, ways.wayTo(at(ground, to[0], to[1])));
+            double straight = Math.hypot(to[0] - 20, to[1] - 20);
+            assertEquals(straight, pulled.length(), 0.01 * straight);
+            assertTrue(pulled.length() >= straight - 1e-9);
+        }
+    }
+
+    @Test
+    void aPulledWayIsNeverDearerAndKeepsOutOfWalls() {
+        Ring wall = new Ring(List.of(new Point(99, -1), new Point(101, -1), new Point(101, 150), new Point(99, 150)));
+        HaulGround ground = ground((e, n) -> Math.sin(e / 9) + Math.cos(n / 7), wall);
+        HaulWays ways = HaulWays.from(ground, at(ground, 50, 50));
+        List<Integer> way = ways.wayTo(at(ground, 150, 50));
+        PulledWay pulled = PulledWay.of(ground, ways, way);
+        assertTrue(pulled.levelled() <= ways.costTo(at(ground, 150, 50)) + 1e-6);
+        assertTrue(pulled.nodes().size() <= way.size());
+        assertTrue(pulled.length() >= 2 * Math.hypot(49, 100));
+    }
 }
