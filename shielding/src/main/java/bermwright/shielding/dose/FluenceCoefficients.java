@@ -21,6 +21,9 @@ public final class FluenceCoefficients {
     private static final LogTable NEUTRONS =
             table(Table.numbers(FluenceCoefficients.class, "icrp-116-neutrons.csv"));
 
+    private static final LogTable AMBIENT =
+            table(Table.numbers(FluenceCoefficients.class, "icrp-74-ambient.csv"));
+
     private FluenceCoefficients() {
     }
 
@@ -43,6 +46,17 @@ public final class FluenceCoefficients {
      */
     public static double neutron(double energyMeV) {
         return NEUTRONS.at(energyMeV) * SV_M2;
+    }
+
+    /**
+     * Ambient dose equivalent H*(10) per fluence of neutrons up to 20 MeV, the quantity of survey instruments.
+     *
+     * @param energyMeV kinetic energy (MeV), positive
+     * @return ambient dose equivalent per fluence (Sv m2), positive
+     * @see "ICRP Publication 74 (1996), table A.42; from memory"
+     */
+    public static double ambient(double energyMeV) {
+        return AMBIENT.at(energyMeV) * SV_M2;
     }
 
     private static LogTable table(double[][] rows) {

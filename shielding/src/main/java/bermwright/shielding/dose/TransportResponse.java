@@ -38,7 +38,7 @@ final class TransportResponse {
     }
 
     Response cosmic(CosmicSpectrum spectrum, Progress progress) {
-        return response(cosmicTable(spectrum, progress), PlanningSpread::cosmic, Response.Per.DAY,
+        return response(cosmicTable(spectrum, progress), PublishedSpread::cosmic, Response.Per.DAY,
                 cosmicNote(spectrum));
     }
 
@@ -48,7 +48,7 @@ final class TransportResponse {
     }
 
     DoseCurve cosmicCurve(CosmicSpectrum spectrum, Progress progress) {
-        return curve(cosmicTable(spectrum, progress), PlanningSpread::cosmic, Response.Per.DAY,
+        return curve(cosmicTable(spectrum, progress), PublishedSpread::cosmic, Response.Per.DAY,
                 PublishedDose.cosmic());
     }
 
@@ -127,8 +127,8 @@ final class TransportResponse {
                         + ": transport along the ray with slowing down, fragmentation and an intranuclear cascade, "
                         + "slow neutrons by diffusion",
                 "0 to 1500 g/cm2; fast particles straight ahead, muons left out, pions and gammas roughly",
-                "25 % open, 35 % at 100 g/cm2, 50 % at 300, a factor two from 500, wider where published figures "
-                        + "scatter more",
+                "a third open, 35 % at 100 g/cm2, a factor 1.6 at 300, 2.4 at 500, 4 at 1000: the distance of "
+                        + "published figures, never less than the planning spread",
                 ModelNote.Status.COMPUTED,
                 "spectrum Matthiae et al. (2013), Adv. Space Res. 51, 329; ICRP Publications 60, 103 and 116; see "
                         + "the validation list for each part");

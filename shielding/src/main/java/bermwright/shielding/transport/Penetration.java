@@ -22,6 +22,7 @@ public final class Penetration {
     private static final double[] SKY_COSINE = new double[SKY_POINTS];
     private static final double DEEPEST_GCM2 = 1500;
     private static final double OPEN_GROUND_GCM2 = 800;
+    private static final double MADE_STEP_GCM2 = 4;
 
     static {
         for (int i = 0; i < SKY_POINTS; i++) {
@@ -53,8 +54,9 @@ public final class Penetration {
      *
      * @param fields fields by depth, the first one without any soil
      * @param ground fluence of slow neutrons that open ground sends back by group (1/m2)
+     * @param made   slow neutrons made under open ground (1/m2)
      */
-    public record Outcome(List<Field> fields, double[] ground) {
+    public record Outcome(List<Field> fields, double[] ground, double made) {
     }
 
     /**
@@ -165,7 +167,17 @@ public final class Penetration {
             fields.add(field(depths[i], at[i], neutrons, sky));
             progress.report(0.8 + 0.2 * i / depths.length, "doses");
         }
-        return new Outcome(List.copyOf(fields), neutrons.faces(OPEN_GROUND_GCM2, sky)[0]);
+        return new Outcome(List.copyOf(fields), neutrons.faces(OPEN_GROUND_GCM2, sky)[0], made(sky));
+    }
+
+    private static double made(SlowNeutrons.Source sky) {
+        double sum = 0;
+        for (double depth = MADE_STEP_GCM2 / 2; depth < OPEN_GROUND_GCM2; depth += MADE_STEP_GCM2) {
+            for (double group : sky.at(depth)) {
+                sum += group * MADE_STEP_GCM2;
+            }
+        }
+        return sum;
     }
 
     private double soilDepth(double depth) {

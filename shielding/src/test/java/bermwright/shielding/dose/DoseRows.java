@@ -1,0 +1,227 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.dose;
+
+import bermwright.foundation.Progress;
+import bermwright.shielding.material.Material;
+import bermwright.shielding.material.Materials;
+import bermwright.shielding.material.Shield;
+import bermwright.shielding.material.Table;
+import bermwright.shielding.spectrum.CosmicSpectrum;
+import bermwright.shielding.spectrum.EventSpectra;
+import bermwright.shielding.transport.Beam;
+import bermwright.shielding.transport.Field;
+import bermwright.shielding.transport.Penetration;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+
+/** Our answers to published dose rows, each in the row's own quantity, sun and medium; computed once. */
+final class DoseRows {
+    private static final double YEAR_MILLI = 365.25 * 86400 * 1e3;
+    private static final double DAY = 86400;
+    private static final double[] DEPTHS = {0, 10, 15, 16, 20, 25, 30, 35, 40, 50, 60, 70, 80, 90, 100, 120, 150, 180,
+        200, 250, 300, 500, 1000, 1500};
+    /** Rows computed through air. */
+    private static final double[] AIR_DEPTHS = {226, 300, 400, 700};
+    private static final double SEA_LEVEL = 1033;
+    private static final int SLANTS = 16;
+    /** Air at about 9 km (kg/m3): it decides how many pions decay before they react. */
+    private static final double AIR_DENSITY = 0.5;
+
+    private final Map<String, Double> answers = new LinkedHashMap<>();
+    private final Run soil = new Run(Materials.named("highland"));
+    private final Run aluminium = new Run(Materials.named("aluminium"));
+
+    private DoseRows() {
+    }
+
+    /** All answers by the id of the row. */
+    static Map<String, Double> answers() {
+        return Holder.ANSWERS;
+    }
+
+    /** The printed rows: id, printed, low, high, unit, miss, remembered, source. */
+    static List<String[]> printed() {
+        return Table.rows(DoseRows.class, "/bermwright/shielding/published/dose-rows.csv", ",");
+    }
+
+    /** Ids of all rows. */
+    static List<String> ids() {
+        return printed().stream().map(r -> r[0]).toList();
+    }
+
+    private static final class Holder {
+        private static final Map<String, Double> ANSWERS = compute();
+
+        private static Map<String, Double> compute() {
+            DoseRows rows = new DoseRows();
+            rows.surface();
+            rows.depth();
+            rows.events();
+            rows.space();
+            rows.air();
+            return rows.answers;
+        }
+    }
+
+    /** A medium made ready. */
+    private static final class Run {
+        private final Penetration penetration;
+        private final BodyDose body;
+        private final OrganExposure organs;
+
+        Run(Material material) {
+            penetration = new Penetration(new Shield(material, List.of()), 1, Penetration.Resolution.STANDARD);
+            body = new BodyDose(penetration.grid(), penetration.water(), penetration.showerLengthGCm2());
+            organs = new OrganExposure(penetration);
+        }
+
+        Penetration.Outcome cosmic(double w, double cutoff, double... depths) {
+            return penetration.carry(Beam.cosmic(new CosmicSpectrum(w), penetration.grid(), cutoff), depths,
+                    Progress.NONE);
+        }
+
+        double effective(Penetration.Outcome outcome, int i) {
+            return body.effective(outcome.fields().get(i)).total();
+        }
+
+        OrganDose organ(Penetration.Outcome outcome, int i, OrganDose.Organ organ) {
+            return organs.at(outcome.fields().get(i), organ);
+        }
+    }
+
+    private void surface() {
+        Penetration.Outcome minimum = soil.cosmic(10, 0, 0);
+        double ground = soil.body.slow(minimum.ground());
+        double sky = soil.effective(minimum, 0) / 2;
+        OrganDose skin = soil.organ(minimum, 0, OrganDose.Organ.SKIN);
+        OrganDose deep = soil.organ(minimum, 0, OrganDose.Organ.BLOOD_FORMING);
+        answers.put("surface-2024", (deep.equivalent() / 2 + ground) * YEAR_MILLI);
+        answers.put("surface-day", (skin.equivalent() / 2 + ground) * DAY * 1e6);
+        answers.put("surface-silicon", skin.absorbed() / 2 * 3600 * 1e6 / 1.3 * 1.1 + 3.1);
+        answers.put("surface-minimum", (sky + ground) * YEAR_MILLI);
+        answers.put("surface-effective", (sky + ground) * YEAR_MILLI);
+        answers.put("ground-share", ground / sky);
+        answers.put("secondary-share-0", ground / (sky + ground));
+        answers.put("albedo-share", ground / (sky + ground));
+        double neutral = 0;
+        for (int g = 0; g < Field.groups(); g++) {
+            double energy = Field.groupMeV(g);
+            neutral += minimum.ground()[g] * FluenceCoefficients.neutron(energy) / Quality.neutronWeight(energy);
+        }
+        answers.put("surface-neutral", neutral * 3600 * 1e6 / 1.3);
+        Penetration.Outcome maximum = soil.cosmic(100, 0, 0);
+        answers.put("surface-maximum",
+                (soil.effective(maximum, 0) / 2 + soil.body.slow(maximum.ground())) * YEAR_MILLI);
+        double ambient = 0;
+        Penetration.Outcome deepMinimum = soil.cosmic(0, 0, 0);
+        for (int g = 0; g < Field.groups(); g++) {
+            ambient += deepMinimum.ground()[g] * FluenceCoefficients.ambient(Field.groupMeV(g));
+        }
+        answers.put("ground-neutrons", ambient * YEAR_MILLI);
+        answers.put("neutron-production", soil.cosmic(60, 0, 0).made() * 1e-4);
+    }
+
+    private void depth() {
+        Penetration.Outcome outcome = soil.cosmic(10, 0, DEPTHS);
+        Particles[] doses = outcome.fields().stream().map(soil.body::effective).toArray(Particles[]::new);
+        answers.put("regolith-180", soil.organ(outcome, index(180), OrganDose.Organ.SKIN).equivalent() / 2 * YEAR_MILLI);
+        answers.put("absorbed-kept", soil.organ(outcome, index(180), OrganDose.Organ.BLOOD_FORMING).absorbed()
+                / soil.organ(outcome, 0, OrganDose.Organ.BLOOD_FORMING).absorbed());
+        Particles hundred = doses[index(100)];
+        answers.put("secondary-share-100", (hundred.fastNeutrons() + hundred.slowNeutrons() + hundred.pions()
+                + hundred.gammas()) / hundred.total());
+        answers.put("neutrons-rise-and-fall", deepestOf(doses, false));
+        answers.put("rise-of-dose", deepestOf(doses, true));
+        answers.put("beyond-500", doses[index(500)].total() * YEAR_MILLI);
+        answers.put("beyond-1500", doses[index(1500)].total() / 2 * YEAR_MILLI);
+        Penetration.Outcome metal = aluminium.cosmic(10, 0, DEPTHS);
+        int least = 0;
+        for (int i = 1; i < index(120); i++) {
+            least = aluminium.effective(metal, i) < aluminium.effective(metal, least) ? i : least;
+        }
+        answers.put("aluminium-minimum", DEPTHS[least]);
+    }
+
+    /** Depth of the greatest dose beyond 20 g/cm2: of all particles, or of neutrons. */
+    private static double deepestOf(Particles[] doses, boolean all) {
+        int best = index(30);
+        for (int i = best; i < doses.length; i++) {
+            double ours = all ? doses[i].total() : doses[i].fastNeutrons() + doses[i].slowNeutrons();
+            double held = all ? doses[best].total() : doses[best].fastNeutrons() + doses[best].slowNeutrons();
+            best = ours > held ? i : best;
+        }
+        return DEPTHS[best];
+    }
+
+    private static int index(double depth) {
+        return Arrays.binarySearch(DEPTHS, depth);
+    }
+
+    private void events() {
+        double[] depths = {0, 30, 150};
+        Penetration.Outcome outcome = soil.penetration.carry(
+                Beam.event(EventSpectra.named("february 1956"), soil.penetration.grid()), depths, Progress.NONE);
+        answers.put("february-1956-30", soil.effective(outcome, 1) / 2 * 1e3);
+        answers.put("february-1956-150", soil.effective(outcome, 2) / 2 * 1e3);
+        Penetration.Outcome metal = aluminium.penetration.carry(
+                Beam.event(EventSpectra.named("february 1956"), aluminium.penetration.grid()), depths, Progress.NONE);
+        answers.put("regolith-over-aluminium", soil.effective(outcome, 1) / aluminium.effective(metal, 1));
+    }
+
+    private void space() {
+        Penetration.Outcome free = soil.cosmic(10, 0, 0);
+        answers.put("free-absorbed", soil.organ(free, 0, OrganDose.Organ.SKIN).absorbed() * YEAR_MILLI);
+        answers.put("free-effective", soil.organ(free, 0, OrganDose.Organ.BLOOD_FORMING).equivalent() * YEAR_MILLI);
+        Penetration.Outcome cruise = aluminium.cosmic(45, 0, 0, 16);
+        OrganDose skin = aluminium.organ(cruise, 1, OrganDose.Organ.SKIN);
+        answers.put("cruise-absorbed", skin.absorbed() * DAY * 1e3);
+        answers.put("cruise-equivalent", skin.equivalent() * DAY * 1e3);
+    }
+
+    private void air() {
+        Material ground = Materials.named("air");
+        Run air = new Run(new Material("air", AIR_DENSITY, ground.kind(), ground.parts(), ground.excitation(),
+                ground.source()));
+        TreeSet<Double> depths = new TreeSet<>(List.of(0.0, SEA_LEVEL));
+        for (double depth : new double[] {226, 300, 400, 700, SEA_LEVEL}) {
+            depths.add(depth);
+            for (int i = 0; i < SLANTS; i++) {
+                depths.add(Math.min(1499, depth / ((i + 0.5) / SLANTS)));
+            }
+        }
+        double[] all = depths.stream().mapToDouble(Double::doubleValue).toArray();
+        Penetration.Outcome polar = air.cosmic(10, 0, all);
+        for (double depth : AIR_DEPTHS) {
+            double sum = air.body.effective(polar.fields().get(Arrays.binarySearch(all, depth))).slowNeutrons();
+            for (int i = 0; i < SLANTS; i++) {
+                double slant = depth / ((i + 0.5) / SLANTS);
+                if (slant < 1499) {
+                    Particles p = air.body.effective(polar.fields().get(Arrays.binarySearch(all, slant)));
+                    sum += (p.total() - p.slowNeutrons()) * 0.5 / SLANTS;
+                }
+            }
+            answers.put("air-" + (int) depth, sum * 3600 * 1e6);
+        }
+        // New York: cut-off 2.08 GV, mean activity.
+        Penetration.Outcome city = air.cosmic(50, 2.08, all);
+        double[] slow = city.fields().get(Arrays.binarySearch(all, SEA_LEVEL)).slow();
+        double neutrons = 0;
+        for (int g = 0; g < slow.length; g++) {
+            neutrons += Field.groupMeV(g) > 10 ? slow[g] : 0;
+        }
+        for (int i = 0; i < SLANTS; i++) {
+            double slant = SEA_LEVEL / ((i + 0.5) / SLANTS);
+            if (slant < 1499) {
+                Beam beam = city.fields().get(Arrays.binarySearch(all, slant)).beam();
+                for (int e = 0; e < air.penetration.grid().size(); e++) {
+                    neutrons += air.penetration.grid().energyMeV(e) > 20
+                            ? beam.fluence(0, e) * air.penetration.grid().widthMeV(e) * 0.5 / SLANTS : 0;
+                }
+            }
+        }
+        answers.put("sea-level-neutrons", neutrons * 0.36);
+    }
+}

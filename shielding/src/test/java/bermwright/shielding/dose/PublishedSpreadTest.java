@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.dose;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bermwright.foundation.Progress;
+import bermwright.shielding.material.Shield;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class PublishedSpreadTest {
+    /** Our figures beside the published ones are written with three digits or fewer. */
+    private static final double WRITTEN = 0.02;
+    /** A band of one standard deviation holds two thirds; with eleven figures, six to nine. */
+    private static final int LEAST_INSIDE = 6;
+
+    @Test
+    void leavingOutOneSourceAtATimeTheBandHoldsMostOfThem() {
+        List<PublishedDose> figures = PublishedDose.cosmic().stream().filter(d -> d.work().counts()).toList();
+        assertTrue(inside(figures) >= LEAST_INSIDE, inside(figures) + " of " + figures.size());
+    }
+
+    static long inside(List<PublishedDose> figures) {
+        return figures.stream().filter(left -> {
+            List<PublishedDose> others = new ArrayList<>(figures);
+            others.remove(left);
+            return Math.abs(left.distance())
+                    <= Math.log(new PublishedSpread(others).at(left.arealDensity()).high());
+        }).count();
+    }
+
+    @Test
+    void ourFiguresBesideThePublishedOnesAreThoseOfToday() {
+        Responses responses =
+                new Responses(Path.of(System.getProperty("bermwright.target", "target")).resolve("responses"));
+        for (PublishedDose figure : PublishedDose.cosmic()) {
+            Response response =
+                    responses.cosmic(Shield.of("highland", List.of()), figure.modulationW(), Progress.NONE);
+            boolean onGround = figure.arealDensity() == 0 && !figure.work().source().contains("free space");
+            double ours = response.isotropicDose(figure.arealDensity()) / 2
+                    + (onGround ? response.openGroundReturn() : 0);
+            assertEquals(ours, figure.ours(), ours * WRITTEN, figure.work().source());
+        }
+    }
+}
