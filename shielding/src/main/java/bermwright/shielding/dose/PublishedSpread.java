@@ -7,8 +7,8 @@ import java.util.List;
  * Band of the cosmic-ray response: how far published figures near an areal density lie from ours, and never less than
  * the planning spread.
  *
- * <p>The distance is the root mean square of the logarithms, each figure weighted by a bell in the logarithm of the depth
- * plus 30 g/cm2, half a unit wide. The fit of the band is tested by leaving out one figure at a time.
+ * <p>The distance is the root mean square of the logarithms, each figure weighted by a bell in the logarithm of the
+ * depth plus 30 g/cm2, half a unit wide. The fit of the band is tested by leaving out one figure at a time.
  */
 final class PublishedSpread {
     private static final double OFFSET = 300;

@@ -127,7 +127,8 @@ final class DoseRows {
     private void depth() {
         Penetration.Outcome outcome = soil.cosmic(10, 0, DEPTHS);
         Particles[] doses = outcome.fields().stream().map(soil.body::effective).toArray(Particles[]::new);
-        answers.put("regolith-180", soil.organ(outcome, index(180), OrganDose.Organ.SKIN).equivalent() / 2 * YEAR_MILLI);
+        answers.put("regolith-180",
+                soil.organ(outcome, index(180), OrganDose.Organ.SKIN).equivalent() / 2 * YEAR_MILLI);
         answers.put("absorbed-kept", soil.organ(outcome, index(180), OrganDose.Organ.BLOOD_FORMING).absorbed()
                 / soil.organ(outcome, 0, OrganDose.Organ.BLOOD_FORMING).absorbed());
         Particles hundred = doses[index(100)];

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.dose;
+
+import bermwright.shielding.material.Element;
+import bermwright.shielding.material.Materials;
+import bermwright.shielding.material.Table;
+import bermwright.shielding.transport.FragmentYields;
+import bermwright.shielding.transport.IonReactions;
+import bermwright.shielding.transport.Stopping;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** The page that puts every answer beside the published figure, misses on top. */
+final class Validation {
+    private static final String TABLES = "/bermwright/shielding/published/";
+    /** What the hand-set production of the noted first chain gave for the rows; blank where it was not noted. */
+    private static final Map<String, String> BEFORE = Map.ofEntries(Map.entry("regolith-180", "228 (tuned on it)"),
+            Map.entry("surface-2024", "408"), Map.entry("absorbed-kept", "0.90"), Map.entry("surface-minimum", "408"),
+            Map.entry("surface-effective", "408"), Map.entry("secondary-share-100", "0.65"),
+            Map.entry("february-1956-30", "169"), Map.entry("february-1956-150", "65"),
+            Map.entry("free-absorbed", "166"), Map.entry("cruise-absorbed", "0.40"),
+            Map.entry("cruise-equivalent", "1.36"), Map.entry("neutron-production", "13.3 (tuned on it)"),
+            Map.entry("air-226", "5.0 hadronic (tuned on it)"), Map.entry("air-300", "2.9 hadronic (tuned on it)"),
+            Map.entry("air-400", "1.3 hadronic (tuned on it)"), Map.entry("air-700", "0.13 hadronic (tuned on it)"));
+
+    private static final String HEAD = """
+            # Validation of the radiation rooms
+
+            Made by `ValidationTest` from the code that plans use; the test fails when this page is out of date.
+            Planning estimate, not a radiation-protection record; qualified health physics decides; keep dose as
+            low as reasonably achievable.
+
+            Nothing was tuned: no number in the production of particles saw a row of this page
+            (`closure-numbers.csv`, and a test). The air rows did lead to the search for three errors of structure,
+            and to their repair without fitting: fast pions scattered evenly in the centre of mass, loss of slow
+            neutrons to charged particles counted as inelastic, and hadrons made at an angle counted as straight
+            ahead. Whoever holds that a row once looked at is no longer blind should count the air rows as such.
+
+            ## Misses
+
+            | row | printed | ours | accepted | why |
+            | --- | --- | --- | --- | --- |
+            """;
+
+    private Validation() {
+    }
+
+    static String page() {
+        StringBuilder page = new StringBuilder(HEAD);
+        List<String> inside = new ArrayList<>();
+        for (String[] row : DoseRows.printed()) {
+            double ours = DoseRows.answers().get(row[0]);
+            boolean in = ours >= Double.parseDouble(row[2]) && ours <= Double.parseDouble(row[3]);
+            String start = "| " + row[0] + " | " + row[1] + " " + row[4] + " | " + brief(ours) + " | " + row[2] + " to "
+                    + row[3] + " | ";
+            if (in) {
+                inside.add(start + BEFORE.getOrDefault(row[0], "") + " | no | "
+                        + (row[6].equals("yes") ? "from memory: " : "") + row[7] + " |");
+            } else {
+                page.append(start).append(why(row[0])).append(' ').append(row[7]).append(" |\n");
+            }
+        }
+        page.append("| manganese of iron | 95.6 mb | ").append(brief(iron(25)))
+                .append(" | within 25 % | The yield formula, which gives its own test value, makes too much of it; not"
+                        + " understood. Villagrasa-Canton et al. (2007), iron on hydrogen. |\n");
+        page.append("| neutrons of lead, 2 to 20 MeV | 6.5 and 8.3 | 8.9 and 10.6 | within 20 % | Evaporation by the "
+                + "liquid drop is too rich in neutrons for lead, which no shield here holds; Leray et al. (2002), from "
+                + "memory, protons of 0.8 and 1.2 GeV. |\n");
+        page.append("\n## Doses inside their tolerance\n\n| row | printed | ours | accepted | hand-set closure before "
+                + "| tuned on | source |\n| --- | --- | --- | --- | --- | --- | --- |\n");
+        inside.forEach(line -> page.append(line).append('\n'));
+        long held = PublishedSpreadTest.inside(counting());
+        page.append("\n## Bands\n\nLeaving out one published figure at a time, the band made of the others holds ")
+                .append(held).append(" of ").append(counting().size())
+                .append("; a band of one standard deviation should hold two thirds.\n");
+        physics(page);
+        return page.toString();
+    }
+
+    private static String why(String id) {
+        return switch (id) {
+            case "surface-neutral" -> "Gammas of the ground and fast neutrons are left out of our ground return; the"
+                    + " instrument counts both.";
+            case "surface-2024" -> "Published surfaces scatter by a factor 1.9 (267 to 500); ours is in the middle.";
+            default -> "Not understood.";
+        };
+    }
+
+    private static List<PublishedDose> counting() {
+        return PublishedDose.cosmic().stream().filter(d -> d.work().counts()).toList();
+    }
+
+    private static void physics(StringBuilder page) {
+        page.append("\n## Physics underneath\n\n| table | largest distance | where | goal |\n"
+                + "| --- | --- | --- | --- |\n");
+        for (String material : List.of("water", "aluminium", "silicon", "alumina", "air")) {
+            Stopping stopping = Stopping.in(Materials.named(material));
+            column(page, "proton stopping in " + material, new String[] {"pstar-protons.csv", material},
+                    "1 % above 30 MeV",
+                    r -> stopping.protonMeVPerGCm2(r));
+        }
+        for (String material : List.of("water", "aluminium", "silicon", "alumina")) {
+            Stopping stopping = Stopping.in(Materials.named(material));
+            column(page, "proton range in " + material, new String[] {"pstar-ranges.csv", material},
+                    "1 % above 30 MeV",
+                    r -> stopping.protonRangeGCm2(r));
+        }
+        Stopping water = Stopping.in(Materials.named("water"));
+        String[] ions = {"He", "C", "O", "Ne", "Si", "Ar"};
+        for (String ion : ions) {
+            int charge = Element.of(ion).charge();
+            column(page, ion + " stopping in water", new String[] {"icru-ions-water.csv", ion},
+                    "4 % above 30 MeV/n",
+                    r -> water.ionMeVPerGCm2(charge, r));
+        }
+        for (String[] row : Table.rows(Validation.class, TABLES + "ion-cross-sections.csv", ",")) {
+            double ours = IonReactions.crossSectionMb(Integer.parseInt(row[1]), Double.parseDouble(row[2]),
+                    Element.of(row[4]), Double.parseDouble(row[3]));
+            line(page, "reactions " + row[0], ours / Double.parseDouble(row[5]) - 1, row[3] + " MeV/n", "5 to 12 %");
+        }
+        double worst = 0;
+        String where = "";
+        for (String[] row : Table.rows(Validation.class, TABLES + "villagrasa-2007-iron.csv", ",")) {
+            double off = iron(Integer.parseInt(row[0])) / Double.parseDouble(row[1]) - 1;
+            if (Math.abs(off) > Math.abs(worst)) {
+                worst = off;
+                where = "charge " + row[0];
+            }
+        }
+        line(page, "elements of iron on hydrogen", worst, where, "25 %");
+    }
+
+    private interface Answer {
+        double at(double energy);
+    }
+
+    private static void column(StringBuilder page, String title, String[] place, String goal, Answer answer) {
+        List<String[]> rows = rowsWithHead(place[0]);
+        int index = List.of(rows.get(0)).indexOf(place[1]);
+        double worst = 0;
+        String where = "";
+        for (String[] row : rows.subList(1, rows.size())) {
+            if (index < row.length && !row[index].isBlank()) {
+                double off = answer.at(Double.parseDouble(row[0])) / Double.parseDouble(row[index]) - 1;
+                if (Math.abs(off) > Math.abs(worst)) {
+                    worst = off;
+                    where = row[0] + " MeV";
+                }
+            }
+        }
+        line(page, title, worst, where, goal);
+    }
+
+    private static List<String[]> rowsWithHead(String table) {
+        List<String[]> rows = new ArrayList<>();
+        try (java.io.InputStream stream = Validation.class.getResourceAsStream(TABLES + table)) {
+            for (String line : new String(stream.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8).split("\n")) {
+                if (!line.startsWith("#")) {
+                    rows.add(line.split(",", -1));
+                }
+            }
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+        return rows;
+    }
+
+    private static void line(StringBuilder page, String title, double off, String where, String goal) {
+        page.append("| ").append(title).append(" | ").append(String.format(Locale.ROOT, "%+.1f %%", 100 * off))
+                .append(" | ").append(where).append(" | ").append(goal).append(" |\n");
+    }
+
+    private static double iron(int charge) {
+        double sum = 0;
+        for (int a = charge; a < 56; a++) {
+            sum += 1000 * FragmentYields.crossSectionB(new FragmentYields.Nucleus(56, 26), 1,
+                    new FragmentYields.Nucleus(a, charge));
+        }
+        return sum;
+    }
+
+    private static String brief(double value) {
+        return String.format(Locale.ROOT, value >= 100 ? "%.0f" : value >= 1 ? "%.2f" : "%.3f", value);
+    }
+}
