@@ -13,12 +13,15 @@ import bermwright.report.sheet.LaydownSheets;
 import bermwright.report.sheet.LoweringSheets;
 import bermwright.report.sheet.Marks;
 import bermwright.report.sheet.PlanSheets;
+import bermwright.report.sheet.MeansSheets;
 import bermwright.report.sheet.ReviewSheets;
 import bermwright.report.sheet.SettingOut;
 import bermwright.report.sheet.Words;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
+import bermwright.site.assessment.LoweringChoices;
 import bermwright.site.haulage.EarthworksResult;
+import bermwright.site.laydown.Alternatives;
 import bermwright.site.laydown.Laydown;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
@@ -42,6 +45,7 @@ record Readers(Assessment assessment, Pack pack) {
         page.paragraph("Where everything stands, how each hull comes down, and where to stop and check.");
         pack.table(ground());
         pack.table(hulls());
+        List<Alternatives> choices = LoweringChoices.of(assessment);
         for (HullAssessment hull : assessment.hulls()) {
             String id = hull.hull().id();
             page.heading(3, "lay-down-" + id, "Hull " + id + ": laying it down");
@@ -49,6 +53,21 @@ record Readers(Assessment assessment, Pack pack) {
                     new PlanSheets(assessment).hull(shapes), "Nobody stands inside a sweep, a fall zone or a snap-back"
                     + " zone while it is live."));
             hull.laydown().ifPresent(laydown -> laydown(hull, laydown));
+            choices.stream().filter(c -> c.hull().equals(id)).forEach(this::choices);
+        }
+    }
+
+    private void choices(Alternatives choices) {
+        MeansSheets sheets = new MeansSheets(choices);
+        if (!choices.comparison().isEmpty()) {
+            pack.table(sheets.means());
+        }
+        choices.suggestions().ifPresent(s -> pack.page.list(s.words()));
+        if (!choices.byMass().isEmpty()) {
+            pack.figure(sheets.byMass(), "");
+        }
+        if (!choices.byCentre().isEmpty()) {
+            pack.figure(sheets.byCentre(), "");
         }
     }
 

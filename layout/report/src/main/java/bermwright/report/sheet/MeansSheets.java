@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report.sheet;
+
+import bermwright.lowering.choice.MeansRow;
+import bermwright.lowering.choice.PayloadSweep.PayloadPoint;
+import bermwright.report.drawing.Chart;
+import bermwright.report.drawing.Dot;
+import bermwright.report.drawing.Drawing;
+import bermwright.report.drawing.Ink;
+import bermwright.report.page.Table;
+import bermwright.report.page.Table.Column;
+import bermwright.site.laydown.Alternatives;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * What else could be done with a hull: all means side by side, and loads against mass and centre of mass.
+ *
+ * @param choices the alternatives
+ */
+public record MeansSheets(Alternatives choices) {
+    private static final double KILO = 1000;
+
+    /** All means side by side. */
+    public Table means() {
+        List<List<String>> rows = new ArrayList<>();
+        for (MeansRow row : choices.comparison()) {
+            rows.add(List.of(row.means(), row.possible() ? "yes" : "NO", Words.kilonewtons(row.greatestLoad()),
+                    row.loadOn(), Words.tonnes(row.gearMass()), String.join("; ", row.gear()), row.preparation(),
+                    Integer.toString(row.holdPoints()), Words.fixed(row.duration() / 60, 1), row.governs(),
+                    String.join(" ", row.against())));
+        }
+        return new Table(Drawing.name("means", choices.hull()), "Hull " + choices.hull() + ": all means side by side;"
+                + " gear mass is good to a factor of two, for ranking only", List.of(Column.words("means", "means"),
+                Column.words("possible", "possible as given"), Column.number("greatest_load_kN", "greatest load (kN)"),
+                Column.words("load_on", "on"), Column.number("gear_mass_t", "gear (t)"), Column.words("gear",
+                        "made of"),
+                Column.words("preparation", "the ground needs"), Column.number("hold_points_1", "stops"),
+                Column.number("move_time_min", "move (min)"), Column.words("governs", "what governs"),
+                Column.words("against", "against it")), rows);
+    }
+
+    /**
+     * Load against mass.
+     *
+     * @return the drawing
+     */
+    public Drawing byMass() {
+        return loads("mass", "mass (t)", choices.byMass(), p -> p.mass() / KILO);
+    }
+
+    /**
+     * Load against the centre of mass.
+     *
+     * @return the drawing
+     */
+    public Drawing byCentre() {
+        return loads("centre-of-mass", "centre of mass from the base plane (m)", choices.byCentre(),
+                PayloadPoint::centre);
+    }
+
+    private Drawing loads(String what, String across, List<PayloadPoint> points, ToDoubleFunction<PayloadPoint> at) {
+        List<Chart.Curve> curves = List.of(curve("one lowering line", points, at, PayloadPoint::lineEach, 0),
+                curve("pull-over line", points, at, PayloadPoint::pullOver, 2),
+                curve("one pole", points, at, PayloadPoint::poleEach, 3),
+                curve("pull along the ground at the pivot", points, at, PayloadPoint::pivotAlong, 1));
+        return new Chart(Drawing.name("load-by-" + what, choices.hull()), "Hull " + choices.hull()
+                + ": greatest loads if the " + what.replace('-', ' ') + " were another", across, "greatest force (kN)",
+                curves, List.of(), List.of(), Chart.Scale.LINEAR).drawing();
+    }
+
+    private static Chart.Curve curve(String name, List<PayloadPoint> points, ToDoubleFunction<PayloadPoint> at,
+            ToDoubleFunction<PayloadPoint> force, int ink) {
+        return new Chart.Curve(name, points.stream().map(p -> new Dot(at.applyAsDouble(p),
+                force.applyAsDouble(p) / KILO)).toList(), Ink.of(ink));
+    }
+}
