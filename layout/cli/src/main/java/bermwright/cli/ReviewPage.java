@@ -64,6 +64,7 @@ final class ReviewPage {
         JsonPage.put(entry, "sheave_load_kN", InUnits.kilonewtons(lines.sheaveLoad()));
         JsonPage.put(entry, "lateral_at_head_kN", InUnits.kilonewtons(lines.lateralAtHead()));
         JsonPage.put(entry, "gain_for_100_K_kN", InUnits.kilonewtons(lines.coolingGain()));
+        JsonPage.put(entry, "shorter_for_100_K_m", lines.coolingShortening());
         ObjectNode mismatch = entry.putObject("pay_out_mismatch");
         JsonPage.put(mismatch, "mismatch_m", lines.mismatch().mismatch());
         JsonPage.put(mismatch, "difference_kN", InUnits.kilonewtons(lines.mismatch().difference()));
@@ -110,6 +111,11 @@ final class ReviewPage {
         JsonPage.put(entry, "abort_tilt_deg", InUnits.degrees(result.abortTilt()));
         JsonPage.put(entry, "friction_needed", result.frictionNeeded());
         JsonPage.put(entry, "touchdown_m_s", result.touchdownSpeed());
+        ObjectNode slowed = entry.putObject("slowed_before_contact");
+        JsonPage.put(slowed, "greatest_brake_kN", InUnits.kilonewtons(result.profiled().greatestBrake()));
+        JsonPage.put(slowed, "propellant_kg", result.profiled().propellant());
+        JsonPage.put(slowed, "seconds", result.profiled().time());
+        JsonPage.put(slowed, "contact_m_s", result.profiled().contactSpeed());
         ArrayNode tilts = entry.putArray("tilts");
         for (ThrustState s : result.states()) {
             ObjectNode row = tilts.addObject();

@@ -15,12 +15,15 @@ import java.util.OptionalDouble;
  * @param longest          length of one line from winch to lug at rest, three wraps on the drum not counted (m)
  * @param sheaveLoad       load of one head sheave (N), zero without poles
  * @param lateralAtHead    pull of one line across the lay-down plane (N)
- * @param coolingGain      tension gained by one held line that cools by 100 K (N); absent without a stiffness
+ * @param coolingGain      tension gained by one line that cools by 100 K while the hull cannot follow, chocked or lying
+ *                         (N); absent without a stiffness
+ * @param coolingShortening how much shorter one line gets that cools by 100 K, as steel does (m): a hull that hangs
+ *                         free follows it; of two lines, one in sun and one in shade differ by so much
  * @param mismatch         what unequal pay-out does
  */
 public record LineReview(double sag, double sagAtHandOver, double pretension, OptionalDouble stretch,
         OptionalDouble stiffnessShare, double paidOut, double longest, double sheaveLoad, double lateralAtHead,
-        OptionalDouble coolingGain, Mismatch mismatch) {
+        OptionalDouble coolingGain, double coolingShortening, Mismatch mismatch) {
 
     /**
      * What the stated mismatch of two outer lines does on a pivot that does not turn: an upper bound.

@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
 /** The lowering lines in space: sag, stretch, heat and cold, unequal pay-out. */
 final class LinesInSpace {
     private static final double SAG_SHARE = 0.02;
+    /** Sun to shade within one lowering (K); the ground swings by some 280 K in a lunar day. */
     private static final double COOLING = 100;
     private final LoweringCase what;
     private final LoweringResult result;
@@ -45,7 +46,8 @@ final class LinesInSpace {
                 of(ea, e -> LineRules.stretch(rest.lineEach(), longest, e)),
                 of(ea, e -> Catenary.stiffnessShare(weight, span, e, handOver.lineEach())),
                 rest.lineLength() - from, longest, sheaveLoad(), Math.abs(rest.head().lateral()),
-                of(ea, e -> LineRules.coolingTension(e, COOLING)), mismatch(longest));
+                of(ea, e -> LineRules.coolingTension(e, COOLING)),
+                longest * LineRules.STEEL_EXPANSION * COOLING, mismatch(longest));
     }
 
     private double tail() {

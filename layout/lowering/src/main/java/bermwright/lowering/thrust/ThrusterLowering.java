@@ -19,6 +19,10 @@ public final class ThrusterLowering {
     /** Thrust kept in hand, as a share (1); common practice, no source. */
     public static final double IN_HAND = 0.25;
 
+    /** Speed of the far end at a soft contact (m/s); common practice, no source. */
+    public static final double SOFT_CONTACT = 0.5;
+    private static final int STEPS = 500;
+
     private ThrusterLowering() {
     }
 
@@ -64,7 +68,8 @@ public final class ThrusterLowering {
                 Rocket.propellant(impulse, thrusters.specificImpulse()), rest / rate, Math.max(2, 2 * pairs),
                 thrusters.together() / needed, oneOut(thrusters, square) / needed,
                 abortTilt(tipping, thrusters, square), friction, rate * far,
-                tipping.inertiaAboutPivot() * rate * rate / 2, far * freeFallRate(tipping), note());
+                tipping.inertiaAboutPivot() * rate * rate / 2, far * freeFallRate(tipping),
+                profiled(tipping, thrusters, RateProfile.usual(rate, SOFT_CONTACT / far)), note());
     }
 
     /**
@@ -81,6 +86,38 @@ public final class ThrusterLowering {
         double up = tipping.weight() * Math.cos(slope) - thrust * Math.sin(tilt);
         double along = thrust * Math.cos(tilt) - tipping.weight() * Math.sin(slope);
         return new ThrustState(tilt, thrust, up, along, Math.abs(thrust) / thrusters.together());
+    }
+
+    /**
+     * A laying down with changing rates, F = (M - I t'') / s.
+     *
+     * @param tipping   the body on its pivot
+     * @param thrusters the thrusters
+     * @param profile   the rates
+     * @return what it asks and brings
+     */
+    public static ThrusterResult.Profiled profiled(TippingBody tipping, Thrusters thrusters, RateProfile profile) {
+        double push = 0;
+        double brake = 0;
+        double impulse = 0;
+        double time = 0;
+        double inertia = tipping.inertiaAboutPivot();
+        for (RateProfile.Part part : profile.parts(tipping.restTilt())) {
+            double step = part.time() / STEPS;
+            for (int i = 0; i < STEPS; i++) {
+                double t = (i + 0.5) * step;
+                double tilt = part.from() + part.rateFrom() * t + part.change() * t * t / 2;
+                double thrust = (tipping.tippingMoment(tilt) - inertia * part.change()) / thrusters.along();
+                push = Math.max(push, -thrust);
+                brake = Math.max(brake, thrust);
+                impulse += Math.abs(thrust) * step / Math.cos(thrusters.cant());
+            }
+            time += part.time();
+        }
+        double contact = profile.contactRate();
+        return new ThrusterResult.Profiled(profile, push, brake,
+                Rocket.propellant(impulse, thrusters.specificImpulse()), time, contact * farRadius(tipping),
+                inertia * contact * contact / 2);
     }
 
     /**

@@ -30,7 +30,23 @@ import java.util.OptionalDouble;
 public record ThrusterResult(double balanceTilt, List<ThrustState> states, double greatestPush, double greatestBrake,
         double atTilt, double impulse, double propellant, double time, int leastCount, double thrustMargin,
         double oneOutMargin, OptionalDouble abortTilt, double frictionNeeded, double touchdownSpeed,
-        double touchdownEnergy, double freeFallSpeed, ModelNote note) {
+        double touchdownEnergy, double freeFallSpeed, Profiled profiled,
+        ModelNote note) {
+    /**
+     * A lowering with its rate reached in the first degrees and lost before contact; inertia counts.
+     *
+     * @param profile       the rates
+     * @param greatestPush  greatest thrust to push over (N)
+     * @param greatestBrake greatest thrust to brake (N)
+     * @param propellant    propellant (kg)
+     * @param time          time from standing to lying (s)
+     * @param contactSpeed  speed of the far end at contact (m/s)
+     * @param contactEnergy energy of motion at contact (J)
+     */
+    public record Profiled(RateProfile profile, double greatestPush, double greatestBrake, double propellant,
+            double time, double contactSpeed, double contactEnergy) {
+    }
+
     /** Copies the states. */
     public ThrusterResult {
         states = List.copyOf(states);

@@ -57,6 +57,8 @@ class ReviewTest {
         assertTrue(lines.mismatch().sidePull().isEmpty());
         assertEquals(0.048408, lines.sag(), 3e-4);
         assertEquals(39.590818, lines.paidOut(), 0.3);
+        assertEquals(94.358109 * 1.2e-5 * 100, lines.coolingShortening(), 1e-9);
+        assertEquals(81_430_081.58 * 1.2e-5 * 100, lines.coolingGain().orElseThrow(), 1e-3);
     }
 
     @Test

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.soil;
 
+import bermwright.lowering.rig.Anchor;
 import bermwright.lowering.rig.BuriedAnchor;
 import bermwright.published.Published;
 import bermwright.published.PublishedRow;
@@ -154,5 +155,23 @@ class SoilPublishedTest {
             printedValue = 5.14, unit = "1", tolerance = 0.005, remembered = true)
     void ncWithoutFriction(PublishedValue printed) {
         printed.assertEqualTo(Bearing.nc(0));
+    }
+
+    @Test
+    @Published(work = "student worksheet on laterally loaded piles by Broms (1964)",
+            place = "free head in sand, length 12 widths, pull at the ground: load over Kp g d3, read off the chart",
+            printedValue = 75, unit = "1", tolerance = 4)
+    void shortPileInSand(PublishedValue printed) {
+        // The chart is read to a twentieth of its value.
+        Regolith sand = Regolith.uniform(17_000 / 9.81, Regolith.Strength.ofDegrees(35, 0));
+        double pull = BuriedAnchor.shortPile(new Anchor.Pile(1, 0.4, 4.8), 0, sand, 9.81);
+        printed.assertEqualTo(pull / (EarthPressure.passive(Math.toRadians(35)) * 17_000 * Math.pow(0.4, 3)));
+    }
+
+    @Test
+    @Published(work = "student worksheet on laterally loaded piles by Broms (1964)", place = "Kp at 35 deg",
+            printedValue = 3.69, unit = "1", tolerance = 0.005)
+    void passiveAtThirtyFive(PublishedValue printed) {
+        printed.assertEqualTo(EarthPressure.passive(Math.toRadians(35)));
     }
 }

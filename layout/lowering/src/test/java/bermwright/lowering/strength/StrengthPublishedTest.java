@@ -113,6 +113,13 @@ class StrengthPublishedTest {
     }
 
     @Test
+    @Published(work = "open knowledge page on belt friction", place = "question: one turn at friction 0.3",
+            printedValue = 6.6, unit = "1", tolerance = 0.05)
+    void oneTurnAroundABollard(PublishedValue printed) {
+        printed.assertEqualTo(LineRules.capstan(0.3, 2 * Math.PI));
+    }
+
+    @Test
     @Published(work = STATICS_BOOK, place = "sample problem, cable of 3 lb/ft, span 500 ft, parameter 328 ft: sag",
             printedValue = 100, unit = "ft", tolerance = 0.5, remembered = true)
     void catenarySag(PublishedValue printed) {

@@ -81,4 +81,32 @@ class ThrustTest {
         assertEquals(15.432, Rocket.flight(5, Math.PI / 4, 1.62), 6e-4);
         assertEquals(555.556, Rocket.flight(30, Math.PI / 4, 1.62), 6e-4);
     }
+
+    @Test
+    void aProfileWithoutRampsIsTheConstantRateAndItsStart() {
+        TippingBody body = ReferenceBody.onRim();
+        double rate = Math.toRadians(1);
+        ThrusterResult.Profiled even = ThrusterLowering.profiled(body, SIX,
+                new RateProfile(rate, 1e-7, Math.toRadians(80), rate));
+        // Beside the constant rate it has to be reached: inertia times rate over the lever.
+        double start = 7.843e7 * rate / 46 / Rocket.exhaustSpeed(320);
+        assertEquals(1234.554850 + 38.579840 + start, even.propellant(), 0.01);
+        assertEquals(90, even.time(), 1e-4);
+        assertEquals(11_945.572, even.contactEnergy(), 6e-4);
+    }
+
+    @Test
+    void slowingDownBeforeContactAsksForMoreThrustThanTheConstantRate() {
+        ThrusterResult result = ThrusterLowering.of(ReferenceBody.onRim(), SIX, Math.toRadians(1));
+        ThrusterResult.Profiled soft = result.profiled();
+        assertEquals(ThrusterLowering.SOFT_CONTACT, soft.contactSpeed(), 1e-9);
+        assertTrue(soft.greatestBrake() > result.greatestBrake());
+        assertTrue(soft.greatestPush() > result.greatestPush());
+        assertTrue(soft.time() > result.time() && soft.propellant() > result.propellant());
+        // What slowing takes: inertia times the change of rate over the lever.
+        double far = Math.hypot(50, 9);
+        double slow = ThrusterLowering.SOFT_CONTACT / far;
+        double change = (Math.pow(Math.toRadians(1), 2) - slow * slow) / (2 * Math.toRadians(10));
+        assertEquals(result.greatestBrake() + 7.843e7 * change / 46, soft.greatestBrake(), 60);
+    }
 }

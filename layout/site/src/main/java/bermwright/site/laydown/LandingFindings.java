@@ -110,6 +110,14 @@ final class LandingFindings {
                     text("The base needs a friction of %.2f and the ground gives %.2f: it slides. Set the thrusters"
                             + " higher or hold the pivot.", result.frictionNeeded(), friction)));
         }
+        double slowing = result.thrustMargin() * Math.max(result.greatestBrake(), result.greatestPush())
+                / Math.max(result.profiled().greatestBrake(), result.profiled().greatestPush());
+        if (result.touchdownSpeed() > CONTACT_SPEED && slowing < 1) {
+            troubles.add(Trouble.of("thruster-cannot-slow", Trouble.Level.WARN,
+                    new Trouble.Figures(slowing, 1, "1"), PRACTICE,
+                    text("Slowing to %.2f m/s at contact asks for %.1f kN, %.2f of it is there.",
+                            result.profiled().contactSpeed(), result.profiled().greatestBrake() / 1000, slowing)));
+        }
         if (result.touchdownSpeed() > CONTACT_SPEED) {
             troubles.add(Trouble.of("lowering-contact-speed", Trouble.Level.WARN,
                     new Trouble.Figures(result.touchdownSpeed(), CONTACT_SPEED, "m/s"), PRACTICE,

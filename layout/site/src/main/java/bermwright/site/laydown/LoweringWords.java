@@ -83,15 +83,21 @@ public record LoweringWords(List<String> sequence, List<String> holdPoints, List
                 .filter(s -> s.snatchEach() > 0).ifPresent(s -> lines.add(text("A tenth of a metre of slack coming taut"
                         + " at %.0f deg pulls each line with %.0f kN.", Math.toDegrees(s.tilt()),
                         s.snatchEach() / 1000)));
-        review.lines().coolingGain().ifPresent(g -> lines.add(text("A held line that cools by 100 K gains up to"
-                + " %.0f kN.", g / 1000)));
+        lines.add(text("A line that cools by 100 K shortens by %.2f m; a hull that hangs free follows it, on a chocked"
+                + " one the line gains up to %s.", review.lines().coolingShortening(),
+                review.lines().coolingGain().isPresent()
+                        ? text("%.0f kN", review.lines().coolingGain().getAsDouble() / 1000) : "a load not known"));
         return lines;
     }
 
     private static List<String> thrusters(ThrusterResult result) {
         return List.of(text("Side thrusters: push over with %.1f kN, brake with up to %.1f kN at %.0f deg, %.0f kg of"
                 + " propellant, %.0f s.", result.greatestPush() / 1000, result.greatestBrake() / 1000,
-                Math.toDegrees(result.atTilt()), result.propellant(), result.time()));
+                Math.toDegrees(result.atTilt()), result.propellant(), result.time()),
+                text("Slowed from %.0f deg on to come down at %.2f m/s: %.1f kN, %.0f kg, %.0f s.",
+                        Math.toDegrees(result.profiled().profile().slowFrom()), result.profiled().contactSpeed(),
+                        result.profiled().greatestBrake() / 1000, result.profiled().propellant(),
+                        result.profiled().time()));
     }
 
     private static List<String> landing(LyingLanding landing) {

@@ -49,6 +49,14 @@ final class ReviewFindings {
                             + " %.1f kN and turns the base with %.0f kN m.", m.mismatch(), m.hardest() / 1000,
                             m.yawMoment() / 1000)));
         }
+        double shade = review.lines().coolingShortening();
+        if (what.rig().lines().count() > 1 && shade > m.mismatch()) {
+            troubles.add(Trouble.of("lowering-sun-and-shade", Trouble.Level.NOTE,
+                    new Trouble.Figures(shade, m.mismatch(), "m"), "growth of steel, 1.2e-5 per kelvin; " + PRACTICE,
+                    text("A line in shade 100 K colder than one in sun is %.2f m shorter, more than the stated"
+                            + " mismatch of %.2f m: lower with all lines in sun or all in shade, and level them by"
+                            + " tension.", shade, m.mismatch())));
+        }
         what.rig().lines().winch().rating().ifPresent(rating -> {
             if (m.hardest() > rating) {
                 troubles.add(Trouble.of("lowering-pay-out-mismatch", Trouble.Level.WARN,
