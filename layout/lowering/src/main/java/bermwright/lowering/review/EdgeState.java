@@ -9,7 +9,8 @@ package bermwright.lowering.review;
  * @param area         ground pressed (m2)
  * @param pressure     mean pressure there (Pa)
  * @param bearing      pressure at which the ground gives way under the inclined load (Pa)
- * @param frictionUsed share of the friction that is used, |H| / (mu V) (1); above one an anchor must hold
+ * @param frictionUsed share of the friction that is used, |H| / (mu V) (1); above one an anchor must hold; endless
+ *                     without friction
  * @param holdNeeded   what the anchor at the pivot must take (N)
  * @param sidePull     pull across the plane from the cross slope (N)
  */

@@ -35,8 +35,10 @@ final class PivotEdge {
         TippingBody tipping = what.tipping();
         double mu = tipping.ground().friction();
         double side = tipping.weight() * Math.sin(Math.abs(tipping.ground().slopeAcross()));
-        double lean = Math.atan2(Math.hypot(s.pivotAlong(), side), s.pivotUp());
-        double used = mu > 0 ? Math.abs(s.pivotAlong()) / (mu * s.pivotUp()) : Double.MAX_VALUE;
+        // An anchor takes what friction cannot: the ground under the edge feels no more than friction gives it.
+        double along = Math.min(Math.abs(s.pivotAlong()), mu * s.pivotUp());
+        double lean = Math.atan2(Math.hypot(along, side), s.pivotUp());
+        double used = mu > 0 ? Math.abs(s.pivotAlong()) / (mu * s.pivotUp()) : Double.POSITIVE_INFINITY;
         if (tipping.pivot() instanceof Pivot.Rim) {
             double radius = tipping.body().outline().radius();
             double sunk = Settlement.corner(s.pivotUp(), radius, Settlement.LUNAR_STIFFNESS, s.tilt());

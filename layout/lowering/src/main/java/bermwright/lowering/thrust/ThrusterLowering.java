@@ -51,7 +51,7 @@ public final class ThrusterLowering {
                 at = tilt;
             }
             friction = Math.max(friction, state.pivotUp() > 0 ? Math.abs(state.pivotAlong()) / state.pivotUp()
-                    : Double.MAX_VALUE);
+                    : Double.POSITIVE_INFINITY);
         }
         for (int deg = 0; deg <= 90; deg++) {
             states.add(at(tipping, thrusters, Math.toRadians(deg)));

@@ -21,7 +21,7 @@ import java.util.OptionalDouble;
  * @param oneOutMargin      the same with one thruster out, its counterpart shut off against yaw (1)
  * @param abortTilt         tilt beyond which one side lost can no longer be held by the other (rad); absent where it
  *                          can be held all the way
- * @param frictionNeeded    greatest friction factor needed at the pivot (1)
+ * @param frictionNeeded    greatest friction factor needed at the pivot (1); endless where the thrust lifts it
  * @param touchdownSpeed    speed of the far end at contact (m/s)
  * @param touchdownEnergy   energy of motion at contact (J)
  * @param freeFallSpeed     speed of the far end if thrust fails at balance and nothing holds (m/s)

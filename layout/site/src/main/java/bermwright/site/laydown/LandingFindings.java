@@ -104,7 +104,10 @@ final class LandingFindings {
                 text("With all thrusters of one side lost the other side holds the hull up to %.1f deg only, and turns"
                         + " it about its axis; from there it comes down at up to %.1f m/s.", Math.toDegrees(t),
                         result.freeFallSpeed()))));
-        if (result.frictionNeeded() > friction) {
+        if (Double.isInfinite(result.frictionNeeded())) {
+            troubles.add(Trouble.plain("thruster-lifts-base", Trouble.Level.REFUSE,
+                    "At some tilt the thrusters lift the base off the ground. Set them higher on the hull."));
+        } else if (result.frictionNeeded() > friction) {
             troubles.add(Trouble.of("thruster-base-slides", Trouble.Level.REFUSE,
                     new Trouble.Figures(result.frictionNeeded(), friction, "1"), "friction of the plan's ground",
                     text("The base needs a friction of %.2f and the ground gives %.2f: it slides. Set the thrusters"
