@@ -20,6 +20,8 @@ final class AssessCommand extends PlanCommand {
             CoverPage.put(entry, hull);
             DosePage.put(entry, hull);
         });
+        EarthworksPage.put(page, assessment);
+        page.putArray("stages");
         return page;
     }
 
@@ -30,6 +32,7 @@ final class AssessCommand extends PlanCommand {
         LoweringText.summary(assessment, out);
         CoverText.write(assessment, out);
         DoseText.write(assessment, out);
+        EarthworksText.write(assessment, out);
         CommonText.foot(assessment, out);
     }
 }

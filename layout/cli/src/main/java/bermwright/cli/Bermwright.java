@@ -16,7 +16,8 @@ import picocli.CommandLine.Spec;
         footer = {"", "Exit codes: 0 done; 1 done, and a finding refuses the plan; 2 the input cannot be read;"
             + " 3 our mistake."},
         subcommands = {AssessCommand.class, LowerCommand.class, CoverCommand.class, DoseCommand.class,
-            SizeCoverCommand.class, GroundCommand.class, SchemaCommand.class, EditCommand.class})
+            EarthworksCommand.class, SizeCoverCommand.class, GroundCommand.class, ReportCommand.class,
+            SchemaCommand.class, EditCommand.class})
 final class Bermwright implements Runnable {
     private final Console console;
 

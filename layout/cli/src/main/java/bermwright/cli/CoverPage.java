@@ -14,7 +14,11 @@ final class CoverPage {
     }
 
     static void put(ObjectNode entry, HullAssessment hull) {
-        hull.cover().ifPresent(cover -> put(entry.putObject("cover"), cover));
+        hull.cover().ifPresent(cover -> {
+            ObjectNode page = entry.putObject("cover");
+            put(page, cover);
+            hull.burial().ifPresent(burial -> JsonPage.put(page, "shell_factor", burial.shellFactor()));
+        });
     }
 
     private static void put(ObjectNode entry, HullCover cover) {

@@ -13,7 +13,7 @@ final class CoverText {
     static void write(Assessment assessment, PrintStream out) {
         CommonText.heading("Cover", out);
         TextTable table = new TextTable("hull", "soil m3", "mass t", "least depth m", "wanted there m", "at along m",
-                "around deg", "least g/cm2", "skin below wanted %");
+                "around deg", "least g/cm2", "skin below wanted %", "shell factor");
         for (HullAssessment hull : assessment.hulls()) {
             if (hull.cover().isEmpty()) {
                 table.row(hull.hull().id(), "no cover");
@@ -26,7 +26,8 @@ final class CoverText {
                     TextTable.number(cover.least().along(), 1),
                     TextTable.number(InUnits.degrees(cover.least().around()), 0),
                     TextTable.number(InUnits.gramsASquareCentimetre(cover.leastArealDensity()), 0),
-                    TextTable.number(100 * cover.shareBelowWanted(), 1));
+                    TextTable.number(100 * cover.shareBelowWanted(), 1),
+                    TextTable.number(hull.burial().map(b -> b.shellFactor()).orElse(Double.NaN), 1));
         }
         out.println(table);
         assessment.cover().ifPresent(cover -> out.printf("  In all %s m3 placed, slopes of at most %s deg.%n%n",
