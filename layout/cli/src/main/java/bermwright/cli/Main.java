@@ -12,6 +12,18 @@ public final class Main {
     }
 
     /**
+     * Runs one command inside this program.
+     *
+     * @param out       where results are written, and nothing else
+     * @param err       where progress and trouble are written
+     * @param arguments the command and its options
+     * @return the exit code, 0 to 3
+     */
+    public static int run(PrintStream out, PrintStream err, String... arguments) {
+        return new Program(new Console(out, err, new ConsoleProgress(err, false))).run(arguments);
+    }
+
+    /**
      * Runs one command and ends with its exit code.
      *
      * @param arguments the command and its options

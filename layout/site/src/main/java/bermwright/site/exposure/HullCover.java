@@ -7,7 +7,7 @@ import bermwright.shielding.cover.DepthMap;
  * What covers one hull.
  *
  * @param id                the hull
- * @param volume            soil placed for it (m3)
+ * @param volume            soil placed for it, with half of what lies over each tunnel that ends at it (m3)
  * @param placedMass        mass of that soil (kg)
  * @param depth             depth over its skin, unrolled
  * @param least             the place with the least depth among those to be covered; its depth is not a number where

@@ -11,6 +11,7 @@ import bermwright.site.finding.Finding;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.Tunnel;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,7 +59,8 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
             CoveredHull covered = mound.hulls().get(i);
             Optional<Hull> hull = plan.hull(covered.hull().id());
             if (hull.isPresent()) {
-                covers.add(measured(plan, covered, mound.finished(), mound.placedVolume(i)));
+                covers.add(measured(plan, covered, mound.finished(),
+                        mound.placedVolume(i) + tunnelShare(plan, mound, hull.get().id())));
             }
         }
         List<Finding> findings = CoverFindings.of(plan, site, Optional.of(mound), covers);
@@ -99,6 +101,22 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
         double volume = Math.max(0, Mound.volumeBetween(site.ground(), surface) - taken);
         return new SiteCover(natural, prepared, finished, List.of(), volume, covers,
                 CoverFindings.of(plan, site, Optional.empty(), covers));
+    }
+
+    /** Half the soil over each tunnel that ends at a hull (m3), so that no soil is left out of the haul. */
+    private static double tunnelShare(Plan plan, Mound mound, String hull) {
+        double share = 0;
+        for (int i = 0; i < mound.hulls().size(); i++) {
+            String id = mound.hulls().get(i).hull().id();
+            for (Tunnel tunnel : plan.tunnels()) {
+                if (tunnel.id().equals(id) && plan.hull(id).isEmpty()) {
+                    double half = mound.placedVolume(i) / 2;
+                    share += (tunnel.from().startsWith(hull + "/") ? half : 0)
+                            + (tunnel.to().startsWith(hull + "/") ? half : 0);
+                }
+            }
+        }
+        return share;
     }
 
     private static HullCover measured(Plan plan, CoveredHull covered, ElevationGrid surface, double volume) {
