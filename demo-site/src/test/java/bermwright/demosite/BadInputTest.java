@@ -144,7 +144,8 @@ class BadInputTest {
         finding(one.replace("HULL", hull.replace("EAST", "18300").replace("STATIONS",
                 "[{\"id\": \"roof\", \"along_m\": 10, \"up_m\": 9}]")), "station-outside-hull");
         finding(one.replace("HULL", hull.replace("EAST", "18300").replace("STATIONS", "[]") + ", "
-                + hull.replace("fir", "yew").replace("EAST", "18305").replace("STATIONS", "[]")), "hulls-cut-each-other");
+                + hull.replace("fir", "yew").replace("EAST", "18305").replace("STATIONS", "[]")),
+                "hulls-cut-each-other");
         finding(one.replace("HULL", ""), "no-hull");
     }
 
