@@ -215,11 +215,12 @@ public final class Workbench {
     /**
      * Picks a part.
      *
-     * @param part the part, empty for none
+     * @param part the part, empty for none; one that is not in the plan counts as none
      */
     public void pick(Optional<Part> part) {
-        if (!picked.equals(part)) {
-            picked = part;
+        Optional<Part> there = part.filter(p -> p.isIn(plan()));
+        if (!picked.equals(there)) {
+            picked = there;
             pickedFinding = Optional.empty();
             pickedChanged.raise();
         }

@@ -23,16 +23,20 @@ final class AnswerTabs extends VBox {
         lowering = new LoweringPane(bench, tilt, dress);
         compare = new ComparePane(bench, background, dress);
         SoilPane soil = new SoilPane(bench, map);
+        CoverPane cover = new CoverPane(bench, background);
+        DosePane dose = new DosePane(bench, background);
         tabs.setId("answers");
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         tabs.getTabs().add(tab("Findings", new FindingsPane(bench, actions, dress)));
         tabs.getTabs().add(tab("Lowering", lowering));
-        tabs.getTabs().add(tab("Cover", new CoverPane(bench)));
-        tabs.getTabs().add(tab("Dose", new DosePane(bench)));
+        tabs.getTabs().add(tab("Cover", cover));
+        tabs.getTabs().add(tab("Dose", dose));
         tabs.getTabs().add(tab("Soil and work", soil));
         tabs.getTabs().add(tab("Compare", compare));
         tabs.getSelectionModel().selectedItemProperty().addListener((observed, before, now) -> {
             tilt.onMap("Lowering".equals(now.getText()));
+            cover.shown("Cover".equals(now.getText()));
+            dose.shown("Dose".equals(now.getText()));
             soil.shown("Soil and work".equals(now.getText()));
         });
         VBox.setVgrow(tabs, Priority.ALWAYS);

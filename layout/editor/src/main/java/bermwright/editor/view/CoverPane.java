@@ -3,9 +3,11 @@ package bermwright.editor.view;
 
 import bermwright.editor.edit.Part;
 import bermwright.editor.model.Workbench;
+import bermwright.editor.run.Background;
 import bermwright.report.sheet.CoverSheets;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -14,7 +16,11 @@ import javafx.scene.layout.VBox;
 
 /** Sections along and across the picked hull under its cover, and the depth of cover unrolled. */
 final class CoverPane extends ScrollPane {
+    private static final String LANE = "sections";
+    private static final String CUT_LANE = "section across";
+
     private final Workbench bench;
+    private final Background background;
     private final Label title = new Label();
     private final DrawingView along = new DrawingView();
     private final DrawingView across = new DrawingView();
@@ -22,9 +28,11 @@ final class CoverPane extends ScrollPane {
     private final Slider cut = new Slider(0, 1, 0.5);
     private Optional<Assessment> shown = Optional.empty();
     private Optional<String> shownHull = Optional.empty();
+    private boolean isShown;
 
-    CoverPane(Workbench bench) {
+    CoverPane(Workbench bench, Background background) {
         this.bench = bench;
+        this.background = background;
         title.getStyleClass().add("heading");
         title.setWrapText(true);
         cut.setId("cut");
@@ -59,18 +67,32 @@ final class CoverPane extends ScrollPane {
         boolean isFresh = bench.answers().isAssessmentFresh(bench.plan());
         title.setText(hull.map(id -> "Hull " + id + " under its cover").orElse("No cover worked out yet")
                 + (isFresh || assessment.isEmpty() ? "" : "  (provisional: of the plan before)"));
-        if (assessment.equals(shown) && hull.equals(shownHull)) {
+        boolean isSame = shown.isPresent() && assessment.isPresent() && shown.get() == assessment.get();
+        if (!isShown || isSame && hull.equals(shownHull)) {
             return;
         }
         shown = assessment;
         shownHull = hull;
-        along.show(sheets().map(CoverSheets::longSection));
-        unrolled.show(sheets().flatMap(CoverSheets::unrolled));
+        Optional<CoverSheets> sheets = sheets();
+        background.start(LANE, progress -> List.of(DrawingView.prepared(sheets.map(CoverSheets::longSection)),
+                DrawingView.prepared(sheets.flatMap(CoverSheets::unrolled))), Background.Listener.of(drawn -> {
+                    along.show(drawn.get(0));
+                    unrolled.show(drawn.get(1));
+                }, failure -> bench.tell("The sections could not be drawn. " + failure.getMessage())));
         showAcross();
     }
 
     private void showAcross() {
-        double length = hull().map(h -> h.hull().length()).orElse(0.0);
-        across.show(sheets().map(s -> s.crossSection(cut.getValue() * length)));
+        double way = cut.getValue() * hull().map(h -> h.hull().length()).orElse(0.0);
+        Optional<CoverSheets> sheets = sheets();
+        background.start(CUT_LANE, progress -> DrawingView.prepared(sheets.map(s -> s.crossSection(way))),
+                Background.Listener.of(across::show,
+                        failure -> bench.tell("The section could not be drawn. " + failure.getMessage())));
+    }
+
+    /** Draws only while somebody looks. */
+    void shown(boolean shownNow) {
+        isShown = shownNow;
+        refresh();
     }
 }

@@ -3,16 +3,24 @@ package bermwright.editor.view;
 
 import bermwright.editor.edit.Part;
 import bermwright.editor.model.Workbench;
+import bermwright.editor.run.Background;
 import bermwright.report.sheet.DoseSheets;
 import bermwright.site.assessment.Assessment;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 
 /** Dose by station, against each limit, and the sky as the picked hull's stations see it. */
 final class DosePane extends ScrollPane {
+    private static final String LANE = "doses";
+    private static final String SKY_LANE = "sky";
+
     private final Workbench bench;
+    private final Background background;
     private final Label title = new Label();
     private final VBox limits = new VBox(6);
     private final DrawingView stations = new DrawingView();
@@ -20,9 +28,11 @@ final class DosePane extends ScrollPane {
     private final Label models = new Label();
     private Optional<Assessment> shown = Optional.empty();
     private Optional<String> shownHull = Optional.empty();
+    private boolean isShown;
 
-    DosePane(Workbench bench) {
+    DosePane(Workbench bench, Background background) {
         this.bench = bench;
+        this.background = background;
         title.getStyleClass().add("heading");
         title.setWrapText(true);
         models.setWrapText(true);
@@ -43,29 +53,53 @@ final class DosePane extends ScrollPane {
         Optional<String> hull = bench.picked().filter(p -> p.kind() == Part.Kind.HULL).map(Part::id)
                 .or(() -> assessment.flatMap(a -> a.hulls().stream().filter(h -> !h.stations().isEmpty()).findFirst())
                         .map(h -> h.hull().id()));
-        if (assessment.equals(shown) && hull.equals(shownHull)) {
+        boolean isSame = shown.isPresent() && assessment.isPresent() && shown.get() == assessment.get();
+        if (!isShown || assessment.isEmpty() || isSame && hull.equals(shownHull)) {
             return;
         }
-        boolean isSame = assessment.equals(shown);
         shown = assessment;
         shownHull = hull;
         Optional<DoseSheets> sheets = assessment.flatMap(a -> a.dose()
                 .map(dose -> new DoseSheets(a.plan().exposure(), dose)));
-        sky.show(sheets.flatMap(s -> hull.flatMap(s::sky)));
+        background.start(SKY_LANE, progress -> DrawingView.prepared(sheets.flatMap(s -> hull.flatMap(s::sky))),
+                Background.Listener.of(sky::show, this::failed));
         if (!isSame) {
-            stations.show(sheets.map(DoseSheets::stations));
-            limits.getChildren().clear();
-            sheets.ifPresent(s -> {
-                for (int i = 0; i < s.exposure().limits().size(); i++) {
-                    DrawingView view = new DrawingView();
-                    view.show(Optional.of(s.against(i)));
-                    limits.getChildren().add(view);
-                }
-            });
+            background.start(LANE, progress -> drawn(sheets), Background.Listener.of(this::show, this::failed));
             models.setText(assessment.flatMap(Assessment::dose).map(d -> d.models().stream()
                     .map(m -> m.model() + " Holds for: " + m.validFor() + " Spread: " + m.spread() + " ("
-                            + m.status().word() + ")").collect(java.util.stream.Collectors.joining("\n\n")))
-                    .orElse(""));
+                            + m.status().word() + ")").collect(Collectors.joining("\n\n"))).orElse(""));
         }
+    }
+
+    /** The stations first, then each limit. */
+    private static List<DrawingView.Prepared> drawn(Optional<DoseSheets> sheets) {
+        List<DrawingView.Prepared> drawn = new ArrayList<>();
+        drawn.add(DrawingView.prepared(sheets.map(DoseSheets::stations)));
+        sheets.ifPresent(s -> {
+            for (int i = 0; i < s.exposure().limits().size(); i++) {
+                drawn.add(DrawingView.prepared(Optional.of(s.against(i))));
+            }
+        });
+        return drawn;
+    }
+
+    private void show(List<DrawingView.Prepared> drawn) {
+        stations.show(drawn.get(0));
+        limits.getChildren().clear();
+        drawn.subList(1, drawn.size()).forEach(one -> {
+            DrawingView view = new DrawingView();
+            view.show(one);
+            limits.getChildren().add(view);
+        });
+    }
+
+    private void failed(Throwable failure) {
+        bench.tell("The doses could not be drawn. " + failure.getMessage());
+    }
+
+    /** Draws only while somebody looks. */
+    void shown(boolean shownNow) {
+        isShown = shownNow;
+        refresh();
     }
 }

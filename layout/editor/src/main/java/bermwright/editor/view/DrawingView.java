@@ -11,8 +11,7 @@ import javafx.scene.layout.Region;
 /** Shows a drawing of the report as wide as there is room. */
 final class DrawingView extends Region {
     private final Canvas canvas = new Canvas();
-    private Optional<Drawing> drawing = Optional.empty();
-    private Optional<DrawingPainter> painter = Optional.empty();
+    private Prepared content = new Prepared(Optional.empty(), Optional.empty());
     private double paintedWidth;
 
     DrawingView() {
@@ -21,21 +20,27 @@ final class DrawingView extends Region {
         getChildren().add(canvas);
     }
 
-    void show(Optional<Drawing> shown) {
-        if (!shown.equals(drawing)) {
-            drawing = shown;
-            painter = shown.map(DrawingPainter::new);
-            setAccessibleText(shown.map(Drawing::title).orElse("no picture"));
-            paintedWidth = 0;
-            setVisible(shown.isPresent());
-            setManaged(shown.isPresent());
-            requestLayout();
-        }
+    /** A drawing that was read off the screen thread. */
+    record Prepared(Optional<Drawing> drawing, Optional<DrawingPainter> painter) {
+    }
+
+    /** Reads a drawing; the long part of showing it, to be done off the screen thread. */
+    static Prepared prepared(Optional<Drawing> drawing) {
+        return new Prepared(drawing, drawing.map(DrawingPainter::new));
+    }
+
+    void show(Prepared shown) {
+        content = shown;
+        setAccessibleText(shown.drawing.map(Drawing::title).orElse("no picture"));
+        paintedWidth = 0;
+        setVisible(shown.drawing.isPresent());
+        setManaged(shown.drawing.isPresent());
+        requestLayout();
     }
 
     @Override
     protected double computePrefHeight(double width) {
-        return drawing.map(d -> d.size().y() * (width > 0 ? width : getWidth()) / d.size().x()).orElse(0.0);
+        return content.drawing.map(d -> d.size().y() * (width > 0 ? width : getWidth()) / d.size().x()).orElse(0.0);
     }
 
     @Override
@@ -45,18 +50,18 @@ final class DrawingView extends Region {
 
     @Override
     protected void layoutChildren() {
-        if (drawing.isEmpty() || getWidth() < 1 || getWidth() == paintedWidth) {
+        if (content.drawing.isEmpty() || getWidth() < 1 || getWidth() == paintedWidth) {
             return;
         }
         paintedWidth = getWidth();
-        double scale = getWidth() / drawing.get().size().x();
+        double scale = getWidth() / content.drawing.get().size().x();
         canvas.setWidth(getWidth());
-        canvas.setHeight(drawing.get().size().y() * scale);
+        canvas.setHeight(content.drawing.get().size().y() * scale);
         GraphicsContext g = canvas.getGraphicsContext2D();
         g.save();
         g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
         g.scale(scale, scale);
-        painter.ifPresent(p -> p.paint(g));
+        content.painter.ifPresent(p -> p.paint(g));
         g.restore();
     }
 }

@@ -13,7 +13,7 @@ final class SoilPane extends ScrollPane {
     private final Workbench bench;
     private final MapPane map;
     private final Label step = new Label();
-    private final Slider slider = new Slider(0, 1, 0);
+    private final Slider slider = new Slider(0, 1, 1);
     private final VBox figures = new VBox(4);
 
     SoilPane(Workbench bench, MapPane map) {

@@ -13,6 +13,11 @@ public final class WindowParts {
         return window.site().filter(SitePane::isGroundShown).isPresent();
     }
 
+    /** Whether work goes on in the background. */
+    public static boolean isBusy(EditorWindow window) {
+        return window.site().orElseThrow().background().isBusy();
+    }
+
     /** The workbench. */
     public static Workbench bench(EditorWindow window) {
         return window.site().orElseThrow().bench();

@@ -118,7 +118,7 @@ final class WindowScenarios {
         Stagehand hand = Stagehand.open(folder.resolve("plan.json"));
         hand.await("cover, dose and soil are worked out", () -> hand.bench().answers()
                 .isAssessmentFresh(hand.bench().plan()));
-        hand.pickHull("A");
+        hand.pickHull("alder");
         hand.settle();
         hand.screenshot("10-demo-findings");
         for (String heading : WindowParts.headings(hand.window())) {
@@ -126,6 +126,7 @@ final class WindowScenarios {
                 WindowParts.showAnswers(hand.window(), heading);
                 return true;
             });
+            hand.await("nothing is being drawn", () -> !WindowParts.isBusy(hand.window()));
             hand.settle();
             hand.screenshot("11-demo-" + heading.toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
         }

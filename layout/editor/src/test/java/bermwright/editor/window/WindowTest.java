@@ -99,7 +99,8 @@ class WindowTest {
     private static Process start(Class<?> program, Path log, String... arguments) throws IOException {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         List<String> command = new ArrayList<>(List.of(java,
-                "-Dprism.order=sw", "-Dtestfx.robot=glass", "-Djava.awt.headless=true", "-Dprism.text=t2k",
+                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Dprism.order=sw",
+                "-Dtestfx.robot=glass", "-Djava.awt.headless=true", "-Dprism.text=t2k",
                 "-Dbermwright.root=" + System.getProperty("bermwright.root", "../.."),
                 "-Dbermwright.settings=" + log.resolveSibling("settings-" + program.getSimpleName() + ".properties"),
                 "-cp", System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),

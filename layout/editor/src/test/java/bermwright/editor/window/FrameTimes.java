@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.window;
+
+import bermwright.editor.SampleSite;
+import bermwright.editor.edit.Part;
+import bermwright.editor.model.MapCamera;
+import bermwright.editor.model.MapHands;
+import bermwright.editor.model.Settings;
+import bermwright.editor.view.WindowParts;
+import bermwright.foundation.Point;
+import bermwright.site.plan.Hull;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.IntConsumer;
+import javafx.animation.AnimationTimer;
+
+/**
+ * Times of frames while the map is panned and while a hull is dragged, on ground of 4,000 x 4,000 nodes; run by hand.
+ *
+ * <p>To be started with {@code -Djavafx.animation.fullspeed=true}, so that frames follow each other as fast as they
+ * are drawn and the time between two is what one costs.
+ */
+final class FrameTimes {
+    private static final int NODES = 4000;
+    private static final int WARM_UP = 200;
+    private static final int FRAMES = 600;
+
+    private FrameTimes() {
+    }
+
+    public static void main(String[] arguments) throws Exception {
+        Path folder = Files.createTempDirectory("frames");
+        Path plan = SampleSite.write(folder);
+        ground(folder.resolve("ground.asc"));
+        Settings settings = Settings.forgotten();
+        settings.put("width", 1400);
+        settings.put("height", 900);
+        Stagehand hand = Stagehand.open(plan, settings);
+        System.out.printf(Locale.ROOT, "Java %s, %d processors, load %.1f, scene %.0f x %.0f, map %.0f x %.0f%n",
+                System.getProperty("java.version"), Runtime.getRuntime().availableProcessors(),
+                java.lang.management.ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage(),
+                hand.stage().getScene().getWidth(), hand.stage().getScene().getHeight(), hand.map().getWidth(),
+                hand.map().getHeight());
+        for (double scale : new double[] {4, 1, 0.4}) {
+            Stagehand.onScreenThread(() -> {
+                MapCamera c = hand.map().camera();
+                hand.map().look(new MapCamera(new Point(240, 240), scale * 0.12, c.width(), c.height()));
+                return true;
+            });
+            print("pan at " + scale * 0.12 + " m a pixel", frames(i -> hand.map().look(hand.map().camera()
+                    .panned(i / 50 % 2 == 0 ? 7 : -7, i / 25 % 2 == 0 ? 5 : -5))));
+        }
+        hand.pickHull("A");
+        Stagehand.onScreenThread(() -> {
+            hand.map().look(hand.map().camera().fitting(hand.bench().box(Part.hull("A")).orElseThrow(), 0.5));
+            return true;
+        });
+        Hull hull = hand.bench().plan().hull("A").orElseThrow();
+        Point grab = hull.lyingBase().moved(hull.layDownAzimuth(), 12, 0);
+        MapHands hands = new MapHands(hand.bench());
+        MapHands.Feel feel = new MapHands.Feel(0.2, false);
+        Stagehand.onScreenThread(() -> hands.press(grab, feel));
+        long[] inHand = new long[WARM_UP + FRAMES];
+        List<Double> drag = frames(i -> {
+            long start = System.nanoTime();
+            hands.drag(new Point(grab.east() + 20 * Math.sin(i / 40.0), grab.north() + 15 * Math.cos(i / 30.0)), feel);
+            inHand[i] = System.nanoTime() - start;
+        });
+        print("drag a hull, clearance each frame", drag);
+        print("  of which edit, outlines, clearance", Arrays.stream(inHand, WARM_UP, inHand.length)
+                .mapToObj(n -> n / 1e6).toList());
+        Stagehand.onScreenThread(() -> {
+            hands.giveUp();
+            return true;
+        });
+        hand.close();
+        WindowParts.shut(hand.window());
+        System.exit(0);
+    }
+
+    private static void ground(Path file) throws IOException {
+        double spacing = 480.0 / (NODES - 1);
+        StringBuilder text = new StringBuilder(NODES * NODES * 7);
+        text.append("ncols ").append(NODES).append("\nnrows ").append(NODES).append("\nxllcenter 0\nyllcenter 0\n")
+                .append("cellsize ").append(spacing).append("\nNODATA_value -9999\n");
+        for (int row = NODES - 1; row >= 0; row--) {
+            for (int column = 0; column < NODES; column++) {
+                long millimetres = Math.round(1000 * SampleSite.height(column * spacing, row * spacing));
+                text.append(millimetres / 1000.0).append(' ');
+            }
+            text.append('\n');
+        }
+        Files.writeString(file, text);
+    }
+
+    private static List<Double> frames(IntConsumer work) throws InterruptedException {
+        List<Double> times = new ArrayList<>();
+        CountDownLatch done = new CountDownLatch(1);
+        Stagehand.onScreenThread(() -> {
+            new AnimationTimer() {
+                private int frame;
+                private long last;
+
+                @Override
+                public void handle(long now) {
+                    long nanos = System.nanoTime();
+                    if (frame > WARM_UP) {
+                        times.add((nanos - last) / 1e6);
+                    }
+                    last = nanos;
+                    if (frame < WARM_UP + FRAMES) {
+                        work.accept(frame++);
+                    } else {
+                        stop();
+                        done.countDown();
+                    }
+                }
+            }.start();
+            return Optional.empty();
+        });
+        done.await();
+        return times;
+    }
+
+    private static void print(String what, List<Double> times) {
+        double[] sorted = times.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+        System.out.printf(Locale.ROOT, "%-40s median %6.2f ms, 95 %% under %6.2f ms, 99 %% under %6.2f ms,"
+                + " worst %6.2f ms%n", what, at(sorted, 0.5), at(sorted, 0.95), at(sorted, 0.99),
+                sorted[sorted.length - 1]);
+    }
+
+    private static double at(double[] sorted, double share) {
+        return sorted[(int) Math.min(sorted.length - 1, Math.ceil(share * sorted.length) - 1)];
+    }
+}
