@@ -8,6 +8,7 @@ import bermwright.site.finding.Finding;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.plan.Plan;
+import bermwright.site.stages.StagesResult;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,16 +27,20 @@ import java.util.Optional;
  * @param cover    the mound over all hulls; empty where the plan has no hull
  * @param dose     dose at every station and in the open; empty where it was not asked for
  * @param earthworks soil to be moved, from where to where, with what and how long
+ * @param stages   the order of work and the site after each step; empty where the plan has no order of work
+ * @param partBuilt cover and dose after each step that places soil; empty where the plan has no order of work
  */
 public record Assessment(Plan plan, String planName, String version, SiteGround ground, List<String> cautions,
         List<ModelNote> models, List<Finding> findings, List<HullAssessment> hulls, SiteShapes shapes,
-        Optional<SiteCover> cover, Optional<SiteDose> dose, Optional<EarthworksResult> earthworks) {
+        Optional<SiteCover> cover, Optional<SiteDose> dose, Optional<EarthworksResult> earthworks,
+        Optional<StagesResult> stages, List<PartBuilt> partBuilt) {
     /** Copies the lists. */
     public Assessment {
         cautions = List.copyOf(cautions);
         models = List.copyOf(models);
         findings = List.copyOf(findings);
         hulls = List.copyOf(hulls);
+        partBuilt = List.copyOf(partBuilt);
     }
 
     /**

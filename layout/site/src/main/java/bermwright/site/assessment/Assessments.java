@@ -9,20 +9,21 @@ import bermwright.shielding.dose.Responses;
 import bermwright.site.burial.HullBurial;
 import bermwright.site.clearance.Clearance;
 import bermwright.site.exposure.DoseSources;
-import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.finding.Finding;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.haulage.Earthworks;
-import bermwright.site.haulage.EarthworksInput;
 import bermwright.site.haulage.EarthworksResult;
-import bermwright.site.haulage.SoilNeed;
 import bermwright.site.laydown.Laydown;
 import bermwright.site.laydown.LaydownOfHull;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.pose.LyingPose;
+import bermwright.site.stages.PreparedGround;
+import bermwright.site.stages.Stages;
+import bermwright.site.stages.StagesInput;
+import bermwright.site.stages.StagesResult;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -66,41 +67,49 @@ public final class Assessments {
      * @throws bermwright.foundation.InputException if a table or spectrum beside the plan cannot be used
      */
     public Assessment run(Plan plan, String planName, SiteGround ground, Progress progress) {
-        ElevationGrid natural = ground.grid();
-        progress.report(0.02, "laying down");
-        List<Laydown> laydowns = LaydownOfHull.all(plan, natural);
+        progress.report(0.02, "preparing the ground");
+        PreparedGround prepared = PreparedGround.of(plan, ground.grid());
+        ElevationGrid bed = prepared.surface();
+        progress.report(0.06, "laying down");
+        List<Laydown> laydowns = LaydownOfHull.all(plan, bed);
         progress.check();
         progress.report(0.1, "raising the cover");
-        SiteCover cover = SiteCover.raised(plan, natural, natural);
+        SiteCover cover = SiteCover.raised(plan, ground.grid(), bed);
         progress.check();
-        progress.report(0.25, "measuring clearances");
-        SiteShapes shapes = SiteShapes.of(plan, Optional.of(natural), toes(plan, cover));
-        List<Finding> clearance = Clearance.check(shapes, Optional.of(natural));
+        progress.report(0.2, "measuring clearances");
+        Map<String, List<Ring>> toes = toes(plan, cover);
+        SiteShapes shapes = SiteShapes.of(plan, Optional.of(bed), toes);
+        List<Finding> clearance = Clearance.check(shapes, Optional.of(bed));
         progress.check();
-        progress.report(0.35, "counting the dose");
-        SiteDose dose = SiteDose.of(plan, cover, new DoseSources(responses, ground.directory()),
-                progress.part(0.35, 0.8));
+        DoseSources sources = new DoseSources(responses, ground.directory());
+        SiteDose dose = SiteDose.of(plan, cover, sources, progress.part(0.25, 0.6));
         progress.check();
-        progress.report(0.8, "feeding the covers with soil");
-        EarthworksResult earthworks = Earthworks.of(new EarthworksInput(plan, natural, needs(plan, cover), List.of(),
-                EarthworksInput.Objective.MACHINE_HOURS), progress.part(0.8, 0.98));
+        EarthworksResult earthworks =
+                Earthworks.of(new SoilBalance(plan, cover, toes).input(prepared), progress.part(0.6, 0.7));
+        Optional<StagesResult> stages = plan.orderOfWork().isEmpty() ? Optional.empty()
+                : Optional.of(Stages.of(StagesInput.under(plan, cover, Optional.of(earthworks)),
+                        progress.part(0.7, 0.75)));
+        List<PartBuilt> partBuilt = stages.isEmpty() ? List.of()
+                : PartBuilt.of(plan, cover, stages.get().stages(), sources, progress.part(0.75, 0.98));
         List<HullBurial> burials = HullBurial.of(plan, cover);
-        List<Finding> findings = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>(prepared.findings());
         laydowns.forEach(l -> findings.addAll(l.findings()));
         findings.addAll(clearance);
         findings.addAll(cover.findings());
         findings.addAll(dose.findings());
         findings.addAll(earthworks.findings());
         burials.forEach(b -> findings.addAll(b.findings()));
+        stages.ifPresent(s -> findings.addAll(s.findings()));
+        stages.ifPresent(s -> findings.addAll(PartBuilt.findings(plan, s.stages(), partBuilt)));
         List<ModelNote> models = new ArrayList<>();
         laydowns.forEach(l -> models.addAll(l.notes()));
         models.addAll(dose.models());
         models.addAll(earthworks.notes());
+        stages.ifPresent(s -> models.addAll(s.notes()));
         progress.report(1, "done");
-        Parts parts = new Parts(laydowns, cover, dose, burials);
         return new Assessment(plan, planName, Version.text(), ground, Cautions.all(), each(models),
-                worstFirst(findings), hulls(plan, natural, parts), shapes, Optional.of(cover), Optional.of(dose),
-                Optional.of(earthworks));
+                worstFirst(findings), hulls(plan, bed, new Parts(laydowns, cover, dose, burials)), shapes,
+                Optional.of(cover), Optional.of(dose), Optional.of(earthworks), stages, partBuilt);
     }
 
     private record Parts(List<Laydown> laydowns, SiteCover cover, SiteDose dose, List<HullBurial> burials) {
@@ -116,22 +125,6 @@ public final class Assessments {
                     parts.burials.stream().filter(b -> b.id().equals(id)).findFirst()));
         }
         return hulls;
-    }
-
-    /** The soil that the covers want. */
-    static List<SoilNeed> needs(Plan plan, SiteCover cover) {
-        Map<String, List<Ring>> toes = toes(plan, cover);
-        List<SoilNeed> needs = new ArrayList<>();
-        for (HullCover one : cover.hulls()) {
-            Optional<Hull> hull = plan.hull(one.id());
-            if (hull.isPresent() && one.volume() > 0) {
-                List<Ring> outlines = toes.getOrDefault(one.id(),
-                        List.of(LyingPose.footprint(hull.get(), cover.natural().metreScale())));
-                needs.add(new SoilNeed(one.id(), SoilNeed.Kind.COVER, one.volume(), one.placedMass() / one.volume(),
-                        outlines));
-            }
-        }
-        return needs;
     }
 
     /** The toes of the mound by hull: those around the middle of the lying hull. */

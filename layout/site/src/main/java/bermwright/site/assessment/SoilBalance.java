@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.assessment;
+
+import bermwright.foundation.Ring;
+import bermwright.site.exposure.HullCover;
+import bermwright.site.exposure.SiteCover;
+import bermwright.site.haulage.EarthworksInput;
+import bermwright.site.haulage.Ramp;
+import bermwright.site.haulage.SoilNeed;
+import bermwright.site.haulage.SoilOffer;
+import bermwright.site.plan.GroundPlan;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Plan;
+import bermwright.site.pose.LyingPose;
+import bermwright.site.stages.LiftedCover;
+import bermwright.site.stages.PlacedCover;
+import bermwright.site.stages.PreparedGround;
+import bermwright.site.stages.StagesInput;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Gathers what soil a plan wants and what soil its own cuts give: covers, ramps up to them, and preparations. */
+final class SoilBalance {
+    /** Less soil than this is not worth a haul (m3). */
+    private static final double LEAST = 0.5;
+
+    private final Plan plan;
+    private final SiteCover cover;
+    private final Map<String, List<Ring>> toes;
+
+    SoilBalance(Plan plan, SiteCover cover, Map<String, List<Ring>> toes) {
+        this.plan = plan;
+        this.cover = cover;
+        this.toes = toes;
+    }
+
+    EarthworksInput input(PreparedGround prepared) {
+        List<SoilNeed> needs = new ArrayList<>(covers());
+        List<SoilOffer> offers = new ArrayList<>();
+        GroundPlan.Regolith soil = plan.ground().regolith();
+        for (PreparedGround.Moved moved : prepared.moved()) {
+            String id = moved.preparation().id();
+            if (moved.volumes().fill() > LEAST) {
+                needs.add(new SoilNeed(id, SoilNeed.Kind.FILL, moved.volumes().fill(), soil.placedDensity(),
+                        List.of(moved.preparation().area())));
+            }
+            if (moved.volumes().cut() > LEAST) {
+                offers.add(new SoilOffer(id, moved.volumes().cut(), soil.bankDensity(), moved.preparation().area()));
+            }
+        }
+        return new EarthworksInput(plan, prepared.surface(), needs, offers, EarthworksInput.Objective.MACHINE_HOURS);
+    }
+
+    private List<SoilNeed> covers() {
+        List<SoilNeed> needs = new ArrayList<>();
+        for (HullCover one : cover.hulls()) {
+            Optional<Hull> hull = plan.hull(one.id());
+            if (hull.isPresent() && one.volume() > LEAST) {
+                double density = one.placedMass() / one.volume();
+                List<Ring> outlines = toes.getOrDefault(one.id(),
+                        List.of(LyingPose.footprint(hull.get(), cover.natural().metreScale())));
+                SoilNeed need = new SoilNeed(one.id(), SoilNeed.Kind.COVER, one.volume(), density, outlines);
+                needs.add(need);
+                ramp(hull.get()).filter(r -> r.volume() > LEAST)
+                        .ifPresent(r -> needs.add(need.forRamp(r)));
+            }
+        }
+        return needs;
+    }
+
+    /** The ramp to the crown, where the plan's machine needs one. */
+    private Optional<Ramp> ramp(Hull hull) {
+        Optional<PlacedCover> placed = StagesInput.under(plan, cover, Optional.empty()).covers().stream()
+                .filter(p -> p.hull().equals(hull.id())).findFirst();
+        return placed.flatMap(p -> LiftedCover.of(hull, cover.prepared(), p))
+                .flatMap(l -> Ramp.on(plan, hull.id(), l.top()));
+    }
+}
