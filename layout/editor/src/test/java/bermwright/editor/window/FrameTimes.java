@@ -29,8 +29,8 @@ import javafx.animation.AnimationTimer;
  */
 final class FrameTimes {
     private static final int NODES = 4000;
-    private static final int WARM_UP = 200;
-    private static final int FRAMES = 600;
+    private static final int WARM_UP = 60;
+    private static final int FRAMES = 240;
 
     private FrameTimes() {
     }
@@ -48,7 +48,7 @@ final class FrameTimes {
                 java.lang.management.ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage(),
                 hand.stage().getScene().getWidth(), hand.stage().getScene().getHeight(), hand.map().getWidth(),
                 hand.map().getHeight());
-        for (double scale : new double[] {4, 1, 0.4}) {
+        for (double scale : arguments.length > 0 ? new double[0] : new double[] {4, 1, 0.4}) {
             Stagehand.onScreenThread(() -> {
                 MapCamera c = hand.map().camera();
                 hand.map().look(new MapCamera(new Point(240, 240), scale * 0.12, c.width(), c.height()));
