@@ -13,7 +13,7 @@ import java.util.List;
  * The height of the soil that one hull asks for over a place in plan.
  *
  * <p>Along the barrel the answer is closed: across the axis it is an arc and its tangents. At the ends it is the
- * highest cone over a lattice of skin points, fine enough that the dips between them are below a millimetre.
+ * highest cone over a lattice of skin points, fine enough that the dips between them are below a centimetre.
  */
 final class HullEnvelope {
     /** Points on an arc of a rim; at a hull of 4 m radius they stand 0.1 m apart and dip by 0.2 mm. */

@@ -12,6 +12,7 @@ import java.util.function.DoubleUnaryOperator;
  * <p>Over a convex patch the height of the highest cone has one summit, so the search climbs from the last answer.
  */
 final class SkinPatch {
+    private static final int FARTHER = 4;
     private final double[] x;
     private final double[] y;
     private final double[] z;
@@ -70,23 +71,34 @@ final class SkinPatch {
         return top + repose.rise(away, thickest);
     }
 
-    /** The point whose cone is highest, climbing from another. */
+    /**
+     * The point whose cone is highest, climbing from another; where no neighbour is higher it looks a few points
+     * farther before it stops, since a ridge may run askew to the lattice.
+     */
     int climb(double east, double north, int from) {
         int best = from;
-        double height = at(best, east, north);
-        boolean moved = true;
-        while (moved) {
-            moved = false;
-            int row = best / columns;
-            int column = best % columns;
-            for (int r = Math.max(0, row - 1); r <= Math.min(rows - 1, row + 1); r++) {
-                for (int c = Math.max(0, column - 1); c <= Math.min(columns - 1, column + 1); c++) {
-                    double h = at(r * columns + c, east, north);
-                    if (h > height) {
-                        height = h;
-                        best = r * columns + c;
-                        moved = true;
-                    }
+        int next = look(east, north, best, 1);
+        while (next != best) {
+            best = next;
+            next = look(east, north, best, 1);
+            next = next == best ? look(east, north, best, FARTHER) : next;
+        }
+        return best;
+    }
+
+    private int look(double east, double north, int from, int reach) {
+        int row = from / columns;
+        int column = from % columns;
+        // All columns of a tip are one point, from which the next row can be entered anywhere.
+        int aside = rows > 1 && row == 0 ? columns : reach;
+        int best = from;
+        double height = at(from, east, north);
+        for (int r = Math.max(0, row - reach); r <= Math.min(rows - 1, row + reach); r++) {
+            for (int c = Math.max(0, column - aside); c <= Math.min(columns - 1, column + aside); c++) {
+                double h = at(r * columns + c, east, north);
+                if (h > height) {
+                    height = h;
+                    best = r * columns + c;
                 }
             }
         }

@@ -19,12 +19,26 @@ final class HullSight {
     boolean crossed;
     double enter;
     double leave;
+    /** Way out and skin on it by elevation, after {@link #leaveAll}. */
+    double[] leaveBy = new double[0];
+    double[] skinBy = new double[0];
+    private double[] alongBy = new double[0];
+    private final double along;
+    private final double across;
+    private final double up;
+    private final double radius;
+    private final double skin;
     private Vec3 planLocal = Vec3.ZERO;
 
     HullSight(HullSolid hull, Vec3 station) {
         this.hull = hull;
         Vec3 local = hull.pose().local(station);
         ray.origin(local.x(), local.y(), local.z());
+        along = local.x();
+        across = local.y();
+        up = local.z();
+        radius = hull.shape().radius();
+        skin = hull.shape().skin();
         upLocal = hull.pose().turned(Vec3.UP);
         inside = hull.contains(station);
         Vec3 middle = hull.middle();
@@ -50,6 +64,46 @@ final class HullSight {
                 && crossing.leave() > 0;
         enter = inside ? 0 : Math.max(0, crossing.enter());
         leave = crossing.leave();
+    }
+
+    /**
+     * For a station inside: the way out, and the skin on it, along every elevation of an azimuth at once. The plain
+     * loop over arrays is what makes it quick; rays that leave through an end are looked at again one by one.
+     */
+    void leaveAll(double[] cosines, double[] sines) {
+        int rays = cosines.length;
+        if (leaveBy.length < rays) {
+            leaveBy = new double[rays];
+            skinBy = new double[rays];
+            alongBy = new double[rays];
+        }
+        double rest = across * across + up * up - radius * radius;
+        double px = planLocal.x();
+        double py = planLocal.y();
+        double pz = planLocal.z();
+        double ux = upLocal.x();
+        double uy = upLocal.y();
+        double uz = upLocal.z();
+        for (int k = 0; k < rays; k++) {
+            double a = cosines[k] * py + sines[k] * uy;
+            double b = cosines[k] * pz + sines[k] * uz;
+            double quadratic = a * a + b * b;
+            double half = across * a + up * b;
+            double root = Math.sqrt(half * half - quadratic * rest);
+            double distance = (root - half) / quadratic;
+            leaveBy[k] = distance;
+            skinBy[k] = skin * radius / root;
+            alongBy[k] = along + distance * (cosines[k] * px + sines[k] * ux);
+        }
+        double from = hull.shape().barrelStart();
+        double to = hull.shape().barrelEnd();
+        for (int k = 0; k < rays; k++) {
+            if (!(alongBy[k] >= from && alongBy[k] <= to)) {
+                look(cosines[k], sines[k]);
+                leaveBy[k] = leave;
+                skinBy[k] = skinOut();
+            }
+        }
     }
 
     boolean holds(double distance) {

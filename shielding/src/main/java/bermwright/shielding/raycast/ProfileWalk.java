@@ -38,6 +38,10 @@ final class ProfileWalk {
     private double z0;
     private double gx;
     private double gy;
+    private double perX;
+    private double perY;
+    private double perD;
+    private double nudge;
     private double edge;
     private double lastAt;
     private double lastFinished;
@@ -60,12 +64,14 @@ final class ProfileWalk {
     /** Walks outwards; the tangents have to be set, rising, all above zero or a single one. */
     void walk(double[] start, double east, double north) {
         begin(start, east, north);
-        if (below == 0 && skip(0)) {
+        if (skip(0)) {
+            beyond();
             return;
         }
         while (true) {
             double at = Math.min(nextX, Math.min(nextY, nextD));
-            if (!(at <= edge)) {
+            // The last line is the edge itself, give or take rounding.
+            if (!(at <= edge * (1 + NUDGE))) {
                 break;
             }
             boolean blockLine = step(at);
@@ -73,8 +79,11 @@ final class ProfileWalk {
                 break;
             }
             advance(at, hereFinished, herePlace);
-            if (below == 0 && (z0 + tangents[0] * at > field.top && tangents[0] > 0 || blockLine && skip(at))) {
+            if (below == 0 && z0 + tangents[0] * at > field.top && tangents[0] > 0) {
                 return;
+            }
+            if (blockLine && skip(at)) {
+                break;
             }
         }
         beyond();
@@ -92,18 +101,18 @@ final class ProfileWalk {
             from = row * field.columns + lineX;
             to = from + field.columns;
             share = y - row;
-            blockLine = lineX % SoilField.BLOCK == 0;
+            blockLine = lineX % SoilField.SMALL == 0;
             lineX += gx > 0 ? 1 : -1;
-            nextX = (lineX - x0) / gx;
+            nextX = (lineX - x0) * perX;
         } else if (at == nextY) {
             double x = x0 + at * gx;
             int column = clamp((int) x, field.columns - 2);
             from = lineY * field.columns + column;
             to = from + 1;
             share = x - column;
-            blockLine = lineY % SoilField.BLOCK == 0;
+            blockLine = lineY % SoilField.SMALL == 0;
             lineY += gy > 0 ? 1 : -1;
-            nextY = (lineY - y0) / gy;
+            nextY = (lineY - y0) * perY;
         } else {
             double x = x0 + at * gx;
             int column = clamp((int) x, field.columns - 2);
@@ -111,7 +120,7 @@ final class ProfileWalk {
             to = from + field.columns + 1;
             share = x - column;
             lineD += gy > gx ? 1 : -1;
-            nextD = (lineD - (y0 - x0)) / (gy - gx);
+            nextD = (lineD - (y0 - x0)) * perD;
         }
         hereFinished = lerp(field.finished, from, to, share);
         herePlace = plain ? hereFinished : lerp(field.inPlace, from, to, share);
@@ -133,6 +142,10 @@ final class ProfileWalk {
         if (Math.abs(gy) < 1e-15) {
             gy = 0;
         }
+        perX = 1 / gx;
+        perY = 1 / gy;
+        perD = 1 / (gy - gx);
+        nudge = NUDGE / Math.max(Math.abs(gx), Math.abs(gy));
         room();
         edge = Math.min(gx == 0 ? Double.POSITIVE_INFINITY : ((gx > 0 ? field.columns - 1 : 0) - x0) / gx,
                 gy == 0 ? Double.POSITIVE_INFINITY : ((gy > 0 ? field.rows - 1 : 0) - y0) / gy);
@@ -166,55 +179,74 @@ final class ProfileWalk {
         double x = x0 + at * gx;
         double y = y0 + at * gy;
         lineX = beyondLine(x, gx);
-        nextX = gx == 0 ? Double.POSITIVE_INFINITY : (lineX - x0) / gx;
+        nextX = gx == 0 ? Double.POSITIVE_INFINITY : (lineX - x0) * perX;
         lineY = beyondLine(y, gy);
-        nextY = gy == 0 ? Double.POSITIVE_INFINITY : (lineY - y0) / gy;
+        nextY = gy == 0 ? Double.POSITIVE_INFINITY : (lineY - y0) * perY;
         lineD = beyondLine(y - x, gy - gx);
-        nextD = Math.abs(gy - gx) < 1e-15 ? Double.POSITIVE_INFINITY : (lineD - (y0 - x0)) / (gy - gx);
+        nextD = Math.abs(gy - gx) < 1e-15 ? Double.POSITIVE_INFINITY : (lineD - (y0 - x0)) * perD;
     }
 
     private static int beyondLine(double value, double step) {
         return step > 0 ? (int) Math.floor(value + NUDGE) + 1 : (int) Math.ceil(value - NUDGE) - 1;
     }
 
-    /** From a block's edge with no ray below: jumps over blocks under the lowest ray; true where none is left. */
+    /** From a block's edge: jumps over blocks whose surface no ray crosses; true where the edge is reached so. */
     private boolean skip(double from) {
+        if (below > 0 && !field.uniform) {
+            return false;
+        }
         double at = from;
-        double lowest = tangents[0];
-        while (true) {
-            if (!(at < edge)) {
-                return true;
-            }
+        while (at < edge) {
             double x = x0 + at * gx;
             double y = y0 + at * gy;
-            int bx = block(x, gx, field.columns);
-            int by = block(y, gy, field.rows);
-            double out = Math.min(gx == 0 ? Double.POSITIVE_INFINITY
-                    : ((gx > 0 ? bx + 1 : bx) * SoilField.BLOCK - x0) / gx,
-                    gy == 0 ? Double.POSITIVE_INFINITY : ((gy > 0 ? by + 1 : by) * SoilField.BLOCK - y0) / gy);
-            double ray = z0 + lowest * (lowest >= 0 ? at : Math.min(out, edge));
-            if (!(field.blockTop[by * field.blockColumns + bx] <= ray)) {
+            double out = Double.NaN;
+            for (int i = 0; i < field.blocks.length && Double.isNaN(out); i++) {
+                out = clearOf(i, x, y, at);
+            }
+            if (Double.isNaN(out)) {
                 break;
             }
-            at = Math.max(out, at + NUDGE / Math.max(Math.abs(gx), Math.abs(gy)));
+            at = out;
         }
         if (at > from) {
-            double x = x0 + at * gx;
-            double y = y0 + at * gy;
-            lastAt = at;
+            double x = x0 + Math.min(at, edge) * gx;
+            double y = y0 + Math.min(at, edge) * gy;
+            lastAt = Math.min(at, edge);
             lastFinished = field.onTriangles(field.finished, x, y);
             lastPlace = field.onTriangles(field.inPlace, x, y);
             if (!field.uniform) {
-                push(at, field.onTriangles(field.natural, x, y));
+                push(lastAt, field.onTriangles(field.natural, x, y));
             }
-            aim(at);
+            aim(lastAt);
         }
-        return false;
+        return !(at < edge);
     }
 
-    private int block(double value, double step, int nodes) {
-        int cell = (int) Math.floor(step >= 0 ? value + NUDGE : value - NUDGE);
-        return clamp(cell, nodes - 2) / SoilField.BLOCK;
+    /** Where the block at a place is left, if no ray crosses its surfaces; else not a number. */
+    private double clearOf(int size, double x, double y, double at) {
+        Blocks blocks = field.blocks[size];
+        int side = blocks.side;
+        int bx = block(x, gx, field.columns, side);
+        int by = block(y, gy, field.rows, side);
+        double outX = gx == 0 ? Double.POSITIVE_INFINITY : ((gx > 0 ? bx + 1 : bx) * side - x0) * perX;
+        double outY = gy == 0 ? Double.POSITIVE_INFINITY : ((gy > 0 ? by + 1 : by) * side - y0) * perY;
+        double out = Math.min(edge, Math.min(outX, outY));
+        int block = 2 * (by * blocks.columns + bx);
+        boolean clear = isClear(blocks.range, block, below, at, out)
+                && (plain || isClear(field.placeBlocks[size].range, block, belowPlace, at, out));
+        return clear ? Math.max(out, at + nudge) : Double.NaN;
+    }
+
+    /** Whether a block's surface stays above the rays that are below it and below all others. */
+    private boolean isClear(float[] range, int block, int under, double in, double out) {
+        double next = under < levels ? tangents[under] : Double.POSITIVE_INFINITY;
+        return (under == levels || range[block] <= z0 + next * (next >= 0 ? in : out))
+                && (under == 0 || range[block + 1] >= z0 + tangents[under - 1] * (tangents[under - 1] >= 0 ? out : in));
+    }
+
+    private static int block(double value, double step, int nodes, int side) {
+        int cell = (int) (step >= 0 ? value + NUDGE : value - NUDGE);
+        return clamp(cell, nodes - 2) / side;
     }
 
     private void advance(double at, double finishedHeight, double placeHeight) {

@@ -6,6 +6,7 @@ import bermwright.foundation.Require;
 import bermwright.foundation.Vec3;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.WallSolid;
+import java.util.Optional;
 
 /**
  * Looks out from one station: all rays of an azimuth share one cut through the ground.
@@ -56,13 +57,12 @@ public final class SkySweep {
         walk.walk(start, east, north);
         into.room(sines.length);
         into.beyondEdge = walk.belowAtEdge;
-        for (HullSight sight : sights) {
-            sight.face(east, north);
-        }
+        Optional<HullSight> only = face(east, north);
+        only.ifPresent(own -> own.leaveAll(cosines, sines));
         for (int k = 0; k < sines.length; k++) {
             double sin = sines[k];
             double cos = cosines[k];
-            into.skin[k] = hulls(cos, sin);
+            into.skin[k] = only.isPresent() ? ownHull(only.get(), k) : hulls(cos, sin);
             double soil = outsideVoids(walk.finished, k) * secants[k];
             double undisturbed = walk.place == walk.finished ? soil : outsideVoids(walk.place, k) * secants[k];
             double mass = field.uniform ? undisturbed * field.uniformDensity
@@ -75,6 +75,25 @@ public final class SkySweep {
             into.rise[k] = soil > 0 ? walk.exitRise[k] : Double.NaN;
             into.sines[k] = sin;
         }
+    }
+
+    /** Turns to an azimuth; the hull around the station, where no other lies in the way. */
+    private Optional<HullSight> face(double east, double north) {
+        HullSight only = null;
+        int ahead = 0;
+        for (HullSight sight : sights) {
+            sight.face(east, north);
+            ahead += sight.ahead ? 1 : 0;
+            only = sight.inside ? sight : only;
+        }
+        return ahead == 1 ? Optional.ofNullable(only) : Optional.empty();
+    }
+
+    private double ownHull(HullSight own, int k) {
+        voids = 1;
+        voidFrom[0] = 0;
+        voidTo[0] = own.leaveBy[k] * cosines[k];
+        return own.skinBy[k];
     }
 
     private void set(double[] wanted) {
@@ -101,14 +120,6 @@ public final class SkySweep {
     /** Finds the empty stretches of a ray, in plan, and returns the skin it crosses. */
     private double hulls(double cos, double sin) {
         voids = 0;
-        if (sights.length == 1 && sights[0].inside) {
-            HullSight own = sights[0];
-            own.look(cos, sin);
-            voids = 1;
-            voidFrom[0] = 0;
-            voidTo[0] = own.leave * cos;
-            return own.skinOut();
-        }
         for (HullSight sight : sights) {
             sight.crossed = false;
             if (sight.ahead) {

@@ -8,8 +8,9 @@ import java.util.Arrays;
 
 /** The soil of a scene as bare arrays, with the highest height of each block of cells so that walks can skip. */
 final class SoilField {
-    /** Cells along the side of a block. */
-    static final int BLOCK = 16;
+    /** Cells along the side of small, middle and large blocks; each is whole ones of the size before. */
+    static final int SMALL = 4;
+    private static final int[] SIDES = {64, 16, SMALL};
 
     final double[] finished;
     final double[] inPlace;
@@ -23,8 +24,9 @@ final class SoilField {
     final DensityProfile profile;
     final boolean uniform;
     final double uniformDensity;
-    final double[] blockTop;
-    final int blockColumns;
+    final Blocks[] blocks;
+    /** Blocks of the top of undisturbed soil; those of the finished surface where no soil is placed. */
+    final Blocks[] placeBlocks;
     final double top;
 
     SoilField(Soil soil) {
@@ -41,9 +43,13 @@ final class SoilField {
         profile = soil.inPlace();
         uniform = profile.isUniform();
         uniformDensity = profile.density(0);
-        blockColumns = (columns - 2) / BLOCK + 1;
-        blockTop = tops();
-        top = Arrays.stream(blockTop).max().orElse(Double.NEGATIVE_INFINITY);
+        blocks = blocks(finished);
+        placeBlocks = inPlace == finished ? blocks : blocks(inPlace);
+        top = blocks[0].highest();
+    }
+
+    private Blocks[] blocks(double[] heights) {
+        return Arrays.stream(SIDES).mapToObj(side -> new Blocks(side, columns, heights)).toArray(Blocks[]::new);
     }
 
     private static double[] lower(double[] natural, double[] finished) {
@@ -59,30 +65,6 @@ final class SoilField {
             lower[i] = Math.min(natural[i], finished[i]);
         }
         return lower;
-    }
-
-    private double[] tops() {
-        int blockRows = (rows - 2) / BLOCK + 1;
-        double[] tops = new double[blockRows * blockColumns];
-        Arrays.fill(tops, Double.NEGATIVE_INFINITY);
-        for (int row = 0; row < rows; row++) {
-            int upper = Math.min(row / BLOCK, blockRows - 1);
-            int lower = row % BLOCK == 0 && row > 0 ? Math.min(row / BLOCK - 1, upper) : upper;
-            for (int column = 0; column < columns; column++) {
-                double h = finished[row * columns + column];
-                // A hole must be walked into, not skipped over.
-                double height = Double.isNaN(h) ? Double.POSITIVE_INFINITY : h;
-                int right = Math.min(column / BLOCK, blockColumns - 1);
-                int left = column % BLOCK == 0 && column > 0 ? Math.min(column / BLOCK - 1, right) : right;
-                for (int r = lower; r <= upper; r++) {
-                    for (int c = left; c <= right; c++) {
-                        int at = r * blockColumns + c;
-                        tops[at] = Math.max(tops[at], height);
-                    }
-                }
-            }
-        }
-        return tops;
     }
 
     /** The height of a surface on its triangles, at a place in cells from the south-west node. */
