@@ -192,36 +192,45 @@ final class HullEnvelope {
                 flankTo));
         if (covered.crownWidth() > 0) {
             double out = Math.max(0, q - covered.crownWidth() / 2);
-            best = Math.max(best, lift(p, r + t.crown() - out * across.tan, crownFrom, crownTo));
+            best = Math.max(best, lift(p, new double[] {r + t.crown() - out * across.tan, out}, crownFrom, crownTo));
         }
         return best;
     }
 
     /** From a height across the axis to a height in the site; negative infinity beside the stretch. */
-    private double lift(double p, double height, double from, double to) {
-        double along = (p + height * sinRise) / cosRise;
+    private double lift(double p, double[] section, double from, double to) {
+        double height = section[0];
+        // On a slope the steepest way down runs a little along a rising axis: the skin it stands on lies further up.
+        double askew = section[1] * repose.tan / Math.sqrt(repose.tan * repose.tan - sinRise * sinRise
+                / (cosRise * cosRise)) * sinRise * (repose.tan + 1 / repose.tan);
+        double along = (p + height * sinRise) / cosRise + askew;
         if (along < from || along > to) {
             return Double.NEGATIVE_INFINITY;
         }
         return base.z() + p * sinRise / cosRise + height / cosRise;
     }
 
-    /** Height over the axis, across it, of the soil that the skin between two angles asks for. */
-    private double arcHeight(double q, double r, double thickness, double[] angles) {
+    /** Height over the axis, across it, of the soil that skin between two angles asks for; width of its slope. */
+    private double[] arcHeight(double q, double r, double thickness, double[] angles) {
         double from = angles[0];
         double to = angles[1];
         double outer = r + thickness;
         double steepest = Math.asin(across.sin);
         if (q < outer * Math.sin(from) || from >= steepest) {
-            return r * Math.cos(from) + across.rise(Math.abs(q - r * Math.sin(from)), thickness);
+            return single(r * Math.cos(from), Math.abs(q - r * Math.sin(from)), thickness);
         }
         double last = Math.min(to, steepest);
         if (q <= outer * Math.sin(last)) {
-            return Math.sqrt(outer * outer - q * q);
+            return new double[] {Math.sqrt(outer * outer - q * q), 0};
         }
         if (last < to) {
-            return outer * across.cos - (q - outer * across.sin) * across.tan;
+            double out = q - outer * across.sin;
+            return new double[] {outer * across.cos - out * across.tan, out};
         }
-        return r * Math.cos(to) + across.rise(q - r * Math.sin(to), thickness);
+        return single(r * Math.cos(to), q - r * Math.sin(to), thickness);
+    }
+
+    private double[] single(double skin, double distance, double thickness) {
+        return new double[] {skin + across.rise(distance, thickness), Math.max(0, distance - thickness * across.sin)};
     }
 }

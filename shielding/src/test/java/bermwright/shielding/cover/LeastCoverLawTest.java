@@ -27,6 +27,8 @@ class LeastCoverLawTest {
     private static final double LATTICE = 0.01;
     /** The slow lattice misses up to three centimetres of skin where an end meets the barrel or a rim (m). */
     private static final double SLOW_LATTICE = 0.03;
+    /** Chords of 0.2 m round a cone begin 0.84 m from its middle: they steepen two steps together by h / (4 rho). */
+    private static final double CHORDS = 0.2 / (4 * 0.84);
     private static final double SLOPE_DEG = 34;
     private static final double SLOPE = Math.toRadians(SLOPE_DEG);
     /** Half-metre cells take this much off crests and depths (m). */
@@ -119,7 +121,7 @@ class LeastCoverLawTest {
         }
         assertTrue(steepest > 0.95 * Math.tan(SLOPE), "steepest " + steepest);
         // A triangle's chords run across the round of a cone, which makes them a little steeper together.
-        assertTrue(steepest <= 1.03 * Math.tan(SLOPE), "steepest " + steepest);
+        assertTrue(steepest <= (1 + CHORDS) * Math.tan(SLOPE), "steepest " + steepest);
     }
 
     private static boolean isRaised(ElevationGrid ground, ElevationGrid finished, int r, int c) {
