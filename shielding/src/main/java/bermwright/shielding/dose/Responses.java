@@ -9,6 +9,7 @@ import bermwright.shielding.spectrum.CosmicSpectrum;
 import bermwright.shielding.spectrum.EventSpectrum;
 import bermwright.shielding.transport.Stopping;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Objects;
 
 /**
@@ -123,6 +124,37 @@ public final class Responses {
      */
     public Response event(Shield shield, EventSpectrum spectrum, Progress progress) {
         return transport(shield).event(spectrum, progress);
+    }
+
+    /**
+     * Doses of organs by cosmic rays in the room behind soil and skin, as under a dome on the ground.
+     *
+     * @param shield       soil and skin
+     * @param modulationW  solar modulation W (1), -20 to 200
+     * @param arealDensity soil along the ray plus the skin as soil (kg/m2), 0 to 15 000
+     * @param progress     told how far the work has come
+     * @return a day's doses by organ, skin first; the ground's return is left out
+     * @throws IllegalArgumentException if an argument is outside its range
+     */
+    public Map<OrganDose.Organ, OrganDose> cosmicOrgans(Shield shield, double modulationW, double arealDensity,
+            Progress progress) {
+        return transport(shield).organs(new TransportResponse.Source.Cosmic(new CosmicSpectrum(modulationW)),
+                arealDensity, progress);
+    }
+
+    /**
+     * Doses of organs by a solar particle event in the room behind soil and skin, as under a dome on the ground.
+     *
+     * @param shield       soil and skin
+     * @param spectrum     protons of the event
+     * @param arealDensity soil along the ray plus the skin as soil (kg/m2), 0 to 15 000
+     * @param progress     told how far the work has come
+     * @return doses of the whole event by organ, skin first
+     * @throws IllegalArgumentException if the areal density is outside its range
+     */
+    public Map<OrganDose.Organ, OrganDose> eventOrgans(Shield shield, EventSpectrum spectrum, double arealDensity,
+            Progress progress) {
+        return transport(shield).organs(new TransportResponse.Source.Event(spectrum), arealDensity, progress);
     }
 
     private TransportResponse transport(Shield shield) {

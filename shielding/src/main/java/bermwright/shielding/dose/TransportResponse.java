@@ -3,15 +3,19 @@ package bermwright.shielding.dose;
 
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Progress;
+import bermwright.foundation.Require;
 import bermwright.shielding.material.Material;
 import bermwright.shielding.material.Shield;
 import bermwright.shielding.spectrum.CosmicSpectrum;
 import bermwright.shielding.spectrum.EventSpectrum;
 import bermwright.shielding.transport.Beam;
 import bermwright.shielding.transport.EnergyGrid;
+import bermwright.shielding.transport.Field;
 import bermwright.shielding.transport.Penetration;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** Responses computed by transport through soil and skin, and what they are made of. */
 final class TransportResponse {
@@ -20,6 +24,7 @@ final class TransportResponse {
         150, 175, 200, 250, 300, 350, 400, 450, 500, 600, 700, 800, 1000, 1200, 1500};
     static final double SECONDS_A_DAY = 86400;
     private static final double KG_M2 = 10;
+    private static final double GREATEST_DEPTH = 15_000;
     /** Least dose written to a table (Sv), so that nothing is no trouble to the logarithm. */
     private static final double LEAST_DOSE = 1e-30;
 
@@ -57,8 +62,7 @@ final class TransportResponse {
     }
 
     private Table cosmicTable(CosmicSpectrum spectrum, Progress progress) {
-        return cached("cosmic " + spectrum.modulationW(), grid -> Beam.cosmic(spectrum, grid, 0), SECONDS_A_DAY,
-                progress);
+        return cached("cosmic " + spectrum.modulationW(), new Source.Cosmic(spectrum), progress);
     }
 
     private Table eventTable(EventSpectrum spectrum, Progress progress) {
@@ -67,7 +71,7 @@ final class TransportResponse {
         for (int i = 0; i < grid.size(); i++) {
             key.append(' ').append(spectrum.perMeV(grid.energyMeV(i)));
         }
-        return cached(key.toString(), g -> Beam.event(spectrum, g), 1, progress);
+        return cached(key.toString(), new Source.Event(spectrum), progress);
     }
 
     private static DoseCurve curve(Table table, TabulatedResponse.Spread spread, Response.Per per,
@@ -80,15 +84,60 @@ final class TransportResponse {
         return new DoseCurve(per, points, published);
     }
 
-    private interface Source {
+    /** What arrives from outside, and over how many seconds its dose is counted. */
+    sealed interface Source {
+        /** The beam over the whole sphere. */
         Beam beam(EnergyGrid grid);
+
+        /** Seconds of a day for cosmic rays, one for an event counted whole. */
+        double seconds();
+
+        /** Cosmic rays, a day's. */
+        record Cosmic(CosmicSpectrum spectrum) implements Source {
+            @Override
+            public Beam beam(EnergyGrid grid) {
+                return Beam.cosmic(spectrum, grid, 0);
+            }
+
+            @Override
+            public double seconds() {
+                return SECONDS_A_DAY;
+            }
+        }
+
+        /** An event as a whole. */
+        record Event(EventSpectrum spectrum) implements Source {
+            @Override
+            public Beam beam(EnergyGrid grid) {
+                return Beam.event(spectrum, grid);
+            }
+
+            @Override
+            public double seconds() {
+                return 1;
+            }
+        }
     }
 
-    private Table cached(String key, Source source, double seconds, Progress progress) {
+    /** Doses of organs under a dome. */
+    Map<OrganDose.Organ, OrganDose> organs(Source source, double arealDensity, Progress progress) {
+        Require.within("areal density", arealDensity, 0, GREATEST_DEPTH, "kg/m2");
+        Penetration penetration = new Penetration(shield, skinEquivalence, Penetration.Resolution.STANDARD);
+        Field field = penetration.carry(source.beam(penetration.grid()), new double[] {arealDensity / KG_M2}, progress)
+                .fields().get(0);
+        OrganExposure exposure = new OrganExposure(penetration);
+        Map<OrganDose.Organ, OrganDose> organs = new EnumMap<>(OrganDose.Organ.class);
+        for (OrganDose.Organ organ : OrganDose.Organ.values()) {
+            organs.put(organ, exposure.at(field, organ).times(source.seconds() / 2));
+        }
+        return organs;
+    }
+
+    private Table cached(String key, Source source, Progress progress) {
         String content = key + "|" + words(shield.soil()) + "|"
                 + shield.skin().stream().map(l -> words(l.material()) + l.arealDensity()).toList() + "|"
                 + skinEquivalence;
-        return cache.table(content, () -> computed(source, seconds, progress));
+        return cache.table(content, () -> computed(source, progress));
     }
 
     private static String words(Material material) {
@@ -96,11 +145,12 @@ final class TransportResponse {
                 + material.parts().stream().map(p -> p.element().symbol() + p.share()).toList();
     }
 
-    private Table computed(Source source, double seconds, Progress progress) {
+    private Table computed(Source source, Progress progress) {
         Penetration penetration = new Penetration(shield, skinEquivalence, Penetration.Resolution.STANDARD);
         Penetration.Outcome outcome =
                 penetration.carry(source.beam(penetration.grid()), DEPTHS_GCM2, progress.part(0.1, 1));
         BodyDose body = new BodyDose(penetration.grid(), penetration.water(), penetration.showerLengthGCm2());
+        double seconds = source.seconds();
         List<Particles> doses = outcome.fields().stream().map(f -> body.effective(f).times(seconds)).toList();
         progress.report(1, "response");
         return new Table(doses, body.slow(outcome.ground()) * seconds);

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.spectrum;
+
+import bermwright.foundation.ModelNote;
+import bermwright.foundation.Require;
+import bermwright.shielding.material.Table;
+import java.time.LocalDate;
+
+/**
+ * Modulation of cosmic rays by date: between the minima and maxima of the sunspot cycle, read nine months late, by half
+ * a cosine.
+ *
+ * <p>A sketch for planning: within about 20 for past years, and no forecast for later ones; where counts of a neutron
+ * monitor are at hand, {@link CosmicSpectrum#fromOulu} is the better way.
+ */
+public final class SolarActivity {
+    private static final double[][] TURNS = Table.numbers(SolarActivity.class, "solar-cycles.csv");
+    private static final double LAG_YEARS = 0.75;
+    private static final double LAST_KNOWN_YEAR = 2025;
+
+    private SolarActivity() {
+    }
+
+    /**
+     * Modulation at a date.
+     *
+     * @param date a date from August 1965 to 2064
+     * @return modulation W (1), 3 to 130
+     * @throws IllegalArgumentException if the date is outside the table
+     */
+    public static double modulationW(LocalDate date) {
+        double year = year(date) - LAG_YEARS;
+        Require.within("year", year + LAG_YEARS, TURNS[0][0] + LAG_YEARS, TURNS[TURNS.length - 1][0] + LAG_YEARS,
+                "1");
+        int i = 0;
+        while (i < TURNS.length - 2 && TURNS[i + 1][0] < year) {
+            i++;
+        }
+        double share = (year - TURNS[i][0]) / (TURNS[i + 1][0] - TURNS[i][0]);
+        double turn = (1 - Math.cos(Math.PI * share)) / 2;
+        return TURNS[i][1] + turn * (TURNS[i + 1][1] - TURNS[i][1]);
+    }
+
+    /**
+     * How far the modulation at a date can be leaned on.
+     *
+     * @param date the date
+     * @return the note: extrapolated for dates after the cycles that were seen
+     */
+    public static ModelNote note(LocalDate date) {
+        boolean later = year(date) > LAST_KNOWN_YEAR;
+        return new ModelNote("solar-activity", "modulation between the turns of the sunspot cycle, nine months late",
+                "1965 to 2025" + (later ? "; later dates repeat the mean cycle" : ""),
+                "20 in W for past years" + (later ? ", the whole range from minimum to maximum for later ones" : ""),
+                later ? ModelNote.Status.EXTRAPOLATED : ModelNote.Status.COMPUTED,
+                "dates of sunspot cycles and modulation presets, from memory");
+    }
+
+    private static double year(LocalDate date) {
+        return date.getYear() + (date.getDayOfYear() - 0.5) / date.lengthOfYear();
+    }
+}

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.spectrum;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bermwright.foundation.ModelNote;
+import java.time.LocalDate;
+import org.junit.jupiter.api.Test;
+
+class SolarActivityTest {
+    @Test
+    void theDeepMinimumIsLowerThanTheMaximaAroundIt() {
+        double minimum = SolarActivity.modulationW(LocalDate.of(2009, 8, 25));
+        assertEquals(3, minimum, 1);
+        assertTrue(SolarActivity.modulationW(LocalDate.of(2002, 9, 1)) > 100);
+        assertTrue(SolarActivity.modulationW(LocalDate.of(2015, 1, 15)) > 60);
+    }
+
+    @Test
+    void aDateToComeIsMarkedExtrapolated() {
+        assertEquals(ModelNote.Status.EXTRAPOLATED, SolarActivity.note(LocalDate.of(2034, 1, 1)).status());
+        assertEquals(ModelNote.Status.COMPUTED, SolarActivity.note(LocalDate.of(2019, 1, 1)).status());
+    }
+
+    @Test
+    void aDateOutsideTheTableIsRefused() {
+        assertThrows(IllegalArgumentException.class, () -> SolarActivity.modulationW(LocalDate.of(1950, 1, 1)));
+        assertThrows(IllegalArgumentException.class, () -> SolarActivity.modulationW(LocalDate.of(2090, 1, 1)));
+    }
+}
