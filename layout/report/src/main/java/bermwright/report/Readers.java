@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report;
 
+import bermwright.foundation.ModelNote;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.report.page.Html;
 import bermwright.report.page.Table.Column;
@@ -16,15 +17,18 @@ import bermwright.report.sheet.PlanSheets;
 import bermwright.report.sheet.MeansSheets;
 import bermwright.report.sheet.ReviewSheets;
 import bermwright.report.sheet.SettingOut;
+import bermwright.report.sheet.StageSheets;
 import bermwright.report.sheet.Words;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.assessment.LoweringChoices;
+import bermwright.site.exposure.SiteDose;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.laydown.Alternatives;
 import bermwright.site.laydown.Laydown;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
+import bermwright.site.stages.StagesResult;
 import bermwright.terrain.gridfile.GroundFile;
 import bermwright.terrain.gridfile.ReferenceSystem;
 import java.util.ArrayList;
@@ -211,10 +215,26 @@ record Readers(Assessment assessment, Pack pack) {
         page.paragraph("How much soil goes where, and the points to set out.");
         assessment.earthworks().ifPresentOrElse(this::soil, () -> page.note("warn", "No earthworks were worked out."));
         pack.table(covers());
+        assessment.stages().ifPresentOrElse(this::work, () -> page.note("warn", "The plan states no order of work."));
         List<SettingOut> points = SettingOut.of(assessment);
         page.table(SettingOut.table(SettingOut.shown(points)));
         page.note("small", "Points along the toes of the covers, about ten metres apart, are in the file.");
         pack.file(SettingOut.table(points));
+    }
+
+    private void work(StagesResult work) {
+        StageSheets sheets = new StageSheets(work);
+        pack.figure(sheets.time(), "Each step starts as soon as those before it are done and its machine is free.");
+        pack.table(sheets.steps());
+        if (!work.lifts().isEmpty()) {
+            pack.figure(sheets.lifts(), "");
+        }
+        List<ModelNote> models = assessment.dose().map(SiteDose::models).orElse(List.of());
+        if (!assessment.partBuilt().isEmpty()) {
+            pack.figure(sheets.partBuilt(assessment.partBuilt(), models), "A half-buried hull is not a safe one.");
+            pack.table(sheets.partBuilt(assessment.partBuilt(), Marks.of(models)));
+        }
+        pack.file(StageSheets.settingOut("stakes", work.settingOut()));
     }
 
     private void soil(EarthworksResult soil) {

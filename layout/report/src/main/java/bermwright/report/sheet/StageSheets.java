@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.sheet;
 
+import bermwright.foundation.ModelNote;
 import bermwright.report.drawing.Chart;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
@@ -8,12 +9,16 @@ import bermwright.report.drawing.Ink;
 import bermwright.report.drawing.TimeBars;
 import bermwright.report.page.Table;
 import bermwright.report.page.Table.Column;
+import bermwright.site.assessment.PartBuilt;
+import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.WorkStep;
 import bermwright.site.stages.SettingOutPoint;
 import bermwright.site.stages.Stage;
 import bermwright.site.stages.StagesResult;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
@@ -22,6 +27,8 @@ import java.util.stream.Collectors;
  * @param work the work step by step
  */
 public record StageSheets(StagesResult work) {
+    private static final double MILLI = 1000;
+
     /**
      * The steps over time, with what comes before and the critical chain.
      *
@@ -48,6 +55,45 @@ public record StageSheets(StagesResult work) {
         return new Chart("volume-by-lift", "Soil placed against the height of the cover" + Marks.of(work.notes()),
                 "height over the hull's bed (m)", "placed volume (m³)", curves, List.of(), List.of(),
                 Chart.Scale.LINEAR).drawing();
+    }
+
+    /**
+     * Dose at the stations as the cover rises, for the whole stay as if work stopped after a step.
+     *
+     * @param built  what is part-built after each step that places soil
+     * @param models models behind the doses
+     * @return the drawing
+     */
+    public Drawing partBuilt(List<PartBuilt> built, List<ModelNote> models) {
+        Map<String, List<Dot>> high = new LinkedHashMap<>();
+        for (PartBuilt part : built) {
+            double day = Stage.of(work.stages(), part.step()).map(s -> s.bar().end()).orElse(Double.NaN);
+            part.stations().forEach(s -> high.computeIfAbsent(s.hull() + "/" + s.station(), k -> new ArrayList<>())
+                    .add(new Dot(day, s.covered().high() * MILLI)));
+        }
+        List<Chart.Curve> curves = new ArrayList<>();
+        high.forEach((station, dots) -> curves.add(new Chart.Curve(station, dots,
+                Ink.of(curves.size()).withMarker(Ink.Marker.values()[1 + curves.size() % 4]))));
+        return new Chart("part-built", "Dose, high value, if work stopped as the covers rise" + Marks.of(models),
+                "days from the start of the work", StationDose.QUANTITY + " for the stay and event (mSv)", curves,
+                List.of(), List.of(), Chart.Scale.LOGARITHMIC).drawing();
+    }
+
+    /** Cover and dose after each step that places soil. */
+    public Table partBuilt(List<PartBuilt> built, String mark) {
+        List<List<String>> rows = new ArrayList<>();
+        for (PartBuilt part : built) {
+            for (StationDose s : part.stations()) {
+                String depth = part.covers().stream().filter(c -> c.id().equals(s.hull())).findFirst()
+                        .map(c -> Words.fixed(c.least().depth(), 2)).orElse("");
+                rows.add(List.of(part.step(), s.hull(), s.station(), depth, Words.millisieverts(s.covered().best()),
+                        Words.millisieverts(s.covered().low()), Words.millisieverts(s.covered().high())));
+            }
+        }
+        return new Table("part-built", "Cover and dose after each step that places soil" + mark, List.of(
+                Column.words("step", "after step"), Column.words("hull", "hull"), Column.words("station", "station"),
+                Column.number("least_depth_m", "least cover (m)"), Column.number("covered_mSv", "best (mSv)"),
+                Column.number("low_mSv", "low (mSv)"), Column.number("high_mSv", "high (mSv)")), rows);
     }
 
     /** The steps as a table. */
