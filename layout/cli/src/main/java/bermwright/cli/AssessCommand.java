@@ -2,6 +2,7 @@
 package bermwright.cli;
 
 import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.Assessments;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintStream;
@@ -11,6 +12,11 @@ import picocli.CommandLine.Command;
 @Command(name = "assess", description = "Everything about a plan: findings, lowering, cover, dose, earthworks.")
 final class AssessCommand extends PlanCommand {
     @Override
+    Assessments.Asked asked() {
+        return Assessments.Asked.EVERYTHING;
+    }
+
+    @Override
     ObjectNode page(Assessment assessment) {
         ObjectNode page = CommonPage.of(assessment);
         ArrayNode hulls = page.putArray("hulls");
@@ -18,10 +24,11 @@ final class AssessCommand extends PlanCommand {
             ObjectNode entry = hulls.addObject();
             LoweringPage.put(entry, hull);
             CoverPage.put(entry, hull);
+            BurialPage.put(entry, hull);
             DosePage.put(entry, hull);
         });
         EarthworksPage.put(page, assessment);
-        page.putArray("stages");
+        StagesPage.put(page, assessment);
         return page;
     }
 

@@ -22,8 +22,9 @@ final class CommonText {
         out.printf("%s%n", title.isEmpty() ? assessment.planName() : title + " (" + assessment.planName() + ")");
         long refused = count(assessment, Finding.Level.REFUSE);
         out.printf("%s%n%n", refused == 0
-                ? "Nothing refuses this plan; %d warnings and %d notes stand below.".formatted(
-                        count(assessment, Finding.Level.WARN), count(assessment, Finding.Level.NOTE))
+                ? "Nothing %srefuses this plan; %d warnings and %d notes stand below.".formatted(
+                        assessment.dose().isPresent() && assessment.earthworks().isPresent() ? ""
+                                : "that this command works out ", count(assessment, Finding.Level.WARN), count(assessment, Finding.Level.NOTE))
                 : "REFUSED: %d findings say that this plan must not be carried out so; %d warnings, %d notes."
                         .formatted(refused, count(assessment, Finding.Level.WARN),
                                 count(assessment, Finding.Level.NOTE)));

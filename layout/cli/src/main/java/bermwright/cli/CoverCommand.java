@@ -2,6 +2,7 @@
 package bermwright.cli;
 
 import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.Assessments;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintStream;
@@ -10,6 +11,11 @@ import picocli.CommandLine.Command;
 /** Shows the cover of each hull. */
 @Command(name = "cover", description = "Cover shape, depth over the skin, volume.")
 final class CoverCommand extends PlanCommand {
+    @Override
+    Assessments.Asked asked() {
+        return Assessments.Asked.SHAPES;
+    }
+
     @Override
     ObjectNode page(Assessment assessment) {
         ObjectNode page = CommonPage.of(assessment);

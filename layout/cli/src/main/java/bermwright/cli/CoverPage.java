@@ -24,6 +24,12 @@ final class CoverPage {
     private static void put(ObjectNode entry, HullCover cover) {
         JsonPage.put(entry, "volume_m3", cover.volume());
         JsonPage.put(entry, "placed_mass_t", InUnits.tonnes(cover.placedMass()));
+        putLeast(entry, cover);
+        JsonPage.put(entry, "share_below_wanted", cover.shareBelowWanted());
+    }
+
+    /** Where a cover is least deep. */
+    static void putLeast(ObjectNode entry, HullCover cover) {
         DepthMap.Place least = cover.least();
         if (Double.isFinite(least.depth())) {
             entry.put("least_depth_m", least.depth());
@@ -32,7 +38,6 @@ final class CoverPage {
             entry.put("least_depth_wanted_m", least.wanted());
         }
         JsonPage.put(entry, "least_areal_density_g_cm2", InUnits.gramsASquareCentimetre(cover.leastArealDensity()));
-        JsonPage.put(entry, "share_below_wanted", cover.shareBelowWanted());
     }
 
     /** The outlines where the mound meets the ground. */

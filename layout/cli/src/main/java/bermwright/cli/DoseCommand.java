@@ -2,6 +2,7 @@
 package bermwright.cli;
 
 import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.Assessments;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintStream;
@@ -10,6 +11,11 @@ import picocli.CommandLine.Command;
 /** Shows the dose at each station. */
 @Command(name = "dose", description = "Dose at each station, by source and direction.")
 final class DoseCommand extends PlanCommand {
+    @Override
+    Assessments.Asked asked() {
+        return Assessments.Asked.DOSE;
+    }
+
     @Override
     ObjectNode page(Assessment assessment) {
         ObjectNode page = CommonPage.of(assessment);

@@ -2,6 +2,7 @@
 package bermwright.cli;
 
 import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.Assessments;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintStream;
 import picocli.CommandLine.Command;
@@ -10,9 +11,15 @@ import picocli.CommandLine.Command;
 @Command(name = "earthworks", description = "Cut, fill, borrow, haul, machine time.")
 final class EarthworksCommand extends PlanCommand {
     @Override
+    Assessments.Asked asked() {
+        return Assessments.Asked.EARTHWORKS;
+    }
+
+    @Override
     ObjectNode page(Assessment assessment) {
         ObjectNode page = CommonPage.of(assessment);
         EarthworksPage.put(page, assessment);
+        StagesPage.put(page, assessment);
         return page;
     }
 

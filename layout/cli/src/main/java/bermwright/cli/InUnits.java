@@ -44,6 +44,10 @@ final class InUnits {
         return pascals / NEWTONS;
     }
 
+    static double kilojoules(double joules) {
+        return joules / NEWTONS;
+    }
+
     static double megajoules(double joules) {
         return joules / MEGA;
     }

@@ -2,6 +2,7 @@
 package bermwright.cli;
 
 import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.Assessments;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.assessment.LoweringChoices;
 import bermwright.site.laydown.Alternatives;
@@ -22,6 +23,11 @@ final class LowerCommand extends PlanCommand {
 
     @Option(names = "--suggest", description = "Suggests pole heights and places that fit the winches.")
     private boolean suggest;
+
+    @Override
+    Assessments.Asked asked() {
+        return Assessments.Asked.SHAPES;
+    }
 
     @Override
     ObjectNode page(Assessment assessment) {

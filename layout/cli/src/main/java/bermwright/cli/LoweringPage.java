@@ -4,10 +4,13 @@ package bermwright.cli;
 import bermwright.lowering.sequence.Factors;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.sequence.TiltState;
+import bermwright.lowering.thrust.ThrusterResult;
 import bermwright.site.assessment.HullAssessment;
+import bermwright.site.plan.LoweringGear;
 import bermwright.site.pose.LyingPose;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
 
 /** How a hull comes to lie, for programs. */
 final class LoweringPage {
@@ -17,7 +20,21 @@ final class LoweringPage {
     static void put(ObjectNode entry, HullAssessment hull) {
         entry.put("id", hull.hull().id());
         hull.lying().ifPresent(pose -> lying(entry.putObject("lying"), pose));
-        hull.laydown().flatMap(l -> l.lowering()).ifPresent(result -> lowering(entry.putObject("lowering"), result));
+        boolean byThrusters = hull.hull().lowering().map(LoweringGear::means)
+                .filter(m -> m == LoweringGear.Means.SIDE_THRUSTERS).isPresent();
+        Optional<LoweringResult> lines = hull.laydown().flatMap(l -> l.lowering());
+        Optional<ThrusterResult> thrusters = hull.laydown().flatMap(l -> l.thrusters());
+        if (byThrusters) {
+            thrusters.ifPresent(result -> ThrusterPage.put(means(entry, hull), result));
+        } else {
+            lines.ifPresent(result -> lowering(means(entry, hull), result));
+        }
+    }
+
+    private static ObjectNode means(ObjectNode entry, HullAssessment hull) {
+        ObjectNode lowering = entry.putObject("lowering");
+        hull.hull().lowering().ifPresent(gear -> lowering.put("means", gear.means().word()));
+        return lowering;
     }
 
     private static void lying(ObjectNode entry, LyingPose pose) {

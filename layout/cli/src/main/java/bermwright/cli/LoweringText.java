@@ -4,12 +4,13 @@ package bermwright.cli;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.sequence.PartCheck;
 import bermwright.lowering.sequence.TiltState;
+import bermwright.lowering.thrust.ThrusterResult;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.plan.LoweringGear;
 import java.io.PrintStream;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /** How each hull comes to lie, for people. */
 final class LoweringText {
@@ -21,22 +22,38 @@ final class LoweringText {
     static void summary(Assessment assessment, PrintStream out) {
         CommonText.heading("Lowering", out);
         TextTable table = new TextTable("hull", "by", "slope along deg", "slope across deg", "balance tilt deg",
-                "hand-over tilt deg", "pull-over kN", "line tension kN", "at tilt deg", "governing part");
+                "hand-over tilt deg", "pull-over kN", "line tension or thrust kN", "at tilt deg", "governing part");
         for (HullAssessment hull : assessment.hulls()) {
-            Optional<LoweringResult> result = hull.laydown().flatMap(l -> l.lowering());
-            String by = hull.hull().lowering().map(LoweringGear::means).map(LoweringGear.Means::word)
-                    .orElse(hull.hull().arrival().word());
-            table.row(hull.hull().id(), by,
+            table.row(hull.hull().id(), means(hull),
                     degrees(hull.lying().map(p -> p.slopeAlong()).orElse(Double.NaN)),
                     degrees(hull.lying().map(p -> p.slopeAcross()).orElse(Double.NaN)),
-                    degrees(result.map(LoweringResult::balanceTilt).orElse(Double.NaN)),
-                    degrees(result.map(LoweringResult::handOverTilt).orElse(Double.NaN)),
-                    kilonewtons(result.map(LoweringResult::greatestPullOver).orElse(Double.NaN)),
-                    kilonewtons(result.map(LoweringResult::greatestLineTension).orElse(Double.NaN)),
-                    degrees(result.map(LoweringResult::atTilt).orElse(Double.NaN)),
-                    result.map(LoweringResult::governingPart).orElse("-"));
+                    degrees(figure(hull, LoweringResult::balanceTilt, ThrusterResult::balanceTilt)),
+                    degrees(figure(hull, LoweringResult::handOverTilt, t -> Double.NaN)),
+                    kilonewtons(figure(hull, LoweringResult::greatestPullOver, ThrusterResult::greatestPush)),
+                    kilonewtons(figure(hull, LoweringResult::greatestLineTension, ThrusterResult::greatestBrake)),
+                    degrees(figure(hull, LoweringResult::atTilt, ThrusterResult::atTilt)),
+                    byThrusters(hull) ? "thrust" : hull.laydown().flatMap(l -> l.lowering())
+                            .map(LoweringResult::governingPart).orElse("-"));
         }
         out.println(table);
+    }
+
+    private static String means(HullAssessment hull) {
+        return hull.hull().lowering().map(LoweringGear::means).map(LoweringGear.Means::word)
+                .orElse(hull.hull().arrival().word());
+    }
+
+    private static boolean byThrusters(HullAssessment hull) {
+        return hull.hull().lowering().map(LoweringGear::means)
+                .filter(m -> m == LoweringGear.Means.SIDE_THRUSTERS).isPresent();
+    }
+
+    /** A figure of the means that the plan names. */
+    private static double figure(HullAssessment hull, ToDoubleFunction<LoweringResult> ofLines,
+            ToDoubleFunction<ThrusterResult> ofThrusters) {
+        return byThrusters(hull)
+                ? hull.laydown().flatMap(l -> l.thrusters()).map(ofThrusters::applyAsDouble).orElse(Double.NaN)
+                : hull.laydown().flatMap(l -> l.lowering()).map(ofLines::applyAsDouble).orElse(Double.NaN);
     }
 
     static void tilts(Assessment assessment, PrintStream out) {

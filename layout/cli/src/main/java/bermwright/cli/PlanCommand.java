@@ -30,7 +30,7 @@ abstract class PlanCommand implements Callable<Integer> {
         Console console = console();
         Plan plan = PlanFiles.read(planFile);
         SiteGround ground = SiteGround.read(plan, planFile, console.progress().part(0, 0.02));
-        Assessment assessment = Assessments.standard().run(plan, planFile.toString(), ground,
+        Assessment assessment = Assessments.standard().run(asked(), new Assessments.Site(plan, planFile.toString(), ground),
                 console.progress().part(0.02, 1));
         console.progress().end();
         if (json) {
@@ -52,6 +52,9 @@ abstract class PlanCommand implements Callable<Integer> {
     boolean json() {
         return json;
     }
+
+    /** How much of the plan has to be worked out for the answer. */
+    abstract Assessments.Asked asked();
 
     /** The answer for programs. */
     abstract ObjectNode page(Assessment assessment);

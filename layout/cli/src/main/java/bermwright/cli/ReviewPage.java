@@ -9,8 +9,6 @@ import bermwright.lowering.review.MotionReview;
 import bermwright.lowering.review.MotionState;
 import bermwright.lowering.review.Review;
 import bermwright.lowering.thrust.LyingLanding;
-import bermwright.lowering.thrust.ThrustState;
-import bermwright.lowering.thrust.ThrusterResult;
 import bermwright.site.laydown.Laydown;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -22,7 +20,7 @@ final class ReviewPage {
 
     static void put(ObjectNode hull, Laydown laydown) {
         laydown.review().ifPresent(r -> review(hull.putObject("review"), r));
-        laydown.thrusters().ifPresent(t -> thrusters(hull.putObject("side_thrusters"), t));
+        laydown.thrusters().ifPresent(t -> ThrusterPage.put(hull.putObject("side_thrusters"), t));
         laydown.landing().ifPresent(l -> landing(hull.putObject("landing"), l));
         laydown.rest().ifPresent(r -> rest(hull.putObject("rest"), r));
     }
@@ -98,39 +96,11 @@ final class ReviewPage {
         }
     }
 
-    private static void thrusters(ObjectNode entry, ThrusterResult result) {
-        JsonPage.put(entry, "balance_tilt_deg", InUnits.degrees(result.balanceTilt()));
-        JsonPage.put(entry, "greatest_push_kN", InUnits.kilonewtons(result.greatestPush()));
-        JsonPage.put(entry, "greatest_brake_kN", InUnits.kilonewtons(result.greatestBrake()));
-        JsonPage.put(entry, "at_tilt_deg", InUnits.degrees(result.atTilt()));
-        JsonPage.put(entry, "propellant_kg", result.propellant());
-        JsonPage.put(entry, "seconds", result.time());
-        entry.put("least_count", result.leastCount());
-        JsonPage.put(entry, "thrust_margin", result.thrustMargin());
-        JsonPage.put(entry, "one_out_margin", result.oneOutMargin());
-        JsonPage.put(entry, "abort_tilt_deg", InUnits.degrees(result.abortTilt()));
-        JsonPage.put(entry, "friction_needed", result.frictionNeeded());
-        JsonPage.put(entry, "touchdown_m_s", result.touchdownSpeed());
-        ObjectNode slowed = entry.putObject("slowed_before_contact");
-        JsonPage.put(slowed, "greatest_brake_kN", InUnits.kilonewtons(result.profiled().greatestBrake()));
-        JsonPage.put(slowed, "propellant_kg", result.profiled().propellant());
-        JsonPage.put(slowed, "seconds", result.profiled().time());
-        JsonPage.put(slowed, "contact_m_s", result.profiled().contactSpeed());
-        ArrayNode tilts = entry.putArray("tilts");
-        for (ThrustState s : result.states()) {
-            ObjectNode row = tilts.addObject();
-            JsonPage.put(row, "tilt_deg", InUnits.degrees(s.tilt()));
-            JsonPage.put(row, "thrust_kN", InUnits.kilonewtons(s.thrust()));
-            JsonPage.put(row, "pivot_up_kN", InUnits.kilonewtons(s.pivotUp()));
-            JsonPage.put(row, "pivot_along_kN", InUnits.kilonewtons(s.pivotAlong()));
-        }
-    }
-
     private static void landing(ObjectNode entry, LyingLanding landing) {
         JsonPage.put(entry, "hover_kN", InUnits.kilonewtons(landing.hoverThrust()));
         JsonPage.put(entry, "with_a_quarter_in_hand_kN", InUnits.kilonewtons(landing.thrustInHand()));
         JsonPage.put(entry, "hover_propellant_kg", landing.hoverPropellant());
-        JsonPage.put(entry, "touchdown_energy_kJ", InUnits.kilonewtons(landing.touchdownEnergy()));
+        JsonPage.put(entry, "touchdown_energy_kJ", InUnits.kilojoules(landing.touchdownEnergy()));
         JsonPage.put(entry, "equivalent_drop_m", landing.equivalentDrop());
         JsonPage.put(entry, "end_rise_m", landing.endRise());
         JsonPage.put(entry, "slap_m_s", landing.slapSpeed());

@@ -25,7 +25,18 @@ class AnswersTest {
 
     @BeforeAll
     static void assessed() throws IOException {
-        all = Run.of("assess", Run.site(folder, Run.plan()).toString(), "--json").json();
+        String plan = Run.plan().replace("\"half_spread_m\": 4 },", """
+                "half_spread_m": 4, "diameter_m": 0.4, "wall_mm": 10, "yield_MPa": 350, "modulus_GPa": 200 },""")
+                .replace("\"rating_each_kN\": 60 }", """
+                "rating_each_kN": 60, "anchor": { "kind": "ballast", "mass_t": 40 } }""");
+        String ordered = plan.substring(0, plan.lastIndexOf('}')) + """
+                ,
+                "order_of_work": [
+                  { "id": "down", "step": "lower", "of": "elm" },
+                  { "id": "low", "step": "cover", "of": "elm", "lift": 1, "up_to_height_m": 3, "after": ["down"] },
+                  { "id": "crown", "step": "cover", "of": "elm", "lift": 2, "after": ["low"] }
+                ] }""";
+        all = Run.of("assess", Run.site(folder, ordered).toString(), "--json").json();
     }
 
     private static List<String> keys(JsonNode object) {
@@ -40,7 +51,7 @@ class AnswersTest {
 
     @Test
     void theWholeIsThere() {
-        has(all, "plan", "bermwright", "cautions", "models", "findings", "hulls");
+        has(all, "plan", "bermwright", "cautions", "models", "findings", "hulls", "earthworks", "stages");
         assertEquals(folder.resolve("plan.json").toString(), all.get("plan").asText());
         assertTrue(all.get("cautions").size() > 0);
         has(all.get("models").get(0), "id", "model", "valid_for", "spread", "status", "source");
@@ -60,6 +71,7 @@ class AnswersTest {
         has(lowering, "balance_tilt_deg", "hand_over_tilt_deg", "greatest_pull_over_kN", "greatest_line_tension_kN",
                 "at_tilt_deg", "line_angle_at_rest_deg", "tilts", "factors");
         JsonNode last = lowering.get("tilts").get(lowering.get("tilts").size() - 1);
+        has(lowering.get("factors"), "line", "winch", "pole", "anchor", "pivot_hold");
         has(last, "tilt_deg", "line_total_kN", "line_each_kN", "hand_balance_kN", "pull_over_kN", "pivot_up_kN",
                 "pivot_along_kN", "pole_each_kN");
         double greatest = 0;
@@ -73,7 +85,8 @@ class AnswersTest {
     @Test
     void theCoverIsThere() {
         JsonNode cover = all.get("hulls").get(0).get("cover");
-        has(cover, "volume_m3", "placed_mass_t", "least_depth_m", "least_depth_at", "least_areal_density_g_cm2");
+        has(cover, "volume_m3", "placed_mass_t", "least_depth_m", "least_depth_at", "least_areal_density_g_cm2",
+                "shell_factor");
         has(cover.get("least_depth_at"), "along_m", "around_deg");
         assertEquals(1.65, cover.get("placed_mass_t").asDouble() / cover.get("volume_m3").asDouble(), SUM);
         assertEquals(165 * cover.get("least_depth_m").asDouble() + 3,
@@ -94,12 +107,126 @@ class AnswersTest {
     }
 
     @Test
+    void theShellUnderItsSoilIsThere() {
+        JsonNode hull = all.get("hulls").get(0);
+        JsonNode burial = hull.get("burial");
+        has(burial, "shell_factor", "seat", "lifts");
+        assertEquals(hull.get("cover").get("shell_factor"), burial.get("shell_factor"));
+        has(burial.get("seat"), "load_kN_m", "sinking_m", "half_width_m", "greatest_pressure_kPa");
+        // Without a stated shell the inner pressure of 60 kPa alone stands against the soil.
+        double least = Double.POSITIVE_INFINITY;
+        for (JsonNode lift : burial.get("lifts")) {
+            has(lift, "height_m", "greatest_pressure_kPa", "side_push_kN_m", "slide_factor");
+            if (lift.has("factor_pressurised")) {
+                double factor = lift.get("factor_pressurised").asDouble();
+                assertEquals(60 / lift.get("greatest_pressure_kPa").asDouble(), factor, SUM * factor);
+                least = Math.min(least, factor);
+            }
+        }
+        assertEquals(least, burial.get("shell_factor").asDouble(), SUM);
+    }
+
+    @Test
+    void theSoilAddsUp() {
+        JsonNode soil = all.get("earthworks");
+        has(soil, "placed_m3", "bank_m3", "loose_m3", "hauls", "machine_hours", "borrow_left_m3");
+        double covers = 0;
+        double hours = 0;
+        for (JsonNode haul : soil.get("hauls")) {
+            has(haul, "from", "to", "bank_m3", "distance_m", "machine_hours");
+            covers += haul.get("kind").asText().equals("cover") ? haul.get("bank_m3").asDouble() : 0;
+            hours += haul.get("machine_hours").asDouble();
+        }
+        assertEquals(soil.get("bank_m3").asDouble(), covers + soil.get("shortage_m3").asDouble(), 1e-6);
+        assertEquals(soil.get("machine_hours").asDouble(), hours, 1e-6);
+        assertEquals(all.get("hulls").get(0).get("cover").get("volume_m3").asDouble(),
+                soil.get("placed_m3").asDouble(), 1e-6);
+    }
+
+    @Test
+    void theWorkIsThereStepByStep() {
+        JsonNode steps = all.get("stages");
+        assertEquals(3, steps.size());
+        for (JsonNode step : steps) {
+            has(step, "id", "step", "of", "after", "start_day", "end_day", "machine_hours", "critical", "standing",
+                    "lying", "cover_heights_m", "placed_m3", "ramp_m3", "lift_tops_m");
+            assertTrue(step.get("start_day").asDouble() < step.get("end_day").asDouble());
+            assertEquals("[\"elm\"]", step.get("lying").toString());
+            assertTrue(step.get("critical").asBoolean());
+        }
+        assertEquals("lower", steps.get(0).get("step").asText());
+        // 90 deg at the default rate of 2 deg a minute.
+        assertEquals(0.75, steps.get(0).get("machine_hours").asDouble(), SUM);
+        JsonNode low = steps.get(1);
+        assertEquals(1, low.get("lift").asInt());
+        assertEquals(3, low.get("cover_heights_m").get("elm").asDouble(), SUM);
+        JsonNode crown = steps.get(2);
+        assertEquals(all.get("work").get("days").asDouble(), crown.get("end_day").asDouble(), SUM);
+        assertEquals("[\"down\",\"low\",\"crown\"]", all.get("work").get("critical_chain").toString());
+        double half = dose(low);
+        double whole = dose(crown);
+        assertTrue(half > 1.5 * whole, half + " mSv half built, " + whole + " mSv under the whole cover");
+        double finished = all.get("hulls").get(0).get("stations").get(0).get("covered_mSv").asDouble();
+        assertEquals(finished, whole, 0.02 * finished);
+        has(low.get("part_built").get("covers").get(0), "id", "least_depth_m", "least_depth_at",
+                "least_areal_density_g_cm2");
+    }
+
+    private static double dose(JsonNode step) {
+        JsonNode station = step.get("part_built").get("stations").get(0);
+        has(station, "hull", "id", "quantity", "covered_mSv", "low_mSv", "high_mSv");
+        return station.get("covered_mSv").asDouble();
+    }
+
+    @Test
+    void aLoweringByThrustersAnswersUnderTheSameKeys(@TempDir Path other) throws IOException {
+        String plan = Run.plan().replace("\"means\": \"lines\",", """
+                "means": "side thrusters", "side_thrusters": { "count": 4, "thrust_each_kN": 9, "from_base_m": 20,
+                  "cant_deg": 10, "specific_impulse_s": 310, "plume_radius_m": 40 },""");
+        String file = Run.site(other, plan).toString();
+        JsonNode lowering = Run.of("lower", file, "--json").json().get("hulls").get(0).get("lowering");
+        has(lowering, "means", "balance_tilt_deg", "greatest_pull_over_kN", "greatest_brake_kN", "at_tilt_deg",
+                "propellant_kg", "seconds", "tilts", "factors");
+        assertEquals("side thrusters", lowering.get("means").asText());
+        double brake = 0;
+        double at = Double.NaN;
+        for (JsonNode tilt : lowering.get("tilts")) {
+            has(tilt, "tilt_deg", "thrust_kN", "share_of_thrust", "pivot_up_kN", "pivot_along_kN");
+            if (tilt.get("thrust_kN").asDouble() > brake) {
+                brake = tilt.get("thrust_kN").asDouble();
+                at = tilt.get("tilt_deg").asDouble();
+            }
+        }
+        assertEquals(lowering.get("greatest_brake_kN").asDouble(), brake, SUM);
+        assertEquals(lowering.get("at_tilt_deg").asDouble(), at, SUM);
+        // Four of 9 kN, canted 10 deg sideways.
+        assertEquals(4 * 9 * Math.cos(Math.toRadians(10)) / brake, lowering.get("factors").get("thrust").asDouble(),
+                1e-6);
+        assertFalse(lowering.has("greatest_line_tension_kN"));
+    }
+
+    @Test
+    void aCommandWorksOutOnlyWhatItShows() {
+        String plan = folder.resolve("plan.json").toString();
+        for (String command : List.of("lower", "cover", "earthworks")) {
+            JsonNode answer = Run.of(command, plan, "--json").json();
+            for (JsonNode model : answer.get("models")) {
+                assertFalse(model.get("id").asText().contains("dose"), command + " shows " + model);
+            }
+            for (JsonNode finding : answer.get("findings")) {
+                assertFalse(finding.get("unit").asText().equals("mSv"), command + " shows " + finding);
+            }
+        }
+    }
+
+    @Test
     void everyCommandGivesItsPartOfTheSame() {
         String plan = folder.resolve("plan.json").toString();
         JsonNode hull = all.get("hulls").get(0);
         assertEquals(hull.get("lowering"), Run.of("lower", plan, "--json").json().get("hulls").get(0).get("lowering"));
         assertEquals(hull.get("cover"), Run.of("cover", plan, "--json").json().get("hulls").get(0).get("cover"));
         assertEquals(hull.get("stations"), Run.of("dose", plan, "--json").json().get("hulls").get(0).get("stations"));
+        assertEquals(all.get("earthworks"), Run.of("earthworks", plan, "--json").json().get("earthworks"));
     }
 
     @Test

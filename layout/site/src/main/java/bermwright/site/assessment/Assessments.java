@@ -14,6 +14,7 @@ import bermwright.site.exposure.SiteDose;
 import bermwright.site.finding.Finding;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.haulage.Earthworks;
+import bermwright.site.haulage.EarthworksInput;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.laydown.Laydown;
 import bermwright.site.laydown.LaydownOfHull;
@@ -67,11 +68,60 @@ public final class Assessments {
      * @throws bermwright.foundation.InputException if a table or spectrum beside the plan cannot be used
      */
     public Assessment run(Plan plan, String planName, SiteGround ground, Progress progress) {
+        return run(Asked.EVERYTHING, new Site(plan, planName, ground), progress);
+    }
+
+    /**
+     * How much of a plan is worked out. Ground, laying down, clearances, covers and shells always are, for they are
+     * quick and any of them may refuse the plan; what else is not asked for is absent from the assessment.
+     */
+    public enum Asked {
+        /** All there is. */
+        EVERYTHING,
+        /** Nothing more. */
+        SHAPES,
+        /** Dose under the finished covers. */
+        DOSE,
+        /** Soil and the order of work. */
+        EARTHWORKS;
+
+        private boolean isFor(Asked part) {
+            return this == EVERYTHING || this == part;
+        }
+    }
+
+    /**
+     * A plan on its ground.
+     *
+     * @param plan   the plan
+     * @param name   name of its file, for pages and answers
+     * @param ground its ground
+     */
+    public record Site(Plan plan, String name, SiteGround ground) {
+    }
+
+    /**
+     * A part of what can be known about a plan.
+     *
+     * @param asked    how much
+     * @param site     the plan on its ground
+     * @param progress told how far the work has come; may cancel it
+     * @return the assessment, without what was not asked for
+     * @throws java.util.concurrent.CancellationException if the work was cancelled
+     * @throws bermwright.foundation.InputException if a table or spectrum beside the plan cannot be used
+     */
+    public Assessment run(Asked asked, Site site, Progress progress) {
+        Plan plan = site.plan;
+        SiteGround ground = site.ground;
         progress.report(0.02, "preparing the ground");
         PreparedGround prepared = PreparedGround.of(plan, ground.grid());
         ElevationGrid bed = prepared.surface();
+        List<Finding> findings = new ArrayList<>(prepared.findings());
+        List<ModelNote> models = new ArrayList<>();
         progress.report(0.06, "laying down");
         List<Laydown> laydowns = LaydownOfHull.all(plan, bed);
+        laydowns.forEach(l -> findings.addAll(l.findings()));
+        laydowns.forEach(l -> models.addAll(l.notes()));
         progress.check();
         progress.report(0.1, "raising the cover");
         SiteCover cover = SiteCover.raised(plan, ground.grid(), bed);
@@ -79,40 +129,47 @@ public final class Assessments {
         progress.report(0.2, "measuring clearances");
         Map<String, List<Ring>> toes = toes(plan, cover);
         SiteShapes shapes = SiteShapes.of(plan, Optional.of(bed), toes);
-        List<Finding> clearance = Clearance.check(shapes, Optional.of(bed));
+        findings.addAll(Clearance.check(shapes, Optional.of(bed)));
+        findings.addAll(cover.findings());
         progress.check();
         DoseSources sources = new DoseSources(responses, ground.directory());
-        SiteDose dose = SiteDose.of(plan, cover, sources, progress.part(0.25, 0.6));
+        Optional<SiteDose> dose = asked.isFor(Asked.DOSE)
+                ? Optional.of(SiteDose.of(plan, cover, sources, progress.part(0.25, 0.6))) : Optional.empty();
+        dose.ifPresent(d -> findings.addAll(d.findings()));
+        dose.ifPresent(d -> models.addAll(d.models()));
         progress.check();
-        EarthworksResult earthworks =
-                Earthworks.of(new SoilBalance(plan, cover, toes).input(prepared), progress.part(0.6, 0.7));
-        Optional<StagesResult> stages = plan.orderOfWork().isEmpty() ? Optional.empty()
-                : Optional.of(Stages.of(StagesInput.under(plan, cover, Optional.of(earthworks)),
-                        progress.part(0.7, 0.75)));
-        List<PartBuilt> partBuilt = stages.isEmpty() ? List.of()
-                : PartBuilt.of(plan, cover, stages.get().stages(), sources, progress.part(0.75, 0.98));
+        Work work = asked.isFor(Asked.EARTHWORKS)
+                ? work(plan, cover, new SoilBalance(plan, cover, toes).input(prepared), progress.part(0.6, 0.75))
+                : Work.NONE;
+        work.earthworks.ifPresent(e -> findings.addAll(e.findings()));
+        work.earthworks.ifPresent(e -> models.addAll(e.notes()));
+        work.stages.ifPresent(s -> findings.addAll(s.findings()));
+        work.stages.ifPresent(s -> models.addAll(s.notes()));
+        List<PartBuilt> partBuilt = work.stages.isEmpty() || dose.isEmpty() ? List.of()
+                : PartBuilt.of(plan, cover, work.stages.get().stages(), sources, progress.part(0.75, 0.98));
+        work.stages.ifPresent(s -> findings.addAll(PartBuilt.findings(plan, s.stages(), partBuilt)));
         List<HullBurial> burials = HullBurial.of(plan, cover);
-        List<Finding> findings = new ArrayList<>(prepared.findings());
-        laydowns.forEach(l -> findings.addAll(l.findings()));
-        findings.addAll(clearance);
-        findings.addAll(cover.findings());
-        findings.addAll(dose.findings());
-        findings.addAll(earthworks.findings());
         burials.forEach(b -> findings.addAll(b.findings()));
-        stages.ifPresent(s -> findings.addAll(s.findings()));
-        stages.ifPresent(s -> findings.addAll(PartBuilt.findings(plan, s.stages(), partBuilt)));
-        List<ModelNote> models = new ArrayList<>();
-        laydowns.forEach(l -> models.addAll(l.notes()));
-        models.addAll(dose.models());
-        models.addAll(earthworks.notes());
-        stages.ifPresent(s -> models.addAll(s.notes()));
         progress.report(1, "done");
-        return new Assessment(plan, planName, Version.text(), ground, Cautions.all(), each(models),
+        return new Assessment(plan, site.name, Version.text(), ground, Cautions.all(), each(models),
                 worstFirst(findings), hulls(plan, bed, new Parts(laydowns, cover, dose, burials)), shapes,
-                Optional.of(cover), Optional.of(dose), Optional.of(earthworks), stages, partBuilt);
+                Optional.of(cover), dose, work.earthworks, work.stages, partBuilt);
     }
 
-    private record Parts(List<Laydown> laydowns, SiteCover cover, SiteDose dose, List<HullBurial> burials) {
+    private record Work(Optional<EarthworksResult> earthworks, Optional<StagesResult> stages) {
+        static final Work NONE = new Work(Optional.empty(), Optional.empty());
+    }
+
+    private static Work work(Plan plan, SiteCover cover, EarthworksInput soil, Progress progress) {
+        EarthworksResult earthworks = Earthworks.of(soil, progress.part(0, 0.7));
+        progress.check();
+        return new Work(Optional.of(earthworks), plan.orderOfWork().isEmpty() ? Optional.empty()
+                : Optional.of(Stages.of(StagesInput.under(plan, cover, Optional.of(earthworks)),
+                        progress.part(0.7, 1))));
+    }
+
+    private record Parts(List<Laydown> laydowns, SiteCover cover, Optional<SiteDose> dose,
+            List<HullBurial> burials) {
     }
 
     private static List<HullAssessment> hulls(Plan plan, ElevationGrid ground, Parts parts) {
@@ -121,7 +178,8 @@ public final class Assessments {
             String id = hull.id();
             hulls.add(new HullAssessment(hull, LyingPose.of(hull, ground),
                     parts.laydowns.stream().filter(l -> l.hull().equals(id)).findFirst(), parts.cover.hull(id),
-                    parts.dose.stations().stream().filter(s -> s.hull().equals(id)).toList(),
+                    parts.dose.map(SiteDose::stations).orElse(List.of()).stream()
+                            .filter(s -> s.hull().equals(id)).toList(),
                     parts.burials.stream().filter(b -> b.id().equals(id)).findFirst()));
         }
         return hulls;

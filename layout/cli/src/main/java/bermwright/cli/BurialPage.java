@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.cli;
+
+import bermwright.site.assessment.HullAssessment;
+import bermwright.site.burial.HullBurial;
+import bermwright.site.burial.LiftLoad;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+
+/** What soil and pressure do to a hull's shell, for programs; endless factors are left out. */
+final class BurialPage {
+    private BurialPage() {
+    }
+
+    static void put(ObjectNode entry, HullAssessment hull) {
+        hull.burial().ifPresent(burial -> put(entry.putObject("burial"), burial));
+    }
+
+    private static void put(ObjectNode entry, HullBurial burial) {
+        JsonPage.put(entry, "shell_factor", burial.shellFactor());
+        burial.longTube().ifPresent(p -> JsonPage.put(entry, "buckling_long_tube_kPa", InUnits.kilopascals(p)));
+        burial.heldEnds().ifPresent(p -> JsonPage.put(entry, "buckling_held_ends_kPa", InUnits.kilopascals(p)));
+        burial.bendingOff().ifPresent(share -> JsonPage.put(entry, "bending_share_of_yield_unpressurised", share));
+        ObjectNode seat = entry.putObject("seat");
+        JsonPage.put(seat, "load_kN_m", InUnits.kilonewtons(burial.seat().perLength()));
+        JsonPage.put(seat, "sinking_m", burial.seat().sinking());
+        JsonPage.put(seat, "half_width_m", burial.seat().halfWidth());
+        JsonPage.put(seat, "greatest_pressure_kPa", InUnits.kilopascals(burial.seat().greatest()));
+        ArrayNode lifts = entry.putArray("lifts");
+        burial.lifts().forEach(lift -> put(lifts.addObject(), lift));
+    }
+
+    private static void put(ObjectNode row, LiftLoad lift) {
+        JsonPage.put(row, "height_m", lift.height());
+        JsonPage.put(row, "greatest_pressure_kPa", InUnits.kilopascals(lift.greatest()));
+        if (lift.greatest() > 0) {
+            ObjectNode at = row.putObject("at");
+            JsonPage.put(at, "along_m", lift.along());
+            JsonPage.put(at, "around_deg", lift.aroundDeg());
+        }
+        JsonPage.put(row, "factor_pressurised", lift.pressurised());
+        JsonPage.put(row, "factor_unpressurised", lift.unpressurised());
+        JsonPage.put(row, "side_push_kN_m", InUnits.kilonewtons(lift.sidePush()));
+        JsonPage.put(row, "slide_factor", lift.slideResistance());
+    }
+}
