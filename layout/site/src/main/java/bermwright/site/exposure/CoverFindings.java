@@ -203,11 +203,15 @@ final class CoverFindings {
             Vec3 at = covered.hull().skin(place.along(), place.around());
             findings.add(Finding.of("cover-thin", Level.WARN, cover.id(),
                     Figures.of(place.depth(), place.wanted(), "m"),
-                    text("%.0f m2 of skin lie under less soil than wanted; the worst place, %.1f m from the base and"
-                            + " %.0f degrees from the crown, has %.2f m of the %.2f m.", place.area(), place.along(),
-                            Math.toDegrees(place.around()), place.depth(), place.wanted()))
+                    text("%s of skin lie under less soil than wanted; the worst place, %.1f m from the base and"
+                            + " %.0f degrees from the crown, has %.2f m of the %.2f m.", area(place.area()),
+                            place.along(), Math.toDegrees(place.around()), place.depth(), place.wanted()))
                     .at(site.metres().projected(at).plan()));
         }
+    }
+
+    private static String area(double area) {
+        return text(area < 0.05 ? "Less than 0.1 m2" : area < 9.95 ? "%.1f m2" : "%.0f m2", area);
     }
 
     private static String text(String form, Object... parts) {

@@ -9,7 +9,10 @@ import bermwright.foundation.Progress;
 import bermwright.shielding.dose.Responses;
 import bermwright.site.SamplePlans;
 import bermwright.site.finding.Finding;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Kept;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.Station;
 import bermwright.terrain.grid.ElevationGrid;
 import java.nio.file.Path;
 import java.util.List;
@@ -35,5 +38,73 @@ class SiteDoseTest {
         assertEquals(1, dose.stations().size());
         assertTrue(cover.findings().stream().noneMatch(f -> f.level() == Finding.Level.REFUSE
                 && !f.rule().equals("cover-hatch-buried")));
+    }
+
+    private static Hull with(Hull hull, List<Station> stations, List<Hull.SkinLayer> skin) {
+        return new Hull(hull.id(), hull.length(), hull.diameter(), hull.baseEnd(), hull.farEnd(), skin,
+                hull.shell(), hull.innerPressure(), hull.mass(), hull.centreOfMassFromBase(),
+                hull.centreOfMassOffAxis(), hull.centreOfMassSpread(), hull.inertiaAboutCentre(),
+                hull.residualPropellant(), hull.baseCentre(), hull.landingDispersion(), hull.layDownAzimuth(),
+                hull.clocking(), hull.pivot(), hull.arrival(), hull.lowering(), hull.hatches(), hull.seat(), stations,
+                hull.cover(), hull.kept());
+    }
+
+    private static Station station(String id, double along, double up) {
+        return new Station(id, along, 0, up, 0.5, true, Kept.NOTHING);
+    }
+
+    private static List<Finding> of(SiteDose dose, String rule) {
+        return dose.findings().stream().filter(f -> f.rule().equals(rule)).toList();
+    }
+
+    /** Under the floor a station lies in the soil, past the far end outside: each is refused and gives no dose. */
+    @Test
+    void stationsInTheSoilAndPastTheEndAreRefusedByName() {
+        ElevationGrid ground = SamplePlans.ground((e, n) -> 0);
+        Hull hull = SamplePlans.hull("A", new Point(120, 150), 75);
+        Plan plan = SamplePlans.plan(List.of(with(hull, List.of(station("bunks", 18, 1), station("cellar", 18, -4.2),
+                station("porch", 39, 0)), hull.skin())));
+        SiteDose dose = dose(plan, SiteCover.raised(plan, ground, ground));
+        assertEquals(List.of("bunks"), dose.stations().stream().map(StationDose::station).toList());
+        List<Finding> outside = of(dose, "station-outside-hull");
+        assertEquals(List.of("A/cellar", "A/porch"), outside.stream().map(Finding::subject).toList());
+        outside.forEach(f -> assertEquals(Finding.Level.REFUSE, f.level()));
+        assertEquals(4.2, outside.get(0).measured().orElseThrow(), 1e-12);
+        assertEquals(3.8, outside.get(0).limit().orElseThrow(), 1e-12);
+    }
+
+    /** Twenty metres of soil are more than any response was made for; one per cent of the dose there is said. */
+    @Test
+    void doseThroughMoreSoilThanTheResponseWasMadeForIsSaid() {
+        ElevationGrid ground = SamplePlans.ground((e, n) -> 0);
+        Plan plain = SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(120, 150), 75)));
+        assertEquals(List.of(), of(dose(plain, SiteCover.raised(plain, ground, ground)), "dose-extrapolated"));
+        ElevationGrid deep = SamplePlans.ground((e, n) -> 27);
+        SiteDose dose = dose(plain, SiteCover.standing(plain, ground, ground, deep));
+        Finding said = of(dose, "dose-extrapolated").get(0);
+        assertEquals("A/bunks", said.subject());
+        assertEquals(Finding.Level.WARN, said.level());
+        assertTrue(said.measured().orElseThrow() > 0.9, said.text());
+        assertEquals(said.measured().orElseThrow(), dose.stations().get(0).seen().shareBeyondTable(), 1e-12);
+    }
+
+    /** Soil is piled on until a small part of the dose, not yet a tenth, comes from beyond the table. */
+    @Test
+    void aSmallShareBeyondTheTableIsANote() {
+        ElevationGrid ground = SamplePlans.ground((e, n) -> 0);
+        Plan plan = SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(120, 150), 75)));
+        double thin = 0;
+        boolean noted = false;
+        for (double top = 12; top < 20 && !noted; top += 0.5) {
+            double height = top;
+            SiteDose dose = dose(plan, SiteCover.standing(plan, ground, ground, SamplePlans.ground((e, n) -> height)));
+            double share = dose.stations().get(0).seen().shareBeyondTable();
+            assertTrue(share >= thin, "more soil, less beyond the table");
+            thin = share;
+            List<Finding> notes = of(dose, "dose-beyond-table");
+            assertEquals(share > 0.01 && share <= 0.1, !notes.isEmpty(), "share " + share);
+            noted = !notes.isEmpty();
+        }
+        assertTrue(noted, "no height of soil gave a note");
     }
 }
