@@ -1,16 +1,61 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.foundation.InputException;
+import bermwright.report.sheet.CurveSheets;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.Assessments;
+import bermwright.site.assessment.DoseCurves;
+import bermwright.site.exposure.DoseAgainstCover;
+import bermwright.site.exposure.StationDose;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** Shows the dose at each station. */
 @Command(name = "dose", description = "Dose at each station, by source and direction.")
 final class DoseCommand extends PlanCommand {
+    private static final String SVG = ".svg";
+    private static final double DEEPEST_GCM2 = 1500;
+
+    @Option(names = "--curve", description = "Dose against areal density for the plan's materials, sun and event,"
+            + " beside published figures.")
+    private boolean curve;
+
+    @Option(names = "--composition", description = "Which particles make the dose, at each station and by depth.")
+    private boolean composition;
+
+    @Option(names = "--at", paramLabel = "DEPTHS", split = ",", description = "With --composition: areal densities in"
+            + " g/cm2, 0 to 1500, such as 0,20,100. Default: 0,10,30,100,200,300,500.")
+    private List<Double> depths = List.of(0.0, 10.0, 30.0, 100.0, 200.0, 300.0, 500.0);
+
+    @Option(names = "--out", paramLabel = "FILE", description = "With --curve: draws it into this SVG file; where"
+            + " hulls differ in skin, one file each, numbered.")
+    private Optional<Path> file = Optional.empty();
+
+    @Override
+    void check() {
+        for (double depth : depths) {
+            if (!(depth >= 0 && depth <= DEEPEST_GCM2)) {
+                throw InputException.badValue(new InputException.Place("", 0, "--at"), Double.toString(depth),
+                        "areal densities from 0 to 1500 g/cm2");
+            }
+        }
+        if (file.isPresent() && !(curve && file.get().toString().endsWith(SVG))) {
+            throw InputException.badValue(new InputException.Place("", 0, "--out"), file.get().toString(),
+                    curve ? "a file whose name ends in .svg" : "--out together with --curve");
+        }
+    }
+
     @Override
     Assessments.Asked asked() {
         return Assessments.Asked.DOSE;
@@ -26,6 +71,15 @@ final class DoseCommand extends PlanCommand {
             DosePage.put(entry, hull);
         });
         DosePage.putOutside(page, assessment);
+        List<CurveSheets> sheets = sheets(assessment);
+        if (curve) {
+            CurvePage.putCurves(page, sheets);
+            ArrayNode drawings = page.putArray("drawings");
+            drawn(sheets).forEach(f -> drawings.add(f.toString()));
+        }
+        if (composition) {
+            CurvePage.putComposition(page, sheets, depths);
+        }
         return page;
     }
 
@@ -34,7 +88,53 @@ final class DoseCommand extends PlanCommand {
         CommonText.head(assessment, out);
         DoseText.write(assessment, out);
         DoseText.directions(assessment, out);
+        List<CurveSheets> sheets = sheets(assessment);
+        if (curve) {
+            sheets.forEach(s -> CurveText.curve(s.curves(), out));
+            sheets.stream().findFirst().ifPresent(s -> CurveText.published(s.curves().cosmic().published(), out));
+            drawn(sheets).forEach(f -> out.printf("Drawn: %s%n%n", f));
+        }
+        if (composition) {
+            sheets.forEach(s -> CurveText.composition(s, depths, out));
+        }
         CommonText.findings(assessment.findings(), out);
         CommonText.foot(assessment, out);
+    }
+
+    private List<CurveSheets> sheets(Assessment assessment) {
+        if (!curve && !composition) {
+            return List.of();
+        }
+        List<StationDose> stations = assessment.dose().map(d -> d.stations()).orElse(List.of());
+        List<CurveSheets> sheets = new ArrayList<>();
+        for (DoseAgainstCover curves : DoseCurves.of(assessment, console().progress())) {
+            sheets.add(new CurveSheets(curves, stations.stream().filter(s -> curves.hulls().contains(s.hull()))
+                    .toList()));
+        }
+        return sheets;
+    }
+
+    private List<Path> drawn(List<CurveSheets> sheets) {
+        List<Path> files = new ArrayList<>();
+        for (int i = 0; i < sheets.size() && file.isPresent(); i++) {
+            String name = file.get().toString();
+            Path target = i == 0 ? file.get()
+                    : Path.of(name.substring(0, name.length() - SVG.length()) + "-" + (i + 1) + SVG);
+            try {
+                Path draft = target.resolveSibling("." + target.getFileName() + ".draft");
+                try {
+                    Files.writeString(draft, sheets.get(i).drawing().file());
+                    Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
+                } finally {
+                    Files.deleteIfExists(draft);
+                }
+            } catch (IOException e) {
+                throw InputException.unreadable(new InputException.Place("", 0, "--out"),
+                        target + " cannot be written (" + e + ")", "a file in a folder that can be written to",
+                        Optional.of(e));
+            }
+            files.add(target);
+        }
+        return files;
     }
 }

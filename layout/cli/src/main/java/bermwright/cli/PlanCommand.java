@@ -27,6 +27,7 @@ abstract class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        check();
         Console console = console();
         Plan plan = PlanFiles.read(planFile);
         SiteGround ground = SiteGround.read(plan, planFile, console.progress().part(0, 0.02));
@@ -55,6 +56,10 @@ abstract class PlanCommand implements Callable<Integer> {
 
     /** How much of the plan has to be worked out for the answer. */
     abstract Assessments.Asked asked();
+
+    /** Refuses options that cannot be followed, before any work is done. */
+    void check() {
+    }
 
     /** The answer for programs. */
     abstract ObjectNode page(Assessment assessment);

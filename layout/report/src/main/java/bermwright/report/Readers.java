@@ -2,26 +2,30 @@
 package bermwright.report;
 
 import bermwright.foundation.ModelNote;
+import bermwright.foundation.Progress;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.report.page.Html;
 import bermwright.report.page.Table.Column;
 import bermwright.report.page.Table;
 import bermwright.report.sheet.BurialSheets;
 import bermwright.report.sheet.CoverSheets;
+import bermwright.report.sheet.CurveSheets;
 import bermwright.report.sheet.DoseSheets;
 import bermwright.report.sheet.EarthworkSheets;
 import bermwright.report.sheet.LaydownSheets;
 import bermwright.report.sheet.LoweringSheets;
 import bermwright.report.sheet.Marks;
-import bermwright.report.sheet.PlanSheets;
 import bermwright.report.sheet.MeansSheets;
+import bermwright.report.sheet.PlanSheets;
 import bermwright.report.sheet.ReviewSheets;
 import bermwright.report.sheet.SettingOut;
 import bermwright.report.sheet.StageSheets;
 import bermwright.report.sheet.Words;
 import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.DoseCurves;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.assessment.LoweringChoices;
+import bermwright.site.exposure.DoseAgainstCover;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.laydown.Alternatives;
@@ -181,8 +185,24 @@ record Readers(Assessment assessment, Pack pack) {
             }
             pack.table(sheets.limits());
             assessment.hulls().forEach(hull -> sheets.sky(hull.hull().id()).ifPresent(sky -> pack.figure(sky, "")));
+            againstCover(dose);
         }, () -> page.note("warn", "No dose was worked out."));
         assessment.hulls().forEach(this::cover);
+    }
+
+    private void againstCover(SiteDose dose) {
+        pack.page.heading(3, "dose-against-cover", "Dose against cover");
+        List<DoseAgainstCover> all = DoseCurves.of(assessment, Progress.NONE);
+        for (DoseAgainstCover curves : all) {
+            CurveSheets sheets = new CurveSheets(curves, dose.stations().stream()
+                    .filter(s -> curves.hulls().contains(s.hull())).toList());
+            pack.figure(sheets.drawing(), "Hulls with this skin: " + String.join(", ", curves.hulls()) + ". The same"
+                    + " thickness on every side, without the ground's return; a cover of uneven thickness lies between."
+                    + " Published figures are those of the table below.");
+            pack.table(sheets.composition());
+            pack.file(sheets.table());
+        }
+        all.stream().findFirst().ifPresent(any -> pack.table(CurveSheets.published(any.cosmic().published())));
     }
 
     private void cover(HullAssessment hull) {

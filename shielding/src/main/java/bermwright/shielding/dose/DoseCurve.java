@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.dose;
 
+import bermwright.foundation.Require;
 import java.util.List;
 import java.util.Objects;
 
@@ -39,7 +40,36 @@ public record DoseCurve(Response.Per per, List<Point> points, List<PublishedDose
     /** Copies the lists. */
     public DoseCurve {
         Objects.requireNonNull(per, "per");
+        Require.that(!points.isEmpty(), "a curve has no points; accepted: at least one");
         points = List.copyOf(points);
         published = List.copyOf(published);
+    }
+
+    /**
+     * The dose at any areal density, its logarithm and the shares of its particles joined by straight lines.
+     *
+     * @param arealDensity areal density (kg/m2), zero or more; beyond the last point that point's dose, an upper bound
+     * @return effective dose at the middle of a sphere of that areal density (Sv a day or an event)
+     * @throws IllegalArgumentException if the areal density is negative or not a number
+     */
+    public Particles at(double arealDensity) {
+        Require.notNegative("areal density", arealDensity, "kg/m2");
+        int above = 0;
+        while (above < points.size() && points.get(above).arealDensity() < arealDensity) {
+            above++;
+        }
+        if (above == points.size()) {
+            return points.get(above - 1).isotropic();
+        }
+        Point to = points.get(above);
+        Point from = points.get(Math.max(0, above - 1));
+        double one = from.isotropic().total();
+        double other = to.isotropic().total();
+        if (above == 0 || to.arealDensity() == arealDensity || !(one > 0 && other > 0)) {
+            return to.isotropic();
+        }
+        double share = (arealDensity - from.arealDensity()) / (to.arealDensity() - from.arealDensity());
+        double total = one * Math.pow(other / one, share);
+        return from.isotropic().times((1 - share) / one).plus(to.isotropic().times(share / other)).times(total);
     }
 }

@@ -35,6 +35,18 @@ public record Particles(double fastNeutrons, double slowNeutrons, double protons
     }
 
     /**
+     * Both together.
+     *
+     * @param other the other dose
+     * @return the sum, particle by particle
+     */
+    public Particles plus(Particles other) {
+        return new Particles(fastNeutrons + other.fastNeutrons, slowNeutrons + other.slowNeutrons,
+                protons + other.protons, helium + other.helium, heavy + other.heavy, pions + other.pions,
+                gammas + other.gammas);
+    }
+
+    /**
      * Part of the dose that neutrons make.
      *
      * @return share (1), 0 to 1; 0 where there is no dose

@@ -63,6 +63,28 @@ public final class Distribution {
     }
 
     /**
+     * Hands out every direction looked along, thinnest first.
+     *
+     * @param visitor told the areal density (kg/m2) and the direction's share of the sky (1); the shares add up to 1
+     */
+    public void forEach(Visitor visitor) {
+        for (int i = 0; i < share.length; i++) {
+            visitor.see(arealDensity[i], share[i] - (i > 0 ? share[i - 1] : 0));
+        }
+    }
+
+    /** Told each direction. */
+    public interface Visitor {
+        /**
+         * One direction.
+         *
+         * @param arealDensity areal density (kg/m2)
+         * @param skyShare     share of the sky (1)
+         */
+        void see(double arealDensity, double skyShare);
+    }
+
+    /**
      * The areal density that half the sky stays below.
      *
      * @return areal density (kg/m2)

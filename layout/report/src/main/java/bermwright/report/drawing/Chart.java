@@ -38,7 +38,7 @@ public record Chart(String name, String title, String across, String up, List<Cu
     /**
      * A curve.
      *
-     * @param name   its name in the legend
+     * @param name   its name in the legend; empty to leave it out there
      * @param points its points in the units of the axes; {@code NaN} breaks it
      * @param ink    how it is drawn
      */
@@ -91,10 +91,14 @@ public record Chart(String name, String title, String across, String up, List<Cu
         svg.open("g", "clip-path", svg.reference("plot"));
         for (Curve curve : curves) {
             List<Dot> dots = curve.points.stream().map(paper::at).toList();
-            svg.curve(dots, curve.ink.stroke());
-            thinned(dots).forEach(dot -> curve.ink.mark(svg, dot));
+            if (!curve.ink.isScattered()) {
+                svg.curve(dots, curve.ink.stroke());
+                thinned(dots).forEach(dot -> curve.ink.mark(svg, dot));
+            }
         }
         svg.close();
+        curves.stream().filter(curve -> curve.ink.isScattered()).forEach(curve -> curve.points.stream().map(paper::at)
+                .filter(paper::holds).forEach(dot -> curve.ink.mark(svg, dot)));
         marks(svg, paper);
         double bottom = legend(svg, TOP + PLOT_HEIGHT + 62);
         return svg.drawing(title, new Dot(WIDTH, bottom + 6));
@@ -168,12 +172,17 @@ public record Chart(String name, String title, String across, String up, List<Cu
         double x = LEFT;
         double y = top;
         for (Curve curve : curves) {
+            if (curve.name.isEmpty()) {
+                continue;
+            }
             double width = 46 + Svg.width(curve.name, 12) + 18;
             if (x > LEFT && x + width > WIDTH - RIGHT) {
                 x = LEFT;
                 y += LEGEND_ROW;
             }
-            svg.line(new Dot(x, y - 4), new Dot(x + 38, y - 4), curve.ink.stroke());
+            if (!curve.ink.isScattered()) {
+                svg.line(new Dot(x, y - 4), new Dot(x + 38, y - 4), curve.ink.stroke());
+            }
             curve.ink.mark(svg, new Dot(x + 19, y - 4));
             svg.text(new Dot(x + 46, y), curve.name);
             x += width;
@@ -205,6 +214,11 @@ public record Chart(String name, String title, String across, String up, List<Cu
 
         double y(double value) {
             return TOP + (1 - up.share(value)) * PLOT_HEIGHT;
+        }
+
+        boolean holds(Dot dot) {
+            return dot.x() >= LEFT - 0.5 && dot.x() <= LEFT + width() + 0.5 && dot.y() >= TOP - 0.5
+                    && dot.y() <= TOP + PLOT_HEIGHT + 0.5;
         }
 
         Dot at(Dot point) {

@@ -76,6 +76,26 @@ public record Ink(String colour, String dash, double width, Marker marker) {
     }
 
     /**
+     * Ink of single points that no line joins.
+     *
+     * @param colour colour, as {@code #rrggbb}
+     * @param marker marker set at every point
+     * @return the ink
+     */
+    public static Ink scattered(String colour, Marker marker) {
+        return new Ink(colour, "", 0, marker);
+    }
+
+    /**
+     * Whether the points stand alone.
+     *
+     * @return true where no line joins them
+     */
+    public boolean isScattered() {
+        return width == 0;
+    }
+
+    /**
      * The attributes that stroke a line with this ink.
      *
      * @return names and values in turn

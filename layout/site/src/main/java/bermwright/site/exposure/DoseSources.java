@@ -19,7 +19,9 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -78,6 +80,37 @@ public record DoseSources(Responses responses, Path directory) {
         Optional<Response> event = given.isPresent() ? given : spectrum(exposure, findings)
                 .map(s -> responses.event(shield, s, progress.part(0.6, 1)));
         return new OfHull(cosmic, event, findings);
+    }
+
+    /**
+     * Dose against cover for each kind of skin in a plan: what the built-in calculation gives, whether or not the plan
+     * brings a table of its own.
+     *
+     * @param plan     the plan
+     * @param progress told how far the work has come
+     * @return one entry for each kind of skin, in the plan's order; none where the plan has no hull
+     * @throws InputException if a table or spectrum beside the plan cannot be read
+     */
+    public List<DoseAgainstCover> curves(Plan plan, Progress progress) {
+        Map<Shield, List<String>> shields = new LinkedHashMap<>();
+        for (Hull hull : plan.hulls()) {
+            shields.computeIfAbsent(shield(plan, hull, new ArrayList<>()), s -> new ArrayList<>()).add(hull.id());
+        }
+        ExposurePlan exposure = plan.exposure();
+        Optional<EventSpectrum> spectrum = spectrum(exposure, new ArrayList<>());
+        Optional<Response> table = exposure.response().equals(BUILT_IN) ? Optional.empty()
+                : Optional.of(Responses.fromTable(directory.resolve(exposure.response())));
+        List<DoseAgainstCover> curves = new ArrayList<>();
+        for (Map.Entry<Shield, List<String>> entry : shields.entrySet()) {
+            progress.check();
+            Shield shield = entry.getKey();
+            progress.report((double) curves.size() / shields.size(), "dose against cover");
+            curves.add(new DoseAgainstCover(entry.getValue(), shield, exposure.modulation(),
+                    responses.cosmicCurve(shield, exposure.modulation(), Progress.NONE),
+                    spectrum.map(s -> new DoseAgainstCover.Event(s.name(),
+                            responses.eventCurve(shield, s, Progress.NONE))), table));
+        }
+        return curves;
     }
 
     private static Shield shield(Plan plan, Hull hull, List<Finding> findings) {

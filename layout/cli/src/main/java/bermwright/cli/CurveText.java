@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.cli;
+
+import bermwright.report.sheet.CurveSheets;
+import bermwright.shielding.dose.DoseCurve;
+import bermwright.shielding.dose.Particles;
+import bermwright.shielding.dose.PublishedDose;
+import bermwright.site.exposure.DoseAgainstCover;
+import bermwright.site.exposure.StationDose;
+import java.io.PrintStream;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Dose against cover and the particles that make it, for people. */
+final class CurveText {
+    private static final double KG_M2 = 10;
+
+    private CurveText() {
+    }
+
+    static void curve(DoseAgainstCover curves, PrintStream out) {
+        CommonText.heading("Dose under a dome of equal thickness, mSv: " + curves.materials() + " (hulls "
+                + String.join(", ", curves.hulls()) + ")", out);
+        String year = "W " + TextTable.words(curves.modulationW(), 0) + " a year";
+        TextTable table = new TextTable("g/cm2", year, "low 16 %", "high 84 %",
+                curves.event().map(DoseAgainstCover.Event::name).orElse("no event"), "low 16 %", "high 84 %");
+        for (int i = 0; i < curves.cosmic().points().size(); i++) {
+            int at = i;
+            DoseCurve.Point point = curves.cosmic().points().get(i);
+            List<Object> row = new ArrayList<>(List.of(TextTable.number(
+                    InUnits.gramsASquareCentimetre(point.arealDensity()), 1)));
+            spread(row, point, CurveSheets.YEAR_DAYS, 1);
+            curves.event().ifPresent(e -> spread(row, e.curve().points().get(at), 1, 2));
+            table.row(row.toArray());
+        }
+        out.println(table);
+        CommonText.wrapped("Without the ground's return. What is deeper than 1500 g/cm2 is counted as 1500."
+                + (curves.reviewed().isPresent() ? " The plan's own table stands in place of one of these curves in the"
+                + " doses above." : ""), 2, out);
+        out.println();
+    }
+
+    private static void spread(List<Object> row, DoseCurve.Point point, double days, int digits) {
+        double dose = InUnits.millisieverts(point.dome() * days);
+        row.add(TextTable.number(dose, digits));
+        row.add(TextTable.number(dose * point.band().low(), digits));
+        row.add(TextTable.number(dose * point.band().high(), digits));
+    }
+
+    static void published(List<PublishedDose> figures, PrintStream out) {
+        CommonText.heading("Published doses of cosmic rays as under a dome, mSv a year, beside ours without skin for"
+                + " the same depth and sun", out);
+        TextTable table = new TextTable("g/cm2", "W", "published", "ours", "ours less by %", "source");
+        for (PublishedDose figure : figures) {
+            table.row(TextTable.number(InUnits.gramsASquareCentimetre(figure.arealDensity()), 0),
+                    TextTable.number(figure.modulationW(), 0),
+                    TextTable.number(InUnits.millisieverts(figure.dome() * CurveSheets.YEAR_DAYS), 1),
+                    TextTable.number(InUnits.millisieverts(figure.ours() * CurveSheets.YEAR_DAYS), 1),
+                    TextTable.number(100 * (1 - figure.ours() / figure.dome()), 0),
+                    figure.work().source() + " (" + figure.work().quantity()
+                            + (figure.work().counts() ? ")" : "; superseded, not counted)"));
+        }
+        out.println(table);
+    }
+
+    static void composition(CurveSheets sheets, List<Double> depths, PrintStream out) {
+        DoseAgainstCover curves = sheets.curves();
+        CommonText.heading("Particles that make the dose from the sky, %: " + curves.materials(), out);
+        TextTable table = new TextTable("at", "from", "mSv", "neutrons > 20 MeV", "neutrons below", "protons", "helium",
+                "heavier ions", "pions", "electrons, gammas");
+        for (StationDose station : sheets.stations()) {
+            String at = station.hull() + "/" + station.station();
+            row(table, at, curves, c -> DoseAgainstCover.folded(c, station.seen().distribution()));
+            double median = station.seen().medianArealDensity();
+            row(table, "  dome of its median, " + TextTable.words(InUnits.gramsASquareCentimetre(median), 0) + " g/cm2",
+                    curves, c -> c.at(median).times(0.5));
+        }
+        for (double depth : depths) {
+            row(table, "dome of " + TextTable.words(depth, 0) + " g/cm2", curves,
+                    c -> c.at(depth * KG_M2).times(0.5));
+        }
+        out.println(table);
+        CommonText.wrapped("Cosmic rays a year, the event as a whole; without the ground's return, which is neutrons"
+                + " below 20 MeV.", 2, out);
+        out.println();
+    }
+
+    /** The dose of one curve by particle. */
+    private interface Taken {
+        Particles of(DoseCurve curve);
+    }
+
+    private static void row(TextTable table, String at, DoseAgainstCover curves, Taken taken) {
+        row(table, at, "cosmic rays", taken.of(curves.cosmic()).times(CurveSheets.YEAR_DAYS));
+        curves.event().ifPresent(e -> row(table, at, e.name(), taken.of(e.curve())));
+    }
+
+    private static void row(TextTable table, String at, String from, Particles dose) {
+        Particles share = dose.total() > 0 ? dose.times(100 / dose.total()) : dose;
+        table.row(at, from, TextTable.number(InUnits.millisieverts(dose.total()), 2),
+                TextTable.number(share.fastNeutrons(), 1), TextTable.number(share.slowNeutrons(), 1),
+                TextTable.number(share.protons(), 1), TextTable.number(share.helium(), 1),
+                TextTable.number(share.heavy(), 1), TextTable.number(share.pions(), 1),
+                TextTable.number(share.gammas(), 1));
+    }
+}

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What {@code dose} answers about dose against cover and the particles behind it. */
+class DoseCurveTest {
+    private static final double ROUNDING = 1e-9;
+    /** The composition is folded with straight lines in the logarithm, the dose with smooth ones. */
+    private static final double JOINED = 0.01;
+    private static final double DAYS_IN_YEAR = 365.25;
+    private static final double STAY_DAYS = 100;
+
+    @TempDir
+    static Path folder;
+    private static String plan;
+    private static JsonNode all;
+
+    @BeforeAll
+    static void asked() throws IOException {
+        String text = Run.plan().strip();
+        plan = Run.site(folder, text.substring(0, text.length() - 1)
+                + ", \"exposure\": { \"stay_days\": 100, \"event\": \"august 1972\" } }").toString();
+        all = Run.of("dose", plan, "--curve", "--composition", "--at", "0,33.5,100", "--out",
+                folder.resolve("curve.svg").toString(), "--json").json();
+    }
+
+    @Test
+    void theCurveStandsBesidePublishedFigures() {
+        JsonNode points = all.get("curves").get(0).get("cosmic_year");
+        assertTrue(points.size() > 20);
+        double before = -1;
+        for (JsonNode point : points) {
+            assertTrue(point.get("areal_density_g_cm2").asDouble() > before);
+            before = point.get("areal_density_g_cm2").asDouble();
+            assertTrue(point.get("low_mSv").asDouble() < point.get("dose_mSv").asDouble());
+            assertTrue(point.get("high_mSv").asDouble() > point.get("dose_mSv").asDouble());
+        }
+        assertTrue(all.get("published").size() >= 10);
+        for (JsonNode figure : all.get("published")) {
+            assertFalse(figure.get("source").asText().isBlank());
+        }
+    }
+
+    @Test
+    void theParticlesMakeUpTheDose() {
+        for (JsonNode entry : all.get("composition")) {
+            JsonNode parts = entry.get("cosmic_year");
+            double sum = 0;
+            for (String part : new String[] {"fast_neutrons", "slow_neutrons", "protons", "helium", "heavy", "pions",
+                "gammas"}) {
+                sum += parts.get(part + "_mSv").asDouble();
+            }
+            assertEquals(parts.get("total_mSv").asDouble(), sum, ROUNDING * sum);
+        }
+    }
+
+    @Test
+    void theParticlesAtAStationMakeUpItsDoseFromTheSky() {
+        JsonNode station = all.get("hulls").get(0).get("stations").get(0);
+        JsonNode parts = all.get("composition").get(0);
+        double stay = parts.get("cosmic_year").get("total_mSv").asDouble() / DAYS_IN_YEAR * STAY_DAYS;
+        assertEquals(station.get("cosmic_mSv").asDouble(), stay, JOINED * stay);
+        double event = parts.get("event_whole").get("total_mSv").asDouble();
+        assertEquals(station.get("event_mSv").asDouble(), event, JOINED * event);
+    }
+
+    @Test
+    void neutronsTakeOverWithDepth() {
+        JsonNode open = all.get("composition").get(all.get("composition").size() - 3);
+        JsonNode deep = all.get("composition").get(all.get("composition").size() - 1);
+        assertEquals(0, open.get("dome_g_cm2").asDouble(), 0);
+        assertEquals(100, deep.get("dome_g_cm2").asDouble(), 0);
+        assertTrue(neutrons(open) < 0.2 && neutrons(deep) > 0.4, neutrons(open) + " " + neutrons(deep));
+    }
+
+    private static double neutrons(JsonNode entry) {
+        JsonNode parts = entry.get("cosmic_year");
+        return (parts.get("fast_neutrons_mSv").asDouble() + parts.get("slow_neutrons_mSv").asDouble())
+                / parts.get("total_mSv").asDouble();
+    }
+
+    @Test
+    void theCurveIsDrawn() throws IOException {
+        assertEquals(folder.resolve("curve.svg").toString(), all.get("drawings").get(0).asText());
+        String svg = Files.readString(folder.resolve("curve.svg"));
+        assertTrue(svg.startsWith("<?xml") && svg.contains("published") && svg.contains("areal density"));
+        assertFalse(svg.contains("NaN"));
+    }
+
+    @Test
+    void peopleReadIt() {
+        String out = Run.of("dose", plan, "--curve", "--composition").out();
+        assertTrue(out.contains("a year") && out.contains("Reitz") && out.contains("neutrons > 20 MeV"), out);
+        assertFalse(out.matches("(?s).*(NaN|Infinity|null|Optional|%[.\\d]*[sdf]).*"), out);
+        assertFalse(Run.of("dose", plan).out().contains("Reitz"));
+    }
+
+    @Test
+    void optionsThatCannotBeFollowedAreRefused() {
+        for (String[] wrong : new String[][] {{"--composition", "--at", "-1"}, {"--composition", "--at", "2000"},
+            {"--composition", "--at", "NaN"}, {"--out", "x.svg"}, {"--curve", "--out", "x.txt"},
+            {"--curve", "--out", folder.resolve("nowhere/x.svg").toString()}}) {
+            String[] arguments = new String[wrong.length + 2];
+            arguments[0] = "dose";
+            arguments[1] = plan;
+            System.arraycopy(wrong, 0, arguments, 2, wrong.length);
+            Run run = Run.of(arguments);
+            assertEquals(2, run.code(), String.join(" ", wrong) + run.err());
+        }
+        assertFalse(Files.exists(Path.of("x.svg")));
+    }
+}

@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report.sheet;
+
+import bermwright.report.drawing.Chart;
+import bermwright.report.drawing.Dot;
+import bermwright.report.drawing.Drawing;
+import bermwright.report.drawing.Ink;
+import bermwright.report.page.Table;
+import bermwright.report.page.Table.Column;
+import bermwright.shielding.dose.DoseCurve;
+import bermwright.shielding.dose.Particles;
+import bermwright.shielding.dose.PublishedDose;
+import bermwright.site.exposure.DoseAgainstCover;
+import bermwright.site.exposure.StationDose;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * Dose against areal density for one kind of skin, beside published figures, and the particles that make it.
+ *
+ * @param curves   the curves
+ * @param stations stations of the hulls with this skin
+ */
+public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
+    /** Days of the year that cosmic-ray doses are shown for. */
+    public static final double YEAR_DAYS = 365.25;
+    private static final double MILLI = 1000;
+    private static final double KG_M2 = 10;
+    private static final double DEEPEST_SHOWN_GCM2 = 1000;
+    private static final double LEAST_SHOWN_MSV = 0.1;
+    /** Modulation up to which a published figure counts as one of solar minimum. */
+    private static final double MINIMUM_TO_W = 25;
+
+    /** Copies the list. */
+    public CurveSheets {
+        stations = List.copyOf(stations);
+    }
+
+    /**
+     * The curves with their bands, the stations at their median areal density, and published figures.
+     *
+     * @return the drawing
+     */
+    public Drawing drawing() {
+        String sun = "cosmic rays, W " + Drawing.figure(curves.modulationW(), 3) + ", a year";
+        List<Chart.Curve> drawn = new ArrayList<>();
+        drawn.add(curve(sun, curves.cosmic(), DoseCurve.Point::dome, YEAR_DAYS, Ink.of(0)));
+        drawn.add(curve("cosmic rays, low and high", curves.cosmic(), p -> p.dome() * p.band().high(), YEAR_DAYS,
+                edge(Ink.BLUE)));
+        drawn.add(curve("", curves.cosmic(), p -> p.dome() * p.band().low(), YEAR_DAYS, edge(Ink.BLUE)));
+        curves.event().ifPresent(event -> {
+            drawn.add(curve("event: " + event.name(), event.curve(), DoseCurve.Point::dome, 1, Ink.of(1)));
+            drawn.add(curve("event, low and high", event.curve(), p -> p.dome() * p.band().high(), 1, edge(Ink.RED)));
+            drawn.add(curve("", event.curve(), p -> p.dome() * p.band().low(), 1, edge(Ink.RED)));
+        });
+        curves.reviewed().ifPresent(table -> drawn.add(new Chart.Curve("the plan's own table", curves.cosmic().points()
+                .stream().map(DoseCurve.Point::arealDensity).filter(x -> x <= table.deepest())
+                .map(x -> new Dot(x / KG_M2, table.isotropicDose(x) / 2 * MILLI
+                        * (table.per() == curves.cosmic().per() ? YEAR_DAYS : 1))).toList(), Ink.of(3))));
+        List<PublishedDose> published = curves.cosmic().published();
+        drawn.add(points("published, cosmic rays at solar minimum", published.stream()
+                .filter(p -> p.modulationW() <= MINIMUM_TO_W).toList(), Ink.scattered(Ink.BLACK, Ink.Marker.SQUARE)));
+        drawn.add(points("published, other suns", published.stream().filter(p -> p.modulationW() > MINIMUM_TO_W)
+                .toList(), Ink.scattered(Ink.DARK_GREY, Ink.Marker.CROSS)));
+        drawn.add(new Chart.Curve("stations at their median areal density", stations.stream()
+                .map(s -> s.seen().medianArealDensity())
+                .map(x -> new Dot(x / KG_M2, curves.cosmic().at(x).total() / 2 * MILLI * YEAR_DAYS)).toList(),
+                Ink.scattered(Ink.BLUE, Ink.Marker.CIRCLE)));
+        return new Chart(Drawing.name("dose-against-cover", String.join("-", curves.hulls())),
+                "Dose under a dome of equal thickness: " + curves.materials(), "areal density of soil and skin (g/cm²)",
+                "effective dose (mSv a year; of the event: mSv)", drawn, List.of(), List.of(),
+                new Chart.Scale(true, OptionalDouble.of(LEAST_SHOWN_MSV), OptionalDouble.empty())).drawing();
+    }
+
+    private static Ink edge(String colour) {
+        return new Ink(colour, "3 3", 1, Ink.Marker.NONE);
+    }
+
+    private static Chart.Curve curve(String name, DoseCurve curve, ToDoubleFunction<DoseCurve.Point> dose, double days,
+            Ink ink) {
+        return new Chart.Curve(name, curve.points().stream().filter(p -> p.arealDensity() / KG_M2 <= DEEPEST_SHOWN_GCM2)
+                .map(p -> new Dot(p.arealDensity() / KG_M2, dose.applyAsDouble(p) * days * MILLI)).toList(), ink);
+    }
+
+    private static Chart.Curve points(String name, List<PublishedDose> figures, Ink ink) {
+        return new Chart.Curve(name, figures.stream()
+                .map(p -> new Dot(p.arealDensity() / KG_M2, p.dome() * YEAR_DAYS * MILLI)).toList(), ink);
+    }
+
+    /** The curves in figures. */
+    public Table table() {
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < curves.cosmic().points().size(); i++) {
+            int at = i;
+            DoseCurve.Point point = curves.cosmic().points().get(i);
+            List<String> row = new ArrayList<>(List.of(Words.gramsOnCentimetre(point.arealDensity())));
+            row.addAll(spread(point, YEAR_DAYS));
+            row.addAll(curves.event().map(e -> spread(e.curve().points().get(at), 1)).orElse(List.of("", "", "")));
+            rows.add(row);
+        }
+        return new Table(Drawing.name("dose-against-cover", String.join("-", curves.hulls())), "Dose under a dome of"
+                + " equal thickness: " + curves.materials(), List.of(
+                Column.number("areal_density_g_cm2", "soil and skin (g/cm²)"),
+                Column.number("cosmic_year_mSv", "cosmic rays, a year (mSv)"),
+                Column.number("cosmic_year_low_mSv", "low (mSv)"), Column.number("cosmic_year_high_mSv", "high (mSv)"),
+                Column.number("event_mSv", "event (mSv)"), Column.number("event_low_mSv", "low (mSv)"),
+                Column.number("event_high_mSv", "high (mSv)")), rows);
+    }
+
+    private static List<String> spread(DoseCurve.Point point, double days) {
+        double dose = point.dome() * days;
+        return List.of(Words.millisieverts(dose), Words.millisieverts(dose * point.band().low()),
+                Words.millisieverts(dose * point.band().high()));
+    }
+
+    /** Published figures with their sources, beside ours for the same depth and sun. */
+    public static Table published(List<PublishedDose> figures) {
+        List<List<String>> rows = new ArrayList<>();
+        for (PublishedDose figure : figures) {
+            rows.add(List.of(Words.gramsOnCentimetre(figure.arealDensity()), Words.fixed(figure.modulationW(), 0),
+                    Words.millisieverts(figure.dome() * YEAR_DAYS), Words.millisieverts(figure.ours() * YEAR_DAYS),
+                    figure.work().quantity(), figure.work().counts() ? "yes" : "no", figure.work().source()));
+        }
+        return new Table("published-doses", "Published doses of cosmic rays, as under a dome, beside ours for the same"
+                + " depth and sun without skin", List.of(
+                Column.number("areal_density_g_cm2", "areal density (g/cm²)"),
+                Column.number("modulation_W_1", "solar modulation W"), Column.number("published_year_mSv",
+                        "published, a year (mSv)"),
+                Column.number("ours_year_mSv", "ours, a year (mSv)"), Column.words("quantity", "quantity"),
+                Column.words("counts", "counts for the band"), Column.words("source", "source")), rows);
+    }
+
+    /** The particles that make the dose at each station, from the whole of its sky. */
+    public Table composition() {
+        List<List<String>> rows = new ArrayList<>();
+        for (StationDose station : stations) {
+            rows.add(row(station, "cosmic rays", DoseAgainstCover.folded(curves.cosmic(),
+                    station.seen().distribution())));
+            curves.event().ifPresent(event -> rows.add(row(station, event.name(),
+                    DoseAgainstCover.folded(event.curve(), station.seen().distribution()))));
+        }
+        return new Table(Drawing.name("dose-particles", String.join("-", curves.hulls())), "Particles that make the"
+                + " dose from the sky: " + curves.materials(), List.of(Column.words("hull", "hull"),
+                Column.words("station", "station"), Column.words("from", "from"),
+                Column.number("fast_neutrons_percent", "neutrons above 20 MeV (%)"),
+                Column.number("slow_neutrons_percent", "neutrons below (%)"),
+                Column.number("protons_percent", "protons (%)"), Column.number("helium_percent", "helium (%)"),
+                Column.number("heavy_percent", "heavier ions (%)"), Column.number("pions_percent", "pions (%)"),
+                Column.number("gammas_percent", "electrons, gammas (%)")), rows);
+    }
+
+    private static List<String> row(StationDose station, String from, Particles dose) {
+        double percent = dose.total() > 0 ? 100 / dose.total() : 0;
+        Particles share = dose.times(percent);
+        return List.of(station.hull(), station.station(), from, Words.fixed(share.fastNeutrons(), 1),
+                Words.fixed(share.slowNeutrons(), 1), Words.fixed(share.protons(), 1), Words.fixed(share.helium(), 1),
+                Words.fixed(share.heavy(), 1), Words.fixed(share.pions(), 1), Words.fixed(share.gammas(), 1));
+    }
+}
