@@ -64,10 +64,10 @@ final class CurvePage {
             DoseAgainstCover curves = sheet.curves();
             for (StationDose station : sheet.stations()) {
                 ObjectNode entry = all.addObject().put("station", station.hull() + "/" + station.station());
-                put(entry.putObject("cosmic_year"), DoseAgainstCover.folded(curves.cosmic(),
-                        station.seen().distribution()).times(CurveSheets.YEAR_DAYS));
+                put(entry.putObject("cosmic_year"),
+                        CurveSheets.atStation(curves.cosmic(), station).times(CurveSheets.YEAR_DAYS));
                 curves.event().ifPresent(e -> put(entry.putObject("event_whole"),
-                        DoseAgainstCover.folded(e.curve(), station.seen().distribution())));
+                        CurveSheets.atStation(e.curve(), station)));
             }
             for (double depth : depths) {
                 ObjectNode entry = all.addObject();

@@ -70,7 +70,7 @@ final class CurveText {
                 "heavier ions", "pions", "electrons, gammas");
         for (StationDose station : sheets.stations()) {
             String at = station.hull() + "/" + station.station();
-            row(table, at, curves, c -> DoseAgainstCover.folded(c, station.seen().distribution()));
+            row(table, at, curves, c -> CurveSheets.atStation(c, station));
             double median = station.seen().medianArealDensity();
             row(table, "  dome of its median, " + TextTable.words(InUnits.gramsASquareCentimetre(median), 0) + " g/cm2",
                     curves, c -> c.at(median).times(0.5));

@@ -136,10 +136,9 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
     public Table composition() {
         List<List<String>> rows = new ArrayList<>();
         for (StationDose station : stations) {
-            rows.add(row(station, "cosmic rays", DoseAgainstCover.folded(curves.cosmic(),
-                    station.seen().distribution())));
+            rows.add(row(station, "cosmic rays", atStation(curves.cosmic(), station)));
             curves.event().ifPresent(event -> rows.add(row(station, event.name(),
-                    DoseAgainstCover.folded(event.curve(), station.seen().distribution()))));
+                    atStation(event.curve(), station))));
         }
         return new Table(Drawing.name("dose-particles", String.join("-", curves.hulls())), "Particles that make the"
                 + " dose from the sky: " + curves.materials(), List.of(Column.words("hull", "hull"),
@@ -149,6 +148,25 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
                 Column.number("protons_percent", "protons (%)"), Column.number("helium_percent", "helium (%)"),
                 Column.number("heavy_percent", "heavier ions (%)"), Column.number("pions_percent", "pions (%)"),
                 Column.number("gammas_percent", "electrons, gammas (%)")), rows);
+    }
+
+    /**
+     * The particles that make the dose at a station, from everything it sees of the sky.
+     *
+     * @param curve   the curve to fold
+     * @param station the station
+     * @return dose from the sky by particle (Sv a day or an event); the ground's return is left out
+     */
+    public static Particles atStation(DoseCurve curve, StationDose station) {
+        Sum sum = new Sum();
+        station.seen().distribution().forEach((arealDensity, share) ->
+                sum.dose = sum.dose.plus(curve.at(arealDensity).times(share / 2)));
+        return sum.dose;
+    }
+
+    /** A dose while it is summed. */
+    private static final class Sum {
+        private Particles dose = new Particles(0, 0, 0, 0, 0, 0, 0);
     }
 
     private static List<String> row(StationDose station, String from, Particles dose) {

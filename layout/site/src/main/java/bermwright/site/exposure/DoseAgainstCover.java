@@ -2,9 +2,7 @@
 package bermwright.site.exposure;
 
 import bermwright.shielding.dose.DoseCurve;
-import bermwright.shielding.dose.Particles;
 import bermwright.shielding.dose.Response;
-import bermwright.shielding.fold.Distribution;
 import bermwright.shielding.material.Shield;
 import java.util.List;
 import java.util.Objects;
@@ -55,22 +53,5 @@ public record DoseAgainstCover(List<String> hulls, Shield shield, double modulat
                     .append(Math.round(shield.skin().get(i).arealDensity() * 10) / 100.0).append(" g/cm2");
         }
         return words.toString();
-    }
-
-    /**
-     * The particles that make the dose at a place, from everything it sees of the sky.
-     *
-     * @param curve the curve to fold
-     * @param sky   areal density over the sky of the place
-     * @return dose from the sky by particle (Sv a day or an event); the ground's return is left out
-     */
-    public static Particles folded(DoseCurve curve, Distribution sky) {
-        Sum sum = new Sum();
-        sky.forEach((arealDensity, share) -> sum.dose = sum.dose.plus(curve.at(arealDensity).times(share / 2)));
-        return sum.dose;
-    }
-
-    private static final class Sum {
-        private Particles dose = new Particles(0, 0, 0, 0, 0, 0, 0);
     }
 }
