@@ -24,7 +24,8 @@ final class CommonText {
         out.printf("%s%n%n", refused == 0
                 ? "Nothing %srefuses this plan; %d warnings and %d notes stand below.".formatted(
                         assessment.dose().isPresent() && assessment.earthworks().isPresent() ? ""
-                                : "that this command works out ", count(assessment, Finding.Level.WARN), count(assessment, Finding.Level.NOTE))
+                                : "that this command works out ",
+                        count(assessment, Finding.Level.WARN), count(assessment, Finding.Level.NOTE))
                 : "REFUSED: %d findings say that this plan must not be carried out so; %d warnings, %d notes."
                         .formatted(refused, count(assessment, Finding.Level.WARN),
                                 count(assessment, Finding.Level.NOTE)));

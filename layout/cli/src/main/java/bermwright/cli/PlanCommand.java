@@ -31,7 +31,8 @@ abstract class PlanCommand implements Callable<Integer> {
         Console console = console();
         Plan plan = PlanFiles.read(planFile);
         SiteGround ground = SiteGround.read(plan, planFile, console.progress().part(0, 0.02));
-        Assessment assessment = Assessments.standard().run(asked(), new Assessments.Site(plan, planFile.toString(), ground),
+        Assessment assessment = Assessments.standard().run(asked(),
+                new Assessments.Site(plan, planFile.toString(), ground),
                 console.progress().part(0.02, 1));
         console.progress().end();
         if (json) {
