@@ -2,12 +2,14 @@
 package bermwright.cli;
 
 import bermwright.lowering.rest.RestPose;
+import bermwright.lowering.review.CrossPull;
 import bermwright.lowering.review.EdgeState;
 import bermwright.lowering.review.LineReview;
 import bermwright.lowering.review.Loss;
 import bermwright.lowering.review.MotionReview;
 import bermwright.lowering.review.MotionState;
 import bermwright.lowering.review.Review;
+import bermwright.lowering.strength.HullBeam;
 import bermwright.lowering.thrust.LyingLanding;
 import bermwright.site.laydown.Laydown;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -38,6 +40,8 @@ final class ReviewPage {
             JsonPage.put(row, "hold_needed_kN", InUnits.kilonewtons(e.holdNeeded()));
             JsonPage.put(row, "side_pull_kN", InUnits.kilonewtons(e.sidePull()));
         }
+        review.cross().ifPresent(c -> cross(entry.putObject("cross_slope"), c));
+        review.beam().ifPresent(b -> beam(entry.putObject("hull_as_a_beam"), b));
         motion(entry.putObject("motion"), review.motion());
         ArrayNode losses = entry.putArray("one_thing_lost");
         for (Loss loss : review.losses()) {
@@ -61,8 +65,19 @@ final class ReviewPage {
         JsonPage.put(entry, "longest_m", lines.longest());
         JsonPage.put(entry, "sheave_load_kN", InUnits.kilonewtons(lines.sheaveLoad()));
         JsonPage.put(entry, "lateral_at_head_kN", InUnits.kilonewtons(lines.lateralAtHead()));
-        JsonPage.put(entry, "gain_for_100_K_kN", InUnits.kilonewtons(lines.coolingGain()));
-        JsonPage.put(entry, "shorter_for_100_K_m", lines.coolingShortening());
+        JsonPage.put(entry, "cooling_K", lines.cooling());
+        JsonPage.put(entry, "gain_when_cooled_kN", InUnits.kilonewtons(lines.coolingGain()));
+        JsonPage.put(entry, "shorter_when_cooled_m", lines.coolingShortening());
+        ArrayNode light = entry.putArray("light_changes");
+        for (LineReview.LightChange change : lines.lightChanges()) {
+            ObjectNode row = light.addObject();
+            JsonPage.put(row, "after_h", InUnits.hours(change.time()));
+            JsonPage.put(row, "tilt_deg", InUnits.degrees(change.tilt()));
+            row.put("into", change.intoShade() ? "shade" : "sun");
+            JsonPage.put(row, "length_change_m", change.shortening());
+            JsonPage.put(row, "line_each_kN", InUnits.kilonewtons(change.held()));
+            JsonPage.put(row, "gain_kN", InUnits.kilonewtons(change.gain()));
+        }
         ObjectNode mismatch = entry.putObject("pay_out_mismatch");
         JsonPage.put(mismatch, "mismatch_m", lines.mismatch().mismatch());
         JsonPage.put(mismatch, "difference_kN", InUnits.kilonewtons(lines.mismatch().difference()));
@@ -71,6 +86,25 @@ final class ReviewPage {
         JsonPage.put(mismatch, "yaw_kN_m", InUnits.kilonewtons(lines.mismatch().yawMoment()));
         JsonPage.put(mismatch, "roll_kN_m", InUnits.kilonewtons(lines.mismatch().rollMoment()));
         JsonPage.put(mismatch, "side_pull_kN", InUnits.kilonewtons(lines.mismatch().sidePull()));
+    }
+
+    private static void cross(ObjectNode entry, CrossPull c) {
+        JsonPage.put(entry, "tilt_deg", InUnits.degrees(c.tilt()));
+        JsonPage.put(entry, "side_force_kN", InUnits.kilonewtons(c.sideForce()));
+        JsonPage.put(entry, "weight_overstated_share", c.overstated());
+        JsonPage.put(entry, "more_on_one_line_kN", InUnits.kilonewtons(c.unequal()));
+        JsonPage.put(entry, "hardest_kN", InUnits.kilonewtons(c.hardest()));
+        entry.put("other_slack", c.slack());
+        JsonPage.put(entry, "left_kN_m", InUnits.kilonewtons(c.left()));
+        JsonPage.put(entry, "pivot_takes_kN_m", InUnits.kilonewtons(c.byPivot()));
+        JsonPage.put(entry, "side_line_kN", InUnits.kilonewtons(c.sideLine()));
+    }
+
+    private static void beam(ObjectNode entry, HullBeam b) {
+        JsonPage.put(entry, "lug_load_kN", InUnits.kilonewtons(b.lugLoad()));
+        JsonPage.put(entry, "between_kN_m", InUnits.kilonewtons(b.between()));
+        JsonPage.put(entry, "at_lugs_kN_m", InUnits.kilonewtons(b.atLugs()));
+        JsonPage.put(entry, "best_lug_m", b.bestLug());
     }
 
     private static void motion(ObjectNode entry, MotionReview motion) {

@@ -52,7 +52,7 @@ public final class SamplePlans {
                 Optional.of(new Hull.Shell(0.005, 200e9, 350e6, 0.29, K)), 70e3, 71e3, 17, 0, 0.4,
                 OptionalDouble.empty(), 0, place, 0, Azimuth.ofDegrees(azimuthDeg), 0,
                 new Pivot(Pivot.Kind.RIM, OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.empty(),
-                        OptionalDouble.empty(), K),
+                        OptionalDouble.empty(), OptionalDouble.empty(), K),
                 Hull.Arrival.LOWERED, Optional.of(gear()),
                 List.of(new Hatch("main", Hatch.End.BASE, 0, 0, 1.2, 2, 0.4, K)),
                 new Seat(Seat.Kind.GROUND, 0, 0, K),
@@ -77,7 +77,8 @@ public final class SamplePlans {
                 Optional.of(lines), Optional.of(poles),
                 List.of(new LoweringGear.Stay(28, 6, OptionalDouble.of(900e3), Optional.of(ballast), K)),
                 Optional.of(new LoweringGear.PullOver(30, 60, OptionalDouble.of(60e3), Optional.of(ballast), K)),
-                Optional.of(new LoweringGear.PivotHold(ballast, K)), Optional.empty(), Optional.empty(), K);
+                Optional.of(new LoweringGear.PivotHold(ballast, K)), Optional.empty(), Optional.empty(),
+                LoweringGear.Temperature.USUAL, K);
     }
 
     /** Ground of 301 x 301 nodes at 1 m with its south-west corner at 0, 0. */

@@ -2,6 +2,7 @@
 package bermwright.lowering.body;
 
 import bermwright.foundation.Require;
+import java.util.OptionalDouble;
 
 /** What the hull turns about while it is laid down. */
 public sealed interface Pivot {
@@ -19,6 +20,15 @@ public sealed interface Pivot {
      * @return the half-width (m); zero for a point contact, which has no stiffness in roll
      */
     double halfWidth();
+
+    /**
+     * Area on the ground of each of the two shoes or feet it turns on.
+     *
+     * @return the area (m2), positive; absent for the bare rim, whose area follows from how deep it sinks
+     */
+    default OptionalDouble footArea() {
+        return OptionalDouble.empty();
+    }
 
     /**
      * The name of the kind.
@@ -50,12 +60,19 @@ public sealed interface Pivot {
      *
      * @param aheadOfAxis how far the line through both shoes stands ahead of the axis (m), positive
      * @param halfSpread  half the distance between them (m), positive
+     * @param area        area of each on the ground (m2), positive
      */
-    record Shoes(double aheadOfAxis, double halfSpread) implements Pivot {
+    record Shoes(double aheadOfAxis, double halfSpread, double area) implements Pivot {
         /** Refuses shoes behind the axis or without spread. */
         public Shoes {
             Require.positive("shoes ahead of the axis", aheadOfAxis, "m");
             Require.positive("half-spread of the shoes", halfSpread, "m");
+            Require.positive("area of a shoe", area, "m2");
+        }
+
+        @Override
+        public OptionalDouble footArea() {
+            return OptionalDouble.of(area);
         }
 
         @Override
@@ -79,12 +96,19 @@ public sealed interface Pivot {
      *
      * @param count           number of legs (1), at least 3
      * @param footprintRadius radius of the circle through the feet (m), positive
+     * @param area            area of each foot on the ground (m2), positive
      */
-    record Legs(int count, double footprintRadius) implements Pivot {
+    record Legs(int count, double footprintRadius, double area) implements Pivot {
         /** Refuses fewer than three legs. */
         public Legs {
             Require.atLeast("number of legs", count, 3, "1");
             Require.positive("footprint radius", footprintRadius, "m");
+            Require.positive("area of a foot", area, "m2");
+        }
+
+        @Override
+        public OptionalDouble footArea() {
+            return OptionalDouble.of(area);
         }
 
         @Override

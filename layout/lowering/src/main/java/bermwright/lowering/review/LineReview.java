@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.review;
 
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -15,15 +16,37 @@ import java.util.OptionalDouble;
  * @param longest          length of one line from winch to lug at rest, three wraps on the drum not counted (m)
  * @param sheaveLoad       load of one head sheave (N), zero without poles
  * @param lateralAtHead    pull of one line across the lay-down plane (N)
- * @param coolingGain      tension gained by one line that cools by 100 K while the hull cannot follow, chocked or lying
- *                         (N); absent without a stiffness
- * @param coolingShortening how much shorter one line gets that cools by 100 K, as steel does (m): a hull that hangs
- *                         free follows it; of two lines, one in sun and one in shade differ by so much
+ * @param cooling          how much colder a line in shade is than one in sun (K)
+ * @param coolingGain      tension gained by one line that cools by so much while the hull cannot follow, chocked or
+ *                         lying (N); absent without a stiffness
+ * @param coolingShortening how much shorter one line gets that cools by so much (m): a hull that hangs free follows
+ *                         it; of two lines, one in sun and one in shade differ by so much
+ * @param lightChanges     where the lines pass between sun and shade at the set rate without stops
+ * @param lightUnknownFrom first tilt at which no window says sun or shade (rad); absent where all do, or none is given
  * @param mismatch         what unequal pay-out does
  */
 public record LineReview(double sag, double sagAtHandOver, double pretension, OptionalDouble stretch,
         OptionalDouble stiffnessShare, double paidOut, double longest, double sheaveLoad, double lateralAtHead,
-        OptionalDouble coolingGain, double coolingShortening, Mismatch mismatch) {
+        double cooling, OptionalDouble coolingGain, double coolingShortening, List<LightChange> lightChanges,
+        OptionalDouble lightUnknownFrom, Mismatch mismatch) {
+    /** Copies the changes of light. */
+    public LineReview {
+        lightChanges = List.copyOf(lightChanges);
+    }
+
+    /**
+     * The lines pass from sun into shade, or out of it.
+     *
+     * @param time       when, from the first pull on (s)
+     * @param tilt       tilt then (rad)
+     * @param intoShade  true into shade: the lines shorten; false out of it: they lengthen
+     * @param shortening change in length of one line from winch to lug (m)
+     * @param held       tension of one line then (N)
+     * @param gain       what it gains if the hull is held fast as it passes into shade (N); absent without a stiffness
+     */
+    public record LightChange(double time, double tilt, boolean intoShade, double shortening, double held,
+            OptionalDouble gain) {
+    }
 
     /**
      * What the stated mismatch of two outer lines does on a pivot that does not turn: an upper bound.

@@ -4,19 +4,21 @@ package bermwright.lowering.review;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.rig.LoweringLines;
 import bermwright.lowering.rig.Poles;
+import bermwright.lowering.rig.Temper;
 import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.sequence.TiltState;
 import bermwright.lowering.strength.Catenary;
 import bermwright.lowering.strength.LineRules;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The lowering lines in space: sag, stretch, heat and cold, unequal pay-out. */
 final class LinesInSpace {
     private static final double SAG_SHARE = 0.02;
-    /** Sun to shade within one lowering (K); the ground swings by some 280 K in a lunar day. */
-    private static final double COOLING = 100;
     private final LoweringCase what;
     private final LoweringResult result;
     private final LoweringLines lines;
@@ -37,6 +39,7 @@ final class LinesInSpace {
         double tail = tail();
         double longest = rest.lineLength() + tail;
         OptionalDouble ea = lines.line().stiffness();
+        Temper temper = lines.line().temper();
         double from = result.tilts().stream().filter(s -> s.tilt() >= result.balanceTilt()).findFirst().orElse(rest)
                 .lineLength();
         double span = handOver.lineLength() * Math.cos(handOver.lineAngle());
@@ -46,8 +49,42 @@ final class LinesInSpace {
                 of(ea, e -> LineRules.stretch(rest.lineEach(), longest, e)),
                 of(ea, e -> Catenary.stiffnessShare(weight, span, e, handOver.lineEach())),
                 rest.lineLength() - from, longest, sheaveLoad(), Math.abs(rest.head().lateral()),
-                of(ea, e -> LineRules.coolingTension(e, COOLING)),
-                longest * LineRules.STEEL_EXPANSION * COOLING, mismatch(longest));
+                temper.swing(), of(ea, temper::gain), temper.shortening(longest), lightChanges(temper.light()),
+                lightUnknownFrom(temper.light()), mismatch(longest));
+    }
+
+    /** Each place where one window ends and the other kind begins, at the set rate without stops. */
+    private List<LineReview.LightChange> lightChanges(List<Temper.Light> windows) {
+        List<LineReview.LightChange> changes = new ArrayList<>();
+        List<Temper.Light> inOrder = inOrder(windows);
+        for (int i = 1; i < inOrder.size(); i++) {
+            Temper.Light now = inOrder.get(i);
+            double tilt = now.from() * what.rate();
+            if (now.inSun() == inOrder.get(i - 1).inSun() || !(tilt > 0 && tilt < rest.tilt())) {
+                continue;
+            }
+            TiltState state = result.tilts().stream().filter(s -> s.tilt() >= tilt).findFirst().orElse(rest);
+            Temper temper = lines.line().temper();
+            changes.add(new LineReview.LightChange(now.from(), tilt, !now.inSun(),
+                    temper.shortening(state.lineLength() + tail()), state.lineEach(),
+                    of(lines.line().stiffness(), temper::gain)));
+        }
+        return changes;
+    }
+
+    private OptionalDouble lightUnknownFrom(List<Temper.Light> windows) {
+        double known = 0;
+        for (Temper.Light window : inOrder(windows)) {
+            if (window.from() <= known) {
+                known = Math.max(known, window.to());
+            }
+        }
+        double tilt = known * what.rate();
+        return windows.isEmpty() || tilt >= rest.tilt() ? OptionalDouble.empty() : OptionalDouble.of(tilt);
+    }
+
+    private static List<Temper.Light> inOrder(List<Temper.Light> windows) {
+        return windows.stream().sorted(Comparator.comparingDouble(Temper.Light::from)).toList();
     }
 
     private double tail() {

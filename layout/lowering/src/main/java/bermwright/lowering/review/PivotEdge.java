@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.review;
 
-import bermwright.lowering.body.Pivot;
 import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
@@ -10,11 +9,10 @@ import bermwright.lowering.soil.Bearing;
 import bermwright.lowering.soil.Settlement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** The pivot on the ground by tilt. */
 final class PivotEdge {
-    /** Area of one shoe or foot where the plan gives none (m2). */
-    static final double USUAL_PAD = 1;
     private static final double NEAR_FLAT = Math.toRadians(3);
 
     private PivotEdge() {
@@ -39,7 +37,8 @@ final class PivotEdge {
         double along = Math.min(Math.abs(s.pivotAlong()), mu * s.pivotUp());
         double lean = Math.atan2(Math.hypot(along, side), s.pivotUp());
         double used = mu > 0 ? Math.abs(s.pivotAlong()) / (mu * s.pivotUp()) : Double.POSITIVE_INFINITY;
-        if (tipping.pivot() instanceof Pivot.Rim) {
+        OptionalDouble foot = tipping.pivot().footArea();
+        if (foot.isEmpty()) {
             double radius = tipping.body().outline().radius();
             double sunk = Settlement.corner(s.pivotUp(), radius, Settlement.LUNAR_STIFFNESS, s.tilt());
             double area = Settlement.cornerArea(sunk, radius, s.tilt());
@@ -49,9 +48,10 @@ final class PivotEdge {
             return new EdgeState(s.tilt(), sunk, area, s.pivotUp() / area, bearing(what, footing, lean), used,
                     s.holdNeeded(), side);
         }
-        double pressure = s.pivotUp() / (2 * USUAL_PAD);
-        return new EdgeState(s.tilt(), Settlement.plate(pressure, Math.sqrt(USUAL_PAD)), 2 * USUAL_PAD, pressure,
-                bearing(what, Bearing.Footing.square(USUAL_PAD), lean), used, s.holdNeeded(), side);
+        double area = foot.getAsDouble();
+        double pressure = s.pivotUp() / (2 * area);
+        return new EdgeState(s.tilt(), Settlement.plate(pressure, Math.sqrt(area)), 2 * area, pressure,
+                bearing(what, Bearing.Footing.square(area), lean), used, s.holdNeeded(), side);
     }
 
     private static double bearing(LoweringCase what, Bearing.Footing footing, double lean) {

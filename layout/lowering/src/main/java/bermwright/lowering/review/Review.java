@@ -2,8 +2,10 @@
 package bermwright.lowering.review;
 
 import bermwright.foundation.ModelNote;
+import bermwright.lowering.strength.HullBeam;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A lowering under review.
@@ -11,15 +13,19 @@ import java.util.Objects;
  * @param lines  the lines in space
  * @param edge   the pivot on the ground by tilt
  * @param motion what motion does
+ * @param cross  what the cross slope does; absent where the lowering lines hold at no tilt
+ * @param beam   the nearly lying hull as a beam; absent where its centre of mass is beyond the middle third
  * @param losses one thing lost at a time, by tilt
  * @param notes  models, ranges and spreads behind the figures
  */
-public record Review(LineReview lines, List<EdgeState> edge, MotionReview motion, List<Loss> losses,
-        List<ModelNote> notes) {
+public record Review(LineReview lines, List<EdgeState> edge, MotionReview motion, Optional<CrossPull> cross,
+        Optional<HullBeam> beam, List<Loss> losses, List<ModelNote> notes) {
     /** Copies the lists. */
     public Review {
         Objects.requireNonNull(lines, "lines");
         Objects.requireNonNull(motion, "motion");
+        Objects.requireNonNull(cross, "cross");
+        Objects.requireNonNull(beam, "beam");
         edge = List.copyOf(edge);
         losses = List.copyOf(losses);
         notes = List.copyOf(notes);

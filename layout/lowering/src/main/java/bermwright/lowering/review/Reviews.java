@@ -2,6 +2,7 @@
 package bermwright.lowering.review;
 
 import bermwright.foundation.ModelNote;
+import bermwright.lowering.body.Body;
 import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.motion.HeldBody;
 import bermwright.lowering.motion.Shock;
@@ -9,6 +10,7 @@ import bermwright.lowering.motion.Topple;
 import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.sequence.TiltState;
+import bermwright.lowering.strength.HullBeam;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +34,18 @@ public final class Reviews {
      */
     public static Review of(LoweringCase what, LoweringResult result) {
         return new Review(new LinesInSpace(what, result).review(), PivotEdge.states(what, result),
-                motion(what, result), new Losses(what, result).all(), notes());
+                motion(what, result), CrossPull.worst(what, result), beam(what), new Losses(what, result).all(),
+                notes());
+    }
+
+    private static Optional<HullBeam> beam(LoweringCase what) {
+        Body body = what.tipping().body();
+        double length = body.outline().length();
+        double lug = what.rig().lines().lug().along();
+        if (lug > length || !HullBeam.Load.fits(length, body.centre().along())) {
+            return Optional.empty();
+        }
+        return Optional.of(HullBeam.of(new HullBeam.Load(what.tipping().weight(), length, body.centre().along()), lug));
     }
 
     /**
@@ -113,6 +126,14 @@ public final class Reviews {
                 new ModelNote("lowering-topple", "free fall about the pivot from any tilt, by energy",
                         "rigid body on a pivot that does not slide; past about 55 degrees it does",
                         "some percent once the base slides", ModelNote.Status.COMPUTED, "mechanics, closed form"),
+                new ModelNote("cross-slope", "moments of the weight's part across the plane about the pivot",
+                        "cross slopes of some degrees, the body in its plane; no swing",
+                        "side lines an upper bound; the weight in the plane up to 1/cos of the slope too great",
+                        ModelNote.Status.COMPUTED, "mechanics, closed form"),
+                new ModelNote("hull-beam", "a beam on base and lugs under weight spread as a straight line",
+                        "nearly lying, held still, centre of mass in the middle third; a bare round shell",
+                        "concentrated masses can double it; a stop at the set rate multiplies it like the line's load",
+                        ModelNote.Status.COMPUTED, "beam statics, closed form"),
                 new ModelNote("pivot-edge", "the corner of a cylinder on a bed of springs; bearing by Vesic",
                         "sinkage small against the radius, dry soil",
                         "soil cards spread bearing by ten and sinkage by three", ModelNote.Status.COMPUTED,

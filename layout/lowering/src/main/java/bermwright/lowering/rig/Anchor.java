@@ -4,6 +4,7 @@ package bermwright.lowering.rig;
 import bermwright.foundation.Require;
 import bermwright.lowering.soil.EarthPressure;
 import bermwright.lowering.soil.Regolith;
+import java.util.Objects;
 
 /**
  * What holds a line to the ground.
@@ -215,6 +216,64 @@ public sealed interface Anchor {
         @Override
         public String kind() {
             return "pile";
+        }
+    }
+
+    /**
+     * An anchor on ground that falls the way the line pulls, towards the hull.
+     *
+     * <p>A sledge slides down the more easily by (mu cos b - sin b) / mu. For buried anchors the wedge of soil in
+     * front is thinner: what they hold on level ground is reduced by (Kp - Ka) under the slope over (Kp - Ka) on the
+     * level, both by Rankine without cohesion, for every kind; for uplift that is a lower bound. Pulling uphill gains
+     * nothing here.
+     *
+     * @param anchor  the anchor
+     * @param fall    slope of the ground, positive where it falls the way the line pulls (rad)
+     * @param steeper how much steeper the line stands over this ground than over the ground its angle is counted
+     *                from (rad)
+     */
+    record OnSlope(Anchor anchor, double fall, double steeper) implements Anchor {
+        /** Refuses walls. */
+        public OnSlope {
+            Objects.requireNonNull(anchor, "anchor");
+            Require.within("slope at the anchor", fall, -Math.PI / 2, Math.PI / 2, "rad");
+            Require.finite("angle of the line over the slope", steeper, "rad");
+        }
+
+        @Override
+        public double capacity(Regolith soil, double gravity, double elevation) {
+            double over = Math.max(0, Math.min(Math.PI / 2, elevation + steeper));
+            return share(soil) * anchor.capacity(soil, gravity, over);
+        }
+
+        /**
+         * What the slope leaves of the capacity on level ground.
+         *
+         * @param soil the soil
+         * @return the share (1), zero where the ground itself would slide
+         */
+        public double share(Regolith soil) {
+            double down = Math.max(0, fall);
+            if (anchor instanceof Ballast) {
+                double mu = Math.tan(Math.min(Ballast.LOOSE_FRICTION, soil.frictionAngle(0)));
+                return Math.max(0, (mu * Math.cos(down) - Math.sin(down)) / mu);
+            }
+            double phi = Math.min(GREATEST_UPLIFT_FRICTION, soil.frictionAngle(0));
+            if (down >= phi) {
+                return 0;
+            }
+            double level = EarthPressure.passive(phi) - EarthPressure.active(phi);
+            return (EarthPressure.passiveUnderSlope(phi, down) - EarthPressure.activeUnderSlope(phi, down)) / level;
+        }
+
+        @Override
+        public double gearMass() {
+            return anchor.gearMass();
+        }
+
+        @Override
+        public String kind() {
+            return anchor.kind();
         }
     }
 }

@@ -12,14 +12,16 @@ import java.util.OptionalDouble;
  * @param massPerLength mass per length (kg/m), zero or more
  * @param stiffness     EA, tension per strain (N), positive; absent where it was not given
  * @param diameter      diameter (m), positive; absent where it was not given
+ * @param temper        how warm and cold it gets
  */
 public record Line(OptionalDouble breakingLoad, double massPerLength, OptionalDouble stiffness,
-        OptionalDouble diameter) {
+        OptionalDouble diameter, Temper temper) {
     /** Refuses ratings that are not positive. */
     public Line {
         Objects.requireNonNull(breakingLoad, "breakingLoad");
         Objects.requireNonNull(stiffness, "stiffness");
         Objects.requireNonNull(diameter, "diameter");
+        Objects.requireNonNull(temper, "temper");
         breakingLoad.ifPresent(v -> Require.positive("breaking load", v, "N"));
         stiffness.ifPresent(v -> Require.positive("line stiffness", v, "N"));
         diameter.ifPresent(v -> Require.positive("line diameter", v, "m"));
@@ -27,7 +29,7 @@ public record Line(OptionalDouble breakingLoad, double massPerLength, OptionalDo
     }
 
     /**
-     * A line of which everything is known.
+     * A line of steel of which everything is known.
      *
      * @param breakingLoad  breaking load (N), positive
      * @param massPerLength mass per length (kg/m), zero or more
@@ -37,6 +39,6 @@ public record Line(OptionalDouble breakingLoad, double massPerLength, OptionalDo
      */
     public static Line of(double breakingLoad, double massPerLength, double stiffness, double diameter) {
         return new Line(OptionalDouble.of(breakingLoad), massPerLength, OptionalDouble.of(stiffness),
-                OptionalDouble.of(diameter));
+                OptionalDouble.of(diameter), Temper.USUAL);
     }
 }

@@ -43,6 +43,34 @@ public final class EarthPressure {
     }
 
     /**
+     * Active pressure under a slope on an upright face, along the slope, cos b (cos b - r) / (cos b + r) with
+     * r2 = cos2 b - cos2 phi.
+     *
+     * @param frictionAngle friction angle phi (rad), 0 up to 60 degrees
+     * @param slope         slope of the ground b, up or down (rad), not steeper than the friction angle
+     * @return the coefficient (1)
+     * @see "Rankine (1857), inclined backfill without cohesion, as in foundation-engineering textbooks"
+     */
+    public static double activeUnderSlope(double frictionAngle, double slope) {
+        double cos = Math.cos(Require.within("slope", slope, -checked(frictionAngle), frictionAngle, "rad"));
+        double root = Math.sqrt(Math.max(0, cos * cos - Math.cos(frictionAngle) * Math.cos(frictionAngle)));
+        return cos * (cos - root) / (cos + root);
+    }
+
+    /**
+     * Passive pressure under a slope on an upright face, along the slope, cos b (cos b + r) / (cos b - r).
+     *
+     * @param frictionAngle friction angle phi (rad), above 0 up to 60 degrees
+     * @param slope         slope of the ground b, up or down (rad), not steeper than the friction angle
+     * @return the coefficient (1)
+     * @see "Rankine (1857), inclined backfill without cohesion, as in foundation-engineering textbooks"
+     */
+    public static double passiveUnderSlope(double frictionAngle, double slope) {
+        double cos = Math.cos(slope);
+        return cos * cos / activeUnderSlope(frictionAngle, slope);
+    }
+
+    /**
      * Active pressure with wall friction on a plane slip surface; pressure along the wall's friction angle.
      *
      * @param frictionAngle friction angle of the soil (rad), positive, up to 60 degrees

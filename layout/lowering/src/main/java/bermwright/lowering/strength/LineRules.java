@@ -3,10 +3,8 @@ package bermwright.lowering.strength;
 
 import bermwright.foundation.Require;
 
-/** Stretch, heat, bends and friction of lines over sheaves and drums. */
+/** Stretch, bends and friction of lines over sheaves and drums. */
 public final class LineRules {
-    /** Growth of steel per kelvin (1/K); common practice, no source. */
-    public static final double STEEL_EXPANSION = 1.2e-5;
     private static final double[] BEND_RATIO = {1, 2, 4, 6, 8, 10, 15, 20, 30, 40};
     private static final double[] BEND_SHARE = {0.50, 0.65, 0.75, 0.79, 0.83, 0.86, 0.89, 0.91, 0.93, 0.95};
 
@@ -23,17 +21,6 @@ public final class LineRules {
      */
     public static double stretch(double tension, double length, double stiffness) {
         return tension * length / Require.positive("line stiffness", stiffness, "N");
-    }
-
-    /**
-     * Tension gained by a held line that cools, EA a dT.
-     *
-     * @param stiffness EA (N), positive
-     * @param cooling   fall of temperature (K), zero or more
-     * @return the tension (N); with sag or a body that gives way it is less
-     */
-    public static double coolingTension(double stiffness, double cooling) {
-        return stiffness * STEEL_EXPANSION * Require.notNegative("cooling", cooling, "K");
     }
 
     /**

@@ -91,7 +91,8 @@ class ChoiceTest {
     @Test
     void everyKindOfAnchorHoldsAndWeighsSomething() {
         List<Anchor> kinds = List.of(new Anchor.Plate(2, 1, 1.5), new Anchor.Block(2, 1, 1, 1.5),
-                new Anchor.Ballast(30_000), new Anchor.Screw(4, 0.4, 2), new Anchor.Pile(2, 0.15, 2.5));
+                new Anchor.Ballast(30_000), new Anchor.Screw(4, 0.4, 2), new Anchor.Pile(2, 0.15, 2.5),
+                new Anchor.OnSlope(new Anchor.Plate(2, 1, 1.5), 0.1, 0));
         List<Class<?>> left = new ArrayList<>(List.of(Anchor.class.getPermittedSubclasses()));
         for (Anchor anchor : kinds) {
             left.remove(anchor.getClass());

@@ -49,7 +49,7 @@ class StaticsLawTest {
         Body body = Body.uniform(Outline.plain(length, radius), 20_000 + 150_000 * random.nextDouble(),
                 new MassCentre(length * (0.3 + 0.3 * random.nextDouble()), 0.2 * random.nextGaussian(), 0));
         Pivot pivot = random.nextBoolean() ? new Pivot.Rim()
-                : new Pivot.Shoes(radius * (1 + 0.4 * random.nextDouble()), radius);
+                : new Pivot.Shoes(radius * (1 + 0.4 * random.nextDouble()), radius, 1);
         Ground ground = new Ground(1 + 3 * random.nextDouble(), 0.04 * random.nextGaussian(), 0,
                 0.3 + 0.4 * random.nextDouble());
         double lug = length * (0.65 + 0.3 * random.nextDouble());

@@ -174,4 +174,20 @@ class SoilPublishedTest {
     void passiveAtThirtyFive(PublishedValue printed) {
         printed.assertEqualTo(EarthPressure.passive(Math.toRadians(35)));
     }
+
+    @Test
+    @Published(work = "Rankine's active coefficient under inclined backfill, foundation-engineering textbooks",
+            place = "table: slope 10 deg, friction 30 deg", printedValue = 0.350, unit = "1",
+            tolerance = HALF_DIGIT, remembered = true)
+    void rankineActiveUnderSlope(PublishedValue printed) {
+        printed.assertEqualTo(EarthPressure.activeUnderSlope(Math.toRadians(30), Math.toRadians(10)));
+    }
+
+    @Test
+    @Published(work = "Rankine's passive coefficient under inclined backfill, foundation-engineering textbooks",
+            place = "table: slope 10 deg, friction 30 deg", printedValue = 2.775, unit = "1",
+            tolerance = HALF_DIGIT, remembered = true)
+    void rankinePassiveUnderSlope(PublishedValue printed) {
+        printed.assertEqualTo(EarthPressure.passiveUnderSlope(Math.toRadians(30), Math.toRadians(10)));
+    }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.lowering.rig.Anchor;
 import bermwright.lowering.rig.BuriedAnchor;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -176,5 +177,29 @@ class SoilTest {
         }
         assertEquals(50_000, force, 20);
         assertEquals(Settlement.cornerArea(sunk, r, tilt), area, 1e-3 * area);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 34030.09", "5, 29664.82", "10, 25073.79"})
+    void aSledgeSlidesDownhillTheMoreEasily(double slopeDeg, double pull) {
+        Anchor sledge = new Anchor.OnSlope(new Anchor.Ballast(30_000), Math.toRadians(slopeDeg), 0);
+        assertEquals(pull, sledge.capacity(soil(1700, 35, 0), MOON, 0), 6e-3);
+    }
+
+    @Test
+    void anchorsHoldLessWhereTheGroundFallsTowardsTheHull() {
+        Regolith dry = soil(1700, 35, 0);
+        for (Anchor level : List.of(new Anchor.Plate(2, 1, 1.5), new Anchor.Block(2, 1, 1, 1.5),
+                new Anchor.Ballast(3e4), new Anchor.Screw(4, 0.4, 2), new Anchor.Pile(4, 0.2, 2))) {
+            double before = level.capacity(dry, MOON, 0.2);
+            assertEquals(before, new Anchor.OnSlope(level, 0, 0).capacity(dry, MOON, 0.2), 1e-9 * before);
+            assertEquals(before, new Anchor.OnSlope(level, -0.3, 0).capacity(dry, MOON, 0.2), 1e-9 * before);
+            for (double slope = 0.05; slope < Math.toRadians(34); slope += 0.05) {
+                double now = new Anchor.OnSlope(level, slope, 0).capacity(dry, MOON, 0.2);
+                assertTrue(now < before && now > 0, level.kind() + " at " + slope);
+                before = now;
+            }
+            assertEquals(0, new Anchor.OnSlope(level, Math.toRadians(35.1), 0).capacity(dry, MOON, 0.2));
+        }
     }
 }

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.lowering.body.Slosh;
+import bermwright.lowering.rig.Temper;
 import bermwright.lowering.rig.Tube;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -70,7 +72,8 @@ class StrengthTest {
     @Test
     void stretchCoolingAndHeat() {
         assertEquals(0.103355, LineRules.stretch(89_194, 94.358, 81_430_081.58), 6e-7);
-        assertEquals(195_400, LineRules.coolingTension(81_430_081.58, 200), 50);
+        assertEquals(0.144, new Temper(200, Temper.STEEL_EXPANSION, List.of()).shortening(60), 1e-12);
+        assertEquals(195_400, new Temper(200, Temper.STEEL_EXPANSION, List.of()).gain(81_430_081.58), 50);
         assertEquals(12.7, LineRules.warming(3_110_400, 500, 490), 0.05);
         assertEquals(2.566332, LineRules.capstan(0.15, 2 * Math.PI), 6e-7);
         assertEquals(43.376212, LineRules.capstan(0.2, 6 * Math.PI), 6e-7);
@@ -91,5 +94,49 @@ class StrengthTest {
         Slosh slosh = new Slosh(4.5, 1, 1.62);
         assertEquals(shift, slosh.shift(Math.toRadians(deg)), 6e-7);
         assertEquals(12.5288, Math.toDegrees(slosh.dryTilt()), 6e-5);
+    }
+
+    /** Uniform weight on base and lug at a share of the length, in units of q L2. */
+    @ParameterizedTest
+    @CsvSource({"0.60, 0.013889, 0.08", "0.88, 0.0932335, 0.0072", "0.707107, 0.0428932, 0.0428932"})
+    void hullAsABeam(double share, double between, double atLugs) {
+        double length = 50;
+        double weight = 194_400;
+        HullBeam beam = HullBeam.of(new HullBeam.Load(weight, length, 25), share * length);
+        assertEquals(between, beam.between() / (weight * length), CUT_AT_SIXTH_DECIMAL);
+        assertEquals(atLugs, beam.atLugs() / (weight * length), CUT_AT_SIXTH_DECIMAL);
+        assertEquals(length / Math.sqrt(2), beam.bestLug(), 1e-9);
+        assertEquals(weight * 0.5 / share, beam.lugLoad(), 1e-9 * weight);
+    }
+
+    /** Another centre of mass, against shear and moment summed slice by slice. */
+    @ParameterizedTest
+    @CsvSource({"20, 44", "20, 26", "30, 36", "17, 50"})
+    void aHullWithItsCentreElsewhereAsABeam(double centre, double lug) {
+        double length = 50;
+        double weight = 194_400;
+        HullBeam beam = HullBeam.of(new HullBeam.Load(weight, length, centre), lug);
+        int n = 100_000;
+        double step = length / n;
+        double shear = weight - weight * centre / lug;
+        double moment = 0;
+        double most = 0;
+        double least = 0;
+        for (int i = 0; i < n; i++) {
+            double s = (i + 0.5) * step;
+            double q = 2 * weight / length * (2 - 3 * centre / length + 3 * s / length * (2 * centre / length - 1));
+            moment += shear * step - q * step * step / 2;
+            shear -= q * step;
+            if (s <= lug && s + step > lug) {
+                shear += weight * centre / lug;
+            }
+            most = Math.max(most, moment);
+            least = Math.min(least, moment);
+        }
+        assertEquals(0, moment, 2e-4 * weight * length);
+        assertEquals(most, beam.between(), 2e-4 * weight * length);
+        assertEquals(-least, beam.atLugs(), 2e-4 * weight * length);
+        assertTrue(HullBeam.of(new HullBeam.Load(weight, length, centre), beam.bestLug()).greatest()
+                <= beam.greatest() + 1e-6);
     }
 }

@@ -133,10 +133,21 @@ public record ReviewSheets(Hull hull, Review review) {
         f.add("longest line, winch to lug", line.longest(), 2, "m");
         f.add("load of one head sheave", line.sheaveLoad() / KILO, 2, "kN");
         f.add("pull of one line across the plane", line.lateralAtHead() / KILO, 2, "kN");
-        f.add("tension gained by a held line that cools by 100 K", scaled(line.coolingGain()), 2, "kN");
+        f.add("how much colder a line in shade is", line.cooling(), 0, "K");
+        f.add("tension gained by a held line that cools so", scaled(line.coolingGain()), 2, "kN");
         f.add("unequal pay-out taken", line.mismatch().mismatch(), 3, "m");
         f.add("hardest line then", line.mismatch().hardest() / KILO, 2, "kN");
         f.add("yaw moment on the pivot then", line.mismatch().yawMoment() / KILO, 1, "kN m");
+        review.cross().ifPresent(c -> {
+            f.add("weight pulling across the plane", c.sideForce() / KILO, 2, "kN");
+            f.add("hardest line on the cross slope", c.hardest() / KILO, 2, "kN");
+            f.add("side line at the lugs, at most", c.sideLine() / KILO, 2, "kN");
+        });
+        review.beam().ifPresent(b -> {
+            f.add("bending of the hull between base and lugs", b.between() / KILO, 1, "kN m");
+            f.add("bending of the hull at the lugs", b.atLugs() / KILO, 1, "kN m");
+            f.add("lugs that bend it least, from the base", b.bestLug(), 2, "m");
+        });
         f.add("time of the lowering at the set rate", motion.duration() / 60, 1, "min");
         f.add("heat of all brakes together", motion.brakeHeat() / 1e6, 2, "MJ");
         f.add("mean power of all brakes", motion.meanBrakePower() / KILO, 2, "kW");

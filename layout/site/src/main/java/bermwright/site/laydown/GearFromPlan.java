@@ -15,6 +15,7 @@ import bermwright.lowering.rig.Poles;
 import bermwright.lowering.rig.PullOver;
 import bermwright.lowering.rig.Rig;
 import bermwright.lowering.rig.Stay;
+import bermwright.lowering.rig.Temper;
 import bermwright.lowering.rig.Tube;
 import bermwright.lowering.rig.Winch;
 import bermwright.lowering.soil.Regolith;
@@ -30,6 +31,9 @@ import java.util.OptionalDouble;
 
 /** Turns what a plan says about a hull and its gear into a body, a rig and a soil. */
 final class GearFromPlan {
+    private static final double HOUR = 3600;
+    /** Length over which the slope at an anchor is taken (m): what its wedge of soil reaches. */
+    private static final double SLOPE_BASE = 6;
     private final Hull hull;
     private final LayPlane plane;
     private final ElevationGrid ground;
@@ -54,12 +58,13 @@ final class GearFromPlan {
     }
 
     static bermwright.lowering.body.Pivot pivot(Pivot pivot, double radius) {
+        double footArea = pivot.footArea().orElse(Pivot.USUAL_FOOT_AREA);
         return switch (pivot.kind()) {
             case RIM -> new bermwright.lowering.body.Pivot.Rim();
             case SHOES -> new bermwright.lowering.body.Pivot.Shoes(pivot.ahead(radius),
-                    pivot.halfSpread().orElse(radius));
+                    pivot.halfSpread().orElse(radius), footArea);
             case LEGS -> new bermwright.lowering.body.Pivot.Legs(pivot.count().orElse(4),
-                    pivot.footprintRadius().orElse(radius));
+                    pivot.footprintRadius().orElse(radius), footArea);
         };
     }
 
@@ -78,16 +83,25 @@ final class GearFromPlan {
 
     /** The rig of a plan's gear; absent where no lines are given. */
     Optional<Rig> rig(LoweringGear gear, DesignFactors factors) {
-        return gear.lines().map(lines -> new Rig(lines(lines), gear.poles().map(this::poles),
+        return gear.lines().map(lines -> new Rig(lines(lines, temper(gear.temperature())),
+                gear.poles().map(this::poles),
                 gear.poles().map(p -> gear.stays().stream().map(s -> stay(s, p)).toList()).orElse(List.of()),
                 gear.pullOver().map(this::pullOver), gear.pivotHold().flatMap(h -> anchor(h.anchor())), factors));
     }
 
-    private LoweringLines lines(LoweringGear.Lines lines) {
+    /** The temper of the lines; windows that end before they begin are a finding elsewhere and left out. */
+    private static Temper temper(LoweringGear.Temperature temperature) {
+        return new Temper(temperature.swing(), temperature.expansion(), temperature.light().stream()
+                .filter(w -> w.to() > w.from()).map(w -> new Temper.Light(w.from() * HOUR, w.to() * HOUR,
+                        w.shade() == LoweringGear.Shade.SUN)).toList());
+    }
+
+    private LoweringLines lines(LoweringGear.Lines lines, Temper temper) {
         Line line = new Line(lines.line().breakingLoad(), lines.line().massPerLength().orElse(0),
-                lines.line().stiffness(), lines.line().diameter());
+                lines.line().stiffness(), lines.line().diameter(), temper);
         Winch winch = new Winch(onGround(-lines.winch().behindPivot(), 0), lines.winch().ratingEach(),
-                lines.winch().brakeHeat(), lines.winch().anchor().flatMap(GearFromPlan::anchor));
+                lines.winch().brakeHeat(),
+                lines.winch().anchor().flatMap(a -> anchor(a, -lines.winch().behindPivot(), 1)));
         return new LoweringLines(lines.count(), new Lug(lines.lugFromBase(), lines.lugOffAxis(),
                 lines.lugHalfSpread()), line, winch, lines.payOutMismatch(), lines.sheaveEfficiency());
     }
@@ -105,12 +119,20 @@ final class GearFromPlan {
 
     private Stay stay(LoweringGear.Stay stay, LoweringGear.Poles poles) {
         return new Stay(onGround(-poles.behindPivot() - stay.behindPole(), stay.halfSpread()), stay.halfSpread(),
-                stay.breakingLoad(), stay.anchor().flatMap(GearFromPlan::anchor));
+                stay.breakingLoad(),
+                stay.anchor().flatMap(a -> anchor(a, -poles.behindPivot() - stay.behindPole(), 1)));
     }
 
     private PullOver pullOver(LoweringGear.PullOver over) {
         return new PullOver(new Lug(over.lugFromBase(), 0, 0), onGround(over.anchorAhead(), 0), over.winchRating(),
-                over.anchor().flatMap(GearFromPlan::anchor));
+                over.anchor().flatMap(a -> anchor(a, over.anchorAhead(), -1)));
+    }
+
+    /** The anchor on the slope of its own ground, positive where it falls the way it is pulled: ahead 1, back -1. */
+    private Optional<Anchor> anchor(bermwright.site.plan.Anchor anchor, double along, int pulled) {
+        double fall = levelAt(along - SLOPE_BASE / 2, 0) - levelAt(along + SLOPE_BASE / 2, 0);
+        double slope = Math.atan(fall / SLOPE_BASE);
+        return anchor(anchor).map(a -> new Anchor.OnSlope(a, pulled * slope, pulled * (slope - plane.slopeAlong())));
     }
 
     private PlanePoint onGround(double along, double halfSpread) {

@@ -7,6 +7,7 @@ import bermwright.lowering.rest.RestPose;
 import bermwright.lowering.review.Review;
 import bermwright.lowering.review.Reviews;
 import bermwright.lowering.rig.Rig;
+import bermwright.lowering.rig.Tube;
 import bermwright.lowering.sequence.Lowered;
 import bermwright.lowering.sequence.Lowering;
 import bermwright.lowering.sequence.LoweringCase;
@@ -140,8 +141,27 @@ public final class LaydownOfHull {
         if (chosen) {
             lowered.troubles().forEach(this::find);
             review.ifPresent(r -> new ReviewFindings(lines, r).troubles().forEach(this::find));
+            bending(lines);
+            backwardWindows();
             dispersion(lines, lowered);
         }
+    }
+
+    private void bending(LoweringCase lines) {
+        Optional<Tube> shell = hull.shell().filter(s -> s.thickness() < hull.radius())
+                .map(s -> new Tube(2 * hull.radius(), s.thickness(), s.yield(), s.modulus()));
+        if (shell.isPresent()) {
+            review.flatMap(Review::beam).flatMap(b -> ReviewFindings.bending(b, shell.get(),
+                    lines.rig().lines().lug().along())).ifPresent(this::find);
+        }
+    }
+
+    private void backwardWindows() {
+        hull.lowering().orElseThrow().temperature().light().stream().filter(w -> !(w.to() > w.from()))
+                .forEach(w -> find(Trouble.of("lowering-light-backwards", Trouble.Level.WARN,
+                        new Trouble.Figures(w.to(), w.from(), "h"), "order of the plan's windows",
+                        String.format(Locale.ROOT, "A window of %s on the lines begins after %.2f h and ends after"
+                                + " %.2f h; it is left out.", w.shade().word(), w.from(), w.to()))));
     }
 
     /** Gear that stays where it is must do for every landing inside the dispersion, along the azimuth. */

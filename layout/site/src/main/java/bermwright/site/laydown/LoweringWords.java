@@ -83,8 +83,15 @@ public record LoweringWords(List<String> sequence, List<String> holdPoints, List
                 .filter(s -> s.snatchEach() > 0).ifPresent(s -> lines.add(text("A tenth of a metre of slack coming taut"
                         + " at %.0f deg pulls each line with %.0f kN.", Math.toDegrees(s.tilt()),
                         s.snatchEach() / 1000)));
-        lines.add(text("A line that cools by 100 K shortens by %.2f m; a hull that hangs free follows it, on a chocked"
-                + " one the line gains up to %s.", review.lines().coolingShortening(),
+        review.cross().filter(c -> c.sideForce() > 0).ifPresent(c -> lines.add(text("The cross slope pulls %.1f kN"
+                + " sideways: at %.0f deg one outer line carries %.1f kN more than the other; side lines for up to"
+                + " %.1f kN.", c.sideForce() / 1000, Math.toDegrees(c.tilt()), 2 * c.unequal() / 1000,
+                c.sideLine() / 1000)));
+        review.beam().ifPresent(b -> lines.add(text("As a beam on base and lugs the hull bends with %.0f kN m between"
+                + " them and %.0f kN m at the lugs; lugs at %.1f m bend it least.", b.between() / 1000,
+                b.atLugs() / 1000, b.bestLug())));
+        lines.add(text("A line that cools by %.0f K shortens by %.2f m; a hull that hangs free follows it, on a"
+                + " chocked one the line gains up to %s.", review.lines().cooling(), review.lines().coolingShortening(),
                 review.lines().coolingGain().isPresent()
                         ? text("%.0f kN", review.lines().coolingGain().getAsDouble() / 1000) : "a load not known"));
         return lines;

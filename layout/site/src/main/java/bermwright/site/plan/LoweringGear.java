@@ -20,11 +20,12 @@ import java.util.OptionalDouble;
  * @param pivotHold     what keeps the pivot from sliding
  * @param sideThrusters thrusters that lay it down
  * @param landing       what matters for landing, above all for a hull that lands lying
+ * @param temperature   how warm and cold the lines get
  * @param kept          note, own keys and the keys given
  */
 public record LoweringGear(Means means, double rate, double wander, double margin, Optional<Lines> lines,
         Optional<Poles> poles, List<Stay> stays, Optional<PullOver> pullOver, Optional<PivotHold> pivotHold,
-        Optional<SideThrusters> sideThrusters, Optional<Landing> landing, Kept kept) {
+        Optional<SideThrusters> sideThrusters, Optional<Landing> landing, Temperature temperature, Kept kept) {
     /** Copies the stays. */
     public LoweringGear {
         stays = List.copyOf(stays);
@@ -168,5 +169,51 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      */
     public record Landing(Optional<String> pad, OptionalDouble touchdownPitch, OptionalDouble touchdownSpeed,
             OptionalDouble plumeStandOff, Kept kept) {
+    }
+
+    /**
+     * How warm and cold the lines get while the hull goes down.
+     *
+     * @param swing     how much colder a line in shade is than one in sun (K), zero or more
+     * @param expansion growth of the line with temperature (1/K), zero or more
+     * @param light     when the lines stand in sun or in shade, may be empty
+     * @param kept      note, own keys and the keys given
+     */
+    public record Temperature(double swing, double expansion, List<Light> light, Kept kept) {
+        /** The values of a plan that states none: steel, 100 K from sun to shade. */
+        public static final Temperature USUAL = new Temperature(100, 1.2e-5, List.of(), Kept.NOTHING);
+
+        /** Copies the windows. */
+        public Temperature {
+            light = List.copyOf(light);
+        }
+    }
+
+    /**
+     * A window of sun or of shade on the lines.
+     *
+     * @param from  when it begins (h), counted from the first pull
+     * @param to    when it ends (h)
+     * @param shade what the lines then stand in
+     * @param kept  note, own keys and the keys given
+     */
+    public record Light(double from, double to, Shade shade, Kept kept) {
+    }
+
+    /** What lines stand in. */
+    public enum Shade {
+        /** Sunlight. */
+        SUN,
+        /** Shade. */
+        SHADE;
+
+        /**
+         * The word used in files and pages.
+         *
+         * @return the word in lower case
+         */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
     }
 }

@@ -37,7 +37,27 @@ final class GearKeys {
                     "What keeps the pivot from sliding."),
             optional("side_thrusters", "sideThrusters", Types.part(LoweringGear.SideThrusters.class), "none",
                     "Thrusters on the hull's lay-down side."),
-            optional("landing", "landing", Types.part(LoweringGear.Landing.class), "not stated", "The landing."));
+            optional("landing", "landing", Types.part(LoweringGear.Landing.class), "not stated", "The landing."),
+            standard("temperature", "temperature", Types.part(LoweringGear.Temperature.class), Standard.ofItsParts(),
+                    "How warm and cold the lines get."));
+
+    static final List<Key> TEMPERATURE = List.of(
+            standard("swing_K", "swing", Types.quantity(Unit.KELVIN, Range.between(0, 400)),
+                    Standard.of(LoweringGear.Temperature.USUAL.swing(),
+                            "chosen here; the ground swings by some 280 K in a lunar day"),
+                    "How much colder a line in shade is than one in sun."),
+            standard("expansion_per_K", "expansion", Types.quantity(Unit.ONE, Range.between(0, 1e-3)),
+                    Standard.of(LoweringGear.Temperature.USUAL.expansion(), "steel; handbooks, from memory"),
+                    "Growth of the lines with temperature."),
+            standard("light", "light", Types.many(LoweringGear.Light.class), Standard.none(),
+                    "When the lines stand in sun or in shade."));
+
+    static final List<Key> LIGHT = List.of(
+            required("from_h", "from", Types.quantity(Unit.HOUR, Range.between(0, 10_000)),
+                    "When the window begins, counted from the first pull at the set rate without stops."),
+            required("to_h", "to", Types.quantity(Unit.HOUR, Range.above(0, 10_000)), "When it ends."),
+            required("in", "shade", Types.choice(LoweringGear.Shade.values(), LoweringGear.Shade::word),
+                    "What the lines then stand in."));
 
     static final List<Key> LINES = List.of(
             standard("count", "count", Types.count(8), Standard.of(2, CHOSEN), "How many lines there are."),

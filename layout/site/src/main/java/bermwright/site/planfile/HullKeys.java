@@ -95,7 +95,10 @@ final class HullKeys {
                     "Shoes: half the distance between them."),
             optional("count", "count", new ValueType.Count(Range.between(3, 24)), "4", "Legs: how many."),
             optional("footprint_radius_m", "footprintRadius", Types.length(100), "the hull's radius",
-                    "Legs: radius of the circle of their feet."));
+                    "Legs: radius of the circle of their feet."),
+            optional("foot_area_m2", "footArea", Types.quantity(Unit.SQUARE_METRE, Range.above(0, 100)),
+                    JsonText.number(Pivot.USUAL_FOOT_AREA) + ", chosen here",
+                    "Shoes, legs: area of each on the ground."));
 
     static final List<Key> HATCH = List.of(
             required("id", "id", Types.NAME, "Its id, unique in the hull."),

@@ -107,6 +107,8 @@ public final class PlanKeys {
         table.put(LoweringGear.PivotHold.class, GearKeys.PIVOT_HOLD);
         table.put(LoweringGear.SideThrusters.class, GearKeys.SIDE_THRUSTERS);
         table.put(LoweringGear.Landing.class, GearKeys.LANDING);
+        table.put(LoweringGear.Temperature.class, GearKeys.TEMPERATURE);
+        table.put(LoweringGear.Light.class, GearKeys.LIGHT);
         table.put(Anchor.class, GearKeys.ANCHOR);
         table.put(Hatch.class, HullKeys.HATCH);
         table.put(Seat.class, HullKeys.SEAT);

@@ -49,6 +49,8 @@ public enum Unit {
     MEGAPASCAL("MPa", 1e6, 1),
     /** Gigapascals. */
     GIGAPASCAL("GPa", 1e9, 1),
+    /** Kelvins, as a difference. */
+    KELVIN("K", 1, 1),
     /** Millisieverts. */
     MILLISIEVERT("mSv", 1, 1000),
     /** A pure number. */

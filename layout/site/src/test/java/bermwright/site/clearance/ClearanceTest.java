@@ -198,7 +198,7 @@ class ClearanceTest {
                 g.rate(), g.wander(), g.margin(), g.lines(), g.poles(), g.stays(),
                 g.pullOver().map(p -> new bermwright.site.plan.LoweringGear.PullOver(p.lugFromBase(), 35,
                         p.winchRating(), p.anchor(), p.kept())), g.pivotHold(), g.sideThrusters(), g.landing(),
-                g.kept())));
+                g.temperature(), g.kept())));
         assertTrue(has(check(SiteExample.plan(near)), "gear-in-own-sweep"));
     }
 

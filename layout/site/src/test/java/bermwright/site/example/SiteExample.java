@@ -67,13 +67,13 @@ public final class SiteExample {
                 List.of(new LoweringGear.Stay(28, 6, none, Optional.of(plate()), NOTHING)),
                 Optional.of(new LoweringGear.PullOver(32, 60, none, Optional.of(plate()), NOTHING)),
                 Optional.of(new LoweringGear.PivotHold(plate(), NOTHING)), Optional.empty(), Optional.empty(),
-                NOTHING);
+                LoweringGear.Temperature.USUAL, NOTHING);
     }
 
     public static Hull hull(String id, double east, double north, double azimuthDeg) {
         Hull.End flat = new Hull.End(Hull.Shape.FLAT, 0, NOTHING);
         Pivot rim = new Pivot(Pivot.Kind.RIM, OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.empty(),
-                OptionalDouble.empty(), NOTHING);
+                OptionalDouble.empty(), OptionalDouble.empty(), NOTHING);
         return new Hull(id, LENGTH, 2 * RADIUS, flat, flat, List.of(), Optional.empty(), 70e3, 80e3, 22, 0, 0.5,
                 OptionalDouble.empty(), 0, new Point(east, north), 0, Azimuth.ofDegrees(azimuthDeg), 0, rim,
                 Hull.Arrival.LOWERED, Optional.of(gear()), List.of(), new Seat(Seat.Kind.GROUND, 0, 0, NOTHING),

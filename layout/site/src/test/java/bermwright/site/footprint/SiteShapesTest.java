@@ -76,7 +76,7 @@ class SiteShapesTest {
         Hull hull = SiteExample.hull("A", 300, 300, 0);
         Hull straight = hull.withLowering(hull.lowering().map(g -> new bermwright.site.plan.LoweringGear(g.means(),
                 g.rate(), 0, 2, g.lines(), g.poles(), g.stays(), g.pullOver(), g.pivotHold(), g.sideThrusters(),
-                g.landing(), g.kept())));
+                g.landing(), g.temperature(), g.kept())));
         // Half a circle of r + m behind, 44 m of width 2 (r + m), two quarter circles of m and 2 r m in front.
         double exact = Math.PI * 36 / 2 + 44 * 12 + Math.PI * 4 / 2 + 8 * 2;
         Ring sweep = shapes(straight).first(ShapeKind.SWEEP).orElseThrow().outline();

@@ -64,7 +64,8 @@ class LaydownLawTest {
         Hull h = SamplePlans.hull("A", new Point(150, 150), 360 * r.nextDouble());
         Pivot.Kind kind = Pivot.Kind.values()[r.nextInt(3)];
         Pivot pivot = new Pivot(kind, OptionalDouble.of(8 * r.nextDouble() + 0.01), OptionalDouble.of(3),
-                OptionalInt.of(3 + r.nextInt(5)), OptionalDouble.of(8 * r.nextDouble() + 0.01), K);
+                OptionalInt.of(3 + r.nextInt(5)), OptionalDouble.of(8 * r.nextDouble() + 0.01),
+                maybe(r, 0.1 + r.nextDouble()), K);
         return new Hull("A", length, 1 + 12 * r.nextDouble(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
                 h.innerPressure(), Math.exp(6 + 8 * r.nextDouble()),
                 length * (wild ? 1.2 * r.nextDouble() - 0.05 : 0.3 + 0.2 * r.nextDouble()),
@@ -115,7 +116,10 @@ class LaydownLawTest {
                 r.nextInt(5) == 0 ? Optional.empty() : Optional.of(over),
                 anchor(r).map(a -> new LoweringGear.PivotHold(a, K)),
                 r.nextInt(3) == 0 ? Optional.empty() : Optional.of(jets),
-                r.nextInt(3) == 0 ? Optional.empty() : Optional.of(landing), K);
+                r.nextInt(3) == 0 ? Optional.empty() : Optional.of(landing),
+                new LoweringGear.Temperature(300 * r.nextDouble(), 1e-5, r.nextBoolean() ? List.of() : List.of(
+                        new LoweringGear.Light(0, r.nextDouble(), LoweringGear.Shade.SUN, K),
+                        new LoweringGear.Light(r.nextDouble(), 1, LoweringGear.Shade.SHADE, K)), K), K);
     }
 
     /** Walks records and lists: no number that is none. */

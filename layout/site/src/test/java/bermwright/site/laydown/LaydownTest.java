@@ -41,7 +41,7 @@ class LaydownTest {
     private static LoweringGear gear(LoweringGear.Lines lines, Optional<LoweringGear.Poles> poles) {
         LoweringGear g = SamplePlans.gear();
         return new LoweringGear(g.means(), g.rate(), g.wander(), g.margin(), Optional.of(lines), poles, g.stays(),
-                g.pullOver(), g.pivotHold(), g.sideThrusters(), g.landing(), g.kept());
+                g.pullOver(), g.pivotHold(), g.sideThrusters(), g.landing(), g.temperature(), g.kept());
     }
 
     private static LoweringGear.Lines lugAt(double along) {
@@ -149,7 +149,7 @@ class LaydownTest {
         LoweringGear.SideThrusters weak = new LoweringGear.SideThrusters(4, 5e3, 34, 0, 320, 50, Kept.NOTHING);
         LoweringGear gear = new LoweringGear(LoweringGear.Means.SIDE_THRUSTERS, Math.toRadians(1), g.wander(),
                 g.margin(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
-                Optional.of(weak), Optional.empty(), g.kept());
+                Optional.of(weak), Optional.empty(), g.temperature(), g.kept());
         Laydown laydown = laydown(hull().withLowering(Optional.of(gear)), LEVEL);
         assertTrue(finds(laydown, Finding.Level.REFUSE, "thruster-margin"));
         double peak = 71_000 * 1.62 * 17 / 34;
@@ -238,5 +238,37 @@ class LaydownTest {
         assertEquals(a.greatestLineTension(), b.greatestLineTension(), 1e-6);
         assertEquals(a.balanceTilt(), b.balanceTilt(), 1e-12);
         assertEquals(a.greatestPullOver(), b.greatestPullOver(), 1e-6);
+    }
+
+    @Test
+    void shadeWithinTheLiftIsFoundAndWindowsThatEndBeforeTheyBeginAreNot() {
+        LoweringGear g = SamplePlans.gear();
+        LoweringGear.Temperature changing = new LoweringGear.Temperature(250, 1.2e-5, List.of(
+                new LoweringGear.Light(0, 0.5, LoweringGear.Shade.SUN, Kept.NOTHING),
+                new LoweringGear.Light(0.5, 2, LoweringGear.Shade.SHADE, Kept.NOTHING),
+                new LoweringGear.Light(3, 1, LoweringGear.Shade.SUN, Kept.NOTHING)), Kept.NOTHING);
+        Laydown laydown = laydown(hull().withLowering(Optional.of(new LoweringGear(g.means(), g.rate(), g.wander(),
+                g.margin(), g.lines(), g.poles(), g.stays(), g.pullOver(), g.pivotHold(), g.sideThrusters(),
+                g.landing(), changing, g.kept()))), LEVEL);
+        assertTrue(finds(laydown, Finding.Level.WARN, "lowering-light-changes"));
+        assertTrue(finds(laydown, Finding.Level.WARN, "lowering-light-backwards"));
+        assertFalse(finds(laydown, Finding.Level.NOTE, "lowering-light-not-stated"));
+        assertEquals(Math.toRadians(60), laydown.review().orElseThrow().lines().lightChanges().get(0).tilt(), 1e-9);
+        assertFalse(finds(laydown(hull(), LEVEL), Finding.Level.NOTE, "lowering-light-changes"));
+    }
+
+    @Test
+    void anchorsOnGroundThatFallsTowardsTheHullHoldLess() {
+        double level = winchAnchor(LEVEL);
+        double mu = Math.tan(Math.toRadians(35));
+        double slope = Math.atan(0.06);
+        double falls = winchAnchor(SamplePlans.ground((e, n) -> 20 - 0.06 * n));
+        assertEquals((mu * Math.cos(slope) - Math.sin(slope)) / mu, falls / level, 0.01);
+        assertEquals(level, winchAnchor(SamplePlans.ground((e, n) -> 0.06 * n)), 0.01 * level);
+    }
+
+    private static double winchAnchor(ElevationGrid ground) {
+        return laydown(hull(), ground).lowering().orElseThrow().checks().stream()
+                .filter(c -> c.part().equals("anchor of a lowering winch")).findFirst().orElseThrow().capacity();
     }
 }

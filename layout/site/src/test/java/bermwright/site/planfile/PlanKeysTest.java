@@ -39,7 +39,7 @@ class PlanKeysTest {
             if (key.type() instanceof ValueType.Quantity quantity && quantity.unit() != Unit.ONE) {
                 String ending = switch (quantity.unit()) {
                     case DAY -> "days";
-                    case HOUR -> "hours_a_day";
+                    case HOUR -> "h";
                     default -> quantity.unit().word().replaceAll("[ /]", "_");
                 };
                 boolean hours = quantity.unit() == Unit.HOUR && key.name().startsWith("hours_");
