@@ -35,7 +35,7 @@ final class EarthworksPage {
 
     private static void put(ObjectNode entry, Haul haul) {
         entry.put("from", haul.from()).put("to", haul.to());
-        entry.put("kind", haul.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '));
+        entry.put("kind", haul.kind().word());
         JsonPage.put(entry, "bank_m3", haul.bank());
         JsonPage.put(entry, "placed_m3", haul.placed());
         JsonPage.put(entry, "distance_m", haul.distance());

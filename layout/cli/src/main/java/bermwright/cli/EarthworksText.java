@@ -28,10 +28,11 @@ final class EarthworksText {
         table.row("left in borrow grounds", TextTable.number(works.borrowLeft(), 0));
         table.row("short", TextTable.number(works.shortage(), 0));
         out.println(table);
-        TextTable hauls = new TextTable("from", "to", "in place m3", "placed m3", "way m", "loads", "machine",
+        TextTable hauls = new TextTable("from", "to", "for", "in place m3", "placed m3", "way m", "loads", "machine",
                 "machine hours");
         for (Haul haul : works.hauls()) {
-            hauls.row(haul.from(), haul.to(), TextTable.number(haul.bank(), 0), TextTable.number(haul.placed(), 0),
+            hauls.row(haul.from(), haul.to(), haul.kind().word(), TextTable.number(haul.bank(), 0),
+                    TextTable.number(haul.placed(), 0),
                     TextTable.number(haul.distance(), 0), TextTable.number(Math.ceil(haul.loads()), 0),
                     haul.machine(), TextTable.number(haul.machineHours(), 0));
         }

@@ -270,6 +270,10 @@ record Readers(Assessment assessment, Pack pack) {
                     + " site plan.");
         }
         pack.table(sheets.hauls());
+        if (!sheets.rampWords().isEmpty()) {
+            pack.page.paragraph(sheets.rampWords());
+            pack.table(sheets.ramps());
+        }
         pack.table(sheets.machines());
     }
 

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
+import java.util.UUID;
 import java.util.stream.IntStream;
 import java.util.zip.Deflater;
 
@@ -50,9 +51,11 @@ public final class GeoTiffWriter {
     public static void write(Path file, ElevationGrid grid, ReferenceSystem system, Progress progress)
             throws IOException {
         Path folder = file.toAbsolutePath().getParent();
-        Path part = Files.createTempFile(folder, file.getFileName().toString(), ".part");
+        // Made like any other file, so that whoever may read the folder may read it.
+        Path part = folder.resolve("." + file.getFileName() + "." + UUID.randomUUID() + ".part");
         try {
-            try (FileChannel out = FileChannel.open(part, StandardOpenOption.WRITE)) {
+            try (FileChannel out = FileChannel.open(part, StandardOpenOption.CREATE_NEW,
+                    StandardOpenOption.WRITE)) {
                 new GeoTiffWriter(grid, system).write(out, progress);
             }
             Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);

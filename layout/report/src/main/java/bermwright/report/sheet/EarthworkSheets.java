@@ -28,12 +28,12 @@ public record EarthworkSheets(EarthworksResult soil) {
     private static final double MEGA = 1e6;
 
     /**
-     * Where each hull's and fill's soil comes from, in bank volume.
+     * Where each hull's and fill's soil comes from, in bank volume; ramps are left out, for they go back.
      *
      * @return the drawing
      */
     public Drawing sources() {
-        List<String> all = soil.hauls().stream().map(Haul::from).distinct().toList();
+        List<String> all = lasting().stream().map(Haul::from).distinct().toList();
         boolean many = all.size() > MOST_SOURCES;
         List<String> shown = many ? all.subList(0, MOST_SOURCES - 1) : all;
         List<String> parts = new ArrayList<>(shown.stream().map(id -> "from " + id).toList());
@@ -41,8 +41,8 @@ public record EarthworkSheets(EarthworksResult soil) {
             parts.add("from others");
         }
         List<Bars.Bar> bars = new ArrayList<>();
-        for (String to : soil.hauls().stream().map(EarthworkSheets::destination).distinct().toList()) {
-            List<Haul> hauls = soil.hauls().stream().filter(h -> destination(h).equals(to)).toList();
+        for (String to : lasting().stream().map(EarthworkSheets::destination).distinct().toList()) {
+            List<Haul> hauls = lasting().stream().filter(h -> destination(h).equals(to)).toList();
             List<Double> values = new ArrayList<>();
             shown.forEach(from -> values.add(bank(hauls.stream().filter(h -> h.from().equals(from)).toList())));
             if (many) {
@@ -55,14 +55,14 @@ public record EarthworkSheets(EarthworksResult soil) {
     }
 
     /**
-     * How far each cubic metre is hauled, the nearest soil first; the area under the curve is the haul work.
+     * How far each cubic metre that stays is hauled, the nearest first; the area under the curve is the haul work.
      *
      * @return the drawing
      */
     public Drawing massHaul() {
         List<Dot> bank = new ArrayList<>();
         double sum = 0;
-        for (Haul haul : soil.hauls().stream().sorted(Comparator.comparingDouble(Haul::distance)).toList()) {
+        for (Haul haul : lasting().stream().sorted(Comparator.comparingDouble(Haul::distance)).toList()) {
             bank.add(new Dot(sum, haul.distance()));
             sum += haul.bank();
             bank.add(new Dot(sum, haul.distance()));
@@ -97,17 +97,54 @@ public record EarthworkSheets(EarthworksResult soil) {
                 Column.number("spread_m3", "one standard deviation (m³)"), Column.number("mass_t", "mass (t)")), rows);
     }
 
-    /** Every haul. */
+    /** Every haul of soil that stays where it is placed. */
     public Table hauls() {
+        return hauls("hauls", "Hauls: which soil goes where", lasting());
+    }
+
+    /** Hauls for ramps, there and back. */
+    public Table ramps() {
+        return hauls("ramps", "Ramps: soil carried to the covers and back", ramped());
+    }
+
+    /**
+     * What the ramps are, in words.
+     *
+     * @return one sentence or two; empty where no ramp is needed
+     */
+    public String rampWords() {
+        if (ramped().isEmpty()) {
+            return "";
+        }
+        double there = ramped().stream().filter(h -> h.kind() == SoilNeed.Kind.RAMP).mapToDouble(Haul::placed).sum();
+        double hours = ramped().stream().mapToDouble(h -> h.machineHours().orElse(0)).sum();
+        return "The machines climb less steeply than the covers stand, so each cover takes a ramp along its flank:"
+                + " together " + Words.fixed(there, 0) + " m³, carried there before the crown and back afterwards in "
+                + Words.fixed(hours, 0) + " machine hours. They are in the hours and days, not in the volumes above.";
+    }
+
+    private List<Haul> lasting() {
+        return soil.hauls().stream().filter(h -> !isRamp(h)).toList();
+    }
+
+    private List<Haul> ramped() {
+        return soil.hauls().stream().filter(EarthworkSheets::isRamp).toList();
+    }
+
+    private static boolean isRamp(Haul haul) {
+        return haul.kind() == SoilNeed.Kind.RAMP || haul.kind() == SoilNeed.Kind.RAMP_REMOVED;
+    }
+
+    private Table hauls(String name, String title, List<Haul> shown) {
         List<List<String>> rows = new ArrayList<>();
-        for (Haul h : soil.hauls()) {
+        for (Haul h : shown) {
             rows.add(List.of(h.from(), h.to(), purpose(h), h.machine(), Words.fixed(h.bank(), 1),
                     Words.fixed(h.loose(), 1), Words.fixed(h.placed(), 1), Words.tonnes(h.mass()),
                     Words.fixed(h.distance(), 0), Words.fixed(h.climb(), 1), Words.fixed(h.loads(), 0),
                     Words.fixed(h.machineHours(), 1), h.energy().isPresent()
                     ? Words.fixed(h.energy().getAsDouble() / MEGA, 0) : ""));
         }
-        return new Table("hauls", "Hauls: which soil goes where" + Marks.of(soil.notes()), List.of(
+        return new Table(name, title + Marks.of(soil.notes()), List.of(
                 Column.words("from", "from"), Column.words("to", "to"), Column.words("for", "for"),
                 Column.words("machine", "machine"), Column.number("bank_m3", "bank (m³)"),
                 Column.number("loose_m3", "loose (m³)"), Column.number("placed_m3", "placed (m³)"),
@@ -126,7 +163,8 @@ public record EarthworkSheets(EarthworksResult soil) {
     }
 
     private static String purpose(Haul haul) {
-        return haul.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return haul.kind() == SoilNeed.Kind.RAMP_REMOVED ? "ramp, taken off"
+                : haul.kind() == SoilNeed.Kind.RAMP ? "ramp, put up" : haul.kind().name().toLowerCase(Locale.ROOT);
     }
 
     private static String destination(Haul haul) {

@@ -184,7 +184,7 @@ final class SitePairs {
         String text;
         if (overlap) {
             double area = found.mine.commonArea(found.theirs) * metreScale * metreScale;
-            text = "%s overlap by %s m2.".formatted(what, number(area));
+            text = "%s overlap by %s m².".formatted(what, number(area));
         } else if (onlySpread) {
             text = ("%s are %s m apart, but only %s m for some landings inside the dispersion; %s m are wanted for"
                     + " every landing (%s).").formatted(what, number(found.distance), number(measured),

@@ -216,7 +216,7 @@ public final class Earthworks {
     }
 
     private List<ModelNote> notes() {
-        return List.of(new SoilStates(soil.bankDensity(), soil.looseDensity(), soil.placedDensity(),
+        return List.of(Ramp.note(), new SoilStates(soil.bankDensity(), soil.looseDensity(), soil.placedDensity(),
                 soil.densitySpreadShare()).note(),
                 new ModelNote("haul-time", "round trips at the machine's level speed, slowed uphill at constant power;"
                         + " fill and dump times of the plan; ways over a lattice no finer than the machine's width",

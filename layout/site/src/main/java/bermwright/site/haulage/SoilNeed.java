@@ -4,6 +4,7 @@ package bermwright.site.haulage;
 import bermwright.foundation.Require;
 import bermwright.foundation.Ring;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Soil wanted somewhere: the cover of a hull, a fill or a ramp.
@@ -32,7 +33,16 @@ public record SoilNeed(String to, Kind kind, double placed, double density, List
         /** A ramp up a cover. */
         RAMP,
         /** The soil of a ramp on its way back. */
-        RAMP_REMOVED
+        RAMP_REMOVED;
+
+        /**
+         * The words used in files and pages.
+         *
+         * @return the words in lower case
+         */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
     }
 
     /**

@@ -271,8 +271,6 @@ public final class Stages {
                 new ModelNote("lifts", "lifts level across the hull and along its bed; soil of a lift is what lies"
                 + " between two levels less the hull", "covers on known ground", "the sum is the cover's own volume;"
                 + " a single lift within about 2 %", ModelNote.Status.COMPUTED, "geometry"),
-                new ModelNote("ramp", "straight ramp of soil at the machine's greatest grade, free-standing",
-                "heights up to the crown", "an upper bound; leaning on the mound saves up to half",
-                ModelNote.Status.COMPUTED, "geometry"));
+                Ramp.note());
     }
 }

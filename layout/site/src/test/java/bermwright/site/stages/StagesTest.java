@@ -251,7 +251,7 @@ class StagesTest {
     void aRampIsHauledThereAndBack() {
         Ramp ramp = Ramp.on(plan(List.of(), A), "A", TOP).orElseThrow();
         double run = TOP / Math.tan(Math.toRadians(15));
-        assertEquals(4 * TOP * run / 2 + TOP * TOP * run / (3 * SLOPE), ramp.volume(), 1e-6);
+        assertEquals(4 * TOP * (run + TOP / SLOPE) / 2, ramp.volume(), 1e-6);
         Plan plan = plan(List.of(), A);
         PlacedCover cover = cover(A, SiteExample.level());
         SoilNeed need = new SoilNeed("A", SoilNeed.Kind.COVER, cover.placed(), 1650, cover.toes());
