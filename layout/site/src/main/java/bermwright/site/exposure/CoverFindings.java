@@ -211,7 +211,7 @@ final class CoverFindings {
     }
 
     private static String area(double area) {
-        return text(area < 0.05 ? "Less than 0.1 m2" : area < 9.95 ? "%.1f m2" : "%.0f m2", area);
+        return text(area < 0.05 ? "Less than 0.1 m²" : area < 9.95 ? "%.1f m²" : "%.0f m²", area);
     }
 
     private static String text(String form, Object... parts) {
