@@ -1,16 +1,22 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.raycast;
 
+import bermwright.foundation.Require;
+
 /** Highest and lowest heights of square blocks of cells; a block with a hole has neither, so no walk skips it. */
 final class Blocks {
     /** Cells along the side of a block. */
     final int side;
+    /** The side as a power of two. */
+    final int shift;
     final int columns;
     /** Highest and lowest height of each block side by side, rounded outwards. */
     final float[] range;
 
     Blocks(int side, int nodeColumns, double[] heights) {
+        Require.that(Integer.bitCount(side) == 1, "side of a block is %s cells; accepted: a power of two", side);
         this.side = side;
+        this.shift = Integer.numberOfTrailingZeros(side);
         int nodeRows = heights.length / nodeColumns;
         int rows = (nodeRows - 2) / side + 1;
         columns = (nodeColumns - 2) / side + 1;

@@ -56,9 +56,12 @@ final class ProfileWalk {
     private int lineD;
     private double hereFinished;
     private double herePlace;
+    private final double[] crossedUntil;
+    private double blockOut;
 
     ProfileWalk(SoilField field) {
         this.field = field;
+        this.crossedUntil = new double[field.blocks.length];
     }
 
     /** Walks outwards; the tangents have to be set, rising, all above zero or a single one. */
@@ -158,6 +161,7 @@ final class ProfileWalk {
         belowPlace = place.startsBelow ? levels : 0;
         belowAtEdge = 0;
         vertices = 0;
+        Arrays.fill(crossedUntil, 0);
         if (!field.uniform) {
             push(0, field.onTriangles(field.natural, x0, y0));
         }
@@ -199,14 +203,15 @@ final class ProfileWalk {
         while (at < edge) {
             double x = x0 + at * gx;
             double y = y0 + at * gy;
-            double out = Double.NaN;
-            for (int i = 0; i < field.blocks.length && Double.isNaN(out); i++) {
-                out = clearOf(i, x, y, at);
+            boolean clear = false;
+            for (int i = 0; i < crossedUntil.length && !clear; i++) {
+                // A block that was not clear on the way in is not asked again before its far side.
+                clear = !(at < crossedUntil[i]) && isClear(i, x, y, at);
             }
-            if (Double.isNaN(out)) {
+            if (!clear) {
                 break;
             }
-            at = out;
+            at = blockOut;
         }
         if (at > from) {
             double x = x0 + Math.min(at, edge) * gx;
@@ -222,31 +227,35 @@ final class ProfileWalk {
         return !(at < edge);
     }
 
-    /** Where the block at a place is left, if no ray crosses its surfaces; else not a number. */
-    private double clearOf(int size, double x, double y, double at) {
+    /** Whether no ray crosses the surfaces of the block at a place; sets where the block is left. */
+    private boolean isClear(int size, double x, double y, double at) {
         Blocks blocks = field.blocks[size];
-        int side = blocks.side;
-        int bx = block(x, gx, field.columns, side);
-        int by = block(y, gy, field.rows, side);
-        double outX = gx == 0 ? Double.POSITIVE_INFINITY : ((gx > 0 ? bx + 1 : bx) * side - x0) * perX;
-        double outY = gy == 0 ? Double.POSITIVE_INFINITY : ((gy > 0 ? by + 1 : by) * side - y0) * perY;
+        int shift = blocks.shift;
+        int bx = clamp((int) (gx >= 0 ? x + NUDGE : x - NUDGE), field.columns - 2) >> shift;
+        int by = clamp((int) (gy >= 0 ? y + NUDGE : y - NUDGE), field.rows - 2) >> shift;
+        double outX = gx == 0 ? Double.POSITIVE_INFINITY : ((gx > 0 ? bx + 1 << shift : bx << shift) - x0) * perX;
+        double outY = gy == 0 ? Double.POSITIVE_INFINITY : ((gy > 0 ? by + 1 << shift : by << shift) - y0) * perY;
         double out = Math.min(edge, Math.min(outX, outY));
         int block = 2 * (by * blocks.columns + bx);
-        boolean clear = isClear(blocks.range, block, below, at, out)
-                && (plain || isClear(field.placeBlocks[size].range, block, belowPlace, at, out));
-        return clear ? Math.max(out, at + nudge) : Double.NaN;
+        boolean clear = isBetween(blocks.range, block, below, at, out)
+                && (plain || isBetween(field.placeBlocks[size].range, block, belowPlace, at, out));
+        if (clear) {
+            blockOut = Math.max(out, at + nudge);
+        } else {
+            crossedUntil[size] = out;
+        }
+        return clear;
     }
 
     /** Whether a block's surface stays above the rays that are below it and below all others. */
-    private boolean isClear(float[] range, int block, int under, double in, double out) {
-        double next = under < levels ? tangents[under] : Double.POSITIVE_INFINITY;
-        return (under == levels || range[block] <= z0 + next * (next >= 0 ? in : out))
-                && (under == 0 || range[block + 1] >= z0 + tangents[under - 1] * (tangents[under - 1] >= 0 ? out : in));
-    }
-
-    private static int block(double value, double step, int nodes, int side) {
-        int cell = (int) (step >= 0 ? value + NUDGE : value - NUDGE);
-        return clamp(cell, nodes - 2) / side;
+    private boolean isBetween(float[] range, int block, int under, double in, double out) {
+        if (under < levels) {
+            double next = tangents[under];
+            if (!(range[block] <= z0 + next * (next >= 0 ? in : out))) {
+                return false;
+            }
+        }
+        return under == 0 || range[block + 1] >= z0 + tangents[under - 1] * (tangents[under - 1] >= 0 ? out : in);
     }
 
     private void advance(double at, double finishedHeight, double placeHeight) {

@@ -7,6 +7,7 @@ import bermwright.site.exposure.DoseSources;
 import bermwright.site.plan.Plan;
 import bermwright.site.sizing.CoverSizing;
 import bermwright.site.sizing.SizedCover;
+import bermwright.site.stages.PreparedGround;
 
 /** Asks for the least cover that meets a plan's limits. */
 public final class CoverSearch {
@@ -22,7 +23,7 @@ public final class CoverSearch {
      * @return the least cover found, or the one that comes nearest
      */
     public static SizedCover least(Plan plan, SiteGround ground, Progress progress) {
-        return CoverSizing.least(plan, ground.grid(), ground.grid(),
+        return CoverSizing.least(plan, ground.grid(), PreparedGround.of(plan, ground.grid()).surface(),
                 new DoseSources(Responses.standard(), ground.directory()), progress);
     }
 }

@@ -53,6 +53,18 @@ public final class Earthworks {
         return new Earthworks(input).result(progress);
     }
 
+    /**
+     * What the plan's borrow grounds give in all: dug to their depth with their side slopes, clear of what must not be
+     * undercut, times their yield.
+     *
+     * @param input what the earthworks are planned from; covers keep their distance by the outlines of their needs
+     * @return usable volume (m3, in place), zero or more
+     */
+    public static double usable(EarthworksInput input) {
+        SiteShapes site = SiteShapes.of(input.plan(), Optional.of(input.ground()), Map.of());
+        return BorrowOffers.of(input, site).grounds().stream().mapToDouble(DugGround::usable).sum();
+    }
+
     private EarthworksResult result(Progress progress) {
         densities();
         SiteShapes site = SiteShapes.of(plan, Optional.of(input.ground()), Map.of());

@@ -6,10 +6,14 @@ import bermwright.shielding.cover.CoverThickness;
 import bermwright.site.exposure.CoverTrial;
 import bermwright.site.exposure.CrewDose;
 import bermwright.site.exposure.DoseSources;
+import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.finding.Finding;
 import bermwright.site.finding.Finding.Figures;
 import bermwright.site.finding.Finding.Level;
+import bermwright.site.haulage.Earthworks;
+import bermwright.site.haulage.EarthworksInput;
+import bermwright.site.haulage.SoilNeed;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
@@ -47,15 +51,20 @@ public final class CoverSizing {
 
     private final Plan plan;
     private final CoverTrial trial;
+    private final ElevationGrid natural;
+    private final ElevationGrid prepared;
     private final Progress progress;
     private final List<ExposurePlan.Limit> limits;
     private final boolean anyShelter;
     private final double tolerance;
     private int trials;
 
-    private CoverSizing(Plan plan, CoverTrial trial, Progress progress) {
+    private CoverSizing(Plan plan, CoverTrial trial, ElevationGrid natural, ElevationGrid prepared,
+            Progress progress) {
         this.plan = plan;
         this.trial = trial;
+        this.natural = natural;
+        this.prepared = prepared;
         this.progress = progress;
         limits = plan.exposure().limits();
         anyShelter = plan.hulls().stream().flatMap(h -> h.stations().stream()).anyMatch(s -> s.stormShelter());
@@ -75,7 +84,7 @@ public final class CoverSizing {
     public static SizedCover least(Plan plan, ElevationGrid natural, ElevationGrid prepared, DoseSources sources,
             Progress progress) {
         CoverTrial trial = CoverTrial.of(plan, natural, prepared, sources, progress.part(0, 0.2));
-        return new CoverSizing(plan, trial, progress.part(0.2, 1)).search();
+        return new CoverSizing(plan, trial, natural, prepared, progress.part(0.2, 1)).search();
     }
 
     private SizedCover search() {
@@ -111,7 +120,7 @@ public final class CoverSizing {
         }
         double bank = outcome.volume() * plan.ground().regolith().placedDensity()
                 / plan.ground().regolith().bankDensity();
-        OptionalDouble available = available();
+        OptionalDouble available = available(planned(best));
         if (available.isPresent() && bank > available.getAsDouble()) {
             all.add(borrow(bank, available.getAsDouble()));
         }
@@ -336,18 +345,23 @@ public final class CoverSizing {
         return changed;
     }
 
-    private OptionalDouble available() {
+    /** What the borrow grounds hold under these covers, whose toes must not be undercut. */
+    private OptionalDouble available(Plan covered) {
         if (plan.borrowGrounds().isEmpty()) {
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(plan.borrowGrounds().stream()
-                .mapToDouble(b -> b.area().area() * b.greatestDepth() * b.yieldShare()).sum());
+        SiteCover cover = SiteCover.raised(covered, natural, prepared);
+        List<SoilNeed> needs = cover.toes().isEmpty() ? List.of() : List.of(new SoilNeed("cover",
+                SoilNeed.Kind.COVER, cover.volume(), plan.ground().regolith().placedDensity(), cover.toes()));
+        return OptionalDouble.of(Earthworks.usable(new EarthworksInput(covered, prepared, needs, List.of(),
+                EarthworksInput.Objective.MACHINE_HOURS)));
     }
 
     private static Finding borrow(double bank, double available) {
         return Finding.of("size-cover-borrow", Level.REFUSE, "earthworks", Figures.of(bank, available, "m3"),
-                String.format(Locale.ROOT, "The least cover needs %.0f m3 of soil in place; the borrow grounds hold at"
-                        + " most %.0f m3. Add a borrow ground, or lower the hulls into a trench.", bank, available));
+                String.format(Locale.ROOT, "The least cover needs %.0f m3 of soil in place; the borrow grounds give"
+                        + " %.0f m3 with their side slopes and what must not be undercut left standing."
+                        + " Add a borrow ground, or lower the hulls into a trench.", bank, available));
     }
 
     private static OptionalDouble stopsPaying(List<TradePoint> trade) {

@@ -16,8 +16,8 @@ import java.util.OptionalDouble;
  * @param plan           the plan with these covers
  * @param volume         soil placed (m3)
  * @param bankVolume     soil that has to be dug for it (m3, in place)
- * @param bankAvailable  soil the borrow grounds hold at most, side slopes left out (m3, in place); empty where the
- *                       plan has no borrow ground
+ * @param bankAvailable  soil the borrow grounds give, side slopes and what must not be undercut left standing (m3, in
+ *                       place); empty where the plan has no borrow ground
  * @param trade          dose against soil, thin to thick
  * @param intervals      thicknesses, the same everywhere, at which all stations of a hull meet their limits
  * @param stopsPaying    thickness from which on more soil stops paying (m); empty where it pays to the end of the scan

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
+import bermwright.foundation.Ring;
 import bermwright.shielding.cover.CoverThickness;
 import bermwright.shielding.dose.Responses;
 import bermwright.site.SamplePlans;
@@ -16,6 +17,7 @@ import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.finding.Finding;
+import bermwright.site.plan.BorrowGround;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Kept;
@@ -32,6 +34,8 @@ import org.junit.jupiter.api.io.TempDir;
 class CoverSizingTest {
     /** Trials settle to a per cent of the dose, and see a window of the ground. */
     private static final double TRIAL_SHARE = 0.015;
+    /** Metre cells cut the slopes of a pit of 30 m to within this share of its volume. */
+    private static final double PIT_SHARE = 0.03;
     private static final ElevationGrid GROUND = SamplePlans.ground((e, n) -> 0.02 * e);
 
     @TempDir
@@ -91,6 +95,32 @@ class CoverSizingTest {
         assertEquals(Finding.Level.REFUSE, finding.level());
         assertTrue(finding.text().contains("Covering its open or held ends too"), finding.text());
         assertTrue(finding.text().contains("It holds for"), finding.text());
+    }
+
+    /** A square pit of 30 m dug 2 m deep at 45 degrees leaves a frustum standing on its side slopes. */
+    @Test
+    void borrowCountsSideSlopesAndWhatTheMoundForbids() {
+        SizedCover far = CoverSizing.least(borrowing(plan(CoverPlan.End.COVERED, 0.06), 230, 250), GROUND, GROUND,
+                sources(), Progress.NONE);
+        double frustum = 2.0 / 3 * (30 * 30 + 26 * 26 + Math.sqrt(30 * 30 * 26 * 26));
+        assertEquals(0.9 * frustum, far.bankAvailable().orElseThrow(), PIT_SHARE * frustum);
+        Finding lacking = far.findings().stream().filter(f -> f.rule().equals("size-cover-borrow")).findFirst()
+                .orElseThrow();
+        assertEquals(far.bankVolume(), lacking.measured().orElseThrow());
+        assertEquals(far.bankAvailable().getAsDouble(), lacking.limit().orElseThrow());
+        SizedCover near = CoverSizing.least(borrowing(plan(CoverPlan.End.COVERED, 10), 125, 184), GROUND, GROUND,
+                sources(), Progress.NONE);
+        assertTrue(near.bankAvailable().orElseThrow() < 0.6 * far.bankAvailable().getAsDouble(),
+                "beside a hull, under the toe of its mound: " + near.bankAvailable());
+    }
+
+    private static Plan borrowing(Plan plan, double east, double north) {
+        BorrowGround borrow = new BorrowGround("pit", new Ring(List.of(new Point(east, north),
+                new Point(east + 30, north), new Point(east + 30, north + 30), new Point(east, north + 30))), 2,
+                Math.toRadians(45), 0.9, 5, Kept.NOTHING);
+        return new Plan(plan.title(), plan.ground(), plan.hulls(), plan.walls(), plan.tunnels(), plan.keepOuts(),
+                plan.corridors(), plan.landingPads(), plan.preparations(), List.of(borrow), plan.stockpiles(),
+                plan.machines(), plan.exposure(), plan.rules(), plan.orderOfWork(), plan.kept());
     }
 
     @Test
