@@ -92,7 +92,7 @@ final class SizeCoverCommand implements Callable<Integer> {
         out.println(table);
         out.printf("  %s m3 to be placed, %s m3 to be dug%s.%n%n", TextTable.words(sized.volume(), 0),
                 TextTable.words(sized.bankVolume(), 0), sized.bankAvailable().isPresent()
-                        ? "; the borrow grounds hold at most " + TextTable.words(sized.bankAvailable().getAsDouble(), 0)
+                        ? "; the borrow grounds give " + TextTable.words(sized.bankAvailable().getAsDouble(), 0)
                         + " m3" : "");
         CommonText.heading("Dose against soil, all hulls under one thickness", out);
         TextTable trade = new TextTable("thickness m", "soil m3", "worst station", "best mSv", "high mSv",
