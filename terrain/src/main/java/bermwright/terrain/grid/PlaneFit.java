@@ -5,6 +5,7 @@ import bermwright.foundation.Point;
 import bermwright.foundation.Require;
 import bermwright.foundation.Ring;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -90,13 +91,37 @@ final class PlaneFit {
                 "a footprint of %s m2 is too thin and long to be sampled.", area);
         List<Point> places = new ArrayList<>();
         for (long row = firstRow; row <= lastRow; row++) {
+            double north = frame.south() + row * step;
+            double[] crossings = crossings(footprint, north);
+            int passed = 0;
             for (long column = firstColumn; column <= lastColumn; column++) {
-                Point p = new Point(frame.west() + column * step, frame.south() + row * step);
-                if (footprint.contains(p) && frame.contains(p)) {
+                double east = frame.west() + column * step;
+                while (passed < crossings.length && !(east < crossings[passed])) {
+                    passed++;
+                }
+                Point p = new Point(east, north);
+                if ((crossings.length - passed) % 2 == 1 && frame.contains(p)) {
                     places.add(p);
                 }
             }
         }
         return places;
+    }
+
+    /** Where an outline crosses a row, from west to east; a place is inside where an odd number lies east of it. */
+    private static double[] crossings(Ring footprint, double north) {
+        List<Point> corners = footprint.corners();
+        double[] east = new double[corners.size()];
+        int count = 0;
+        for (int i = 0, j = corners.size() - 1; i < corners.size(); j = i++) {
+            Point a = corners.get(i);
+            Point b = corners.get(j);
+            if ((a.north() > north) != (b.north() > north)) {
+                east[count++] = (b.east() - a.east()) * (north - a.north()) / (b.north() - a.north()) + a.east();
+            }
+        }
+        double[] sorted = Arrays.copyOf(east, count);
+        Arrays.sort(sorted);
+        return sorted;
     }
 }

@@ -27,6 +27,8 @@ import java.util.Set;
  * worked out; until then the earlier ones are shown and said to be of an earlier plan.
  */
 public final class Answers {
+    /** The lane of outlines and clearance while the hand moves. */
+    public static final String CLEARANCE = "clearance";
     /** The lane of lowering. */
     public static final String LOWERING = "lowering";
     /** The lane of cover, dose and soil. */
@@ -41,6 +43,8 @@ public final class Answers {
     private final Map<String, String> failures = new LinkedHashMap<>();
     private Optional<SiteGround> ground = Optional.empty();
     private Optional<Live> live = Optional.empty();
+    private Optional<Plan> asked = Optional.empty();
+    private Optional<Plan> following = Optional.empty();
     private Map<String, Laid> laid = Map.of();
     private Optional<Plan> waiting = Optional.empty();
     private Optional<Assessment> assessment = Optional.empty();
@@ -100,7 +104,8 @@ public final class Answers {
      */
     public void ground(SiteGround site) {
         ground = Optional.of(site);
-        Optional<Plan> plan = live.map(Live::plan);
+        Optional<Plan> plan = asked;
+        asked = Optional.empty();
         live = Optional.empty();
         laid = Map.of();
         assessment = Optional.empty();
@@ -124,11 +129,16 @@ public final class Answers {
      * @param isTrial whether the hand still holds it
      */
     public void plan(Plan plan, boolean isTrial) {
-        boolean isNew = live.filter(l -> l.plan.equals(plan)).isEmpty();
-        if (isNew) {
-            LiveSite site = live.map(l -> assessment.map(a -> l.site.with(plan, a)).orElseGet(() -> l.site.with(plan)))
-                    .orElseGet(() -> LiveSite.of(plan, ground.map(SiteGround::grid), Map.of()));
-            show(plan, site);
+        boolean isNew = !asked.filter(plan::equals).isPresent();
+        asked = Optional.of(plan);
+        if (isTrial && live.isPresent() && ground.isPresent()) {
+            follow(plan);
+        } else {
+            following = Optional.empty();
+            background.cancel(CLEARANCE);
+            if (live.filter(l -> l.plan.equals(plan)).isEmpty()) {
+                live = Optional.of(seen(plan, live, assessment, ground));
+            }
         }
         ground.ifPresent(site -> {
             lower(plan, site.grid());
@@ -139,9 +149,38 @@ public final class Answers {
         gather();
     }
 
-    private void show(Plan plan, LiveSite site) {
-        MapFigures figures = live.map(l -> l.figures.with(site)).orElseGet(() -> MapFigures.of(site));
-        live = Optional.of(new Live(plan, site, figures));
+    /** Follows the hand beside the screen's own work: the newest plan is taken up as soon as the one before is seen. */
+    private void follow(Plan plan) {
+        if (live.filter(l -> l.plan.equals(plan)).isPresent()) {
+            following = Optional.empty();
+            return;
+        }
+        if (background.isBusy(CLEARANCE)) {
+            following = Optional.of(plan);
+            return;
+        }
+        following = Optional.empty();
+        Optional<Live> before = live;
+        Optional<Assessment> known = assessment;
+        Optional<SiteGround> site = ground;
+        background.start(CLEARANCE, progress -> seen(plan, before, known, site), Background.Listener.of(now -> {
+            live = Optional.of(now);
+            failures.remove(CLEARANCE);
+            following.ifPresent(this::follow);
+            gather();
+            changed.raise();
+        }, failure -> failed(CLEARANCE, failure)));
+    }
+
+    private static Live seen(Plan plan, Optional<Live> before, Optional<Assessment> known,
+            Optional<SiteGround> ground) {
+        LiveSite site = before.map(l -> known.map(a -> l.site.with(plan, a)).orElseGet(() -> l.site.with(plan)))
+                .orElseGet(() -> LiveSite.of(plan, ground.map(SiteGround::grid), Map.of()));
+        return new Live(plan, site, figures(before, site));
+    }
+
+    private static MapFigures figures(Optional<Live> before, LiveSite site) {
+        return before.map(l -> l.figures.with(site)).orElseGet(() -> MapFigures.of(site));
     }
 
     private void lower(Plan plan, ElevationGrid grid) {
@@ -191,7 +230,7 @@ public final class Answers {
             failures.remove("cover, dose and soil");
             hauls = MapFigures.hauls(deep.assessment);
             if (live.filter(l -> l.plan.equals(plan)).isPresent()) {
-                show(plan, deep.live);
+                live = Optional.of(new Live(plan, deep.live, figures(live, deep.live)));
             }
             gather();
             working.raise();
@@ -230,7 +269,7 @@ public final class Answers {
 
     /** Stops the long work; the answers stay those of the earlier plan until the plan changes or is asked for again. */
     public void stop() {
-        stopped = live.map(Live::plan);
+        stopped = asked;
         background.cancel(ASSESSMENT);
     }
 
@@ -238,7 +277,10 @@ public final class Answers {
     public void again() {
         stopped = Optional.empty();
         failures.clear();
-        live.ifPresent(l -> ground.ifPresent(site -> assess(l.plan, site, false)));
+        asked.ifPresent(plan -> ground.ifPresent(site -> {
+            lower(plan, site.grid());
+            assess(plan, site, false);
+        }));
         changed.raise();
     }
 
@@ -255,6 +297,16 @@ public final class Answers {
         laid.values().forEach(l -> all.addAll(l.laydown.findings()));
         all.addAll(deepFindings);
         findings = NumberedFinding.of(all);
+    }
+
+    /**
+     * Whether outlines and clearance are of a plan.
+     *
+     * @param plan the plan
+     * @return true where they are
+     */
+    public boolean isClearanceFresh(Plan plan) {
+        return live.filter(l -> l.plan.equals(plan)).isPresent();
     }
 
     /**

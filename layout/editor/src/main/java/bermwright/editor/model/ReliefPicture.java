@@ -107,13 +107,17 @@ public final class ReliefPicture {
      * @return the tiles
      */
     public List<Tile> tiles(MapCamera camera) {
+        MapCamera.Box box = camera.box();
+        return levels.get(level(camera)).stream().filter(tile -> tile.box().meets(box)).toList();
+    }
+
+    private int level(MapCamera camera) {
         double pixelsPerNode = data.grid().frame().spacing() / camera.metresPerPixel();
         int level = 0;
         while (level < levels.size() - 1 && pixelsPerNode * (1 << level) < 0.75) {
             level++;
         }
-        MapCamera.Box box = camera.box();
-        return levels.get(level).stream().filter(tile -> tile.box().meets(box)).toList();
+        return level;
     }
 
     /**
@@ -127,20 +131,28 @@ public final class ReliefPicture {
     }
 
     /**
-     * Paints the ground at the screen's own size.
+     * Paints the ground at the screen's own scale, so that it can be moved over the screen pixel by pixel: between the
+     * nodes where the screen is finer than they are, else from the nearest size of this picture.
      *
      * @param camera   the camera
      * @param progress asked whether to go on
-     * @return one tile as large as the screen
+     * @return one tile as large as the camera's picture
      */
     public Tile detail(MapCamera camera, Progress progress) {
         int w = (int) Math.ceil(camera.width());
         int h = (int) Math.ceil(camera.height());
         int[] pixels = new int[w * h];
         ReliefDetail detail = new ReliefDetail(data, look, camera);
+        int level = level(camera);
+        ReliefZoom zoom = new ReliefZoom(levels.get(level), TILE, data, level, camera);
+        boolean isCoarse = isCoarseFor(camera);
         IntStream.range(0, h).parallel().forEach(y -> {
             progress.check();
-            detail.paint(y, pixels, w);
+            if (isCoarse) {
+                detail.paint(y, pixels, w);
+            } else {
+                zoom.paint(y, pixels, w);
+            }
         });
         MapCamera.Box box = camera.box();
         double mpp = camera.metresPerPixel();

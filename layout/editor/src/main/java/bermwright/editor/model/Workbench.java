@@ -19,9 +19,14 @@ import java.util.OptionalDouble;
  * <p>To be used from the screen thread only.
  */
 public final class Workbench {
+    /** How often what need not follow the hand is told of it (ns). */
+    private static final long CALM_NANOS = 500_000_000;
+
     private final PlanDocument document;
     private final Answers answers;
     private final Signal changed = new Signal();
+    private final Signal calm = new Signal();
+    private long calmed = System.nanoTime();
     private final Signal pickedChanged = new Signal();
     private final Signal troubleChanged = new Signal();
     private Optional<Trial> trial = Optional.empty();
@@ -41,7 +46,8 @@ public final class Workbench {
     public Workbench(PlanDocument document, Answers answers) {
         this.document = document;
         this.answers = answers;
-        answers.changed().listen(changed::raise);
+        answers.changed().listen(this::raise);
+        answers.working().listen(this::calmDown);
         answers.plan(document.plan(), false);
     }
 
@@ -82,6 +88,16 @@ public final class Workbench {
     }
 
     /**
+     * Raised with {@link #changed}, but while the hand holds something only twice a second; for lists and forms, which
+     * cost more to draw than a frame has time for.
+     *
+     * @return the signal
+     */
+    public Signal calm() {
+        return calm;
+    }
+
+    /**
      * Raised when another part or finding was picked.
      *
      * @return the signal
@@ -108,7 +124,7 @@ public final class Workbench {
     public void tryOut(String words, Plan plan) {
         trial = Optional.of(new Trial(words, plan));
         answers.plan(plan, true);
-        changed.raise();
+        raise();
     }
 
     /** Makes what is tried out a step. */
@@ -184,7 +200,25 @@ public final class Workbench {
             pick(Optional.empty());
         }
         answers.plan(document.plan(), false);
+        raise();
+    }
+
+    private void raise() {
         changed.raise();
+        if (trial.isEmpty()) {
+            calmed = System.nanoTime();
+            calm.raise();
+        } else {
+            calmDown();
+        }
+    }
+
+    private void calmDown() {
+        long now = System.nanoTime();
+        if (trial.isPresent() && now - calmed > CALM_NANOS) {
+            calmed = now;
+            calm.raise();
+        }
     }
 
     /**

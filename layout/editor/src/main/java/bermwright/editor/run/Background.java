@@ -5,10 +5,12 @@ import bermwright.foundation.Progress;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -26,6 +28,7 @@ public final class Background implements AutoCloseable {
     private final Executor screen;
     private final ExecutorService workers;
     private final Map<String, Task<?>> newest = new HashMap<>();
+    private final Map<String, Lane> lanes = new HashMap<>();
 
     /**
      * A runner.
@@ -91,7 +94,7 @@ public final class Background implements AutoCloseable {
         if (older != null) {
             older.stopped = true;
         }
-        workers.execute(task);
+        lanes.computeIfAbsent(lane, name -> new Lane()).enter(task);
     }
 
     /**
@@ -132,6 +135,46 @@ public final class Background implements AutoCloseable {
         newest.values().forEach(task -> task.stopped = true);
         newest.clear();
         workers.shutdownNow();
+    }
+
+    /**
+     * One lane: a task waits for the one before to end, and only the newest waits. Work that does not notice at once
+     * that it is stopped would else pile up until no worker is left for anything.
+     */
+    private final class Lane {
+        private boolean isTaken;
+        private Optional<Task<?>> next = Optional.empty();
+
+        private synchronized void enter(Task<?> task) {
+            if (isTaken) {
+                next = Optional.of(task);
+            } else {
+                run(task);
+            }
+        }
+
+        private synchronized void leave() {
+            isTaken = false;
+            Optional<Task<?>> waiting = next;
+            next = Optional.empty();
+            waiting.ifPresent(this::run);
+        }
+
+        private void run(Task<?> task) {
+            isTaken = true;
+            try {
+                workers.execute(() -> {
+                    try {
+                        task.run();
+                    } finally {
+                        leave();
+                    }
+                });
+            } catch (RejectedExecutionException closed) {
+                // Closed in the meantime: nothing is delivered any more.
+                isTaken = false;
+            }
+        }
     }
 
     private final class Task<T> implements Runnable, Progress {

@@ -34,6 +34,7 @@ final class AnswerTabs extends VBox {
         tabs.getTabs().add(tab("Soil and work", soil));
         tabs.getTabs().add(tab("Compare", compare));
         tabs.getSelectionModel().selectedItemProperty().addListener((observed, before, now) -> {
+            lowering.shown("Lowering".equals(now.getText()));
             tilt.onMap("Lowering".equals(now.getText()));
             cover.shown("Cover".equals(now.getText()));
             dose.shown("Dose".equals(now.getText()));

@@ -76,7 +76,7 @@ final class ComparePane extends VBox {
         bar.getStyleClass().add("bar");
         getChildren().addAll(words, bar, maps, table);
         getStyleClass().add("answer");
-        bench.changed().listen(this::refresh);
+        bench.calm().listen(this::refresh);
     }
 
     private Region framed(Canvas canvas) {

@@ -44,7 +44,7 @@ final class CoverPane extends ScrollPane {
         box.getStyleClass().add("answer");
         setContent(box);
         setFitToWidth(true);
-        bench.changed().listen(this::refresh);
+        bench.calm().listen(this::refresh);
         bench.pickedChanged().listen(this::refresh);
         refresh();
     }

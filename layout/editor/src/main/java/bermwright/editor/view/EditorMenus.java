@@ -164,7 +164,7 @@ final class EditorMenus {
             redo.setText("Redo" + history.redoWords().map(w -> ": " + w).orElse(""));
             redo.setDisable(history.redoWords().isEmpty());
         };
-        pane.bench().changed().listen(refresh);
+        pane.bench().calm().listen(refresh);
         refresh.run();
     }
 

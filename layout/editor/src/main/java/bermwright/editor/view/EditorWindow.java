@@ -118,7 +118,7 @@ public final class EditorWindow {
         site = Optional.of(pane);
         seenOutside = Optional.empty();
         root.setCenter(pane);
-        pane.bench().changed().listen(this::title);
+        pane.bench().calm().listen(this::title);
         menus.follow(pane);
         title();
         pane.map().requestFocus();

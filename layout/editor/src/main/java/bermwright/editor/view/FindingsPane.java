@@ -54,7 +54,7 @@ final class FindingsPane extends VBox {
         VBox.setVgrow(list, Priority.ALWAYS);
         getChildren().addAll(summary, list);
         getStyleClass().add("answer");
-        bench.changed().listen(this::refresh);
+        bench.calm().listen(this::refresh);
         refresh();
     }
 

@@ -3,6 +3,7 @@ package bermwright.editor.view;
 
 import bermwright.editor.model.FormEntry;
 import bermwright.editor.model.FormModel;
+import java.util.Objects;
 import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.scene.control.CheckBox;
@@ -126,7 +127,10 @@ final class FormField extends VBox {
         } else if (control instanceof ComboBox<?> box) {
             @SuppressWarnings("unchecked")
             ComboBox<String> words = (ComboBox<String>) box;
-            words.setValue(now.text().isEmpty() ? null : now.text());
+            String shown = now.text().isEmpty() ? null : now.text();
+            if (!Objects.equals(words.getValue(), shown)) {
+                words.setValue(shown);
+            }
         }
         isShowing = false;
         mark();

@@ -9,6 +9,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Supplier;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -37,7 +39,7 @@ final class FormPane extends ScrollPane {
         content.getStyleClass().add("form");
         content.setPadding(new Insets(8));
         setContent(content);
-        bench.changed().listen(this::refresh);
+        bench.calm().listen(this::refresh);
         bench.pickedChanged().listen(this::refresh);
         refresh();
     }
@@ -93,15 +95,19 @@ final class FormPane extends ScrollPane {
         } else if (entry instanceof FormEntry.Block block) {
             box.getChildren().add(block(block, depth));
         } else if (entry instanceof FormEntry.Items items) {
-            VBox list = new VBox(4);
-            items.items().forEach(item -> list.getChildren().add(block(item, depth + 1)));
-            Button more = new Button("Add to " + items.label());
-            more.setTooltip(Hint.of(items.rule()));
-            more.setOnAction(event -> model.add(items));
-            list.getChildren().add(more);
             box.getChildren().add(titled(items.path(), items.label() + " (" + items.items().size() + ")",
-                    items.rule(), list));
+                    items.rule(), () -> list(items, depth)));
         }
+    }
+
+    private Node list(FormEntry.Items items, int depth) {
+        VBox list = new VBox(4);
+        items.items().forEach(item -> list.getChildren().add(block(item, depth + 1)));
+        Button more = new Button("Add to " + items.label());
+        more.setTooltip(Hint.of(items.rule()));
+        more.setOnAction(event -> model.add(items));
+        list.getChildren().add(more);
+        return list;
     }
 
     private Node block(FormEntry.Block block, int depth) {
@@ -111,23 +117,37 @@ final class FormPane extends ScrollPane {
             add.setOnAction(event -> model.add(block));
             return add;
         }
-        VBox inner = new VBox();
-        inner.getStyleClass().add("form");
-        block.entries().forEach(entry -> add(inner, entry, depth + 1));
-        if (block.canGo()) {
-            Button remove = new Button("Take out " + block.label());
-            remove.setOnAction(event -> model.remove(block));
-            inner.getChildren().add(remove);
-        }
-        return titled(block.path(), block.label(), block.rule(), inner);
+        return titled(block.path(), block.label(), block.rule(), () -> {
+            VBox inner = new VBox();
+            inner.getStyleClass().add("form");
+            block.entries().forEach(entry -> add(inner, entry, depth + 1));
+            if (block.canGo()) {
+                Button remove = new Button("Take out " + block.label());
+                remove.setOnAction(event -> model.remove(block));
+                inner.getChildren().add(remove);
+            }
+            return inner;
+        });
     }
 
-    private TitledPane titled(String path, String label, String rule, Node inner) {
-        TitledPane pane = new TitledPane(label, inner);
+    /** A part of the form that can be opened; what is in it is made when it is opened first, to keep picking quick. */
+    private TitledPane titled(String path, String label, String rule, Supplier<Node> inner) {
+        TitledPane pane = new TitledPane(label, new VBox());
         pane.setAnimated(false);
         String key = path.replaceAll("^[a-z_]+(\\[\\d+])?", "");
-        pane.setExpanded(opened.getOrDefault(key, false));
-        pane.expandedProperty().addListener((observed, before, now) -> opened.put(key, now));
+        boolean isOpen = opened.getOrDefault(key, false);
+        AtomicBoolean isMade = new AtomicBoolean(isOpen);
+        if (isOpen) {
+            pane.setContent(inner.get());
+        }
+        pane.setExpanded(isOpen);
+        pane.expandedProperty().addListener((observed, before, now) -> {
+            opened.put(key, now);
+            if (now && !isMade.getAndSet(true)) {
+                pane.setContent(inner.get());
+                model.form().ifPresent(this::update);
+            }
+        });
         if (!rule.isEmpty()) {
             pane.setTooltip(Hint.of(rule));
         }

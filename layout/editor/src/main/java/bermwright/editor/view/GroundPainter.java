@@ -47,16 +47,47 @@ final class GroundPainter {
             return;
         }
         g.setImageSmoothing(true);
-        for (ReliefPicture.Tile tile : picture.get().tiles(camera)) {
-            draw(g, camera, tile);
+        if (!isCovered(camera, 0)) {
+            for (ReliefPicture.Tile tile : picture.get().tiles(camera)) {
+                draw(g, camera, tile);
+            }
         }
         detail.filter(tile -> tile.box().meets(camera.box())).ifPresent(tile -> {
-            double pixel = (tile.box().east() - tile.box().west()) / tile.width();
-            // At its own scale it is drawn pixel on pixel, which is sharp and quick.
-            g.setImageSmoothing(Math.abs(pixel / camera.metresPerPixel() - 1) > 1e-6);
-            draw(g, camera, tile);
+            if (isAtScale(tile, camera)) {
+                g.setImageSmoothing(false);
+                drawPixels(g, camera, tile);
+            } else {
+                draw(g, camera, tile);
+            }
         });
         g.setImageSmoothing(true);
+    }
+
+    private static boolean isAtScale(ReliefPicture.Tile tile, MapCamera camera) {
+        double pixel = (tile.box().east() - tile.box().west()) / tile.width();
+        return Math.abs(pixel / camera.metresPerPixel() - 1) < 1e-6;
+    }
+
+    /** Whether the ground painted at the screen's scale reaches a rim (pixels) beyond what is in sight. */
+    boolean isCovered(MapCamera camera, double rim) {
+        MapCamera.Box sight = camera.box().grown((rim - 0.5) * camera.metresPerPixel());
+        return detail.filter(tile -> isAtScale(tile, camera) && tile.box().west() <= sight.west()
+                && tile.box().east() >= sight.east() && tile.box().south() <= sight.south()
+                && tile.box().north() >= sight.north()).isPresent();
+    }
+
+    /** Pixel on pixel, which is sharp and quick. */
+    private void drawPixels(GraphicsContext g, MapCamera camera, ReliefPicture.Tile tile) {
+        Image image = images.computeIfAbsent(tile, GroundPainter::image);
+        double left = Math.round(camera.x(tile.box().west()));
+        double top = Math.round(camera.y(tile.box().north()));
+        double x = Math.max(0, left);
+        double y = Math.max(0, top);
+        double w = Math.min(Math.ceil(camera.width()), left + tile.width()) - x;
+        double h = Math.min(Math.ceil(camera.height()), top + tile.height()) - y;
+        if (w > 0 && h > 0) {
+            g.drawImage(image, x - left, y - top, w, h, x, y, w, h);
+        }
     }
 
     private void draw(GraphicsContext g, MapCamera camera, ReliefPicture.Tile tile) {

@@ -44,7 +44,7 @@ final class InventoryPane extends ListView<Part> {
                 actions.remove();
             }
         });
-        bench.changed().listen(this::refreshParts);
+        bench.calm().listen(this::refreshParts);
         bench.pickedChanged().listen(this::follow);
         refreshParts();
     }

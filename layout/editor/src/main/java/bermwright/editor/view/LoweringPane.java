@@ -29,6 +29,7 @@ final class LoweringPane extends ScrollPane {
     private final SideView side;
     private final CurveChart chart;
     private final Label governs = new Label();
+    private boolean isShown;
 
     LoweringPane(Workbench bench, TiltModel model, Dress dress) {
         this.bench = bench;
@@ -65,7 +66,16 @@ final class LoweringPane extends ScrollPane {
         chart.dress(dress);
     }
 
+    /** Draws only while somebody looks. */
+    void shown(boolean shownNow) {
+        isShown = shownNow;
+        refresh();
+    }
+
     private void refresh() {
+        if (!isShown) {
+            return;
+        }
         Optional<Hull> hull = model.hull();
         boolean isFresh = bench.answers().isLoweringFresh(bench.plan());
         title.setText(hull.map(h -> "Hull " + h.id() + ": " + h.arrival().word()

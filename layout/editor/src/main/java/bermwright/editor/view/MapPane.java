@@ -28,6 +28,8 @@ public final class MapPane extends Region {
     private static final double WHEEL_STEP = 1.0015;
     private static final double FLIGHT_NANOS = 450e6;
     private static final String DETAIL_LANE = "map detail";
+    /** How far beyond what is in sight the ground is painted (pixels). */
+    private static final double RIM = 256;
 
     private final Workbench bench;
     private final MapHands hands;
@@ -171,19 +173,26 @@ public final class MapPane extends Region {
         tilt.flatMap(TiltModel::mapPicture).ifPresent(picture -> overlay.hullOnItsWay(g, from, picture));
     }
 
+    /** Paints the ground in sight and a rim around it at the screen's scale, so that moving the map only moves it. */
     private void paintDetail() {
         Optional<ReliefPicture> picture = groundPainter.picture();
-        MapCamera at = camera;
-        if (picture.isPresent() && picture.get().isCoarseFor(at)) {
-            background.start(DETAIL_LANE, progress -> picture.get().detail(at, progress),
-                    Background.Listener.of(tile -> {
-                        groundPainter.showDetail(Optional.of(tile));
-                        refresh();
-                    }, failure -> { }));
-        } else {
-            groundPainter.showDetail(Optional.empty());
-            refresh();
+        if (picture.isEmpty() || background.isBusy(DETAIL_LANE) || groundPainter.isCovered(camera, RIM / 2)) {
+            return;
         }
+        MapCamera at = camera;
+        MapCamera wide = at.sized(Math.ceil(at.width()) + 2 * RIM, Math.ceil(at.height()) + 2 * RIM);
+        background.start(DETAIL_LANE, progress -> picture.get().detail(wide, progress),
+                Background.Listener.of(tile -> {
+                    if (groundPainter.picture().equals(picture)) {
+                        groundPainter.showDetail(Optional.of(tile));
+                    }
+                    refresh();
+                    if (camera.metresPerPixel() != at.metresPerPixel()) {
+                        rest.playFromStart();
+                    } else {
+                        paintDetail();
+                    }
+                }, failure -> bench.tell("The ground could not be painted. " + failure.getMessage())));
     }
 
     @Override
@@ -211,7 +220,11 @@ public final class MapPane extends Region {
      */
     public void look(MapCamera through) {
         flight = Optional.empty();
+        boolean isMove = camera.metresPerPixel() == through.metresPerPixel();
         camera = through;
+        if (isMove) {
+            paintDetail();
+        }
         rest.playFromStart();
         refresh();
     }

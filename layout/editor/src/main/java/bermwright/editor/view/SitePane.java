@@ -30,7 +30,7 @@ import javafx.scene.layout.VBox;
 final class SitePane extends BorderPane implements AutoCloseable {
     private static final String GROUND_LANE = "ground";
     private static final String RELIEF_LANE = "relief";
-    private static final int THREADS = 3;
+    private static final int THREADS = 4;
 
     private final Background background = new Background(Platform::runLater, THREADS);
     private final Workbench bench;
@@ -77,8 +77,8 @@ final class SitePane extends BorderPane implements AutoCloseable {
         setBottom(status);
         bench.troubleChanged().listen(this::tellTrouble);
         bench.answers().working().listen(this::tellWorking);
-        bench.changed().listen(this::tellWorking);
-        bench.changed().listen(this::followGround);
+        bench.calm().listen(this::tellWorking);
+        bench.calm().listen(this::followGround);
         readGround();
     }
 

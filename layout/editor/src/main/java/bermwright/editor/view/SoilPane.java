@@ -36,7 +36,7 @@ final class SoilPane extends ScrollPane {
         box.getStyleClass().add("answer");
         setContent(box);
         setFitToWidth(true);
-        bench.changed().listen(this::refresh);
+        bench.calm().listen(this::refresh);
         refresh();
     }
 

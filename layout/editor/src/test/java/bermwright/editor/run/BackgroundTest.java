@@ -66,6 +66,42 @@ class BackgroundTest {
     }
 
     @Test
+    void workThatDoesNotNoticeItIsStoppedHoldsUpItsOwnLaneOnly() throws InterruptedException {
+        List<String> answers = new ArrayList<>();
+        CountDownLatch release = new CountDownLatch(1);
+        CountDownLatch begun = new CountDownLatch(1);
+        background.start("slow", progress -> {
+            begun.countDown();
+            await(release);
+            return "first";
+        }, Background.Listener.of(answers::add, f -> { }));
+        assertTrue(begun.await(PATIENCE_SECONDS, TimeUnit.SECONDS));
+        for (int i = 0; i < 5; i++) {
+            String name = "later " + i;
+            background.start("slow", progress -> {
+                await(release);
+                return name;
+            }, Background.Listener.of(answers::add, f -> { }));
+        }
+        background.start("quick", progress -> "quick", Background.Listener.of(answers::add, f -> { }));
+        deliverOne();
+        assertEquals(List.of("quick"), answers, "a free worker is left for the other lane");
+        release.countDown();
+        while (background.isBusy("slow")) {
+            deliverOne();
+        }
+        assertEquals(List.of("quick", "later 4"), answers, "only the newest of those waiting is done");
+    }
+
+    private static void await(CountDownLatch release) {
+        try {
+            release.await();
+        } catch (InterruptedException closing) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    @Test
     void anAnswerThatWaitsForTheScreenIsDroppedWhenANewerTaskStarts() throws InterruptedException {
         List<String> answers = new ArrayList<>();
         background.start("lane", progress -> "old", Background.Listener.of(answers::add, f -> { }));

@@ -10,6 +10,8 @@ import bermwright.editor.view.WindowParts;
 import bermwright.foundation.Point;
 import bermwright.site.plan.Hull;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,6 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
 import javafx.animation.AnimationTimer;
 
@@ -31,6 +34,7 @@ final class FrameTimes {
     private static final int NODES = 4000;
     private static final int WARM_UP = 60;
     private static final int FRAMES = 240;
+    private static final int STEPS = 60;
 
     private FrameTimes() {
     }
@@ -45,7 +49,7 @@ final class FrameTimes {
         Stagehand hand = Stagehand.open(plan, settings);
         System.out.printf(Locale.ROOT, "Java %s, %d processors, load %.1f, scene %.0f x %.0f, map %.0f x %.0f%n",
                 System.getProperty("java.version"), Runtime.getRuntime().availableProcessors(),
-                java.lang.management.ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage(),
+                ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage(),
                 hand.stage().getScene().getWidth(), hand.stage().getScene().getHeight(), hand.map().getWidth(),
                 hand.map().getHeight());
         for (double scale : arguments.length > 0 ? new double[0] : new double[] {4, 1, 0.4}) {
@@ -57,6 +61,13 @@ final class FrameTimes {
             print("pan at " + scale * 0.12 + " m a pixel", frames(i -> hand.map().look(hand.map().camera()
                     .panned(i / 50 % 2 == 0 ? 7 : -7, i / 25 % 2 == 0 ? 5 : -5))));
         }
+        drag(hand);
+        hand.close();
+        WindowParts.shut(hand.window());
+        System.exit(0);
+    }
+
+    private static void drag(Stagehand hand) throws InterruptedException {
         hand.pickHull("A");
         Stagehand.onScreenThread(() -> {
             hand.map().look(hand.map().camera().fitting(hand.bench().box(Part.hull("A")).orElseThrow(), 0.5));
@@ -74,15 +85,33 @@ final class FrameTimes {
             inHand[i] = System.nanoTime() - start;
         });
         print("drag a hull, clearance each frame", drag);
-        print("  of which edit, outlines, clearance", Arrays.stream(inHand, WARM_UP, inHand.length)
+        print("  of which on the screen's own thread", Arrays.stream(inHand, WARM_UP, inHand.length)
                 .mapToObj(n -> n / 1e6).toList());
+        List<Double> clearance = new ArrayList<>();
+        List<Double> lowering = new ArrayList<>();
+        for (int i = 0; i < STEPS; i++) {
+            Point to = new Point(grab.east() + 0.5 * (i + 1), grab.north() - 0.3 * (i + 1));
+            long start = Stagehand.onScreenThread(() -> {
+                hands.drag(to, feel);
+                return System.nanoTime();
+            });
+            clearance.add(until(hand, start, () -> hand.bench().answers().isClearanceFresh(hand.bench().plan())));
+            lowering.add(until(hand, start, () -> hand.bench().answers().isLoweringFresh(hand.bench().plan())));
+        }
+        print("one step of a drag: until clearance is there", clearance);
+        print("one step of a drag: until lowering is there", lowering);
         Stagehand.onScreenThread(() -> {
             hands.giveUp();
             return true;
         });
-        hand.close();
-        WindowParts.shut(hand.window());
-        System.exit(0);
+    }
+
+    /** Milliseconds from a start until something holds on the screen's thread, looked at once a millisecond. */
+    private static double until(Stagehand hand, long start, BooleanSupplier holds) {
+        while (!Stagehand.onScreenThread(holds::getAsBoolean)) {
+            Stagehand.pause(1);
+        }
+        return (System.nanoTime() - start) / 1e6;
     }
 
     private static void ground(Path file) throws IOException {
@@ -103,6 +132,7 @@ final class FrameTimes {
     private static List<Double> frames(IntConsumer work) throws InterruptedException {
         List<Double> times = new ArrayList<>();
         CountDownLatch done = new CountDownLatch(1);
+        double before = spent();
         Stagehand.onScreenThread(() -> {
             new AnimationTimer() {
                 private int frame;
@@ -126,7 +156,18 @@ final class FrameTimes {
             return Optional.empty();
         });
         done.await();
+        System.out.printf(Locale.ROOT, "%d frames took %.2f ms of processor each on the screen's two threads:%n",
+                WARM_UP + FRAMES, (spent() - before) / (WARM_UP + FRAMES));
         return times;
+    }
+
+    /** Processor time of the thread that makes frames and the one that draws them so far (ms), whatever else runs. */
+    private static double spent() {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        return Arrays.stream(threads.dumpAllThreads(false, false))
+                .filter(t -> t.getThreadName().startsWith("JavaFX Application")
+                        || t.getThreadName().startsWith("QuantumRenderer"))
+                .mapToDouble(t -> threads.getThreadCpuTime(t.getThreadId()) / 1e6).sum();
     }
 
     private static void print(String what, List<Double> times) {

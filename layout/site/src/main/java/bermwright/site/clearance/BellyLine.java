@@ -3,7 +3,6 @@ package bermwright.site.clearance;
 
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
-import bermwright.foundation.Ring;
 import bermwright.site.plan.Hull;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.FittedPlane;
@@ -29,8 +28,7 @@ record BellyLine(double highest, Point place, double firstContact, double lastCo
     private static final double WIDEST_SHARE = 0.9;
     private static final double FINEST_STEP = 0.25;
 
-    static BellyLine of(Hull hull, Ring bed, ElevationGrid ground) {
-        FittedPlane plane = ground.fittedPlane(bed).orElseThrow();
+    static BellyLine of(Hull hull, FittedPlane plane, ElevationGrid ground) {
         double step = Math.max(FINEST_STEP, ground.trueSpacing() / 2);
         double first = hull.baseEnd().depth();
         double length = Math.max(step, hull.length() - hull.farEnd().depth() - first);

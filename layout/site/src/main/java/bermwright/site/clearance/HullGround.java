@@ -48,9 +48,10 @@ final class HullGround {
     static List<Finding> check(Plan plan, HullShapes shapes, ElevationGrid ground) {
         HullGround check = new HullGround(plan, shapes, ground);
         if (check.isKnown()) {
-            check.slope();
+            FittedPlane plane = ground.fittedPlane(check.bed()).orElseThrow();
+            check.slope(plane);
             if (shapes.hull().arrival() != Hull.Arrival.STAYS_UPRIGHT) {
-                check.belly();
+                check.belly(plane);
             }
         }
         check.gear();
@@ -92,9 +93,8 @@ final class HullGround {
         return ring.corners().stream().filter(p -> !frame.contains(p)).findFirst();
     }
 
-    private void slope() {
+    private void slope(FittedPlane plane) {
         Ring bed = bed();
-        FittedPlane plane = ground.fittedPlane(bed).orElseThrow();
         double k = ground.metreScale();
         double nodes = Math.max(1, bed.area() * k * k / Math.pow(ground.trueSpacing(), 2));
         double noise = plan.ground().elevationSpread() * Math.sqrt(12 / nodes);
@@ -132,10 +132,10 @@ final class HullGround {
                 text.formatted(hull.id(), degrees(steep), where, degrees(limit), help)).at(place));
     }
 
-    private void belly() {
+    private void belly(FittedPlane plane) {
         double allowance = BELLY_ALLOWANCE + hull.seat().sunk() + hull.seat().cradleHeight();
         double unseen = SPREADS * plan.ground().elevationSpread();
-        BellyLine belly = BellyLine.of(hull, bed(), ground);
+        BellyLine belly = BellyLine.of(hull, plane, ground);
         if (belly.highest() > allowance) {
             add(Finding.of("belly-high-spot", Finding.Level.WARN, hull.id(),
                     Finding.Figures.of(belly.highest(), allowance, "m"),
