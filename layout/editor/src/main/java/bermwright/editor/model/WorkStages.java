@@ -2,23 +2,48 @@
 package bermwright.editor.model;
 
 import bermwright.editor.edit.Part;
+import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.PartBuilt;
+import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.WorkStep;
+import bermwright.site.stages.Stage;
+import bermwright.site.stages.StagesResult;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** The site as it stands after each step of the work, for the map and its slider. */
 public final class WorkStages {
     private final Plan plan;
     private final List<WorkStep> steps;
+    private final List<Stage> stages;
+    private final List<PartBuilt> partBuilt;
 
-    private WorkStages(Plan plan, List<WorkStep> steps) {
+    private WorkStages(Plan plan, List<WorkStep> steps, List<Stage> stages, List<PartBuilt> partBuilt) {
         this.plan = plan;
         this.steps = steps;
+        this.stages = stages;
+        this.partBuilt = partBuilt;
+    }
+
+    /**
+     * The stages of a plan as they were worked out, with soil and days; the bare order of its steps where the
+     * assessment is not of these steps.
+     *
+     * @param plan       the plan
+     * @param assessment the latest assessment, perhaps of an earlier plan
+     * @return the stages
+     */
+    public static WorkStages of(Plan plan, Optional<Assessment> assessment) {
+        List<Stage> worked = assessment.flatMap(Assessment::stages).map(StagesResult::stages).orElse(List.of());
+        List<WorkStep> steps = worked.stream().map(Stage::step).toList();
+        boolean isOfPlan = steps.size() == plan.orderOfWork().size() && steps.containsAll(plan.orderOfWork());
+        return isOfPlan ? new WorkStages(plan, steps, worked, assessment.orElseThrow().partBuilt()) : of(plan);
     }
 
     /**
@@ -48,7 +73,7 @@ public final class WorkStages {
         }
         // Steps that wait for each other come last, so that none is hidden.
         ordered.addAll(left);
-        return new WorkStages(plan, List.copyOf(ordered));
+        return new WorkStages(plan, List.copyOf(ordered), List.of(), List.of());
     }
 
     /**
@@ -95,7 +120,7 @@ public final class WorkStages {
         if (part.kind() != Part.Kind.HULL) {
             return true;
         }
-        boolean isLowered = done(WorkStep.Kind.LOWER, done).contains(part.id()) || isNeverLowered(part.id());
+        boolean isLowered = isLying(part.id(), done);
         boolean isNow = done > 0 && steps.get(done - 1).step() == WorkStep.Kind.LOWER
                 && steps.get(done - 1).of().equals(part.id());
         return switch (figure.look()) {
@@ -105,6 +130,32 @@ public final class WorkStages {
                     || !isPlanned(WorkStep.Kind.COVER, part.id()) && done == steps.size();
             default -> isNow;
         };
+    }
+
+    private boolean isLying(String hull, int done) {
+        return stage(done).map(stage -> stage.lying().contains(hull))
+                .orElseGet(() -> done(WorkStep.Kind.LOWER, done).contains(hull) || isNeverLowered(hull));
+    }
+
+    /**
+     * The stage as it was worked out.
+     *
+     * @param done how many steps are done (1)
+     * @return the stage, empty before any work and where it was not worked out
+     */
+    public Optional<Stage> stage(int done) {
+        return done > 0 && done <= stages.size() ? Optional.of(stages.get(done - 1)) : Optional.empty();
+    }
+
+    /**
+     * Dose at each station as the cover stands after a step.
+     *
+     * @param done how many steps are done (1)
+     * @return the doses; empty for steps that place no soil
+     */
+    public List<StationDose> doses(int done) {
+        return stage(done).flatMap(stage -> partBuilt.stream().filter(p -> p.step().equals(stage.step().id()))
+                .findFirst()).map(PartBuilt::stations).orElse(List.of());
     }
 
     private Set<String> done(WorkStep.Kind kind, int done) {

@@ -4,7 +4,10 @@ package bermwright.editor.view;
 import bermwright.editor.model.TiltModel;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
+import bermwright.site.stages.Stage;
 import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
@@ -16,13 +19,14 @@ final class AnswerTabs extends VBox {
     private final TabPane tabs = new TabPane();
     private final LoweringPane lowering;
     private final ComparePane compare;
+    private final SoilPane soil;
 
     AnswerTabs(Workbench bench, MapPane map, PartActions actions, Background background, Dress dress) {
         TiltModel tilt = new TiltModel(bench);
         map.follow(tilt);
         lowering = new LoweringPane(bench, tilt, dress);
         compare = new ComparePane(bench, background, dress);
-        SoilPane soil = new SoilPane(bench, map);
+        soil = new SoilPane(bench, map);
         CoverPane cover = new CoverPane(bench, background);
         DosePane dose = new DosePane(bench, background);
         tabs.setId("answers");
@@ -38,6 +42,7 @@ final class AnswerTabs extends VBox {
             tilt.onMap("Lowering".equals(now.getText()));
             cover.shown("Cover".equals(now.getText()));
             dose.shown("Dose".equals(now.getText()));
+            compare.shown("Compare".equals(now.getText()));
             soil.shown("Soil and work".equals(now.getText()));
         });
         VBox.setVgrow(tabs, Priority.ALWAYS);
@@ -56,6 +61,11 @@ final class AnswerTabs extends VBox {
     void show(String heading) {
         tabs.getTabs().stream().filter(t -> t.getText().equals(heading)).findFirst()
                 .ifPresent(tabs.getSelectionModel()::select);
+    }
+
+    /** Asks to be told which stage's ground is to be shown; empty for the ground before any work. */
+    void onSurface(Consumer<Optional<Stage>> listener) {
+        soil.onSurface(listener);
     }
 
     void compareWith(Path file) {

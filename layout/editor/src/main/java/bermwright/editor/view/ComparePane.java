@@ -47,6 +47,7 @@ final class ComparePane extends VBox {
     private final Canvas other = new Canvas();
     private Optional<Assessment> kept = Optional.empty();
     private String keptName = "";
+    private boolean isShown;
 
     ComparePane(Workbench bench, Background background, Dress dress) {
         this.bench = bench;
@@ -148,9 +149,15 @@ final class ComparePane extends VBox {
                 () -> words.setText("Working out the variant was stopped."));
     }
 
+    /** Draws only while somebody looks. */
+    void shown(boolean shownNow) {
+        isShown = shownNow;
+        refresh();
+    }
+
     private void refresh() {
         Optional<Assessment> now = bench.answers().assessment();
-        if (kept.isEmpty() || now.isEmpty()) {
+        if (!isShown || kept.isEmpty() || now.isEmpty()) {
             return;
         }
         boolean isFresh = bench.answers().isAssessmentFresh(bench.plan());

@@ -78,19 +78,21 @@ final class EditorMenus {
                 item("Clos_er", "Shortcut+Plus", () -> zoom(1.4)),
                 item("Farther", "Shortcut+Minus", () -> zoom(1 / 1.4)),
                 new SeparatorMenuItem());
-        menu.getItems().add(check("_Shaded relief", "Shortcut+1", true, on -> relief(r -> new ReliefLook(on,
+        menu.getItems().add(check("_Shaded relief", "Shortcut+1", shown("shade"), on -> relief(r -> new ReliefLook(on,
                 r.hasContours(), r.hasSlopeBands(), r.isDark(), r.contourInterval()))));
-        menu.getItems().add(check("_Contours", "Shortcut+2", true, on -> relief(r -> new ReliefLook(r.isShaded(), on,
+        menu.getItems().add(check("_Contours", "Shortcut+2", shown("contours"),
+                on -> relief(r -> new ReliefLook(r.isShaded(), on,
                 r.hasSlopeBands(), r.isDark(), r.contourInterval()))));
-        menu.getItems().add(check("Slope _bands", "Shortcut+3", false, on -> relief(r -> new ReliefLook(r.isShaded(),
+        menu.getItems().add(check("Slope _bands", "Shortcut+3", window.settings().flag("layer.slopes", false),
+                on -> relief(r -> new ReliefLook(r.isShaded(),
                 r.hasContours(), on, r.isDark(), r.contourInterval()))));
-        menu.getItems().add(check("_Gear and its zones", "Shortcut+4", true, on -> withSite(s -> dress(s,
+        menu.getItems().add(check("_Gear and its zones", "Shortcut+4", shown("gear"), on -> withSite(s -> dress(s,
                 l -> new MapLook(l.isDark(), l.textSize(), on, l.hasSweeps(), l.hasCover(), l.hasMarks())))));
-        menu.getItems().add(check("Lowering s_weeps", "Shortcut+5", true, on -> withSite(s -> dress(s,
+        menu.getItems().add(check("Lowering s_weeps", "Shortcut+5", shown("sweeps"), on -> withSite(s -> dress(s,
                 l -> new MapLook(l.isDark(), l.textSize(), l.hasGear(), on, l.hasCover(), l.hasMarks())))));
-        menu.getItems().add(check("Cover _toes", "Shortcut+6", true, on -> withSite(s -> dress(s,
+        menu.getItems().add(check("Cover _toes", "Shortcut+6", shown("toes"), on -> withSite(s -> dress(s,
                 l -> new MapLook(l.isDark(), l.textSize(), l.hasGear(), l.hasSweeps(), on, l.hasMarks())))));
-        menu.getItems().add(check("_Findings on the map", "Shortcut+7", true, on -> withSite(s -> dress(s,
+        menu.getItems().add(check("_Findings on the map", "Shortcut+7", shown("findings"), on -> withSite(s -> dress(s,
                 l -> new MapLook(l.isDark(), l.textSize(), l.hasGear(), l.hasSweeps(), l.hasCover(), on)))));
         menu.getItems().add(new SeparatorMenuItem());
         menu.getItems().add(check("_Dark window", "Shortcut+Shift+D", window.dress().isDark(),
@@ -100,6 +102,10 @@ final class EditorMenus {
         menu.getItems().add(item("S_maller text", "Shortcut+Shift+Minus", () -> window.dress(window.dress().isDark(),
                 window.dress().scale() - 0.25)));
         return menu;
+    }
+
+    private boolean shown(String layer) {
+        return window.settings().flag("layer." + layer, true);
     }
 
     private Menu answers() {

@@ -104,7 +104,10 @@ public final class EditorWindow {
             report("This plan could not be opened", refused.getMessage());
             return false;
         }
-        site.ifPresent(SitePane::close);
+        site.ifPresent(before -> {
+            RememberedView.keep(before, settings);
+            before.close();
+        });
         show(document);
         settings.opened(document.file());
         settings.keep();
@@ -116,6 +119,7 @@ public final class EditorWindow {
     private void show(PlanDocument document) {
         SitePane pane = new SitePane(document, dress);
         site = Optional.of(pane);
+        RememberedView.restore(pane, settings);
         seenOutside = Optional.empty();
         root.setCenter(pane);
         pane.bench().calm().listen(this::title);
@@ -352,6 +356,7 @@ public final class EditorWindow {
             settings.put("width", stage.getScene().getWidth());
             settings.put("height", stage.getScene().getHeight());
         }
+        site.ifPresent(pane -> RememberedView.keep(pane, settings));
         settings.put("dark", dress.isDark());
         settings.put("text", dress.scale());
         settings.keep();

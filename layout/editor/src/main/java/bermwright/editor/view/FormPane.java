@@ -162,6 +162,8 @@ final class FormPane extends ScrollPane {
         copy.setOnAction(event -> actions.copy());
         Button remove = new Button("Remove");
         remove.setOnAction(event -> actions.remove());
+        copy.setMinWidth(USE_PREF_SIZE);
+        remove.setMinWidth(USE_PREF_SIZE);
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         HBox heading = new HBox(6, name, gap, copy, remove);

@@ -3,6 +3,7 @@ package bermwright.editor.view;
 
 import bermwright.editor.model.Answers;
 import bermwright.editor.model.FormModel;
+import bermwright.editor.model.MapCamera;
 import bermwright.editor.model.MapHands;
 import bermwright.editor.model.PlanDocument;
 import bermwright.editor.model.ReliefData;
@@ -14,6 +15,7 @@ import bermwright.foundation.Point;
 import bermwright.site.assessment.Assessments;
 import bermwright.site.assessment.SiteGround;
 import bermwright.site.plan.GroundPlan;
+import bermwright.site.stages.Stage;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
@@ -45,6 +47,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
     private final AnswerTabs answers;
     private final SplitPane columns = new SplitPane();
     private Optional<ReliefData> relief = Optional.empty();
+    private Optional<ReliefData> stageRelief = Optional.empty();
     private ReliefLook reliefLook = new ReliefLook(true, true, false, false, 1);
     private Optional<GroundPlan> groundOf = Optional.empty();
     private boolean isFitted;
@@ -69,6 +72,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
         StackPane middle = new StackPane(map, notices);
         StackPane.setAlignment(notices, Pos.TOP_CENTER);
         answers = new AnswerTabs(bench, map, actions, background, dress);
+        answers.onSurface(this::showSurface);
         columns.getItems().addAll(left, middle, answers);
         SplitPane.setResizableWithParent(left, false);
         SplitPane.setResizableWithParent(answers, false);
@@ -100,13 +104,13 @@ final class SitePane extends BorderPane implements AutoCloseable {
         Answers all = bench.answers();
         if (all.step().isPresent()) {
             Background.Step step = all.step().get();
-            status.working(step.share(), "cover, dose and soil are of the plan before: " + step.words(), all::stop);
+            status.working(step.share(), standing(all) + ": " + step.words(), all::stop);
             return;
         }
         status.idle();
         boolean isFresh = all.isAssessmentFresh(bench.plan());
         status.fresh(!all.failures().isEmpty() ? "\u2716 could not be worked out: " + all.failures().keySet()
-                : isFresh ? "\u2714 all answers are of this plan" : "cover, dose and soil are of the plan before");
+                : isFresh ? "\u2714 all answers are of this plan" : standing(all));
         if (all.failures().isEmpty()) {
             notices.hide("failure");
         } else {
@@ -115,6 +119,11 @@ final class SitePane extends BorderPane implements AutoCloseable {
             notices.show("failure", "Not worked out. " + words + ". The plan itself is safe.",
                     List.of(new Notices.Choice("Try again", all::again)));
         }
+    }
+
+    private static String standing(Answers all) {
+        return all.assessment().isPresent() ? "cover, dose and soil are of the plan before"
+                : "cover, dose and soil are not worked out yet";
     }
 
     private void readGround() {
@@ -145,8 +154,22 @@ final class SitePane extends BorderPane implements AutoCloseable {
         }
     }
 
+    /** Shows the ground as it is after a stage of the work; empty for the ground before any work. */
+    private void showSurface(Optional<Stage> stage) {
+        stageRelief = Optional.empty();
+        if (stage.isEmpty()) {
+            paintRelief();
+            return;
+        }
+        background.start(RELIEF_LANE, progress -> ReliefData.of(stage.get().surface(), progress),
+                Background.Listener.of(data -> {
+                    stageRelief = Optional.of(data);
+                    paintRelief();
+                }, failure -> bench.tell("The stage could not be painted. " + failure.getMessage())));
+    }
+
     private void paintRelief() {
-        relief.ifPresent(data -> background.start(RELIEF_LANE,
+        stageRelief.or(() -> relief).ifPresent(data -> background.start(RELIEF_LANE,
                 progress -> ReliefPicture.of(data, reliefLook, progress),
                 Background.Listener.of(map::show,
                         failure -> bench.tell("The ground could not be painted. " + failure.getMessage()))));
@@ -170,6 +193,12 @@ final class SitePane extends BorderPane implements AutoCloseable {
                 isFitted = true;
             });
         }
+    }
+
+    /** Looks at a part of the ground that is not to be changed once the ground is read. */
+    void lookAtOnce(MapCamera camera) {
+        map.look(camera);
+        isFitted = true;
     }
 
     /** Dresses the pane for another window. */

@@ -1,13 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
+import bermwright.editor.model.WorkStages;
 import bermwright.editor.model.Workbench;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.exposure.HullCover;
 import bermwright.site.haulage.EarthworksResult;
+import bermwright.site.stages.Stage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 
@@ -29,6 +33,37 @@ final class SoilFigures {
                     + " m\u00b3 placed.")));
         });
         return nodes;
+    }
+
+    /** What stands, what was placed, how long it took and what dose is left after a step of the work. */
+    static String words(WorkStages stages, int done) {
+        if (stages.stage(done).isEmpty()) {
+            return stages.steps().isEmpty() || done == 0 ? "" : "Soil and days of this step are not worked out yet.";
+        }
+        Stage stage = stages.stage(done).get();
+        StringBuilder text = new StringBuilder();
+        text.append("Day ").append(Figures.brief(stage.bar().start())).append(" to ")
+                .append(Figures.brief(stage.bar().end()))
+                .append(stage.bar().resource().isEmpty() ? "" : ", " + stage.bar().resource())
+                .append(stage.bar().machineHours().isPresent()
+                        ? ", " + Figures.brief(stage.bar().machineHours().getAsDouble()) + " h" : "")
+                .append(stage.bar().critical() ? "; any delay delays the whole work." : ".");
+        if (!stage.soil().lifts().isEmpty()) {
+            text.append("\nPlaces ").append(Figures.brief(stage.soil().placed())).append(" m\u00b3 in lifts up to ")
+                    .append(stage.soil().lifts().stream().map(Figures::brief).collect(Collectors.joining(", ")))
+                    .append(" m over the bed.");
+        }
+        text.append("\nStanding: ").append(names(stage.standing())).append("; lying: ").append(names(stage.lying()))
+                .append('.');
+        stages.doses(done).forEach(d -> text.append("\n").append(d.hull()).append(", ").append(d.station())
+                .append(": a stay would give ").append(Figures.brief(d.covered().best() * 1e3)).append(" mSv (")
+                .append(Figures.brief(d.covered().low() * 1e3)).append(" to ")
+                .append(Figures.brief(d.covered().high() * 1e3)).append(") under the cover as it is then."));
+        return text.toString();
+    }
+
+    private static String names(Set<String> ids) {
+        return ids.isEmpty() ? "none" : ids.stream().sorted().collect(Collectors.joining(", "));
     }
 
     private static String words(HullCover c) {

@@ -167,6 +167,14 @@ class ViewModelsTest {
     }
 
     @Test
+    void stagesOfAnotherPlanAreNotTakenForThisOne() {
+        WorkStages stages = WorkStages.of(SampleSite.plan(), Optional.empty());
+        assertEquals(List.of("1", "2", "3"), stages.steps().stream().map(s -> s.id()).toList());
+        assertTrue(stages.stage(2).isEmpty());
+        assertTrue(stages.doses(2).isEmpty());
+    }
+
+    @Test
     void comparesFigureByFigure() {
         List<Comparison.Row> rows = Comparison.rows(
                 List.of(new Figure("A", "mass", "t", 10), new Figure("A", "gone", "m", 1)),

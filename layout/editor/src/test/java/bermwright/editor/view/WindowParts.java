@@ -45,6 +45,16 @@ public final class WindowParts {
                 .orElseThrow());
     }
 
+    /** Compares with another plan file. */
+    public static void compareWith(EditorWindow window, java.nio.file.Path file) {
+        window.site().orElseThrow().answers().compareWith(file);
+    }
+
+    /** Whether slope bands are painted. */
+    public static boolean hasSlopeBands(EditorWindow window) {
+        return window.site().orElseThrow().relief().hasSlopeBands();
+    }
+
     /** The headings of the answers. */
     public static java.util.List<String> headings(EditorWindow window) {
         return window.site().orElseThrow().answers().tabs().getTabs().stream()

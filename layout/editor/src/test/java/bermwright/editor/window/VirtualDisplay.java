@@ -13,7 +13,8 @@ import java.util.concurrent.TimeUnit;
 /**
  * A screen for tests: the one that is there, else one that is started for them and ends with them.
  *
- * <p>The started one picks a free number itself, so that several builds on one machine do not meet.
+ * <p>The started one picks a free number itself, so that several builds on one machine do not meet, and does not repeat
+ * keys, so that a slow machine does not press them twice.
  */
 final class VirtualDisplay implements AutoCloseable {
     private static final long START_SECONDS = 20;
@@ -37,7 +38,7 @@ final class VirtualDisplay implements AutoCloseable {
         }
         try {
             Process started = new ProcessBuilder("Xvfb", "-displayfd", "1", "-screen", "0", "1600x1000x24",
-                    "-nolisten", "tcp").redirectError(log.toFile()).start();
+                    "-nolisten", "tcp", "-r").redirectError(log.toFile()).start();
             BufferedReader out = new BufferedReader(new InputStreamReader(started.getInputStream(),
                     StandardCharsets.US_ASCII));
             String number = CompletableFuture.supplyAsync(() -> firstLine(out)).get(START_SECONDS, TimeUnit.SECONDS);

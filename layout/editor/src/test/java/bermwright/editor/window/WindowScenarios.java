@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.editor.SampleSite;
+import bermwright.editor.model.MapCamera;
+import bermwright.editor.model.Settings;
 import bermwright.editor.view.WindowParts;
 import bermwright.foundation.Point;
 import bermwright.site.plan.Hull;
@@ -49,6 +51,11 @@ final class WindowScenarios {
         all.put("saving writes the file and clears the mark", WindowScenarios::save);
         all.put("edits of a killed editor are taken up again", WindowScenarios::recover);
         all.put("dark window and text at twice its size", WindowScenarios::darkAndLarge);
+        all.put("layers and view come back in the next window", WindowScenarios::remembersView);
+        all.put("the map is written as a picture, and printing without a printer says so", WindowScenarios::export);
+        all.put("keys and the guided path lead through the window", WindowScenarios::keysAndGuide);
+        all.put("a kept variant and another file are compared figure by figure", WindowScenarios::compare);
+        all.put("the slider shows the work step by step", WindowScenarios::orderOfWork);
         return all;
     }
 
@@ -215,6 +222,137 @@ final class WindowScenarios {
         hand.await("the ground is shown", () -> WindowParts.isGroundShown(hand.window()));
         hand.settle();
         hand.screenshot("07-text-at-200-percent");
+        hand.close();
+    }
+
+    private void remembersView() {
+        Settings settings = Settings.forgotten();
+        Path plan = SampleSite.write(work.resolve("view"));
+        Stagehand hand = Stagehand.open(plan, settings);
+        MapCamera seen = Stagehand.onScreenThread(() -> {
+            hand.map().look(hand.map().camera().at(new Point(200, 150)).zoomed(2, 100, 100));
+            hand.map().requestFocus();
+            return hand.map().camera();
+        });
+        hand.robot().push(KeyCode.CONTROL, KeyCode.DIGIT3);
+        hand.robot().push(KeyCode.CONTROL, KeyCode.DIGIT4);
+        hand.await("the ground is shown", () -> WindowParts.isGroundShown(hand.window()));
+        Stagehand.onScreenThread(() -> {
+            hand.window().close();
+            return true;
+        });
+        hand.close();
+        Stagehand again = Stagehand.open(plan, settings);
+        MapCamera now = Stagehand.onScreenThread(() -> again.map().camera());
+        assertEquals(seen.centre(), now.centre());
+        assertEquals(seen.metresPerPixel(), now.metresPerPixel(), 0);
+        assertTrue(WindowParts.hasSlopeBands(again.window()), "slope bands are shown again");
+        assertFalse(again.map().dress().hasGear(), "gear is hidden again");
+        again.screenshot("08-view-remembered");
+        again.close();
+    }
+
+    private void export() {
+        Stagehand hand = fresh("export");
+        Path picture = work.resolve("export").resolve("map.png");
+        Stagehand.onScreenThread(() -> {
+            hand.window().writePicture(picture);
+            return true;
+        });
+        try {
+            var image = javax.imageio.ImageIO.read(picture.toFile());
+            assertEquals(2 * Math.round(hand.map().getWidth()), image.getWidth(), 2);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        assertTrue(hand.find("notice-picture").isPresent(), "it is said where the picture is");
+        hand.robot().push(KeyCode.CONTROL, KeyCode.P);
+        hand.await("it is said that there is no printer", () -> hand.robot().lookup("#trouble-dialog").tryQuery()
+                .isPresent());
+        hand.robot().push(KeyCode.ESCAPE);
+        hand.await("the dialog is closed", () -> hand.robot().lookup("#trouble-dialog").tryQuery().isEmpty());
+        hand.close();
+    }
+
+    private void keysAndGuide() {
+        Stagehand hand = fresh("keys");
+        hand.pickHull("A");
+        Hull before = hand.bench().plan().hull("A").orElseThrow();
+        hand.robot().push(KeyCode.SHIFT, KeyCode.RIGHT);
+        hand.robot().type(KeyCode.W);
+        hand.await("the hull was moved and turned", () -> {
+            Hull now = hand.bench().plan().hull("A").orElseThrow();
+            return Math.abs(now.baseCentre().east() - before.baseCentre().east() - 0.1) < 1e-9
+                    && Math.abs(now.layDownAzimuth().degrees() - before.layDownAzimuth().degrees() - 1) < 1e-9;
+        });
+        hand.robot().push(KeyCode.CONTROL, KeyCode.DOWN);
+        hand.await("the next thing is picked", () -> hand.bench().picked()
+                .filter(p -> !p.equals(bermwright.editor.edit.Part.hull("A"))).isPresent());
+        hand.robot().type(KeyCode.F6);
+        hand.await("the list has the keys", () -> "inventory".equals(hand.stage().getScene().getFocusOwner().getId()));
+        hand.robot().type(KeyCode.F1);
+        int stops = 0;
+        while (hand.find("notice-guide").isPresent() && stops < 20) {
+            stops++;
+            hand.screenshot("09-guide-" + stops);
+            boolean isLast = hand.robot().lookup("Done").tryQuery().isPresent();
+            hand.robot().clickOn(isLast ? "Done" : "Next");
+        }
+        assertTrue(stops > 3 && stops < 20, "the guided path has an end, after " + stops + " stops");
+        hand.close();
+    }
+
+    private void compare() {
+        Stagehand hand = fresh("compare");
+        Path other = SampleSite.write(work.resolve("compare-other"));
+        try {
+            Files.writeString(other, Files.readString(other).replace("\"thickness_m\": 2.5", "\"thickness_m\": 3.5"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        hand.await("all is worked out", () -> hand.bench().answers().isAssessmentFresh(hand.bench().plan()));
+        Stagehand.onScreenThread(() -> {
+            WindowParts.compareWith(hand.window(), other);
+            return true;
+        });
+        var table = (javafx.scene.control.TableView<?>) hand.node("comparison");
+        hand.await("the other file's figures are compared", () -> !table.getItems().isEmpty());
+        hand.settle();
+        hand.screenshot("20-compare-file");
+        hand.robot().clickOn("#keep-variant");
+        hand.await("the plan itself is the variant", () -> table.getItems().isEmpty());
+        hand.pickHull("A");
+        hand.robot().type(KeyCode.RIGHT);
+        hand.await("the step shows in the figures", () -> !table.getItems().isEmpty());
+        hand.screenshot("21-compare-kept");
+        hand.close();
+    }
+
+    private void orderOfWork() {
+        Stagehand hand = fresh("order");
+        hand.await("all is worked out", () -> hand.bench().answers().isAssessmentFresh(hand.bench().plan()));
+        Stagehand.onScreenThread(() -> {
+            WindowParts.showAnswers(hand.window(), "Soil and work");
+            return true;
+        });
+        var slider = (javafx.scene.control.Slider) hand.node("step");
+        Label words = (Label) hand.node("stage-figures");
+        List<String> told = new ArrayList<>();
+        for (int step = 0; step <= 3; step++) {
+            int done = step;
+            Stagehand.onScreenThread(() -> {
+                slider.setValue(done);
+                return true;
+            });
+            hand.await("the stage is painted", () -> WindowParts.isGroundShown(hand.window()));
+            hand.settle();
+            hand.screenshot("22-step-" + step);
+            told.add(words.getText());
+        }
+        assertEquals("", told.get(0), "before any work nothing was placed");
+        assertTrue(told.get(1).contains("lying: A"), told.get(1));
+        assertTrue(told.get(2).contains("Places ") && told.get(2).contains("A, bunks"), told.get(2));
+        assertTrue(told.get(3).contains("lying: A, B"), told.get(3));
         hand.close();
     }
 }
