@@ -16,6 +16,9 @@ import javafx.scene.layout.VBox;
 
 /** The answers beside the map, under one heading for each question; the cautions stand over all of them. */
 final class AnswerTabs extends VBox {
+    /** Narrower than this nothing can be read (pixels); without it the map would give way to the longest line. */
+    private static final double LEAST_WIDTH = 260;
+
     private final TabPane tabs = new TabPane();
     private final LoweringPane lowering;
     private final ComparePane compare;
@@ -46,6 +49,7 @@ final class AnswerTabs extends VBox {
             soil.shown("Soil and work".equals(now.getText()));
         });
         VBox.setVgrow(tabs, Priority.ALWAYS);
+        setMinWidth(LEAST_WIDTH);
         getChildren().addAll(new CautionLine(), tabs);
     }
 

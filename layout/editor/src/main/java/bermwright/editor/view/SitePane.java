@@ -33,6 +33,8 @@ final class SitePane extends BorderPane implements AutoCloseable {
     private static final String GROUND_LANE = "ground";
     private static final String RELIEF_LANE = "relief";
     private static final int THREADS = 4;
+    /** Text so many times the usual counts as large (1). */
+    private static final double LARGE = 1.4;
 
     private final Background background = new Background(Platform::runLater, THREADS);
     private final Workbench bench;
@@ -76,7 +78,8 @@ final class SitePane extends BorderPane implements AutoCloseable {
         columns.getItems().addAll(left, middle, answers);
         SplitPane.setResizableWithParent(left, false);
         SplitPane.setResizableWithParent(answers, false);
-        columns.setDividerPositions(0.21, 0.69);
+        divide(dress);
+        map.widthProperty().addListener((observed, before, now) -> fitOnce());
         setCenter(columns);
         setBottom(status);
         bench.troubleChanged().listen(this::tellTrouble);
@@ -149,9 +152,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
                     relief = Optional.of(data);
                     paintRelief();
                 }, failure -> bench.tell("The ground could not be painted. " + failure.getMessage())));
-        if (!isFitted) {
-            fitAtOnce();
-        }
+        fitOnce();
     }
 
     /** Shows the ground as it is after a stage of the work; empty for the ground before any work. */
@@ -185,6 +186,18 @@ final class SitePane extends BorderPane implements AutoCloseable {
         parts.get((now + 1) % parts.size()).requestFocus();
     }
 
+    /** Shows the whole plan once, as soon as both the ground is read and the map has its size. */
+    private void fitOnce() {
+        if (!isFitted && bench.answers().ground().isPresent()) {
+            fitAtOnce();
+        }
+    }
+
+    /** Larger text needs wider columns beside the map. */
+    private void divide(Dress dress) {
+        columns.setDividerPositions(dress.scale() > LARGE ? 0.28 : 0.21, dress.scale() > LARGE ? 0.6 : 0.69);
+    }
+
     /** Shows the whole plan without a flight. */
     void fitAtOnce() {
         if (map.getWidth() > 1) {
@@ -203,6 +216,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
 
     /** Dresses the pane for another window. */
     void dress(Dress dress) {
+        divide(dress);
         map.dress(map.dress().in(dress.isDark(), dress.scale()));
         answers.dress(dress);
         relief(new ReliefLook(reliefLook.isShaded(), reliefLook.hasContours(), reliefLook.hasSlopeBands(),
