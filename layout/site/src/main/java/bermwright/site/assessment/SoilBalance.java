@@ -41,13 +41,13 @@ final class SoilBalance {
         List<SoilOffer> offers = new ArrayList<>();
         GroundPlan.Regolith soil = plan.ground().regolith();
         for (PreparedGround.Moved moved : prepared.moved()) {
-            String id = moved.preparation().id();
+            String id = moved.id();
             if (moved.volumes().fill() > LEAST) {
                 needs.add(new SoilNeed(id, SoilNeed.Kind.FILL, moved.volumes().fill(), soil.placedDensity(),
-                        List.of(moved.preparation().area())));
+                        List.of(moved.area())));
             }
             if (moved.volumes().cut() > LEAST) {
-                offers.add(new SoilOffer(id, moved.volumes().cut(), soil.bankDensity(), moved.preparation().area()));
+                offers.add(new SoilOffer(id, moved.volumes().cut(), soil.bankDensity(), moved.area()));
             }
         }
         return new EarthworksInput(plan, prepared.surface(), needs, offers, EarthworksInput.Objective.MACHINE_HOURS);

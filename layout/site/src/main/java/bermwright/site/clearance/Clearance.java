@@ -128,6 +128,7 @@ public final class Clearance {
         for (Hull hull : plan.hulls()) {
             landing(all, plan, hull);
         }
+        all.addAll(LandingReach.tunnels(plan, shapes.metreScale()));
         for (Tunnel tunnel : plan.tunnels()) {
             for (String end : List.of(tunnel.from(), tunnel.to())) {
                 if (HatchPlace.of(plan, end, shapes.metreScale()).isEmpty()) {

@@ -27,6 +27,7 @@ final class PairRules {
             ShapeKind.THRUSTER_PLUME, ShapeKind.LANDING_PLUME);
 
     private static final List<PairRule> RULES = rules();
+    static final String DISPERSION = "landing dispersion of the plan";
     private static final Map<ShapeKind, Map<ShapeKind, PairRule>> BY_KINDS = table();
 
     private PairRules() {
@@ -93,6 +94,10 @@ final class PairRules {
                 EnumSet.of(ShapeKind.STANDING, ShapeKind.LYING, ShapeKind.POLE_FOOT, ShapeKind.ANCHOR,
                         ShapeKind.WINCH), Kept.NOTHING, "plume radius of the plan",
                 "The jets blast it with soil; cover it, remove it or lower this hull first."));
+        rules.add(new PairRule("landing-on-gear", WARN, EnumSet.of(ShapeKind.LANDING), GEAR, Kept.NOTHING,
+                DISPERSION, "Set that gear out after this hull has landed."));
+        rules.add(new PairRule("landing-on-line", WARN, EnumSet.of(ShapeKind.LANDING), IN_THE_AIR, Kept.NOTHING,
+                DISPERSION, "Rig that line after this hull has landed."));
         rules.add(new PairRule("landing-plume", WARN, EnumSet.of(ShapeKind.LANDING_PLUME),
                 EnumSet.of(ShapeKind.STANDING, ShapeKind.LYING, ShapeKind.POLE_FOOT, ShapeKind.ANCHOR,
                         ShapeKind.WINCH), Kept.NOTHING, "plume stand-off of the plan",

@@ -24,6 +24,9 @@ final class SitePairs {
     /** Overlaps below this (m2) are touches. */
     private static final double SLIVER = 0.01;
     private static final double TOUCH_SEARCH = 1e-3;
+    private static final PairRule LANDING_ON_OWN_GEAR = new PairRule("landing-on-own-gear", Finding.Level.WARN,
+            Set.of(), Set.of(), PairRule.Kept.NOTHING, PairRules.DISPERSION,
+            "Set it out after the landing, or farther from where the hull may come down.");
 
     private final Plan plan;
     private final double metreScale;
@@ -158,19 +161,32 @@ final class SitePairs {
                 + dispersion.getOrDefault(theirs.shape().subject(), 0.0);
     }
 
-    /** A hull's own poles, winches and anchors must not stand under its own sweep. */
+    /** A hull's own poles, winches and anchors must not stand under its own sweep, nor where it may land on them. */
     private void ownGear(Map<String, Worst> worst, Outlined a, Outlined b) {
+        Outlined landing = a.shape().kind() == ShapeKind.LANDING ? a : b;
+        Outlined set = landing == a ? b : a;
+        if (landing.shape().kind() == ShapeKind.LANDING) {
+            if (isSetOut(set) && landing.overlaps(set)) {
+                worst.putIfAbsent("landing-on-own-gear\n" + landing.shape().subject() + '\n' + set.shape().part(),
+                        new Worst(LANDING_ON_OWN_GEAR, landing, set, -1, 0));
+            }
+            return;
+        }
         Outlined sweep = a.shape().kind() == ShapeKind.SWEEP ? a : b;
         Outlined gear = sweep == a ? b : a;
-        boolean stands = gear.shape().kind() == ShapeKind.POLE_FOOT || gear.shape().kind() == ShapeKind.WINCH
-                || gear.shape().kind() == ShapeKind.ANCHOR && !"pivot hold".equals(gear.shape().part());
-        if (sweep.shape().kind() == ShapeKind.SWEEP && stands && sweep.overlaps(gear)) {
+        if (sweep.shape().kind() == ShapeKind.SWEEP && isSetOut(gear) && sweep.overlaps(gear)) {
             String hull = sweep.shape().subject();
             worst.putIfAbsent("gear-in-own-sweep\n" + hull + '\n' + gear.shape().part(),
                     new Worst(new PairRule("gear-in-own-sweep", Finding.Level.REFUSE, Set.of(), Set.of(),
                             PairRule.Kept.NOTHING, PairRules.PLAN, "The hull would fall on it; set it farther off."),
                             gear, sweep, -1, 0));
         }
+    }
+
+    /** Gear that may be set out before the landing; the hold at the pivot never is. */
+    private static boolean isSetOut(Outlined gear) {
+        return gear.shape().kind() == ShapeKind.POLE_FOOT || gear.shape().kind() == ShapeKind.WINCH
+                || gear.shape().kind() == ShapeKind.ANCHOR && !"pivot hold".equals(gear.shape().part());
     }
 
     private Finding finding(Worst found) {

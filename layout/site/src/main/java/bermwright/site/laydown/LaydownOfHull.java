@@ -170,6 +170,8 @@ public final class LaydownOfHull {
         if (!(off > 0)) {
             return;
         }
+        lowering.flatMap(r -> SidewaysLanding.of(lines, r, off, hull.lowering().orElseThrow().wander()))
+                .ifPresent(this::find);
         Set<String> known = new HashSet<>();
         lowered.troubles().stream().filter(t -> t.level() == Trouble.Level.REFUSE).forEach(t -> known.add(t.rule()));
         for (double ahead : new double[] {off, -off}) {

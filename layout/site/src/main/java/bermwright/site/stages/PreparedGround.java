@@ -3,14 +3,17 @@ package bermwright.site.stages;
 
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
+import bermwright.site.clearance.CorridorGrade;
 import bermwright.site.finding.Finding;
 import bermwright.site.finding.Finding.Figures;
 import bermwright.site.finding.Finding.Level;
+import bermwright.site.plan.Corridor;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
 import bermwright.terrain.earthworks.BenchFit;
 import bermwright.terrain.earthworks.CutAndFill;
 import bermwright.terrain.earthworks.GradePlane;
+import bermwright.terrain.earthworks.GradedWay;
 import bermwright.terrain.earthworks.Grading;
 import bermwright.terrain.earthworks.ShapedGround;
 import bermwright.terrain.earthworks.SideSlopes;
@@ -25,7 +28,8 @@ import java.util.OptionalDouble;
  * The ground once the plan's preparations are made, in the plan's order, and the soil each of them moves.
  *
  * <p>A preparation with a level gets a level floor there; one without gets the plane within its grade that moves least
- * soil, with as much cut as its fill needs. Spoil grounds are left as they are.
+ * soil, with as much cut as its fill needs. Spoil grounds are left as they are. After them each corridor that is
+ * steeper than it may be is cut and filled down to its grade, level across, with as much cut as its fill needs.
  *
  * @param natural  the ground before
  * @param surface  the ground after
@@ -44,12 +48,13 @@ public record PreparedGround(ElevationGrid natural, ElevationGrid surface, List<
     }
 
     /**
-     * What one preparation moves.
+     * What one preparation or corridor moves.
      *
-     * @param preparation the preparation
-     * @param volumes     cut in place and fill once placed
+     * @param id      id of the preparation or corridor
+     * @param area    where soil is dug and placed
+     * @param volumes cut in place and fill once placed
      */
-    public record Moved(Preparation preparation, CutAndFill volumes) {
+    public record Moved(String id, Ring area, CutAndFill volumes) {
     }
 
     /**
@@ -78,12 +83,77 @@ public record PreparedGround(ElevationGrid natural, ElevationGrid surface, List<
                         "has a side that never meets known ground; its volume is not complete"));
             }
             CutAndFill volumes = shaped.get().moved();
-            moved.add(new Moved(preparation, volumes));
+            moved.add(new Moved(preparation.id(), preparation.area(), volumes));
             if (volumes.moved() > DUST) {
                 surface = shaped.get().after();
             }
         }
+        for (Corridor corridor : plan.corridors()) {
+            Optional<ShapedGround> cut = cutToGrade(plan, corridor, surface, findings);
+            if (cut.isPresent()) {
+                moved.add(new Moved(corridor.id(), band(corridor, surface.metreScale()), cut.get().moved()));
+                surface = cut.get().after();
+            }
+        }
         return new PreparedGround(natural, surface, moved, findings);
+    }
+
+    /** A corridor cut to its grade; empty where it is no steeper, or cannot be made. */
+    private static Optional<ShapedGround> cutToGrade(Plan plan, Corridor corridor, ElevationGrid ground,
+            List<Finding> findings) {
+        List<Point> line = line(corridor);
+        double sides = plan.ground().regolith().stableSlope();
+        if (line.size() < 2 || !(corridor.greatestGrade() > 0 && corridor.width() > 0 && sides > 0)
+                || !(CorridorGrade.steepest(corridor, ground).grade() > corridor.greatestGrade())) {
+            return Optional.empty();
+        }
+        Optional<GradedWay.Made> made = GradedWay.made(ground, new GradedWay.Way(line, corridor.width(),
+                corridor.greatestGrade(), SideSlopes.of(sides), new GradedWay.Ends(OptionalDouble.empty(),
+                OptionalDouble.empty(), OptionalDouble.of(fillFromCut(plan)))));
+        Point place = line.get(line.size() / 2);
+        if (made.isEmpty()) {
+            findings.add(Finding.of("corridor-not-cut", Level.WARN, corridor.id(), Figures.NONE,
+                    "Corridor %s cannot be cut to its grade: it lies over missing ground.".formatted(corridor.id()))
+                    .at(place).from("elevation file"));
+            return Optional.empty();
+        }
+        CutAndFill volumes = made.get().ground().moved();
+        findings.add(Finding.of("corridor-cut", Level.NOTE, corridor.id(), Figures.measured(volumes.moved(), "m3"),
+                String.format(Locale.ROOT, "Corridor %s is cut and filled down to %.1f deg: %.0f m3 cut, %.0f m3 fill;"
+                        + " its ends move up to %.1f m from the ground they meet.", corridor.id(),
+                        Math.toDegrees(corridor.greatestGrade()), volumes.cut(), volumes.fill(),
+                        ends(made.get(), ground))).at(place).from("greatest grade of the corridor in the plan"));
+        return Optional.of(made.get().ground());
+    }
+
+    private static double ends(GradedWay.Made made, ElevationGrid ground) {
+        int last = made.places().size() - 1;
+        return Math.max(Math.abs(made.heights().get(0) - ground.height(made.places().get(0))),
+                Math.abs(made.heights().get(last) - ground.height(made.places().get(last))));
+    }
+
+    /** The middle line without repeated places. */
+    private static List<Point> line(Corridor corridor) {
+        List<Point> line = new ArrayList<>();
+        for (Point place : corridor.line()) {
+            if (line.isEmpty() || line.get(line.size() - 1).distance(place) > 0) {
+                line.add(place);
+            }
+        }
+        return line;
+    }
+
+    /** Where the corridor's soil comes from and goes to: the stretch at its middle, as wide as it is. */
+    private static Ring band(Corridor corridor, double metreScale) {
+        List<Point> line = line(corridor);
+        Point a = line.get((line.size() - 1) / 2);
+        Point b = line.get((line.size() - 1) / 2 + 1);
+        double half = corridor.width() / 2 / metreScale / a.distance(b);
+        double east = -(b.north() - a.north()) * half;
+        double north = (b.east() - a.east()) * half;
+        return new Ring(List.of(new Point(a.east() - east, a.north() - north),
+                new Point(b.east() - east, b.north() - north), new Point(b.east() + east, b.north() + north),
+                new Point(a.east() + east, a.north() + north)));
     }
 
     private static Optional<ShapedGround> shaped(Plan plan, Preparation preparation, ElevationGrid ground) {

@@ -12,11 +12,13 @@ import bermwright.site.example.SiteExample.Change;
 import bermwright.site.finding.Finding;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Corridor;
+import bermwright.site.plan.Hatch;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.KeepOut;
 import bermwright.site.plan.Kept;
 import bermwright.site.plan.LandingPad;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.Tunnel;
 import bermwright.site.plan.WorkStep;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.List;
@@ -248,5 +250,43 @@ class ClearanceTest {
             assertTrue(f.text().endsWith("."), f.text());
             assertTrue(f.place().isPresent(), f.rule());
         }
+    }
+
+    @Test
+    void aHullMayLandOnGearSetOutBeforehand() {
+        Hull still = SiteExample.hull("A", 300, 300, 0);
+        assertFalse(has(check(SiteExample.plan(still)), "landing-on-own-gear"));
+        Hull scattered = SiteExample.with(still, Hull.Arrival.LOWERED, 8, List.of());
+        Finding own = first(check(SiteExample.plan(scattered)), "landing-on-own-gear").orElseThrow();
+        assertEquals(Finding.Level.WARN, own.level());
+        Hull near = SiteExample.with(SiteExample.hull("B", 300, 256, 180), Hull.Arrival.LOWERED, 0, List.of());
+        Hull far = SiteExample.with(still, Hull.Arrival.LOWERED, 25, List.of());
+        List<Finding> both = check(SiteExample.plan(far, near));
+        assertEquals("A", first(both, "landing-on-gear").orElseThrow().subject());
+    }
+
+    @Test
+    void aTunnelMustReachForEveryLanding() {
+        Hull a = hatched(SiteExample.with(SiteExample.hull("A", 300, 300, 0), Hull.Arrival.LOWERED, 1.5, List.of()));
+        Hull b = hatched(SiteExample.with(SiteExample.hull("B", 330, 300, 0), Hull.Arrival.LOWERED, 2, List.of()));
+        Plan plan = SiteExample.plan(a, b);
+        Change change = new Change();
+        change.tunnels = List.of(new Tunnel("T", "A/door", "B/door", 2, List.of(), Kept.NOTHING));
+        Finding reach = first(check(SiteExample.with(plan, change)), "tunnel-reach").orElseThrow();
+        assertEquals(3.5, reach.measured().orElseThrow(), SNAP);
+        assertEquals(30, reach.limit().orElseThrow(), SNAP);
+        assertTrue(reach.text().contains("26.5 m to 33.5 m"), reach.text());
+        Plan exact = SiteExample.plan(hatched(SiteExample.hull("A", 300, 300, 0)),
+                hatched(SiteExample.hull("B", 330, 300, 0)));
+        assertFalse(has(check(SiteExample.with(exact, change)), "tunnel-reach"));
+    }
+
+    private static Hull hatched(Hull h) {
+        return new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
+                h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(), h.centreOfMassSpread(),
+                h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), h.landingDispersion(),
+                h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), h.lowering(),
+                List.of(new Hatch("door", Hatch.End.BASE, 0, 0, 1, 2, 0, Kept.NOTHING)), h.seat(), h.stations(),
+                h.cover(), h.kept());
     }
 }

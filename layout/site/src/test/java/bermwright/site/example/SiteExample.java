@@ -118,7 +118,8 @@ public final class SiteExample {
 
     /** A builder of changed copies for the parts that tests change. */
     public static Plan with(Plan p, Change change) {
-        return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(),
+        return new Plan(p.title(), p.ground(), p.hulls(), p.walls(),
+                change.tunnels == null ? p.tunnels() : change.tunnels,
                 change.keepOuts == null ? p.keepOuts() : change.keepOuts,
                 change.corridors == null ? p.corridors() : change.corridors,
                 change.pads == null ? p.landingPads() : change.pads, p.preparations(),
@@ -133,6 +134,7 @@ public final class SiteExample {
         public List<bermwright.site.plan.Corridor> corridors;
         public List<bermwright.site.plan.LandingPad> pads;
         public List<BorrowGround> borrow;
+        public List<bermwright.site.plan.Tunnel> tunnels;
         public List<Machine> machines;
         public List<bermwright.site.plan.WorkStep> order;
     }

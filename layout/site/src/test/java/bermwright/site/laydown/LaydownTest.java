@@ -271,4 +271,18 @@ class LaydownTest {
         return laydown(hull(), ground).lowering().orElseThrow().checks().stream()
                 .filter(c -> c.part().equals("anchor of a lowering winch")).findFirst().orElseThrow().capacity();
     }
+
+    /** Lug (x, z) to head (-10, 26): at hand-over the lines are shortest in plan, so a sideways landing turns most. */
+    @Test
+    void aSidewaysLandingLeadsTheLinesOutOfThePlane() {
+        Laydown laydown = laydown(dispersed(hull(), 2), LEVEL);
+        Finding sideways = laydown.findings().stream().filter(f -> f.rule().equals("lowering-dispersion-sideways"))
+                .findFirst().orElseThrow();
+        double tilt = laydown.lowering().orElseThrow().handOverTilt();
+        double lug = 30 * Math.sin(tilt) - 3.8 * Math.cos(tilt);
+        assertEquals(Math.toDegrees(Math.atan(2 / (10 + lug))), sideways.measured().orElseThrow(), 0.1);
+        assertEquals(Finding.Level.WARN, sideways.level());
+        assertFalse(laydown(hull(), LEVEL).findings().stream()
+                .anyMatch(f -> f.rule().equals("lowering-dispersion-sideways")));
+    }
 }

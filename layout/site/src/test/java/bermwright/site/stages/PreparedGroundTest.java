@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.SamplePlans;
+import bermwright.site.clearance.CorridorGrade;
+import bermwright.site.plan.Corridor;
 import bermwright.site.plan.Kept;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
@@ -49,6 +51,25 @@ class PreparedGroundTest {
         assertEquals("preparation-no-ground", made.findings().get(0).rule());
     }
 
+    /** A ridge 4 m high with flanks of 20 degrees, and a way over it that may have 8. */
+    @Test
+    void aCorridorIsCutToItsGradeAndBalances() {
+        ElevationGrid ridge = SamplePlans.ground((e, n) -> Math.max(0,
+                4 - Math.abs(e - 150) * Math.tan(Math.toRadians(20))));
+        Corridor road = new Corridor("road", 6, Math.toRadians(8), List.of(new Point(100, 150), new Point(200, 150)),
+                Kept.NOTHING);
+        Plan plan = plan(List.of(), List.of(road));
+        PreparedGround made = PreparedGround.of(plan, ridge);
+        assertTrue(CorridorGrade.steepest(road, ridge).grade() > Math.toRadians(15));
+        assertTrue(CorridorGrade.steepest(road, made.surface()).grade() <= Math.toRadians(8) + 1e-6);
+        assertEquals("road", made.moved().get(0).id());
+        assertTrue(made.moved().get(0).volumes().cut() > 50 && made.moved().get(0).volumes().fill() > 50);
+        assertEquals("corridor-cut", made.findings().get(0).rule());
+        assertEquals(0, made.surface().height(150, 50) - ridge.height(150, 50));
+        Corridor gentle = new Corridor("lane", 6, Math.toRadians(25), road.line(), Kept.NOTHING);
+        assertTrue(PreparedGround.of(plan(List.of(), List.of(gentle)), ridge).moved().isEmpty());
+    }
+
     private static Preparation bench(Preparation.Kind kind, OptionalDouble level, double corner) {
         Ring area = new Ring(List.of(new Point(corner, 100), new Point(corner + 40, 100),
                 new Point(corner + 40, 140), new Point(corner, 140)));
@@ -56,9 +77,13 @@ class PreparedGroundTest {
     }
 
     private static Plan plan(Preparation preparation) {
+        return plan(List.of(preparation), List.of());
+    }
+
+    private static Plan plan(List<Preparation> preparations, List<Corridor> corridors) {
         Plan p = SamplePlans.plan(List.of());
-        return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
-                p.landingPads(), List.of(preparation), p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(),
+        return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), corridors,
+                p.landingPads(), preparations, p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(),
                 p.rules(), p.orderOfWork(), p.kept());
     }
 }

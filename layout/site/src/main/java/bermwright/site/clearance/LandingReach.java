@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.clearance;
+
+import bermwright.foundation.Point;
+import bermwright.site.finding.Finding;
+import bermwright.site.footprint.HatchPlace;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Plan;
+import bermwright.site.plan.Tunnel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What landings inside their dispersion leave of tunnels between hulls. */
+final class LandingReach {
+    private LandingReach() {
+    }
+
+    /** Tunnels whose ends may come nearer or farther apart than the plan says. */
+    static List<Finding> tunnels(Plan plan, double metreScale) {
+        List<Finding> findings = new ArrayList<>();
+        for (Tunnel tunnel : plan.tunnels()) {
+            Optional<Point> from = HatchPlace.of(plan, tunnel.from(), metreScale);
+            Optional<Point> to = HatchPlace.of(plan, tunnel.to(), metreScale);
+            double spread = spread(plan, tunnel.from()) + spread(plan, tunnel.to());
+            if (from.isEmpty() || to.isEmpty() || !(spread > 0) || isOneHull(tunnel)) {
+                continue;
+            }
+            double length = from.get().distance(to.get()) * metreScale;
+            boolean gone = spread >= length;
+            Finding.Level level = gone ? Finding.Level.WARN : Finding.Level.NOTE;
+            findings.add(Finding.of("tunnel-reach", level, tunnel.id(),
+                    Finding.Figures.of(spread, length, "m"),
+                    ("Tunnel %s is %s m long between its hatches, and anything from %s m to %s m for landings inside"
+                    + " the dispersion%s. Make it to the length surveyed after landing, or adjustable by as much.")
+                    .formatted(tunnel.id(), SitePairs.number(length),
+                            SitePairs.number(Math.max(0, length - spread)), SitePairs.number(length + spread),
+                            gone ? ": the hatches may meet or pass each other" : ""))
+                    .at(new Point((from.get().east() + to.get().east()) / 2,
+                            (from.get().north() + to.get().north()) / 2)).from("landing dispersion of the plan"));
+        }
+        return findings;
+    }
+
+    private static boolean isOneHull(Tunnel tunnel) {
+        return tunnel.from().split("/")[0].equals(tunnel.to().split("/")[0]);
+    }
+
+    private static double spread(Plan plan, String end) {
+        return plan.hull(end.split("/")[0]).map(Hull::landingDispersion).orElse(0.0);
+    }
+}
