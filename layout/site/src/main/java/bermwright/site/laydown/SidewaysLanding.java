@@ -9,8 +9,10 @@ import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.sequence.TiltState;
 import bermwright.lowering.sequence.Trouble;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 
 /** Lines whose poles and winches stay where they are while the hull landed to one side. */
 final class SidewaysLanding {
@@ -28,14 +30,16 @@ final class SidewaysLanding {
      * @param wander how far the plan lets it swing (rad)
      */
     static Optional<Trouble> of(LoweringCase lines, LoweringResult result, double off, double wander) {
-        Optional<TiltState> worst = result.tilts().stream()
-                .filter(s -> s.lineTotal() > 0 && s.tilt() >= result.handOverTilt())
-                .min(Comparator.comparingDouble(s -> level(lines, s)));
-        if (worst.isEmpty()) {
+        List<TiltState> held = result.tilts().stream()
+                .filter(s -> s.lineTotal() > 0 && s.tilt() >= result.handOverTilt()).toList();
+        if (held.isEmpty()) {
             return Optional.empty();
         }
-        double angle = Math.atan2(off, level(lines, worst.get()));
-        double side = result.tilts().stream().filter(s -> s.lineTotal() > 0)
+        double worst = DoubleStream.concat(DoubleStream.of(result.handOverTilt()),
+                held.stream().mapToDouble(TiltState::tilt)).boxed()
+                .min(Comparator.comparingDouble(t -> level(lines, t))).orElseThrow();
+        double angle = Math.atan2(off, level(lines, worst));
+        double side = held.stream()
                 .mapToDouble(s -> s.lineTotal() * off / Math.hypot(off, s.lineLength())).max().orElse(0);
         boolean turns = angle > wander;
         double share = side / lines.tipping().weight();
@@ -48,13 +52,13 @@ final class SidewaysLanding {
                         + " is, the lines lead %.1f deg out of the plane at %.0f deg and pull the hull sideways"
                         + " with up to %.1f kN; the plan allows a swing of %.1f deg. Set the poles out after the"
                         + " landing, or turn the azimuth to them.", off, Math.toDegrees(angle),
-                        Math.toDegrees(worst.get().tilt()), side / 1000, Math.toDegrees(wander))));
+                        Math.toDegrees(worst), side / 1000, Math.toDegrees(wander))));
     }
 
     /** Level length of the lines in the plane, from lug to pole head or winch (m). */
-    private static double level(LoweringCase lines, TiltState s) {
+    private static double level(LoweringCase lines, double tilt) {
         Rig rig = lines.rig();
-        PlanePoint lug = lines.tipping().point(rig.lines().lug().along(), rig.lines().lug().offAxis(), s.tilt());
+        PlanePoint lug = lines.tipping().point(rig.lines().lug().along(), rig.lines().lug().offAxis(), tilt);
         PlanePoint lead = rig.poles().map(Poles::head).orElse(rig.lines().winch().at());
         return Math.abs(lug.x() - lead.x());
     }

@@ -280,7 +280,7 @@ class LaydownTest {
                 .findFirst().orElseThrow();
         double tilt = laydown.lowering().orElseThrow().handOverTilt();
         double lug = 30 * Math.sin(tilt) - 3.8 * Math.cos(tilt);
-        assertEquals(Math.toDegrees(Math.atan(2 / (10 + lug))), sideways.measured().orElseThrow(), 0.1);
+        assertEquals(Math.toDegrees(Math.atan(2 / (10 + lug))), sideways.measured().orElseThrow(), 1e-9);
         assertEquals(Finding.Level.WARN, sideways.level());
         assertFalse(laydown(hull(), LEVEL).findings().stream()
                 .anyMatch(f -> f.rule().equals("lowering-dispersion-sideways")));
