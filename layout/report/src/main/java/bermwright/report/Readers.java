@@ -18,7 +18,6 @@ import bermwright.report.sheet.Marks;
 import bermwright.report.sheet.MeansSheets;
 import bermwright.report.sheet.PlanSheets;
 import bermwright.report.sheet.ReviewSheets;
-import bermwright.report.sheet.SettingOut;
 import bermwright.report.sheet.StageSheets;
 import bermwright.report.sheet.Words;
 import bermwright.site.assessment.Assessment;
@@ -32,6 +31,7 @@ import bermwright.site.laydown.Alternatives;
 import bermwright.site.laydown.Laydown;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
+import bermwright.site.stages.SettingOutPoint;
 import bermwright.site.stages.StagesResult;
 import bermwright.terrain.gridfile.GroundFile;
 import bermwright.terrain.gridfile.ReferenceSystem;
@@ -236,10 +236,13 @@ record Readers(Assessment assessment, Pack pack) {
         assessment.earthworks().ifPresentOrElse(this::soil, () -> page.note("warn", "No earthworks were worked out."));
         pack.table(covers());
         assessment.stages().ifPresentOrElse(this::work, () -> page.note("warn", "The plan states no order of work."));
-        List<SettingOut> points = SettingOut.of(assessment);
-        page.table(SettingOut.table(SettingOut.shown(points)));
-        page.note("small", "Points along the toes of the covers, about ten metres apart, are in the file.");
-        pack.file(SettingOut.table(points));
+        page.heading(3, "setting-out", "Setting out");
+        PlanSheets sheets = new PlanSheets(assessment);
+        assessment.shapes().hulls().forEach(hull -> sheets.settingOut(hull)
+                .ifPresent(sheet -> pack.figure(sheet, "Every point is in the file, those along toes too.")));
+        page.table(StageSheets.settingOut(assessment.settingOut().stream()
+                .filter(p -> p.what() != SettingOutPoint.What.TOE).toList()));
+        pack.file(StageSheets.settingOut(assessment.settingOut()));
     }
 
     private void work(StagesResult work) {
@@ -254,7 +257,9 @@ record Readers(Assessment assessment, Pack pack) {
             pack.figure(sheets.partBuilt(assessment.partBuilt(), models), "A half-buried hull is not a safe one.");
             pack.table(sheets.partBuilt(assessment.partBuilt(), Marks.of(models)));
         }
-        pack.file(StageSheets.settingOut("stakes", work.settingOut()));
+        PlanSheets plans = new PlanSheets(assessment);
+        work.stages().forEach(stage -> plans.stage(stage).ifPresent(sheet -> pack.figure(sheet,
+                "Soil is placed level, lift by lift: a contour is the edge of a lift.")));
     }
 
     private void soil(EarthworksResult soil) {

@@ -7,11 +7,11 @@ import bermwright.report.exchange.Feature;
 import bermwright.report.exchange.SiteFrame;
 import bermwright.report.map.Numbered;
 import bermwright.report.sheet.FindingSheets;
-import bermwright.report.sheet.SettingOut;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.finding.Finding;
 import bermwright.site.footprint.Shape;
+import bermwright.site.stages.SettingOutPoint;
 import bermwright.terrain.gridfile.ReferenceSystem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -38,10 +38,10 @@ final class SiteFeatures {
                 .forEach(haul -> features.add(new Feature("haul_ways", haul.from() + " to " + haul.to(),
                         Feature.Shape.LINE, haul.way().stream().map(p -> onGround(assessment, p)).toList(),
                         Map.of("bank_m3", haul.bank(), "distance_m", haul.distance())))));
-        for (SettingOut point : SettingOut.of(assessment)) {
-            features.add(new Feature("setting_out", Integer.toString(point.number()), Feature.Shape.POINT,
-                    List.of(point.place().at(point.height())),
-                    Map.of("subject", point.subject(), "what", point.what())));
+        for (SettingOutPoint point : assessment.settingOut()) {
+            features.add(new Feature("setting_out", point.id(), Feature.Shape.POINT,
+                    List.of(point.place()),
+                    Map.of("subject", point.subject(), "what", point.what().word())));
         }
         for (Numbered numbered : FindingSheets.numbered(assessment.findings())) {
             numbered.finding().place().ifPresent(place -> features.add(finding(assessment, numbered, place)));

@@ -16,6 +16,7 @@ import bermwright.report.drawing.Svg;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.finding.Finding;
+import bermwright.site.stages.SettingOutPoint;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -76,6 +77,22 @@ class ReportsTest {
             assertEquals(List.of(), DrawingXml.troubles(drawing), name);
             assertTrue(page.contains(drawing.svg()), name + " stands in the page as in its file");
         }
+    }
+
+    @Test
+    void pointsToSetOutStandInTheFileAndOnTheDrawingOfTheirHull() throws IOException {
+        List<List<String>> rows = csv("setting-out");
+        assertEquals(assessment.settingOut().size() + 1, rows.size());
+        assertTrue(rows.size() > 20, rows::toString);
+        for (int i = 0; i < assessment.settingOut().size(); i++) {
+            SettingOutPoint point = assessment.settingOut().get(i);
+            assertEquals(point.id(), rows.get(i + 1).get(0));
+            assertEquals(point.place().x(), Double.parseDouble(rows.get(i + 1).get(3)), 5e-4);
+        }
+        String hull = assessment.settingOut().get(0).subject();
+        List<String> words = DrawingXml.texts(DrawingXml.read(Files.readString(files(".svg").stream()
+                .filter(p -> p.getFileName().toString().startsWith("setting-out-")).findFirst().orElseThrow())));
+        assertTrue(words.stream().anyMatch(w -> w.startsWith("pivot-")), hull + ": " + words);
     }
 
     @Test

@@ -6,10 +6,14 @@ import bermwright.foundation.Point;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.map.MapItem;
 import bermwright.report.map.MapSheet;
+import bermwright.report.map.MapStyle;
 import bermwright.report.map.MapWindow;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.finding.Finding;
 import bermwright.site.footprint.HullShapes;
+import bermwright.site.plan.WorkStep;
+import bermwright.site.stages.SettingOutPoint;
+import bermwright.site.stages.Stage;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import java.util.ArrayList;
@@ -54,6 +58,54 @@ public record PlanSheets(Assessment assessment) {
         return sheet(Drawing.name("plan", hull.hull().id()), "Hull " + hull.hull().id() + ": lay-down plan, azimuth "
                 + Words.fixed(hull.hull().layDownAzimuth().degrees(), 1) + "° from grid north", window,
                 SiteMap.items(assessment.shapes(), hull));
+    }
+
+    /**
+     * The points to be staked out for one hull; those along a toe carry no name on the drawing.
+     *
+     * @param hull the hull's outlines
+     * @return the drawing; empty where there is no such point
+     */
+    public Optional<Drawing> settingOut(HullShapes hull) {
+        String id = hull.hull().id();
+        List<MapItem> items = new ArrayList<>(SiteMap.bodies(hull));
+        List<Point> places = new ArrayList<>();
+        for (SettingOutPoint point : assessment.settingOut()) {
+            if (point.subject().equals(id)) {
+                boolean named = point.what() != SettingOutPoint.What.TOE && point.what() != SettingOutPoint.What.CREST;
+                String name = point.id().startsWith(id + "-") ? point.id().substring(id.length() + 1) : point.id();
+                items.add(new MapItem.Spot(MapStyle.SETTING_OUT, named ? name : "", point.place().plan()));
+                places.add(point.place().plan());
+            }
+        }
+        return places.isEmpty() ? Optional.empty() : Optional.of(new MapSheet(Drawing.name("setting-out", id), "Hull "
+                + id + ": points to set out", MapWindow.around(places, MARGIN), grid(), trueNorth(), items, List.of())
+                .drawing());
+    }
+
+    /**
+     * Contours of the site once a step that places soil is done, around the hull it is placed on.
+     *
+     * @param stage the stage
+     * @return the drawing; empty for other steps
+     */
+    public Optional<Drawing> stage(Stage stage) {
+        Optional<HullShapes> hull = assessment.shapes().hull(stage.step().of());
+        if (stage.step().step() != WorkStep.Kind.COVER || hull.isEmpty()) {
+            return Optional.empty();
+        }
+        List<MapItem> items = new ArrayList<>();
+        assessment.shapes().hulls().stream().filter(h -> stage.lying().contains(h.hull().id()))
+                .forEach(h -> items.addAll(SiteMap.bodies(h)));
+        List<Point> places = items(hull.get());
+        String height = Words.said(stage.coverHeights().getOrDefault(stage.step().of(), 0.0), "m");
+        return Optional.of(new MapSheet(Drawing.name("contours", stage.step().id()), "After " + stage.step().id()
+                + ": hull " + stage.step().of() + " covered up to " + height + " over its bed", MapWindow.around(places,
+                MARGIN), stage.surface(), trueNorth(), items, List.of()).drawing());
+    }
+
+    private static List<Point> items(HullShapes hull) {
+        return SiteMap.bodies(hull).stream().flatMap(i -> i.places().stream()).toList();
     }
 
     private Drawing sheet(String name, String title, MapWindow window, List<MapItem> items) {

@@ -56,6 +56,19 @@ public final class SiteMap {
         return items;
     }
 
+    /**
+     * A hull where it lies, and the toe of its cover.
+     *
+     * @param of the hull
+     * @return the things to draw
+     */
+    static List<MapItem> bodies(HullShapes of) {
+        List<MapItem> items = new ArrayList<>();
+        add(of.shapes().stream().filter(s -> s.kind() == ShapeKind.LYING || s.kind() == ShapeKind.COVER_TOE).toList(),
+                false, items);
+        return items;
+    }
+
     /** Each outline with its words; a way of many stretches and an anchor under its winch are named once. */
     private static void add(List<Shape> shapes, boolean detailed, List<MapItem> items) {
         Set<String> named = new HashSet<>();

@@ -117,8 +117,9 @@ public record StageSheets(StagesResult work) {
     }
 
     /** Points to be staked out. */
-    public static Table settingOut(String name, List<SettingOutPoint> points) {
-        return new Table(name, "Points to set out, in projected metres", List.of(Column.words("point", "point"),
+    public static Table settingOut(List<SettingOutPoint> points) {
+        return new Table("setting-out", "Points to set out, in projected metres", List.of(
+                Column.words("point", "point"),
                 Column.words("subject", "of"), Column.words("what", "what"), Column.number("east_m", "east (m)"),
                 Column.number("north_m", "north (m)"), Column.number("height_m", "height (m)")),
                 points.stream().map(p -> List.of(p.id(), p.subject(), p.what().word(), Words.fixed(p.place().x(), 3),
@@ -126,8 +127,9 @@ public record StageSheets(StagesResult work) {
     }
 
     private static String words(WorkStep step) {
-        String lift = step.lift().isPresent() ? ", lift " + step.lift().getAsInt() : "";
-        String height = step.upToHeight().isPresent() ? " to " + Words.said(step.upToHeight().getAsDouble(), "m") : "";
+        String lift = step.lift().isPresent() ? ", stage " + step.lift().getAsInt() : "";
+        String height = step.upToHeight().isPresent() ? ", up to " + Words.said(step.upToHeight().getAsDouble(), "m")
+                : "";
         return step.id() + ": " + step.step().word() + " " + step.of() + lift + height;
     }
 }

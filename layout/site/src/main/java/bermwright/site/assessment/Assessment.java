@@ -8,6 +8,7 @@ import bermwright.site.finding.Finding;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.plan.Plan;
+import bermwright.site.stages.SettingOutPoint;
 import bermwright.site.stages.StagesResult;
 import java.util.List;
 import java.util.Optional;
@@ -29,11 +30,13 @@ import java.util.Optional;
  * @param earthworks soil to be moved, from where to where, with what and how long
  * @param stages   the order of work and the site after each step; empty where the plan has no order of work
  * @param partBuilt cover and dose after each step that places soil; empty where the plan has no order of work
+ * @param settingOut points to be staked out; none where the assessment was not asked for everything
  */
 public record Assessment(Plan plan, String planName, String version, SiteGround ground, List<String> cautions,
         List<ModelNote> models, List<Finding> findings, List<HullAssessment> hulls, SiteShapes shapes,
         Optional<SiteCover> cover, Optional<SiteDose> dose, Optional<EarthworksResult> earthworks,
-        Optional<StagesResult> stages, List<PartBuilt> partBuilt) {
+        Optional<StagesResult> stages, List<PartBuilt> partBuilt,
+        List<SettingOutPoint> settingOut) {
     /** Copies the lists. */
     public Assessment {
         cautions = List.copyOf(cautions);
@@ -41,6 +44,7 @@ public record Assessment(Plan plan, String planName, String version, SiteGround 
         findings = List.copyOf(findings);
         hulls = List.copyOf(hulls);
         partBuilt = List.copyOf(partBuilt);
+        settingOut = List.copyOf(settingOut);
     }
 
     /**

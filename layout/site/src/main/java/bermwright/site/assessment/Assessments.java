@@ -22,6 +22,7 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.pose.LyingPose;
 import bermwright.site.stages.PreparedGround;
+import bermwright.site.stages.SettingOut;
 import bermwright.site.stages.Stages;
 import bermwright.site.stages.StagesInput;
 import bermwright.site.stages.StagesResult;
@@ -153,7 +154,9 @@ public final class Assessments {
         progress.report(1, "done");
         return new Assessment(plan, site.name, Version.text(), ground, Cautions.all(), each(models),
                 worstFirst(findings), hulls(plan, bed, new Parts(laydowns, cover, dose, burials)), shapes,
-                Optional.of(cover), dose, work.earthworks, work.stages, partBuilt);
+                Optional.of(cover), dose, work.earthworks, work.stages, partBuilt,
+                work.stages.map(StagesResult::settingOut).orElseGet(() -> asked != Asked.EVERYTHING ? List.of()
+                        : SettingOut.of(StagesInput.under(plan, cover, Optional.empty()))));
     }
 
     private record Work(Optional<EarthworksResult> earthworks, Optional<StagesResult> stages) {

@@ -8,8 +8,8 @@ import bermwright.foundation.Vec3;
 import bermwright.site.footprint.HullShapes;
 import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.SiteShapes;
-import bermwright.site.plan.BorrowGround;
 import bermwright.site.plan.Hull;
+import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
@@ -22,7 +22,7 @@ import java.util.Optional;
  *
  * <p>Toes are staked no farther apart than ten metres along their outline, and at its sharpest corners.
  */
-final class SettingOut {
+public final class SettingOut {
     private static final double TOE_SPACING = 10;
     private static final double CREST_SPACING = 5;
 
@@ -35,13 +35,23 @@ final class SettingOut {
         this.ground = input.ground();
     }
 
-    static List<SettingOutPoint> of(StagesInput input) {
+    /**
+     * The points of a plan under its covers.
+     *
+     * @param input plan, ground and covers; the order of work is not asked for
+     * @return the points, each name once
+     */
+    public static List<SettingOutPoint> of(StagesInput input) {
         SettingOut out = new SettingOut(input);
         SiteShapes shapes = SiteShapes.of(input.plan(), Optional.of(input.ground()), Map.of());
         shapes.hulls().forEach(out::hull);
         input.covers().forEach(out::cover);
         input.plan().preparations().forEach(out::preparation);
-        input.plan().borrowGrounds().forEach(out::borrow);
+        Plan plan = input.plan();
+        plan.borrowGrounds().forEach(b -> out.corners(b.id(), SettingOutPoint.What.BORROW, b.area()));
+        plan.stockpiles().forEach(s -> out.corners(s.id(), SettingOutPoint.What.STOCKPILE, s.area()));
+        plan.keepOuts().forEach(k -> out.corners(k.id(), SettingOutPoint.What.KEEP_OUT, k.area()));
+        plan.landingPads().forEach(p -> out.add(p.id(), SettingOutPoint.What.PAD, "middle", p.centre()));
         return List.copyOf(out.points);
     }
 
@@ -119,10 +129,10 @@ final class SettingOut {
         }
     }
 
-    private void borrow(BorrowGround borrow) {
+    private void corners(String subject, SettingOutPoint.What what, Ring area) {
         int number = 1;
-        for (Point p : borrow.area().corners()) {
-            add(borrow.id(), SettingOutPoint.What.BORROW, "%02d".formatted(number++), p);
+        for (Point p : area.corners()) {
+            add(subject, what, "%02d".formatted(number++), p);
         }
     }
 

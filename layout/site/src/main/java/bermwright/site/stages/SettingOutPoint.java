@@ -31,7 +31,13 @@ public record SettingOutPoint(String id, String subject, What what, Vec3 place) 
         /** A pole's foot. */
         POLE_FOOT("pole"),
         /** A corner of a borrow ground. */
-        BORROW("borrow");
+        BORROW("borrow"),
+        /** A corner of a stockpile. */
+        STOCKPILE("stockpile"),
+        /** A corner of a keep-out. */
+        KEEP_OUT("keep-out"),
+        /** The middle of a landing pad. */
+        PAD("pad");
 
         private final String word;
 
