@@ -259,7 +259,7 @@ record Readers(Assessment assessment, Pack pack) {
         }
         PlanSheets plans = new PlanSheets(assessment);
         work.stages().forEach(stage -> plans.stage(stage).ifPresent(sheet -> pack.figure(sheet,
-                "Soil is placed level, lift by lift: a contour is the edge of a lift.")));
+                "Soil is placed level: a contour is the edge of the soil when it stood that high.")));
     }
 
     private void soil(EarthworksResult soil) {
