@@ -195,7 +195,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
 
     /** Larger text needs wider columns beside the map. */
     private void divide(Dress dress) {
-        columns.setDividerPositions(dress.scale() > LARGE ? 0.28 : 0.21, dress.scale() > LARGE ? 0.6 : 0.69);
+        columns.setDividerPositions(dress.scale() > LARGE ? 0.28 : 0.21, dress.scale() > LARGE ? 0.55 : 0.62);
     }
 
     /** Shows the whole plan without a flight. */

@@ -46,7 +46,8 @@ final class SoilFigures {
                 .append(Figures.brief(stage.bar().end()))
                 .append(stage.bar().resource().isEmpty() ? "" : ", " + stage.bar().resource())
                 .append(stage.bar().machineHours().isPresent()
-                        ? ", " + Figures.brief(stage.bar().machineHours().getAsDouble()) + " h" : "")
+                        ? ", " + Figures.brief(stage.bar().machineHours().getAsDouble()) + " h"
+                        : ", hours not known and not in the days")
                 .append(stage.bar().critical() ? "; any delay delays the whole work." : ".");
         if (!stage.soil().lifts().isEmpty()) {
             text.append("\nPlaces ").append(Figures.brief(stage.soil().placed())).append(" m\u00b3 in lifts up to ")
