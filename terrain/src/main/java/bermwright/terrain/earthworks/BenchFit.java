@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.terrain.earthworks;
 
+import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Require;
 import bermwright.foundation.Ring;
@@ -164,5 +165,18 @@ public final class BenchFit {
             }
         }
         return (low + high) / 2;
+    }
+
+    /**
+     * What stands behind it.
+     *
+     * @return the note
+     */
+    public static ModelNote note() {
+        return new ModelNote("bench-fit", "the plane within its grade that moves least soil, cut and fill balanced"
+                + " where asked, then its side slopes to the ground",
+                "ground known under all of the bench; sides are not part of the balance",
+                "the sides' soil, some per cent of a wide bench and more of a narrow one",
+                ModelNote.Status.COMPUTED, "search over the gradient, the sum moved being convex in it");
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.terrain.earthworks;
 
+import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Require;
 import bermwright.foundation.Ring;
@@ -237,5 +238,18 @@ public final class BorrowPit {
                 field.visit(line.get(i - 1), line.get(i), clear, (node, share, distance) -> dug[node] = false);
             }
         }
+    }
+
+    /**
+     * What stands behind it.
+     *
+     * @return the note
+     */
+    public static ModelNote note() {
+        return new ModelNote("borrow-pit", "a floor no deeper than allowed, rising at the side slope from the outline"
+                + " and from what is kept clear; dug in level strips",
+                "slopes its soil keeps, cells smaller than the pit is wide",
+                "the outline is known to half a cell: perimeter x depth x half a cell",
+                ModelNote.Status.COMPUTED, "geometry; depth of a strip common practice, no source");
     }
 }

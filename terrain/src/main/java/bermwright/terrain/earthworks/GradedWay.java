@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.terrain.earthworks;
 
+import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Require;
 import bermwright.terrain.grid.ElevationGrid;
@@ -151,5 +152,17 @@ public final class GradedWay {
         double half = way.width / 2 / ground.metreScale();
         return SideField.shaped(ground, new SideField.Line(stations, z, half), way.sides,
                 (node, distance, onLine) -> distance <= half ? onLine : Double.NaN);
+    }
+
+    /**
+     * What stands behind it.
+     *
+     * @return the note
+     */
+    public static ModelNote note() {
+        return new ModelNote("graded-way", "least soil moved along the middle line within the grade, level across,"
+                + " then side slopes to the ground", "ways longer than wide on ground known under their middle line",
+                "cross-fall is not in the choice of the grade line: half width x cross slope off the least cut",
+                ModelNote.Status.COMPUTED, "dynamic programming over stations and height steps");
     }
 }

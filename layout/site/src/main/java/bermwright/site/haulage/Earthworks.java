@@ -9,6 +9,9 @@ import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Machine;
 import bermwright.site.plan.Plan;
+import bermwright.terrain.earthworks.BenchFit;
+import bermwright.terrain.earthworks.BorrowPit;
+import bermwright.terrain.earthworks.GradedWay;
 import bermwright.terrain.earthworks.SoilStates;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -229,7 +232,7 @@ public final class Earthworks {
 
     private List<ModelNote> notes() {
         return List.of(Ramp.note(), new SoilStates(soil.bankDensity(), soil.looseDensity(), soil.placedDensity(),
-                soil.densitySpreadShare()).note(),
+                soil.densitySpreadShare()).note(), BorrowPit.note(), BenchFit.note(), GradedWay.note(),
                 new ModelNote("haul-time", "round trips at the machine's level speed, slowed uphill at constant power;"
                         + " fill and dump times of the plan; ways over a lattice no finer than the machine's width",
                         "ground below the machine's greatest grade; no waiting, one machine does not hinder another",
