@@ -74,9 +74,9 @@ final class CurvePage {
                 curves.hulls().forEach(entry.putArray("hulls")::add);
                 JsonPage.put(entry, "dome_g_cm2", depth);
                 put(entry.putObject("cosmic_year"),
-                        curves.cosmic().at(depth * KG_M2).times(CurveSheets.YEAR_DAYS / 2));
+                        curves.cosmic().at(depth * KG_M2).underDome().times(CurveSheets.YEAR_DAYS));
                 curves.event().ifPresent(e -> put(entry.putObject("event_whole"),
-                        e.curve().at(depth * KG_M2).times(0.5)));
+                        e.curve().at(depth * KG_M2).underDome()));
             }
         }
     }

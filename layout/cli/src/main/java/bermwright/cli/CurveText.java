@@ -65,7 +65,7 @@ final class CurveText {
 
     static void composition(CurveSheets sheets, List<Double> depths, PrintStream out) {
         DoseAgainstCover curves = sheets.curves();
-        CommonText.heading("Particles that make the dose from the sky, %: " + curves.materials(), out);
+        CommonText.heading("Particles that make the dose, %: " + curves.materials(), out);
         TextTable table = new TextTable("at", "from", "mSv", "neutrons > 20 MeV", "neutrons below", "protons", "helium",
                 "heavier ions", "pions", "electrons, gammas");
         for (StationDose station : sheets.stations()) {
@@ -73,15 +73,16 @@ final class CurveText {
             row(table, at, curves, c -> CurveSheets.atStation(c, station));
             double median = station.seen().medianArealDensity();
             row(table, "  dome of its median, " + TextTable.words(InUnits.gramsASquareCentimetre(median), 0) + " g/cm2",
-                    curves, c -> c.at(median).times(0.5));
+                    curves, c -> c.at(median).underDome());
         }
         for (double depth : depths) {
             row(table, "dome of " + TextTable.words(depth, 0) + " g/cm2", curves,
-                    c -> c.at(depth * KG_M2).times(0.5));
+                    c -> c.at(depth * KG_M2).underDome());
         }
         out.println(table);
-        CommonText.wrapped("Cosmic rays a year, the event as a whole; without the ground's return, which is neutrons"
-                + " below 20 MeV.", 2, out);
+        CommonText.wrapped("Cosmic rays a year, the event as a whole. At a station, neutrons below 20 MeV are those"
+                + " under its thinnest cover, with what the ground sends back there; in the open the ground's return"
+                + " comes on top.", 2, out);
         out.println();
     }
 

@@ -30,10 +30,10 @@ public record DoseCurve(Response.Per per, List<Point> points, List<PublishedDose
         /**
          * Dose under a dome of equal areal density on the ground.
          *
-         * @return half the dose of the sphere (Sv a day or an event)
+         * @return dose (Sv a day or an event)
          */
         public double dome() {
-            return isotropic.total() / 2;
+            return isotropic.underDome().total();
         }
     }
 

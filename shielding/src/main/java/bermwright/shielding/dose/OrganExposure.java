@@ -60,6 +60,14 @@ final class OrganExposure {
                 early + slow.grayEquivalent());
     }
 
+    /** Dose of an organ under a dome on the ground: half of what flies straight and all of the slow neutrons. */
+    OrganDose underDome(Field field, OrganDose.Organ organ) {
+        OrganDose sphere = at(field, organ);
+        OrganDose slow = slow(field.slow());
+        return new OrganDose((sphere.absorbed() + slow.absorbed()) / 2, (sphere.equivalent() + slow.equivalent()) / 2,
+                (sphere.grayEquivalent() + slow.grayEquivalent()) / 2);
+    }
+
     private static OrganDose slow(double[] groups) {
         double absorbed = 0;
         double equivalent = 0;

@@ -24,6 +24,16 @@ public record Particles(double fastNeutrons, double slowNeutrons, double protons
     }
 
     /**
+     * What is left of the dose in a sphere under a dome on the ground: half of what flies straight, all of the slow
+     * neutrons, since the floor gives back what it gets.
+     *
+     * @return the doses
+     */
+    public Particles underDome() {
+        return new Particles(fastNeutrons / 2, slowNeutrons, protons / 2, helium / 2, heavy / 2, pions / 2, gammas / 2);
+    }
+
+    /**
      * The same doses times a factor.
      *
      * @param factor factor (1), zero or more

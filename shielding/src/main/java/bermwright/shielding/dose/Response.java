@@ -29,6 +29,20 @@ public interface Response {
     double isotropicDose(double arealDensity);
 
     /**
+     * The part of {@link #isotropicDose} that slow neutrons make. They do not fly straight but fill a closed room:
+     * walls and floor give back what they get, so that the half sky above a room under a cover of this areal density
+     * gives the whole of this dose, not half of it.
+     *
+     * @param arealDensity areal density of the cover across it, the skin counted as soil (kg/m2), zero or more
+     * @return effective dose (Sv per day or per event), at most {@link #isotropicDose}; 0 where a table does not tell
+     *     slow neutrons from the rest
+     * @throws IllegalArgumentException if the areal density is negative or not a number
+     */
+    default double diffuseDose(double arealDensity) {
+        return 0;
+    }
+
+    /**
      * The greatest areal density the response was made for.
      *
      * @return areal density (kg/m2), positive

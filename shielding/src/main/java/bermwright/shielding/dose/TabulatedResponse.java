@@ -3,7 +3,9 @@ package bermwright.shielding.dose;
 
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Require;
+import java.util.Arrays;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A response given by a table of areal densities, its doses joined in the logarithm without overshoot; deeper than the
@@ -14,6 +16,7 @@ final class TabulatedResponse implements Response {
 
     private final double deepest;
     private final MonotoneCurve logDose;
+    private final Optional<MonotoneCurve> logDiffuse;
     private final Spread spread;
     private final Terms terms;
 
@@ -24,9 +27,17 @@ final class TabulatedResponse implements Response {
      * @param openGroundReturn dose that open ground sends back (Sv), zero or more
      * @param skinEquivalence  what the skin counts as in soil (1), positive
      * @param note             model, range, spread and source
+     * @param diffuse          the part of each dose that slow neutrons make (Sv), empty where it is not told apart
      */
-    record Terms(Per per, double openGroundReturn, double skinEquivalence, ModelNote note) {
+    record Terms(Per per, double openGroundReturn, double skinEquivalence, ModelNote note,
+            Optional<double[]> diffuse) {
+        /** Terms of a table that does not tell slow neutrons apart. */
+        Terms(Per per, double openGroundReturn, double skinEquivalence, ModelNote note) {
+            this(per, openGroundReturn, skinEquivalence, note, Optional.empty());
+        }
+
         Terms {
+            Objects.requireNonNull(diffuse, "diffuse");
             Objects.requireNonNull(per, "per");
             Objects.requireNonNull(note, "note");
             Require.notNegative("open ground return", openGroundReturn, "Sv");
@@ -60,6 +71,8 @@ final class TabulatedResponse implements Response {
         }
         deepest = depths[depths.length - 1];
         logDose = new MonotoneCurve(depths, logs);
+        logDiffuse = terms.diffuse().map(parts -> new MonotoneCurve(depths,
+                Arrays.stream(parts).map(v -> Math.log(Math.max(v, LEAST_DOSE))).toArray()));
         this.spread = Objects.requireNonNull(spread, "spread");
         this.terms = Objects.requireNonNull(terms, "terms");
     }
@@ -68,6 +81,13 @@ final class TabulatedResponse implements Response {
     public double isotropicDose(double arealDensity) {
         Require.notNegative("areal density", arealDensity, "kg/m2");
         return Math.exp(logDose.at(arealDensity));
+    }
+
+    @Override
+    public double diffuseDose(double arealDensity) {
+        Require.notNegative("areal density", arealDensity, "kg/m2");
+        return logDiffuse.map(curve -> Math.min(Math.exp(curve.at(arealDensity)), isotropicDose(arealDensity)))
+                .orElse(0.0);
     }
 
     @Override

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Responses computed by transport through soil and skin, and what they are made of. */
 final class TransportResponse {
@@ -128,7 +129,7 @@ final class TransportResponse {
         OrganExposure exposure = new OrganExposure(penetration);
         Map<OrganDose.Organ, OrganDose> organs = new EnumMap<>(OrganDose.Organ.class);
         for (OrganDose.Organ organ : OrganDose.Organ.values()) {
-            organs.put(organ, exposure.at(field, organ).times(source.seconds() / 2));
+            organs.put(organ, exposure.underDome(field, organ).times(source.seconds()));
         }
         return organs;
     }
@@ -167,7 +168,8 @@ final class TransportResponse {
     private Response response(Table table, TabulatedResponse.Spread spread, Response.Per per, ModelNote note) {
         double[] doses = table.doses().stream().mapToDouble(p -> Math.max(LEAST_DOSE, p.total())).toArray();
         return new TabulatedResponse(depths(), doses, spread,
-                new TabulatedResponse.Terms(per, table.openGroundReturn(), skinEquivalence, note));
+                new TabulatedResponse.Terms(per, table.openGroundReturn(), skinEquivalence, note,
+                        Optional.of(table.doses().stream().mapToDouble(Particles::slowNeutrons).toArray())));
     }
 
     private ModelNote cosmicNote(CosmicSpectrum spectrum) {
@@ -175,7 +177,7 @@ final class TransportResponse {
                 "effective dose of galactic cosmic rays (W " + spectrum.modulationW() + ", hydrogen to nickel) behind "
                         + shield.soil().name() + " soil" + skinWords()
                         + ": transport along the ray with slowing down, fragmentation and an intranuclear cascade, "
-                        + "slow neutrons by diffusion",
+                        + "slow neutrons by diffusion through the thinnest cover",
                 "0 to 1500 g/cm2; fast particles straight ahead, muons left out, pions and gammas roughly",
                 "a third open, 35 % at 100 g/cm2, a factor 1.6 at 300, 2.4 at 500, 4 at 1000: the distance of "
                         + "published figures, never less than the planning spread",

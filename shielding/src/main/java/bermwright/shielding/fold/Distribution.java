@@ -8,6 +8,9 @@ import java.util.List;
 
 /** How areal density is spread over the sky of one station, from the thinnest direction to the thickest. */
 public final class Distribution {
+    /** Share of the sky that a hole may take up before it counts as the cover's thickness. */
+    private static final double HOLES = 0.05;
+
     private final double[] arealDensity;
     private final double[] share;
     private final SkyView.Direction thinnest;
@@ -82,6 +85,15 @@ public final class Distribution {
          * @param skyShare     share of the sky (1)
          */
         void see(double arealDensity, double skyShare);
+    }
+
+    /**
+     * Thickness of the cover for slow neutrons, which come in through its thinnest part.
+     *
+     * @return the areal density that a twentieth of the sky stays below (kg/m2), so that a small hatch does not count
+     */
+    public double acrossCover() {
+        return below(HOLES);
     }
 
     /**

@@ -13,19 +13,23 @@ import bermwright.shielding.scene.Soil;
  * @param low              16th percentile of both together (Sv per day or per event)
  * @param high             84th percentile of both together (Sv per day or per event)
  * @param shareBeyondTable share of the sky's dose from rays deeper than the response reaches (1), 0 to 1
- * @param skyShare         dose from the sky over that under open sky (1)
+ * @param skyShare         dose that flies straight from the sky over that under open sky (1)
  */
 public record FoldedDose(double fromSky, double groundReturn, double low, double high, double shareBeyondTable,
         double skyShare) {
+    /** A trace of cover (kg/m2), under which a response that tells slow neutrons apart has some. */
+    private static final double TRACE = 1;
 
     /**
      * Folds a view with a response.
      *
-     * <p>The dose is the mean of the response over the whole ball of directions, those below the horizontal giving
-     * nothing. The ground's return is that of open ground times the share of the open sky's dose that reaches the
-     * station, and at most that of open ground: a stated model, since what the ground sends back is made by the same
-     * particles and crosses the same cover. Low and high join the band of the response, weighted by dose, with the
-     * spread of density and of thickness as independent, in logarithms.
+     * <p>What flies straight is the mean of the response over the whole ball of directions, those below the horizontal
+     * giving nothing. The ground's return is that of open ground times the share of the open sky's dose that reaches
+     * the station, and at most that of open ground: a stated model, since what the ground sends back is made by the
+     * same particles and crosses the same cover. Slow neutrons fill the room as under a level cover of the least areal
+     * density, taken where a twentieth of the sky is thinner; that holds the ground's share already, so the greater of
+     * both counts and never their sum. Low and high join the band of the response, weighted by dose, with the spread of
+     * density and of thickness as independent, in logarithms.
      *
      * @param view       what the station sees
      * @param response   the response
@@ -36,9 +40,12 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
     public static FoldedDose of(SkyView view, Response response, Soil soil, Tolerances tolerances) {
         Sums sums = new Sums(response, tolerances, soil.placedDensity());
         view.forEach(sums::add);
-        double open = response.isotropicDose(0) / 2;
+        double open = sums.straight(0) / 2;
         double skyShare = open > 0 ? sums.best / open : 0;
         double ground = response.openGroundReturn() * Math.min(1, skyShare);
+        if (response.diffuseDose(TRACE) > 0) {
+            sums.diffuse(Distribution.of(view, response.skinEquivalence()).acrossCover(), ground);
+        }
         double total = sums.best + ground;
         if (!(sums.best > 0)) {
             return new FoldedDose(sums.best, ground, total, total, 0, skyShare);
@@ -77,7 +84,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
             double skin = direction.skin() * equivalence;
             double soil = direction.placed() + direction.inPlace();
             double x = soil + skin;
-            double dose = response.isotropicDose(x) * direction.share();
+            double dose = straight(x) * direction.share();
             Band band = response.band(x);
             best += dose;
             low += dose * band.low();
@@ -91,7 +98,30 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
         }
 
         private double at(double arealDensity, SkyView.Direction direction) {
-            return response.isotropicDose(arealDensity) * direction.share();
+            return straight(arealDensity) * direction.share();
+        }
+
+        /** The response without slow neutrons. */
+        double straight(double arealDensity) {
+            return response.isotropicDose(arealDensity) - response.diffuseDose(arealDensity);
+        }
+
+        /** Adds what slow neutrons under a cover give beyond the ground's return. */
+        void diffuse(double cover, double ground) {
+            double dose = beyond(cover, ground);
+            Band band = response.band(cover);
+            best += dose;
+            low += dose * band.low();
+            high += dose * band.high();
+            beyond += cover > response.deepest() ? dose : 0;
+            lighter += beyond(cover * (1 - densityShare), ground);
+            heavier += beyond(cover * (1 + densityShare), ground);
+            thinner += beyond(Math.max(0, cover - layer), ground);
+            thicker += beyond(cover + layer, ground);
+        }
+
+        private double beyond(double cover, double ground) {
+            return Math.max(0, response.diffuseDose(cover) - ground);
         }
 
         double rise(double one, double other) {

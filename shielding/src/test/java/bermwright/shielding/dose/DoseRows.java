@@ -87,6 +87,14 @@ final class DoseRows {
             return body.effective(outcome.fields().get(i)).total();
         }
 
+        OrganDose organUnderDome(Penetration.Outcome outcome, int i, OrganDose.Organ organ) {
+            return organs.underDome(outcome.fields().get(i), organ);
+        }
+
+        double dome(Penetration.Outcome outcome, int i) {
+            return body.effective(outcome.fields().get(i)).underDome().total();
+        }
+
         OrganDose organ(Penetration.Outcome outcome, int i, OrganDose.Organ organ) {
             return organs.at(outcome.fields().get(i), organ);
         }
@@ -126,18 +134,19 @@ final class DoseRows {
 
     private void depth() {
         Penetration.Outcome outcome = soil.cosmic(10, 0, DEPTHS);
-        Particles[] doses = outcome.fields().stream().map(soil.body::effective).toArray(Particles[]::new);
+        Particles[] doses = outcome.fields().stream().map(soil.body::effective).map(Particles::underDome)
+                .toArray(Particles[]::new);
         answers.put("regolith-180",
-                soil.organ(outcome, index(180), OrganDose.Organ.SKIN).equivalent() / 2 * YEAR_MILLI);
-        answers.put("absorbed-kept", soil.organ(outcome, index(180), OrganDose.Organ.BLOOD_FORMING).absorbed()
-                / soil.organ(outcome, 0, OrganDose.Organ.BLOOD_FORMING).absorbed());
+                soil.organUnderDome(outcome, index(180), OrganDose.Organ.SKIN).equivalent() * YEAR_MILLI);
+        answers.put("absorbed-kept", soil.organUnderDome(outcome, index(180), OrganDose.Organ.BLOOD_FORMING)
+                .absorbed() / soil.organUnderDome(outcome, 0, OrganDose.Organ.BLOOD_FORMING).absorbed());
         Particles hundred = doses[index(100)];
         answers.put("secondary-share-100", (hundred.fastNeutrons() + hundred.slowNeutrons() + hundred.pions()
                 + hundred.gammas()) / hundred.total());
         answers.put("neutrons-rise-and-fall", deepestOf(doses, false));
         answers.put("rise-of-dose", deepestOf(doses, true));
-        answers.put("beyond-500", doses[index(500)].total() * YEAR_MILLI);
-        answers.put("beyond-1500", doses[index(1500)].total() / 2 * YEAR_MILLI);
+        answers.put("beyond-500", soil.effective(outcome, index(500)) * YEAR_MILLI);
+        answers.put("beyond-1500", doses[index(1500)].total() * YEAR_MILLI);
         Penetration.Outcome metal = aluminium.cosmic(10, 0, DEPTHS);
         int least = 0;
         for (int i = 1; i < index(120); i++) {
@@ -165,8 +174,8 @@ final class DoseRows {
         double[] depths = {0, 30, 150};
         Penetration.Outcome outcome = soil.penetration.carry(
                 Beam.event(EventSpectra.named("february 1956"), soil.penetration.grid()), depths, Progress.NONE);
-        answers.put("february-1956-30", soil.effective(outcome, 1) / 2 * 1e3);
-        answers.put("february-1956-150", soil.effective(outcome, 2) / 2 * 1e3);
+        answers.put("february-1956-30", soil.dome(outcome, 1) * 1e3);
+        answers.put("february-1956-150", soil.dome(outcome, 2) * 1e3);
         Penetration.Outcome metal = aluminium.penetration.carry(
                 Beam.event(EventSpectra.named("february 1956"), aluminium.penetration.grid()), depths, Progress.NONE);
         answers.put("regolith-over-aluminium", soil.effective(outcome, 1) / aluminium.effective(metal, 1));

@@ -37,6 +37,8 @@ final class Validation {
             and to their repair without fitting: fast pions scattered evenly in the centre of mass, loss of slow
             neutrons to charged particles counted as inelastic, and hadrons made at an angle counted as straight
             ahead. Whoever holds that a row once looked at is no longer blind should count the air rows as such.
+            Under a dome what flies straight counts by half and slow neutrons whole, as they fill a closed room; the air
+            rows always counted them so, the soil rows do since slow neutrons are carried apart.
 
             ## Misses
 

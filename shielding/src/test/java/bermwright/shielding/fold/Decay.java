@@ -5,15 +5,24 @@ import bermwright.foundation.ModelNote;
 import bermwright.shielding.dose.Band;
 import bermwright.shielding.dose.Response;
 
-/** A response that falls as e^(-x/length), for tests. */
-record Decay(double length, double deepest, double groundReturn) implements Response {
+/** A response that falls as e^(-x/length), and slow neutrons as e^(-x/slowLength) where that is not 0, for tests. */
+record Decay(double length, double deepest, double groundReturn, double slowLength) implements Response {
     Decay(double length) {
         this(length, 1e9, 0);
     }
 
+    Decay(double length, double deepest, double groundReturn) {
+        this(length, deepest, groundReturn, 0);
+    }
+
     @Override
     public double isotropicDose(double arealDensity) {
-        return 2 * Math.exp(-arealDensity / length);
+        return 2 * Math.exp(-arealDensity / length) + diffuseDose(arealDensity);
+    }
+
+    @Override
+    public double diffuseDose(double arealDensity) {
+        return slowLength > 0 ? 2 * Math.exp(-arealDensity / slowLength) : 0;
     }
 
     @Override

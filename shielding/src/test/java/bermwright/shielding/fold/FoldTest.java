@@ -31,6 +31,8 @@ class FoldTest {
     private static final double SETTLED = 0.005;
     /** Gauss nodes in 8 panels or more leave less of E2 than this. */
     private static final double QUADRATURE = 1e-3;
+    /** Share of the sky that may be thinner than the cover across which slow neutrons diffuse. */
+    private static final double HOLES = 0.05;
     private static final double EXACT = 1e-9;
     private static final double DENSITY = 1600;
     private static final GridFrame FRAME = new GridFrame(121, 121, -60, -60, 1);
@@ -70,6 +72,26 @@ class FoldTest {
         SkyView view = SkyView.settled(scene, new Vec3(0, 0, -thickness), List.of(response), SETTLED);
         assertEquals(half, FoldedDose.of(view, response, scene.scene().soil(), Tolerances.NONE).fromSky(),
                 half * QUADRATURE);
+    }
+
+    /** Half of what flies straight, by rays, and the whole of what diffuses through the cover, across it. */
+    @Test
+    void slowNeutronsUnderASlabAreNotThinnedBySlantedRays() {
+        Decay straight = new Decay(500);
+        Decay slow = new Decay(900);
+        Response both = new Decay(500, 1e9, 0, 900);
+        double thickness = 0.8;
+        SceneRays scene = slab(thickness, 0);
+        SkyView view = SkyView.settled(scene, new Vec3(0, 0, -thickness), List.of(both), SETTLED);
+        Soil soil = scene.scene().soil();
+        double flown = FoldedDose.of(view, straight, soil, Tolerances.NONE).fromSky();
+        FoldedDose folded = FoldedDose.of(view, both, soil, Tolerances.NONE);
+        double diffused = folded.total() - flown;
+        double least = slow.isotropicDose(DENSITY * thickness / (1 - HOLES));
+        double most = slow.isotropicDose(DENSITY * thickness);
+        assertTrue(diffused >= least * (1 - SETTLED) && diffused <= most * (1 + QUADRATURE),
+                least + " <= " + diffused + " <= " + most);
+        assertTrue(folded.low() <= folded.total() && folded.high() >= folded.total());
     }
 
     /** A half ball of skin around the station: every direction crosses the same mass. */

@@ -66,7 +66,7 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
                 .toList(), Ink.scattered(Ink.DARK_GREY, Ink.Marker.CROSS)));
         drawn.add(new Chart.Curve("stations at their median areal density", stations.stream()
                 .map(s -> s.seen().medianArealDensity())
-                .map(x -> new Dot(x / KG_M2, curves.cosmic().at(x).total() / 2 * MILLI * YEAR_DAYS)).toList(),
+                .map(x -> new Dot(x / KG_M2, curves.cosmic().at(x).underDome().total() * MILLI * YEAR_DAYS)).toList(),
                 Ink.scattered(Ink.BLUE, Ink.Marker.CIRCLE)));
         return new Chart(Drawing.name("dose-against-cover", String.join("-", curves.hulls())),
                 "Dose under a dome of equal thickness: " + curves.materials(), "areal density of soil and skin (g/cm²)",
@@ -141,7 +141,7 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
                     atStation(event.curve(), station))));
         }
         return new Table(Drawing.name("dose-particles", String.join("-", curves.hulls())), "Particles that make the"
-                + " dose from the sky: " + curves.materials(), List.of(Column.words("hull", "hull"),
+                + " dose: " + curves.materials(), List.of(Column.words("hull", "hull"),
                 Column.words("station", "station"), Column.words("from", "from"),
                 Column.number("fast_neutrons_percent", "neutrons above 20 MeV (%)"),
                 Column.number("slow_neutrons_percent", "neutrons below (%)"),
@@ -151,17 +151,21 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
     }
 
     /**
-     * The particles that make the dose at a station, from everything it sees of the sky.
+     * The particles that make the dose at a station: what flies straight from everything it sees of the sky, slow
+     * neutrons through the thinnest part of its cover.
      *
      * @param curve   the curve to fold
      * @param station the station
-     * @return dose from the sky by particle (Sv a day or an event); the ground's return is left out
+     * @return dose by particle (Sv a day or an event); the slow neutrons hold what the ground sends back under the
+     *     cover
      */
     public static Particles atStation(DoseCurve curve, StationDose station) {
         Sum sum = new Sum();
         station.seen().distribution().forEach((arealDensity, share) ->
                 sum.dose = sum.dose.plus(curve.at(arealDensity).times(share / 2)));
-        return sum.dose;
+        Particles sky = sum.dose;
+        return new Particles(sky.fastNeutrons(), curve.at(station.seen().distribution().acrossCover()).slowNeutrons(),
+                sky.protons(), sky.helium(), sky.heavy(), sky.pions(), sky.gammas());
     }
 
     /** A dose while it is summed. */
