@@ -9,7 +9,7 @@ import java.util.List;
 /** How areal density is spread over the sky of one station, from the thinnest direction to the thickest. */
 public final class Distribution {
     /** Share of the sky that a hole may take up before it counts as the cover's thickness. */
-    private static final double HOLES = 0.05;
+    private static final double HOLES = 0.1;
 
     private final double[] arealDensity;
     private final double[] share;
@@ -90,7 +90,7 @@ public final class Distribution {
     /**
      * Thickness of the cover for slow neutrons, which come in through its thinnest part.
      *
-     * @return the areal density that a twentieth of the sky stays below (kg/m2), so that a small hatch does not count
+     * @return the areal density that a tenth of the sky stays below (kg/m2), so that a hatch or an open end is no cover
      */
     public double acrossCover() {
         return below(HOLES);

@@ -27,7 +27,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
      * giving nothing. The ground's return is that of open ground times the share of the open sky's dose that reaches
      * the station, and at most that of open ground: a stated model, since what the ground sends back is made by the
      * same particles and crosses the same cover. Slow neutrons fill the room as under a level cover of the least areal
-     * density, taken where a twentieth of the sky is thinner; that holds the ground's share already, so the greater of
+     * density, taken where a tenth of the sky is thinner; that holds the ground's share already, so the greater of
      * both counts and never their sum. Low and high join the band of the response, weighted by dose, with the spread of
      * density and of thickness as independent, in logarithms.
      *

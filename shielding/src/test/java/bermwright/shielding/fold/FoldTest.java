@@ -32,7 +32,7 @@ class FoldTest {
     /** Gauss nodes in 8 panels or more leave less of E2 than this. */
     private static final double QUADRATURE = 1e-3;
     /** Share of the sky that may be thinner than the cover across which slow neutrons diffuse. */
-    private static final double HOLES = 0.05;
+    private static final double HOLES = 0.1;
     private static final double EXACT = 1e-9;
     private static final double DENSITY = 1600;
     private static final GridFrame FRAME = new GridFrame(121, 121, -60, -60, 1);
