@@ -91,9 +91,10 @@ final class LoweringText {
     }
 
     private static void checks(LoweringResult result, PrintStream out) {
-        TextTable table = new TextTable("part", "asked", "bears", "unit", "factor", "wanted", "at tilt deg", "");
+        TextTable table = new TextTable("part", "by", "asked", "bears", "unit", "factor", "wanted", "at tilt deg", "");
         for (PartCheck check : result.checks()) {
-            table.row(check.part(), figure(check.demand(), check), figure(check.capacity(), check), unit(check),
+            table.row(check.part(), check.load(), figure(check.demand(), check), figure(check.capacity(), check),
+                    unit(check),
                     TextTable.number(check.factor(), 2), TextTable.number(check.required(), 2), degrees(check.tilt()),
                     check.holds() ? "" : "TOO WEAK");
         }
