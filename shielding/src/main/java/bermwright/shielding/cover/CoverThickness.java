@@ -41,6 +41,16 @@ public record CoverThickness(double crown, double flank, double baseEnd, double 
     }
 
     /**
+     * A share of it everywhere.
+     *
+     * @param share share (1), zero or more
+     * @return the thickness
+     */
+    public CoverThickness times(double share) {
+        return new CoverThickness(crown * share, flank * share, baseEnd * share, farEnd * share);
+    }
+
+    /**
      * The thickest of all parts.
      *
      * @return thickness (m)

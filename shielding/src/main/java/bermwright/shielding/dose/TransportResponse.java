@@ -177,7 +177,8 @@ final class TransportResponse {
                 "effective dose of galactic cosmic rays (W " + spectrum.modulationW() + ", hydrogen to nickel) behind "
                         + shield.soil().name() + " soil" + skinWords()
                         + ": transport along the ray with slowing down, fragmentation and an intranuclear cascade, "
-                        + "slow neutrons by diffusion through the thinnest cover",
+                        + "slow neutrons by diffusion, as in a closed room under a level cover of the areal density "
+                        + "that a tenth of the sky stays below; that tenth is a judgement without published footing",
                 "0 to 1500 g/cm2; fast particles straight ahead, muons left out, pions and gammas roughly",
                 "a third open, 35 % at 100 g/cm2, a factor 1.6 at 300, 2.4 at 500, 4 at 1000: the distance of "
                         + "published figures, never less than the planning spread",
@@ -191,7 +192,8 @@ final class TransportResponse {
                 "effective dose of the protons of " + spectrum.name() + " behind " + shield.soil().name() + " soil"
                         + skinWords() + " and of what they make on the way, straight-ahead transport",
                 "0 to 1500 g/cm2; spectrum fitted from " + spectrum.range().fromMeV() + " to "
-                        + spectrum.range().toMeV() + " MeV and continued beyond; heavier solar particles left out",
+                        + spectrum.range().toMeV() + " MeV and continued beyond; particles heavier than protons left "
+                        + "out, which add less than a tenth behind 10 g/cm2 (from memory) and more under less",
                 "30 % to 50 g/cm2, 50 % at 150, a factor two from 300; the choice of event another factor three",
                 ModelNote.Status.COMPUTED, spectrum.source() + "; ICRP Publication 116 (2010)");
     }

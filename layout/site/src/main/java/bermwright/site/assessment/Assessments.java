@@ -11,6 +11,7 @@ import bermwright.site.clearance.Clearance;
 import bermwright.site.exposure.DoseSources;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
+import bermwright.site.exposure.ThinnerCover;
 import bermwright.site.finding.Finding;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.haulage.Earthworks;
@@ -137,6 +138,7 @@ public final class Assessments {
         Optional<SiteDose> dose = asked.isFor(Asked.DOSE)
                 ? Optional.of(SiteDose.of(plan, cover, sources, progress.part(0.25, 0.6))) : Optional.empty();
         dose.ifPresent(d -> findings.addAll(d.findings()));
+        dose.ifPresent(d -> findings.addAll(ThinnerCover.findings(plan, cover, sources, d)));
         dose.ifPresent(d -> models.addAll(d.models()));
         progress.check();
         Work work = asked.isFor(Asked.EARTHWORKS)

@@ -138,16 +138,41 @@ public final class CoverTrial {
                     close ? EndCover.COVERED : hull.far(), hull.crownWidth()));
         }
         Mound mound = SiteCover.mound(plan, site, covers, closed);
+        return new Outcome(mound.placedVolume(), doses(mound.finished()), mound.runsOffTheGround());
+    }
+
+    /**
+     * Tries the plan's covers thinned on some hulls, the others kept.
+     *
+     * @param hulls the hulls
+     * @param share share of the planned thickness (1), zero or more
+     * @return the outcome
+     */
+    public Outcome thinned(Set<String> hulls, double share) {
+        Map<String, CoverThickness> thickness = new HashMap<>();
+        planned.stream().filter(c -> hulls.contains(c.hull().id()))
+                .forEach(c -> thickness.put(c.hull().id(), c.thickness().times(share)));
+        return with(thickness, Set.of());
+    }
+
+    /**
+     * Tries the hulls as they lie, without any cover on the site.
+     *
+     * @return the outcome
+     */
+    public Outcome bare() {
+        return new Outcome(0, doses(site.ground()), false);
+    }
+
+    private List<At> doses(ElevationGrid finished) {
         Map<Double, SceneRays> scenes = new HashMap<>();
         for (Hull hull : plan.hulls()) {
             scenes.computeIfAbsent(SiteCover.density(plan, hull), d -> SceneRays.of(new Scene(
-                    SiteDose.soil(plan, stretchedNatural(), mound.finished(), d), site.solids(),
+                    SiteDose.soil(plan, stretchedNatural(), finished, d), site.solids(),
                     SoilOfPlan.walls(plan, site))));
         }
         List<Place> places = places();
-        List<At> stations = places.parallelStream()
-                .map(p -> fold(p, scenes.get(SiteCover.density(plan, p.hull)))).toList();
-        return new Outcome(mound.placedVolume(), stations, mound.runsOffTheGround());
+        return places.parallelStream().map(p -> fold(p, scenes.get(SiteCover.density(plan, p.hull)))).toList();
     }
 
     private ElevationGrid stretchedNatural() {
