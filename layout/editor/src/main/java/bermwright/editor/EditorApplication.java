@@ -16,6 +16,7 @@ public final class EditorApplication extends Application {
     public void start(Stage stage) {
         Settings settings = Settings.ofPerson(System.getenv(), System.getProperties());
         EditorWindow window = new EditorWindow(stage, settings);
+        Thread.currentThread().setUncaughtExceptionHandler((thread, mistake) -> window.mistake(mistake));
         stage.show();
         List<String> arguments = getParameters().getUnnamed();
         if (!arguments.isEmpty()) {

@@ -18,22 +18,33 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * Every edit since the last save, written beside the plan as it is made, so that nothing is lost when the program or
  * the machine stops.
  *
  * <p>One line of JSON for each step, with the whole plan after it; a line torn off by the stop is left out when
- * reading. The file is locked while it is written to, so that two windows never write one journal.
+ * reading. The file is locked while it is written to, so that two windows never write one journal. Steps are written
+ * one after the other on a lane of their own, so that nobody waits for the disk; {@link #flush} and {@link #close} do.
  */
 public final class EditJournal implements AutoCloseable {
     /** A journal larger than this is begun anew from the latest plan (bytes). */
     private static final long LARGEST = 64L * 1024 * 1024;
     private static final String ENDING = ".bermwright-journal";
     private static final ObjectMapper JSON = new ObjectMapper();
+    /** A disk that has not taken a step by then is not waited for any longer (s). */
+    private static final long LONGEST_WAIT = 20;
 
     private final Path file;
     private final String mark;
+    private final ExecutorService lane = Executors.newSingleThreadExecutor(EditJournal::laneThread);
+    private final AtomicInteger waiting = new AtomicInteger();
+    private volatile Optional<String> trouble = Optional.empty();
+    /** Used on the lane only. */
     private Optional<FileChannel> channel = Optional.empty();
 
     /**
@@ -142,20 +153,66 @@ public final class EditJournal implements AutoCloseable {
         }
     }
 
+    private static Thread laneThread(Runnable work) {
+        Thread thread = new Thread(work, "edit journal");
+        thread.setDaemon(true);
+        return thread;
+    }
+
     /**
-     * Writes a step; it is on the disk when this returns.
+     * Writes a step soon, after those before it; what goes wrong is told by {@link #trouble}.
      *
      * @param step the step
-     * @throws IOException if it cannot be written
      */
-    public void write(Step step) throws IOException {
+    public void write(Step step) {
+        if (lane.isShutdown()) {
+            trouble = Optional.of("the journal was ended");
+            return;
+        }
+        waiting.incrementAndGet();
+        lane.execute(() -> {
+            boolean isLast = waiting.decrementAndGet() == 0;
+            try {
+                writeNow(step, isLast);
+                trouble = Optional.empty();
+            } catch (IOException notWritten) {
+                trouble = Optional.of(String.valueOf(notWritten.getMessage()));
+            }
+        });
+    }
+
+    private void writeNow(Step step, boolean isLast) throws IOException {
         FileChannel to = open();
         if (to.size() > LARGEST) {
             to.truncate(0);
             line(to, Map.of("began", mark));
         }
         line(to, Map.of("step", step.words(), "plan", step.text()));
-        to.force(false);
+        if (isLast) {
+            to.force(false);
+        }
+    }
+
+    /**
+     * Why the latest step is not on the disk.
+     *
+     * @return the reason, empty where it is there or still to be written
+     */
+    public Optional<String> trouble() {
+        return trouble;
+    }
+
+    /** Waits until everything asked for so far is on the disk. */
+    public void flush() {
+        if (!lane.isShutdown()) {
+            try {
+                lane.submit(() -> { }).get(LONGEST_WAIT, TimeUnit.SECONDS);
+            } catch (InterruptedException interrupted) {
+                Thread.currentThread().interrupt();
+            } catch (java.util.concurrent.ExecutionException | java.util.concurrent.TimeoutException stuck) {
+                trouble = Optional.of("the disk does not answer");
+            }
+        }
     }
 
     private FileChannel open() throws IOException {
@@ -191,9 +248,19 @@ public final class EditJournal implements AutoCloseable {
         }
     }
 
-    /** Ends the journal and removes its file, because the plan is saved or its edits are not wanted. */
+    /** Removes what this journal has written soon, because the plan is saved or its edits are not wanted. */
     public void discard() {
-        close();
+        if (!lane.isShutdown()) {
+            lane.execute(this::discardNow);
+        }
+    }
+
+    private void discardNow() {
+        if (channel.isEmpty()) {
+            // Nothing was written: a file that is there is somebody's, left behind and not taken up yet.
+            return;
+        }
+        closeChannel();
         try {
             Files.deleteIfExists(file);
         } catch (IOException stays) {
@@ -221,8 +288,17 @@ public final class EditJournal implements AutoCloseable {
         return plan.resolveSibling(plan.getFileName() + ENDING + ".set-aside");
     }
 
+    /** Ends the journal once everything asked for is on the disk. */
     @Override
     public void close() {
+        if (!lane.isShutdown()) {
+            lane.execute(this::closeChannel);
+            flush();
+            lane.shutdown();
+        }
+    }
+
+    private void closeChannel() {
         channel.ifPresent(open -> {
             try {
                 open.close();

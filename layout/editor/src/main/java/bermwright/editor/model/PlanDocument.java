@@ -20,7 +20,7 @@ public final class PlanDocument implements AutoCloseable {
     private Plan saved;
     private final PlanHistory history;
     private EditJournal journal;
-    private Optional<String> journalTrouble = Optional.empty();
+    private Optional<String> oldJournal = Optional.empty();
 
     private PlanDocument(Path file, String onDisk, Plan plan) {
         this.file = file;
@@ -147,13 +147,8 @@ public final class PlanDocument implements AutoCloseable {
             journal.discard();
             return;
         }
-        try {
-            journal.write(new EditJournal.Step(words, PlanFiles.text(history.plan())));
-            journalTrouble = Optional.empty();
-        } catch (IOException notWritten) {
-            journalTrouble = Optional.of("Edits are not safe against a crash until you save: "
-                    + notWritten.getMessage());
-        }
+        oldJournal = Optional.empty();
+        journal.write(new EditJournal.Step(words, PlanFiles.text(history.plan())));
     }
 
     /**
@@ -162,7 +157,13 @@ public final class PlanDocument implements AutoCloseable {
      * @return the reason, empty where all is well
      */
     public Optional<String> journalTrouble() {
-        return journalTrouble;
+        return oldJournal.or(() -> journal.trouble()
+                .map(reason -> "Edits are not safe against a crash until you save: " + reason));
+    }
+
+    /** Waits until each step made so far is on the disk. */
+    public void settleJournal() {
+        journal.flush();
     }
 
     /**
@@ -191,6 +192,7 @@ public final class PlanDocument implements AutoCloseable {
     private void write(Path target, Plan plan) {
         PlanFiles.write(plan, target);
         journal.discard();
+        journal.close();
         file = target;
         saved = plan;
         onDisk = PlanFiles.text(plan);
@@ -251,11 +253,12 @@ public final class PlanDocument implements AutoCloseable {
                 taken++;
             }
         }
+        journal.flush();
         try {
             // The first step set the old journal aside; all its steps are in the new one now.
             Files.deleteIfExists(EditJournal.asideOf(file));
         } catch (IOException stays) {
-            journalTrouble = Optional.of("The old journal could not be removed: " + stays.getMessage());
+            oldJournal = Optional.of("The old journal could not be removed: " + stays.getMessage());
         }
         return taken;
     }
@@ -319,5 +322,6 @@ public final class PlanDocument implements AutoCloseable {
     @Override
     public void close() {
         journal.discard();
+        journal.close();
     }
 }

@@ -3,9 +3,10 @@ package bermwright.editor.model;
 
 import bermwright.foundation.Progress;
 import bermwright.terrain.grid.ElevationGrid;
-import bermwright.terrain.grid.Gradient;
 import bermwright.terrain.grid.GridFrame;
-import bermwright.terrain.grid.HornSlope;
+import bermwright.terrain.relief.Hillshade;
+import bermwright.terrain.relief.Light;
+import bermwright.terrain.relief.SlopeBands;
 import java.util.stream.IntStream;
 
 /**
@@ -14,10 +15,10 @@ import java.util.stream.IntStream;
  * <p>Rows run from the northernmost down, as pictures do. The value 0 of a shade marks ground that is not known.
  */
 public final class ReliefData {
-    private static final double SUN_HEIGHT_DEG = 45;
-    private static final double SUN_AZIMUTH_DEG = 315;
-    /** Slopes are kept to a quarter of a degree, up to 63.75 degrees. */
-    private static final double SLOPE_STEPS_A_DEGREE = 4;
+    /** Slopes are kept in steps of half a degree, so that the limits between bands are limits between steps. */
+    private static final double SLOPE_STEP_DEG = 0.5;
+    /** Up to 50 degrees; steeper ground counts as that. */
+    private static final int SLOPE_STEPS = 100;
     private static final int SMALLEST_SIDE = 256;
 
     private final ElevationGrid grid;
@@ -50,11 +51,21 @@ public final class ReliefData {
         ReliefData data = new ReliefData(grid, levels);
         data.widths[0] = frame.columns();
         data.heights[0] = frame.rows();
+        progress.check();
+        byte[] shades = Hillshade.of(grid, Light.OF_MAPS, 1);
+        progress.report(0.3, "shading the ground");
+        progress.check();
+        SlopeBands bands = SlopeBands.of(grid, IntStream.rangeClosed(1, SLOPE_STEPS)
+                .mapToDouble(step -> Math.toRadians(step * SLOPE_STEP_DEG)).toArray());
+        progress.report(0.6, "shading the ground");
         data.shades[0] = new byte[frame.size()];
         data.slopes[0] = new byte[frame.size()];
         IntStream.range(0, frame.rows()).parallel().forEach(row -> {
-            progress.check();
-            data.fill(row);
+            int line = (frame.rows() - 1 - row) * frame.columns();
+            System.arraycopy(shades, row * frame.columns(), data.shades[0], line, frame.columns());
+            for (int column = 0; column < frame.columns(); column++) {
+                data.slopes[0][line + column] = (byte) Math.max(0, bands.band(row, column));
+            }
         });
         progress.report(0.7, "shading the ground");
         for (int level = 1; level < levels; level++) {
@@ -62,32 +73,6 @@ public final class ReliefData {
             data.halve(level);
         }
         return data;
-    }
-
-    private void fill(int row) {
-        GridFrame frame = grid.frame();
-        double up = Math.sin(Math.toRadians(SUN_HEIGHT_DEG));
-        double level = Math.cos(Math.toRadians(SUN_HEIGHT_DEG));
-        double toSunEast = level * Math.sin(Math.toRadians(SUN_AZIMUTH_DEG));
-        double toSunNorth = level * Math.cos(Math.toRadians(SUN_AZIMUTH_DEG));
-        int line = (frame.rows() - 1 - row) * frame.columns();
-        int inner = Math.max(1, Math.min(frame.rows() - 2, row));
-        for (int column = 0; column < frame.columns(); column++) {
-            if (Double.isNaN(grid.height(row, column))) {
-                continue;
-            }
-            // The outermost nodes have no slope of their own; they are shaded like their inner neighbours.
-            int innerColumn = Math.max(1, Math.min(frame.columns() - 2, column));
-            Gradient g = frame.rows() > 2 && frame.columns() > 2
-                    ? HornSlope.gradient(grid, inner, innerColumn) : Gradient.UNKNOWN;
-            double east = Double.isNaN(g.east()) ? 0 : g.east();
-            double north = Double.isNaN(g.north()) ? 0 : g.north();
-            double steep = Math.sqrt(1 + east * east + north * north);
-            double lit = Math.max(0, (up - east * toSunEast - north * toSunNorth) / steep);
-            shades[0][line + column] = (byte) (1 + Math.round(254 * lit));
-            double slopeDeg = Math.toDegrees(Math.atan(Math.sqrt(steep * steep - 1)));
-            slopes[0][line + column] = (byte) Math.min(255, Math.round(slopeDeg * SLOPE_STEPS_A_DEGREE));
-        }
     }
 
     private void halve(int level) {
@@ -173,10 +158,10 @@ public final class ReliefData {
      * @param level the level (1), from 0
      * @param x     column (1), from the westernmost
      * @param y     row (1), from the northernmost
-     * @return slope in degrees, to a quarter of a degree
+     * @return slope in degrees, rounded down to half a degree, at most 50; 0 where it is not known
      */
     public double slopeDeg(int level, int x, int y) {
-        return (slopes[level][y * widths[level] + x] & 255) / SLOPE_STEPS_A_DEGREE;
+        return (slopes[level][y * widths[level] + x] & 255) * SLOPE_STEP_DEG;
     }
 
     /**

@@ -43,7 +43,8 @@ public final class WorkStages {
         List<Stage> worked = assessment.flatMap(Assessment::stages).map(StagesResult::stages).orElse(List.of());
         List<WorkStep> steps = worked.stream().map(Stage::step).toList();
         boolean isOfPlan = steps.size() == plan.orderOfWork().size() && steps.containsAll(plan.orderOfWork());
-        return isOfPlan ? new WorkStages(plan, steps, worked, assessment.orElseThrow().partBuilt()) : of(plan);
+        return isOfPlan ? assessment.map(a -> new WorkStages(plan, steps, worked, a.partBuilt()))
+                .orElseGet(() -> of(plan)) : of(plan);
     }
 
     /**

@@ -340,13 +340,14 @@ public final class Workbench {
     }
 
     /**
-     * The box around everything in the plan that has a place.
+     * The box around everything in the plan that has a place; that of the ground where nothing has.
      *
-     * @return the box, empty for an empty plan
+     * @return the box, empty for an empty plan without ground
      */
     public Optional<MapCamera.Box> box() {
         return figures().stream().filter(f -> f.look() != FigureLook.STAND_OFF).map(MapFigure::box)
-                .reduce(MapCamera.Box::with);
+                .reduce(MapCamera.Box::with).or(() -> answers.ground().map(site -> site.grid().frame())
+                .map(f -> new MapCamera.Box(f.west(), f.south(), f.eastEdge(), f.northEdge())));
     }
 
     /**

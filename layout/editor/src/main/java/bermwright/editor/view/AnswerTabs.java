@@ -23,10 +23,12 @@ final class AnswerTabs extends VBox {
     private final LoweringPane lowering;
     private final ComparePane compare;
     private final SoilPane soil;
+    private final FindingsPane findings;
 
     AnswerTabs(Workbench bench, MapPane map, PartActions actions, Background background, Dress dress) {
         TiltModel tilt = new TiltModel(bench);
         map.follow(tilt);
+        findings = new FindingsPane(bench, actions, dress);
         lowering = new LoweringPane(bench, tilt, dress);
         compare = new ComparePane(bench, background, dress);
         soil = new SoilPane(bench, map);
@@ -34,7 +36,7 @@ final class AnswerTabs extends VBox {
         DosePane dose = new DosePane(bench, background);
         tabs.setId("answers");
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
-        tabs.getTabs().add(tab("Findings", new FindingsPane(bench, actions, dress)));
+        tabs.getTabs().add(tab("Findings", findings));
         tabs.getTabs().add(tab("Lowering", lowering));
         tabs.getTabs().add(tab("Cover", cover));
         tabs.getTabs().add(tab("Dose", dose));
@@ -78,6 +80,8 @@ final class AnswerTabs extends VBox {
     }
 
     void dress(Dress dress) {
+        findings.dress(dress);
+        compare.dress(dress);
         lowering.dress(dress);
     }
 }

@@ -38,7 +38,7 @@ final class ComparePane extends VBox {
 
     private final Workbench bench;
     private final Background background;
-    private final Dress dress;
+    private Dress dress;
     private final Label words = new Label("Keep the plan as it is now as a variant, go on editing, and see here what"
             + " became of every figure. Or compare with another plan file.");
     private final TableView<Comparison.Row> table = new TableView<>();
@@ -65,19 +65,25 @@ final class ComparePane extends VBox {
         maps.setPrefHeight(230);
         table.setId("comparison");
         table.setPlaceholder(new Label("No difference to show yet."));
-        table.getColumns().add(column("about", Comparison.Row::subject));
-        table.getColumns().add(column("figure", Comparison.Row::name));
-        table.getColumns().add(column("variant", r -> Figures.brief(r.mine())));
-        table.getColumns().add(column("now", r -> Figures.brief(r.other())));
-        table.getColumns().add(column("difference", r -> r.isSame() ? "none" : (r.difference() > 0 ? "+" : "")
+        table.getColumns().add(column("about", 7, Comparison.Row::subject));
+        table.getColumns().add(column("figure", 17, Comparison.Row::name));
+        table.getColumns().add(column("variant", 6, r -> Figures.brief(r.mine())));
+        table.getColumns().add(column("now", 6, r -> Figures.brief(r.other())));
+        table.getColumns().add(column("difference", 7, r -> r.isSame() ? "none" : (r.difference() > 0 ? "+" : "")
                 + Figures.brief(r.difference())));
-        table.getColumns().add(column("unit", r -> "1".equals(r.unit()) ? "" : r.unit()));
+        table.getColumns().add(column("unit", 4.5, r -> "1".equals(r.unit()) ? "" : r.unit()));
         VBox.setVgrow(table, Priority.ALWAYS);
         HBox bar = new HBox(8, keep, onlyChanged);
         bar.getStyleClass().add("bar");
         getChildren().addAll(words, bar, maps, table);
         getStyleClass().add("answer");
         bench.calm().listen(this::refresh);
+    }
+
+    /** Dresses the pane for another window. */
+    void dress(Dress changed) {
+        dress = changed;
+        refresh();
     }
 
     private Region framed(Canvas canvas) {
@@ -91,8 +97,10 @@ final class ComparePane extends VBox {
         return pane;
     }
 
-    private static TableColumn<Comparison.Row, String> column(String name, Function<Comparison.Row, String> text) {
+    private TableColumn<Comparison.Row, String> column(String name, double ems,
+            Function<Comparison.Row, String> text) {
         TableColumn<Comparison.Row, String> column = new TableColumn<>(name);
+        column.setPrefWidth(ems * dress.textSize());
         column.setCellValueFactory(row -> new ReadOnlyStringWrapper(text.apply(row.getValue())));
         boolean isNumber = !List.of("about", "figure", "unit").contains(name);
         column.setCellFactory(c -> {

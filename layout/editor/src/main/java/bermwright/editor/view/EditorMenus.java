@@ -35,7 +35,9 @@ final class EditorMenus {
     }
 
     private Menu file() {
-        return new Menu("_Plan", null, item("_Open\u2026", "Shortcut+O", window::askOpen), recent,
+        return new Menu("_Plan", null,
+                item("_New from an elevation file\u2026", "Shortcut+N", () -> window.beginning().ask()),
+                item("_Open\u2026", "Shortcut+O", window::askOpen), recent,
                 item("_Save", "Shortcut+S", window::save), item("Save _as\u2026", "Shortcut+Shift+S", window::saveAs),
                 new SeparatorMenuItem(),
                 item("Com_pare with\u2026", "Shortcut+M", window::askCompare),

@@ -2,9 +2,11 @@
 package bermwright.editor.view;
 
 import bermwright.editor.model.EditJournal;
+import bermwright.editor.model.NewPlan;
 import bermwright.editor.model.PlanDocument;
 import bermwright.editor.model.Settings;
 import bermwright.foundation.InputException;
+import bermwright.site.planfile.PlanFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,13 +34,15 @@ import javafx.util.Duration;
 public final class EditorWindow {
     private static final double WIDTH = 1400;
     private static final double HEIGHT = 900;
-    private static final FileChooser.ExtensionFilter PLANS =
+    static final FileChooser.ExtensionFilter PLANS =
             new FileChooser.ExtensionFilter("Site plans", "*.json");
 
     private final Stage stage;
     private final Settings settings;
     private final BorderPane root = new BorderPane();
     private final EditorMenus menus;
+    private final Notices welcome = new Notices();
+    private final PlanBeginning beginning = new PlanBeginning(this);
     private Optional<SitePane> site = Optional.empty();
     private Dress dress;
     private Optional<String> seenOutside = Optional.empty();
@@ -59,7 +63,7 @@ public final class EditorWindow {
                 .toExternalForm();
         scene.getStylesheets().add(sheet);
         root.setTop(menus.bar());
-        root.setCenter(new StackPane(new Label("Open a plan, or drop one here.")));
+        root.setCenter(new StackPane(new Label("Open a plan, or drop a plan or an elevation file here."), welcome));
         scene.setOnDragOver(this::dragOver);
         scene.setOnDragDropped(this::dropped);
         EditorKeys.install(scene, this);
@@ -94,16 +98,18 @@ public final class EditorWindow {
      * @return true where it was opened
      */
     public boolean open(Path file) {
-        if (!mayLeave()) {
-            return false;
-        }
-        PlanDocument document;
         try {
-            document = PlanDocument.open(file);
+            // Read before the plan in the window is left, and once more afterwards: leaving may save to the same file.
+            PlanFiles.read(file);
+            return mayLeave() && openNow(file);
         } catch (InputException refused) {
             report("This plan could not be opened", refused.getMessage());
             return false;
         }
+    }
+
+    boolean openNow(Path file) {
+        PlanDocument document = PlanDocument.open(file);
         site.ifPresent(before -> {
             RememberedView.keep(before, settings);
             before.close();
@@ -113,6 +119,20 @@ public final class EditorWindow {
         settings.keep();
         menus.refreshRecent();
         askAboutJournal(document);
+        return true;
+    }
+
+    /**
+     * Takes a file that was dropped on the window: a plan is opened, an elevation file begins a new plan beside it.
+     *
+     * @param file the file
+     * @return true where it was taken up
+     */
+    public boolean take(Path file) {
+        if (NewPlan.isPlan(file)) {
+            return open(file);
+        }
+        beginning.begin(file, NewPlan.beside(file));
         return true;
     }
 
@@ -165,6 +185,8 @@ public final class EditorWindow {
     }
 
     private void lookOutside() {
+        site.map(SitePane::bench).ifPresent(bench -> bench.document().journalTrouble()
+                .filter(words -> bench.trouble().isEmpty()).ifPresent(bench::tell));
         site.ifPresent(pane -> pane.bench().document().changedOutside()
                 .filter(text -> seenOutside.filter(text::equals).isEmpty()).ifPresent(text -> {
                     seenOutside = Optional.of(text);
@@ -312,12 +334,12 @@ public final class EditorWindow {
 
     private void dropped(DragEvent event) {
         boolean opened = event.getDragboard().hasFiles()
-                && open(event.getDragboard().getFiles().get(0).toPath());
+                && take(event.getDragboard().getFiles().get(0).toPath());
         event.setDropCompleted(opened);
         event.consume();
     }
 
-    private boolean mayLeave() {
+    boolean mayLeave() {
         boolean isUnsaved = site.filter(pane -> pane.bench().document().isUnsaved()).isPresent();
         if (!isUnsaved) {
             site.ifPresent(pane -> pane.bench().document().close());
@@ -345,6 +367,7 @@ public final class EditorWindow {
             return;
         }
         remember();
+        beginning.close();
         site.ifPresent(SitePane::close);
     }
 
@@ -360,6 +383,18 @@ public final class EditorWindow {
         settings.put("dark", dress.isDark());
         settings.put("text", dress.scale());
         settings.keep();
+    }
+
+    /**
+     * Says that the editor itself made a mistake; the plan, its steps and its journal are as they were.
+     *
+     * @param mistake what was thrown
+     */
+    public void mistake(Throwable mistake) {
+        mistake.printStackTrace();
+        String where = mistake.getStackTrace().length > 0 ? " at " + mistake.getStackTrace()[0] : "";
+        notices().show("mistake", "The editor made a mistake; the plan and its steps are kept. What happened: "
+                + mistake + where, List.of());
     }
 
     /**
@@ -408,8 +443,12 @@ public final class EditorWindow {
         }).orElse("Bermwright"));
     }
 
-    private Notices notices() {
-        return site.map(SitePane::notices).orElseGet(Notices::new);
+    Notices notices() {
+        return site.map(SitePane::notices).orElse(welcome);
+    }
+
+    PlanBeginning beginning() {
+        return beginning;
     }
 
     Optional<SitePane> site() {

@@ -18,8 +18,11 @@ import javafx.scene.layout.VBox;
 
 /** The findings, the worst first; picking one picks what it is about and flies there. */
 final class FindingsPane extends VBox {
+    /** Width of scroll bar and rims beside a line (em). */
+    private static final double SCROLL_BAR_EM = 3;
+
     private final Workbench bench;
-    private final Dress dress;
+    private Dress dress;
     private final Label summary = new Label();
     private final ListView<NumberedFinding> list = new ListView<>();
     private boolean isFollowing;
@@ -56,6 +59,12 @@ final class FindingsPane extends VBox {
         getStyleClass().add("answer");
         bench.calm().listen(this::refresh);
         refresh();
+    }
+
+    /** Dresses the list for another window. */
+    void dress(Dress changed) {
+        dress = changed;
+        list.refresh();
     }
 
     private void go(NumberedFinding finding, PartActions actions) {
@@ -109,8 +118,9 @@ final class FindingsPane extends VBox {
             HBox.setHgrow(text, Priority.ALWAYS);
             HBox line = new HBox(8, FindingBadge.node(finding.level(), numbered.number(), dress.isDark(),
                     dress.textSize()), text);
-            line.prefWidthProperty().bind(list.widthProperty().subtract(34));
-            line.maxWidthProperty().bind(list.widthProperty().subtract(34));
+            double besides = SCROLL_BAR_EM * dress.textSize();
+            line.prefWidthProperty().bind(list.widthProperty().subtract(besides));
+            line.maxWidthProperty().bind(list.widthProperty().subtract(besides));
             setGraphic(line);
             setTooltip(Hint.of("Rule " + finding.rule() + ", limit from: " + finding.source()));
         }

@@ -17,9 +17,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TitledPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
 /** The figures of the picked part, each with its unit, its rule and, where it is wrong, what would be accepted. */
@@ -155,7 +153,7 @@ final class FormPane extends ScrollPane {
     }
 
     /** The heading over the form: what is picked, and what can be done with it. */
-    static HBox heading(Workbench bench, PartActions actions) {
+    static FlowPane heading(Workbench bench, PartActions actions) {
         Label name = new Label();
         name.getStyleClass().add("heading");
         Button copy = new Button("Copy");
@@ -164,10 +162,9 @@ final class FormPane extends ScrollPane {
         remove.setOnAction(event -> actions.remove());
         copy.setMinWidth(USE_PREF_SIZE);
         remove.setMinWidth(USE_PREF_SIZE);
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox heading = new HBox(6, name, gap, copy, remove);
-        heading.getStyleClass().add("bar");
+        // Buttons go to a line of their own where name and buttons have no room beside each other.
+        FlowPane heading = new FlowPane(6, 4, name, copy, remove);
+        heading.getStyleClass().addAll("bar", "form-heading");
         Runnable refresh = () -> {
             Optional<Part> picked = bench.picked();
             name.setText(picked.map(Part::words).orElse("Nothing picked"));

@@ -11,9 +11,11 @@ import bermwright.editor.model.Workbench;
 import bermwright.foundation.Point;
 import bermwright.site.assessment.HullAtTilt;
 import bermwright.site.finding.Finding;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import javafx.geometry.Point2D;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -60,10 +62,7 @@ final class MapOverlay {
             handle(g, camera, handle, bench);
         }
         if (look.hasMarks()) {
-            List<NumberedFinding> findings = bench.findings();
-            for (int i = findings.size() - 1; i >= 0; i--) {
-                finding(g, camera, findings.get(i), bench.pickedFinding());
-            }
+            findings(g, camera, bench);
         }
         scaleBar(g, camera, bench);
         norths(g, camera, bench);
@@ -113,13 +112,31 @@ final class MapOverlay {
         }
     }
 
-    private void finding(GraphicsContext g, MapCamera camera, NumberedFinding numbered, Optional<Integer> picked) {
-        Optional<Point> place = numbered.finding().place();
-        if (place.isEmpty()) {
-            return;
+    /** The badges, the worst at their very places and drawn last, the others beside them on a leader. */
+    private void findings(GraphicsContext g, MapCamera camera, Workbench bench) {
+        List<NumberedFinding> findings = bench.findings();
+        BadgeSpots spots = new BadgeSpots(2 * look.textSize());
+        List<Point2D> at = new ArrayList<>();
+        for (NumberedFinding numbered : findings) {
+            Point2D place = numbered.finding().place()
+                    .map(p -> new Point2D(camera.x(p.east()), camera.y(p.north()))).orElse(Point2D.ZERO);
+            at.add(numbered.finding().place().isEmpty() ? place : spots.free(place));
+            if (numbered.finding().place().isPresent() && place.distance(at.get(at.size() - 1)) > 1) {
+                g.setStroke(style.ink());
+                g.setLineWidth(1);
+                g.strokeLine(place.getX(), place.getY(), at.get(at.size() - 1).getX(), at.get(at.size() - 1).getY());
+            }
         }
-        double x = camera.x(place.get().east());
-        double y = camera.y(place.get().north());
+        for (int i = findings.size() - 1; i >= 0; i--) {
+            if (findings.get(i).finding().place().isPresent()) {
+                finding(g, findings.get(i), at.get(i), bench.pickedFinding());
+            }
+        }
+    }
+
+    private void finding(GraphicsContext g, NumberedFinding numbered, Point2D at, Optional<Integer> picked) {
+        double x = at.getX();
+        double y = at.getY();
         boolean isPicked = picked.filter(n -> n == numbered.number()).isPresent();
         double r = look.textSize() * (isPicked ? 1.15 : 0.9);
         g.setLineWidth(isPicked ? 3 : 1.6);
@@ -176,7 +193,7 @@ final class MapOverlay {
 
     private void norths(GraphicsContext g, MapCamera camera, Workbench bench) {
         double x = camera.width() - RIM - 34 - look.textSize();
-        double y = RIM + 44 + 2 * look.textSize();
+        double y = camera.height() - RIM - 34 - 2 * look.textSize();
         arrow(g, x, y, 0, true);
         painter.text(g, "grid N", x, y - 34 - look.textSize() * 0.7, style.ink());
         bench.trueNorth().ifPresent(turn -> {

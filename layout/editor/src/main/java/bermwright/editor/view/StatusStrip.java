@@ -28,6 +28,7 @@ final class StatusStrip extends HBox {
         freshness.setId("freshness");
         progress.setPrefWidth(120);
         stop.setId("stop");
+        stop.setMinWidth(USE_PREF_SIZE);
         stop.setOnAction(event -> stopping.run());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);

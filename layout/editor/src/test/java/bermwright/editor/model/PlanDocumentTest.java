@@ -19,6 +19,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -81,6 +82,7 @@ class PlanDocumentTest {
         try (PlanDocument document = PlanDocument.open(file)) {
             document.make(step(2));
             assertTrue(document.isUnsaved());
+            document.settleJournal();
             assertTrue(Files.exists(EditJournal.beside(file)));
             document.save();
             assertFalse(document.isUnsaved());
@@ -118,16 +120,55 @@ class PlanDocumentTest {
         killed.close();
         try (PlanDocument document = PlanDocument.open(file)) {
             document.make(step(1));
+            document.settleJournal();
             assertTrue(Files.readString(EditJournal.asideOf(file)).contains("first"));
         }
+    }
+
+    @Test
+    void stepsAreWrittenInTheirOrderAndAllOfThemByTheEnd() throws IOException {
+        try (EditJournal journal = new EditJournal(file, "")) {
+            for (int i = 0; i < 200; i++) {
+                journal.write(new EditJournal.Step("step " + i, "{}"));
+            }
+        }
+        List<EditJournal.Step> steps = EditJournal.leftBehind(file).orElseThrow().steps();
+        assertEquals(200, steps.size());
+        for (int i = 0; i < 200; i++) {
+            assertEquals("step " + i, steps.get(i).words());
+        }
+    }
+
+    @Test
+    void aStepTakenBackAndMadeAgainIsJournaledAnew() {
+        try (PlanDocument document = PlanDocument.open(file)) {
+            document.make(step(1));
+            document.undo();
+            document.settleJournal();
+            assertFalse(Files.exists(EditJournal.beside(file)), "there is nothing to save");
+            document.redo();
+            document.settleJournal();
+            assertEquals(1, EditJournal.leftBehind(file).orElseThrow().steps().size());
+        }
+    }
+
+    @Test
+    void aWindowClosedWithoutAnAnswerLeavesTheJournalForTheNext() {
+        try (EditJournal killed = new EditJournal(file, "")) {
+            killed.write(new EditJournal.Step("first", PlanFiles.text(step(9).applied(SampleSite.plan()))));
+        }
+        PlanDocument.open(file).close();
+        assertEquals(1, EditJournal.leftBehind(file).orElseThrow().steps().size());
     }
 
     @Test
     void twoWindowsNeverWriteOneJournal() {
         try (PlanDocument first = PlanDocument.open(file); PlanDocument second = PlanDocument.open(file)) {
             first.make(step(1));
+            first.settleJournal();
             assertTrue(EditJournal.isInUse(file));
             second.make(step(2));
+            second.settleJournal();
             assertTrue(second.journalTrouble().orElseThrow().contains("another window"));
             assertEquals(Optional.empty(), first.journalTrouble());
         }

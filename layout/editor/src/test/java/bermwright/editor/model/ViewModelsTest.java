@@ -171,6 +171,8 @@ class ViewModelsTest {
         WorkStages stages = WorkStages.of(SampleSite.plan(), Optional.empty());
         assertEquals(List.of("1", "2", "3"), stages.steps().stream().map(s -> s.id()).toList());
         assertTrue(stages.stage(2).isEmpty());
+        assertTrue(WorkStages.of(NewPlan.on(folder.resolve("a.tif"), folder.resolve("a.json")), Optional.empty())
+                .steps().isEmpty(), "a new plan has no steps");
         assertTrue(stages.doses(2).isEmpty());
     }
 

@@ -55,6 +55,11 @@ public final class WindowParts {
         return window.site().orElseThrow().relief().hasSlopeBands();
     }
 
+    /** Drops a file on the window, as the system's own hand would. */
+    public static boolean dropOn(EditorWindow window, java.nio.file.Path file) {
+        return window.take(file);
+    }
+
     /** The headings of the answers. */
     public static java.util.List<String> headings(EditorWindow window) {
         return window.site().orElseThrow().answers().tabs().getTabs().stream()

@@ -55,6 +55,7 @@ final class WindowScenarios {
         all.put("the map is written as a picture, and printing without a printer says so", WindowScenarios::export);
         all.put("keys and the guided path lead through the window", WindowScenarios::keysAndGuide);
         all.put("a kept variant and another file are compared figure by figure", WindowScenarios::compare);
+        all.put("a plan or an elevation file dropped on the window is taken up", WindowScenarios::drop);
         all.put("the slider shows the work step by step", WindowScenarios::orderOfWork);
         return all;
     }
@@ -325,6 +326,38 @@ final class WindowScenarios {
         hand.robot().type(KeyCode.RIGHT);
         hand.await("the step shows in the figures", () -> !table.getItems().isEmpty());
         hand.screenshot("21-compare-kept");
+        hand.close();
+    }
+
+    private void drop() {
+        Stagehand hand = fresh("drop");
+        Path folder = hand.bench().document().file().getParent();
+        for (String left : List.of("ground-plan.json", "notes.txt")) {
+            folder.resolve(left).toFile().delete();
+        }
+        Stagehand.onScreenThread(() -> WindowParts.dropOn(hand.window(), folder.resolve("ground.asc")));
+        hand.await("a new plan is open", () -> hand.bench().document().file().endsWith("ground-plan.json"));
+        hand.await("the ground is shown", () -> WindowParts.isGroundShown(hand.window()));
+        assertTrue(hand.bench().plan().hulls().isEmpty());
+        MapCamera.Box sight = Stagehand.onScreenThread(() -> hand.map().camera().box());
+        assertTrue(sight.west() <= 0 && sight.east() >= 480, "the whole ground is in sight: " + sight);
+        hand.settle();
+        hand.screenshot("23-new-plan");
+        try {
+            Files.writeString(folder.resolve("notes.txt"), "no heights in here");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        Stagehand.onScreenThread(() -> WindowParts.dropOn(hand.window(), folder.resolve("notes.txt")));
+        hand.await("it is said that these are no heights", () -> hand.robot().lookup("#trouble-dialog").tryQuery()
+                .isPresent());
+        assertTrue(hand.bench().document().file().endsWith("ground-plan.json"), "the plan in the window stays");
+        assertFalse(Files.exists(folder.resolve("notes-plan.json")));
+        hand.robot().push(KeyCode.ESCAPE);
+        hand.await("the dialog is closed", () -> hand.robot().lookup("#trouble-dialog").tryQuery().isEmpty());
+        Stagehand.onScreenThread(() -> WindowParts.dropOn(hand.window(), folder.resolve("plan.json")));
+        hand.await("the plan dropped is open", () -> hand.bench().document().file().endsWith("plan.json")
+                && hand.bench().plan().hulls().size() == 2);
         hand.close();
     }
 
