@@ -175,6 +175,16 @@ public record MapCamera(Point centre, double metresPerPixel, double width, doubl
         }
 
         /**
+         * Whether another box lies in this one.
+         *
+         * @param other the other box
+         * @return true where it does
+         */
+        public boolean contains(Box other) {
+            return west <= other.west && other.east <= east && south <= other.south && other.north <= north;
+        }
+
+        /**
          * This box with a rim.
          *
          * @param rim width of the rim (m)

@@ -65,13 +65,13 @@ final class ComparePane extends VBox {
         maps.setPrefHeight(230);
         table.setId("comparison");
         table.setPlaceholder(new Label("No difference to show yet."));
-        table.getColumns().add(column("about", 7, Comparison.Row::subject));
-        table.getColumns().add(column("figure", 17, Comparison.Row::name));
-        table.getColumns().add(column("variant", 6, r -> Figures.brief(r.mine())));
-        table.getColumns().add(column("now", 6, r -> Figures.brief(r.other())));
-        table.getColumns().add(column("difference", 7, r -> r.isSame() ? "none" : (r.difference() > 0 ? "+" : "")
+        table.getColumns().add(column("about", 5.2, Comparison.Row::subject));
+        table.getColumns().add(column("figure", 13, Comparison.Row::name));
+        table.getColumns().add(column("variant", 4.9, r -> Figures.brief(r.mine())));
+        table.getColumns().add(column("now", 4.9, r -> Figures.brief(r.other())));
+        table.getColumns().add(column("difference", 5.8, r -> r.isSame() ? "none" : (r.difference() > 0 ? "+" : "")
                 + Figures.brief(r.difference())));
-        table.getColumns().add(column("unit", 4.5, r -> "1".equals(r.unit()) ? "" : r.unit()));
+        table.getColumns().add(column("unit", 3.6, r -> "1".equals(r.unit()) ? "" : r.unit()));
         VBox.setVgrow(table, Priority.ALWAYS);
         HBox bar = new HBox(8, keep, onlyChanged);
         bar.getStyleClass().add("bar");

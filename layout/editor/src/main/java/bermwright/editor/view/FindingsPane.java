@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import javafx.beans.binding.Bindings;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -119,8 +120,10 @@ final class FindingsPane extends VBox {
             HBox line = new HBox(8, FindingBadge.node(finding.level(), numbered.number(), dress.isDark(),
                     dress.textSize()), text);
             double besides = SCROLL_BAR_EM * dress.textSize();
-            line.prefWidthProperty().bind(list.widthProperty().subtract(besides));
-            line.maxWidthProperty().bind(list.widthProperty().subtract(besides));
+            // Whole pixels: a line that is a fraction wider when measured than when laid out loses its last words.
+            var width = Bindings.createDoubleBinding(() -> Math.floor(list.getWidth() - besides), list.widthProperty());
+            line.prefWidthProperty().bind(width);
+            line.maxWidthProperty().bind(width);
             setGraphic(line);
             setTooltip(Hint.of("Rule " + finding.rule() + ", limit from: " + finding.source()));
         }

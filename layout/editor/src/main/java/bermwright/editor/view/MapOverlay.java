@@ -64,8 +64,18 @@ final class MapOverlay {
         if (look.hasMarks()) {
             findings(g, camera, bench);
         }
+    }
+
+    /** Draws scale bar and norths, along the lower edge of the camera's picture. */
+    void paintFixed(GraphicsContext g, MapCamera camera, Workbench bench) {
+        g.setLineDashes();
         scaleBar(g, camera, bench);
         norths(g, camera, bench);
+    }
+
+    /** Height of the strip that {@link #paintFixed} needs (pixels). */
+    double fixedHeight() {
+        return Math.ceil(RIM + 80 + 5 * look.textSize());
     }
 
     private boolean isShown(MapFigure figure) {

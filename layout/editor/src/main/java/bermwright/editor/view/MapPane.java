@@ -21,6 +21,7 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
+import javafx.scene.shape.Rectangle;
 import javafx.util.Duration;
 
 /** The site from above: ground, everything on it, and the hand that moves it. */
@@ -35,11 +36,18 @@ public final class MapPane extends Region {
     private final MapHands hands;
     private final Background background;
     private final Canvas canvas = new Canvas(10, 10);
+    /** Everything over the ground, with a rim while the map is moved, so that a move draws nothing anew. */
+    private final Canvas over = new Canvas(10, 10);
+    /** What stays where it is on the screen. */
+    private final Canvas fixed = new Canvas(10, 10);
+    private final Rectangle frame = new Rectangle();
+    private Optional<MapCamera> painted = Optional.empty();
     private final GroundPainter groundPainter = new GroundPainter();
     private MapOverlay overlay;
     private MapCamera camera = new MapCamera(new Point(0, 0), 1, 10, 10);
     private MapLook look = MapLook.standard();
     private boolean isStale = true;
+    private boolean isMoved;
     private boolean isPanning;
     private Optional<Point2D> last = Optional.empty();
     private Predicate<MapFigure> stage = figure -> true;
@@ -65,7 +73,9 @@ public final class MapPane extends Region {
         this.hands = hands;
         this.background = background;
         this.overlay = new MapOverlay(look);
-        getChildren().add(canvas);
+        getChildren().addAll(canvas, over, fixed);
+        getChildren().forEach(child -> child.setMouseTransparent(true));
+        setClip(frame);
         getStyleClass().add("map");
         setId("map");
         setFocusTraversable(true);
@@ -158,17 +168,64 @@ public final class MapPane extends Region {
                 rest.playFromStart();
             }
         });
-        if (isStale) {
+        if (isStale || isMoved) {
+            boolean isNew = isStale;
             isStale = false;
-            paint(canvas.getGraphicsContext2D(), camera);
+            isMoved = false;
+            paintGround(canvas.getGraphicsContext2D(), camera);
+            if (isNew || !reaches()) {
+                paintOver(isNew ? 0 : RIM);
+            }
+            painted.ifPresent(from -> {
+                over.setTranslateX(Math.round(camera.x(from.box().west())));
+                over.setTranslateY(Math.round(camera.y(from.box().north())));
+            });
+            if (isNew) {
+                paintFixed();
+            }
         }
     }
 
-    /** Draws the map into a canvas of the camera's size. */
+    /** Whether what was painted over the ground reaches over all that is in sight, at the same scale. */
+    private boolean reaches() {
+        return painted.filter(from -> from.metresPerPixel() == camera.metresPerPixel()
+                && from.box().grown(0.5 * from.metresPerPixel()).contains(camera.box())).isPresent();
+    }
+
+    private void paintOver(double rim) {
+        MapCamera from = camera.sized(Math.ceil(camera.width()) + 2 * rim, Math.ceil(camera.height()) + 2 * rim);
+        painted = Optional.of(from);
+        over.setWidth(from.width());
+        over.setHeight(from.height());
+        GraphicsContext g = over.getGraphicsContext2D();
+        g.clearRect(0, 0, from.width(), from.height());
+        paintFigures(g, from);
+    }
+
+    private void paintFixed() {
+        double height = Math.min(camera.height(), overlay.fixedHeight());
+        fixed.setWidth(Math.ceil(camera.width()));
+        fixed.setHeight(height);
+        fixed.setTranslateY(Math.round(camera.height() - height));
+        GraphicsContext g = fixed.getGraphicsContext2D();
+        g.clearRect(0, 0, fixed.getWidth(), height);
+        overlay.paintFixed(g, camera.sized(camera.width(), height), bench);
+    }
+
+    /** Draws the whole map into a canvas of the camera's size. */
     void paint(GraphicsContext g, MapCamera from) {
+        paintGround(g, from);
+        paintFigures(g, from);
+        overlay.paintFixed(g, from, bench);
+    }
+
+    private void paintGround(GraphicsContext g, MapCamera from) {
         g.setFill(overlay.style().ground());
         g.fillRect(0, 0, from.width(), from.height());
         groundPainter.paint(g, from);
+    }
+
+    private void paintFigures(GraphicsContext g, MapCamera from) {
         overlay.paint(g, from, new MapOverlay.Scene(bench, hands, stage));
         tilt.flatMap(TiltModel::mapPicture).ifPresent(picture -> overlay.hullOnItsWay(g, from, picture));
     }
@@ -186,7 +243,7 @@ public final class MapPane extends Region {
                     if (groundPainter.picture().equals(picture)) {
                         groundPainter.showDetail(Optional.of(tile));
                     }
-                    refresh();
+                    isMoved = true;
                     if (camera.metresPerPixel() != at.metresPerPixel()) {
                         rest.playFromStart();
                     } else {
@@ -199,6 +256,8 @@ public final class MapPane extends Region {
     protected void layoutChildren() {
         canvas.setWidth(Math.max(1, getWidth()));
         canvas.setHeight(Math.max(1, getHeight()));
+        frame.setWidth(getWidth());
+        frame.setHeight(getHeight());
         look(camera.sized(canvas.getWidth(), canvas.getHeight()));
     }
 
@@ -220,13 +279,16 @@ public final class MapPane extends Region {
      */
     public void look(MapCamera through) {
         flight = Optional.empty();
-        boolean isMove = camera.metresPerPixel() == through.metresPerPixel();
+        boolean isMove = camera.metresPerPixel() == through.metresPerPixel() && camera.width() == through.width()
+                && camera.height() == through.height();
         camera = through;
         if (isMove) {
             paintDetail();
+            isMoved = true;
+        } else {
+            refresh();
         }
         rest.playFromStart();
-        refresh();
     }
 
     /**
@@ -307,6 +369,6 @@ public final class MapPane extends Region {
      * @return false while a frame or a flight is due
      */
     public boolean isSettled() {
-        return !isStale && flight.isEmpty();
+        return !isStale && !isMoved && flight.isEmpty();
     }
 }
