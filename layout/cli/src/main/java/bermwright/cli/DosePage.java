@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.shielding.fold.Doubt;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.exposure.StationDose;
@@ -9,6 +10,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 
 /** Doses, for programs. */
 final class DosePage {
+    private static final double MILLI = 1000;
+
     private DosePage() {
     }
 
@@ -35,6 +38,33 @@ final class DosePage {
         entry.set("place", JsonPage.point(dose.place()));
         entry.put("storm_shelter", dose.stormShelter());
         JsonPage.put(entry, "occupancy_share", dose.occupancyShare());
+        ObjectNode spread = entry.putObject("spread");
+        put(spread.putObject("cosmic"), dose.parts().cosmicAll(), dose.parts().doubts().cosmic());
+        dose.parts().doubts().event().ifPresent(d -> put(spread.putObject("event"), dose.parts().eventAll(), d));
+    }
+
+    private static void put(ObjectNode entry, StationDose.Spread dose, Doubt doubt) {
+        milli(entry, "low_mSv", dose.low());
+        milli(entry, "best_mSv", dose.best());
+        milli(entry, "high_mSv", dose.high());
+        entry.put("greatest", doubt.greatest().word());
+        ArrayNode terms = entry.putArray("terms");
+        for (Doubt.Term term : Doubt.Term.values()) {
+            ObjectNode one = terms.addObject().put("term", term.word());
+            JsonPage.put(one, "low_factor", doubt.of(term).low());
+            JsonPage.put(one, "high_factor", doubt.of(term).high());
+        }
+    }
+
+    /** Limits of published standards. */
+    static void putLimits(ObjectNode page, Assessment assessment) {
+        ArrayNode limits = page.putArray("published_limits");
+        assessment.dose().ifPresent(dose -> dose.publishedLimits().forEach(limit -> {
+            ObjectNode entry = limits.addObject().put("name", limit.name()).put("quantity", limit.quantity())
+                    .put("over", limit.over());
+            JsonPage.put(entry, "limit", limit.limit() * MILLI);
+            entry.put("unit", "m" + limit.unit()).put("source", limit.source());
+        }));
     }
 
     /** The dose on open ground. */

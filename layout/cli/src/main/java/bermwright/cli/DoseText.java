@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.shielding.dose.Band;
+import bermwright.shielding.fold.Doubt;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.exposure.StationDose;
@@ -34,6 +36,38 @@ final class DoseText {
                         TextTable.words(InUnits.millisieverts(dose.outside().cosmic().best()), 0),
                         TextTable.words(InUnits.millisieverts(dose.outside().event().best()), 0)), 2, out));
         out.println();
+    }
+
+    /** What low and high are made of. */
+    static void doubts(Assessment assessment, PrintStream out) {
+        CommonText.heading("What makes the doses uncertain, down and up in %, one standard deviation each", out);
+        TextTable table = new TextTable("station", "source", "model", "solar activity", "soil density",
+                "cover thickness", "together", "most");
+        assessment.hulls().forEach(hull -> hull.stations().forEach(dose -> {
+            doubt(table, dose, "cosmic rays", dose.parts().doubts().cosmic());
+            dose.parts().doubts().event().ifPresent(d -> doubt(table, dose, "event", d));
+        }));
+        out.println(table);
+    }
+
+    private static void doubt(TextTable table, StationDose dose, String source, Doubt doubt) {
+        table.row(dose.hull() + "/" + dose.station(), source, percent(doubt.model()), percent(doubt.sun()),
+                percent(doubt.density()), percent(doubt.thickness()), percent(doubt.together()),
+                doubt.greatest().word());
+    }
+
+    private static String percent(Band band) {
+        return TextTable.words(100 * (band.low() - 1), 0) + " to +" + TextTable.words(100 * (band.high() - 1), 0);
+    }
+
+    /** Limits of published standards. */
+    static void limits(Assessment assessment, PrintStream out) {
+        CommonText.heading("Limits of published standards, to choose a plan's limits from; confirm the revision", out);
+        TextTable table = new TextTable("protects", "quantity", "over", "limit", "unit", "source");
+        assessment.dose().ifPresent(dose -> dose.publishedLimits().forEach(limit -> table.row(limit.name(),
+                limit.quantity(), limit.over(), TextTable.number(1000 * limit.limit(), 1), "m" + limit.unit(),
+                limit.source())));
+        out.println(table);
     }
 
     /** Where the sky is seen through least. */

@@ -53,6 +53,40 @@ class DoseCurveTest {
     }
 
     @Test
+    void lowAndHighAreMadeOfTheirTerms() {
+        JsonNode spread = all.get("hulls").get(0).get("stations").get(0).get("spread");
+        for (String source : new String[] {"cosmic", "event"}) {
+            JsonNode one = spread.get(source);
+            double up = 0;
+            double most = 0;
+            String greatest = "";
+            for (JsonNode term : one.get("terms")) {
+                double high = Math.log(term.get("high_factor").asDouble());
+                double width = high - Math.log(term.get("low_factor").asDouble());
+                up = Math.hypot(up, high);
+                greatest = width > most ? term.get("term").asText() : greatest;
+                most = Math.max(most, width);
+            }
+            assertEquals(4, one.get("terms").size());
+            assertEquals(one.get("best_mSv").asDouble() * Math.exp(up), one.get("high_mSv").asDouble(), 1e-6);
+            assertEquals(greatest, one.get("greatest").asText());
+            double sun = one.get("terms").get(1).get("high_factor").asDouble();
+            assertTrue(source.equals("event") ? sun == 1 : sun > 1.01, source + " " + sun);
+        }
+    }
+
+    @Test
+    void publishedLimitsStandBesideTheDoses() {
+        assertTrue(all.get("published_limits").size() >= 10);
+        for (JsonNode limit : all.get("published_limits")) {
+            assertTrue(limit.get("limit").asDouble() > 0);
+            assertFalse(limit.get("source").asText().isBlank());
+        }
+        String text = Run.of("dose", plan).out();
+        assertTrue(text.contains("Limits of published standards") && text.contains("solar activity"), text);
+    }
+
+    @Test
     void theParticlesMakeUpTheDose() {
         for (JsonNode entry : all.get("composition")) {
             JsonNode parts = entry.get("cosmic_year");

@@ -10,6 +10,9 @@ import bermwright.foundation.Require;
  * @param high factor of the 84th percentile (1), at least 1
  */
 public record Band(double low, double high) {
+    /** Nothing is off. */
+    public static final Band NONE = new Band(1, 1);
+
     /** Refuses factors on the wrong side of one. */
     public Band {
         Require.positive("low factor", low, "1");

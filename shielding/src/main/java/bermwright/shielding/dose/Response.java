@@ -57,12 +57,23 @@ public interface Response {
     double openGroundReturn();
 
     /**
-     * How far the response may be off at an areal density.
+     * How far the response may be off at an areal density, for the sun it was made for.
      *
      * @param arealDensity areal density (kg/m2), zero or more
      * @return the factors of the 16th and 84th percentile
      */
     Band band(double arealDensity);
+
+    /**
+     * How far the dose changes with the sun, one standard deviation about the activity that the response was made for.
+     *
+     * @param arealDensity areal density (kg/m2), zero or more
+     * @return the factors of the 16th and 84th percentile; none for events, which are what they are, and for tables
+     *     that were handed over, whose own low and high count
+     */
+    default Band solarBand(double arealDensity) {
+        return Band.NONE;
+    }
 
     /**
      * What one unit of the hull skin's areal density counts as in soil.

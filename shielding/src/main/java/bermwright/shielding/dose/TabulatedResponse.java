@@ -48,6 +48,11 @@ final class TabulatedResponse implements Response {
     /** How far a response may be off, by areal density (kg/m2). */
     interface Spread {
         Band at(double arealDensity);
+
+        /** How far it changes with the sun. */
+        default Band bySun(double arealDensity) {
+            return Band.NONE;
+        }
     }
 
     /**
@@ -104,6 +109,12 @@ final class TabulatedResponse implements Response {
     public Band band(double arealDensity) {
         Require.notNegative("areal density", arealDensity, "kg/m2");
         return spread.at(arealDensity);
+    }
+
+    @Override
+    public Band solarBand(double arealDensity) {
+        Require.notNegative("areal density", arealDensity, "kg/m2");
+        return spread.bySun(arealDensity);
     }
 
     @Override

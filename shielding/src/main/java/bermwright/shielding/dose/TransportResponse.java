@@ -44,8 +44,9 @@ final class TransportResponse {
     }
 
     Response cosmic(CosmicSpectrum spectrum, Progress progress) {
-        return response(cosmicTable(spectrum, progress), PublishedSpread::cosmic, Response.Per.DAY,
-                cosmicNote(spectrum));
+        Table table = cosmicTable(spectrum, progress.part(0, 0.3));
+        CosmicSpread spread = CosmicSpread.of(spectrum, (s, p) -> doses(cosmicTable(s, p)), progress.part(0.3, 1));
+        return response(table, spread, Response.Per.DAY, cosmicNote(spectrum));
     }
 
     Response event(EventSpectrum spectrum, Progress progress) {
@@ -141,6 +142,10 @@ final class TransportResponse {
         return cache.table(content, () -> computed(source, progress));
     }
 
+    private static String words(CosmicSpectrum spectrum) {
+        return String.format(java.util.Locale.ROOT, "%.3g", spectrum.modulationW());
+    }
+
     private static String words(Material material) {
         return material.density() + " " + material.excitationEV() + " " + material.kind() + " "
                 + material.parts().stream().map(p -> p.element().symbol() + p.share()).toList();
@@ -166,10 +171,13 @@ final class TransportResponse {
     }
 
     private Response response(Table table, TabulatedResponse.Spread spread, Response.Per per, ModelNote note) {
-        double[] doses = table.doses().stream().mapToDouble(p -> Math.max(LEAST_DOSE, p.total())).toArray();
-        return new TabulatedResponse(depths(), doses, spread,
+        return new TabulatedResponse(depths(), doses(table), spread,
                 new TabulatedResponse.Terms(per, table.openGroundReturn(), skinEquivalence, note,
                         Optional.of(table.doses().stream().mapToDouble(Particles::slowNeutrons).toArray())));
+    }
+
+    private static double[] doses(Table table) {
+        return table.doses().stream().mapToDouble(p -> Math.max(LEAST_DOSE, p.total())).toArray();
     }
 
     private ModelNote cosmicNote(CosmicSpectrum spectrum) {
@@ -181,7 +189,9 @@ final class TransportResponse {
                         + "that a tenth of the sky stays below; that tenth is a judgement without published footing",
                 "0 to 1500 g/cm2; fast particles straight ahead, muons left out, pions and gammas roughly",
                 "a third open, 35 % at 100 g/cm2, a factor 1.6 at 300, 2.4 at 500, 4 at 1000: the distance of "
-                        + "published figures, never less than the planning spread",
+                        + "published figures, never less than the planning spread; beside it the sun, W "
+                        + words(CosmicSpread.quiet(spectrum)) + " to " + words(CosmicSpread.active(spectrum))
+                        + ", half the range that minimum, mean and maximum are known by",
                 ModelNote.Status.COMPUTED,
                 "spectrum Matthiae et al. (2013), Adv. Space Res. 51, 329; ICRP Publications 60, 103 and 116; see "
                         + "the validation list for each part");

@@ -4,6 +4,7 @@ package bermwright.shielding.fold;
 import bermwright.shielding.dose.Band;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.scene.Soil;
+import java.util.Objects;
 
 /**
  * The dose at one station for one response.
@@ -14,11 +15,17 @@ import bermwright.shielding.scene.Soil;
  * @param high             84th percentile of both together (Sv per day or per event)
  * @param shareBeyondTable share of the sky's dose from rays deeper than the response reaches (1), 0 to 1
  * @param skyShare         dose that flies straight from the sky over that under open sky (1)
+ * @param doubt            what low and high are made of
  */
 public record FoldedDose(double fromSky, double groundReturn, double low, double high, double shareBeyondTable,
-        double skyShare) {
+        double skyShare, Doubt doubt) {
     /** A trace of cover (kg/m2), under which a response that tells slow neutrons apart has some. */
     private static final double TRACE = 1;
+
+    /** Refuses missing parts. */
+    public FoldedDose {
+        Objects.requireNonNull(doubt, "doubt");
+    }
 
     /**
      * Folds a view with a response.
@@ -28,8 +35,8 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
      * the station, and at most that of open ground: a stated model, since what the ground sends back is made by the
      * same particles and crosses the same cover. Slow neutrons fill the room as under a level cover of the least areal
      * density, taken where a tenth of the sky is thinner; that holds the ground's share already, so the greater of
-     * both counts and never their sum. Low and high join the band of the response, weighted by dose, with the spread of
-     * density and of thickness as independent, in logarithms.
+     * both counts and never their sum. Low and high join the band of the response and that of solar activity, weighted
+     * by dose, with the spread of density and of thickness as independent, in logarithms.
      *
      * @param view       what the station sees
      * @param response   the response
@@ -48,14 +55,12 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
         }
         double total = sums.best + ground;
         if (!(sums.best > 0)) {
-            return new FoldedDose(sums.best, ground, total, total, 0, skyShare);
+            return new FoldedDose(sums.best, ground, total, total, 0, skyShare, Doubt.NONE);
         }
-        double up = Math.hypot(Math.log(sums.high / sums.best),
-                Math.hypot(sums.rise(sums.lighter, sums.heavier), sums.rise(sums.thinner, sums.thicker)));
-        double down = Math.hypot(Math.log(sums.low / sums.best),
-                Math.hypot(sums.fall(sums.lighter, sums.heavier), sums.fall(sums.thinner, sums.thicker)));
-        return new FoldedDose(sums.best, ground, total * Math.exp(-down), total * Math.exp(up),
-                sums.beyond / sums.best, skyShare);
+        Doubt doubt = sums.doubt();
+        Band band = doubt.together();
+        return new FoldedDose(sums.best, ground, total * band.low(), total * band.high(), sums.beyond / sums.best,
+                skyShare, doubt);
     }
 
     /** Running sums over the sky. */
@@ -67,6 +72,8 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
         private double best;
         private double low;
         private double high;
+        private double active;
+        private double quiet;
         private double lighter;
         private double heavier;
         private double thinner;
@@ -85,16 +92,23 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
             double soil = direction.placed() + direction.inPlace();
             double x = soil + skin;
             double dose = straight(x) * direction.share();
-            Band band = response.band(x);
-            best += dose;
-            low += dose * band.low();
-            high += dose * band.high();
+            count(dose, x);
             beyond += x > response.deepest() ? dose : 0;
             lighter += densityShare > 0 ? at(soil * (1 - densityShare) + skin, direction) : dose;
             heavier += densityShare > 0 ? at(soil * (1 + densityShare) + skin, direction) : dose;
             double off = Math.min(direction.placed(), layer * direction.slant());
             thinner += off > 0 ? at(x - off, direction) : dose;
             thicker += off > 0 ? at(x + off, direction) : dose;
+        }
+
+        private void count(double dose, double arealDensity) {
+            Band band = response.band(arealDensity);
+            Band sun = response.solarBand(arealDensity);
+            best += dose;
+            low += dose * band.low();
+            high += dose * band.high();
+            active += dose * sun.low();
+            quiet += dose * sun.high();
         }
 
         private double at(double arealDensity, SkyView.Direction direction) {
@@ -109,10 +123,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
         /** Adds what slow neutrons under a cover give beyond the ground's return. */
         void diffuse(double cover, double ground) {
             double dose = beyond(cover, ground);
-            Band band = response.band(cover);
-            best += dose;
-            low += dose * band.low();
-            high += dose * band.high();
+            count(dose, cover);
             beyond += cover > response.deepest() ? dose : 0;
             lighter += beyond(cover * (1 - densityShare), ground);
             heavier += beyond(cover * (1 + densityShare), ground);
@@ -124,12 +135,12 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
             return Math.max(0, response.diffuseDose(cover) - ground);
         }
 
-        double rise(double one, double other) {
-            return Math.max(0, Math.log(Math.max(one, other) / best));
+        Doubt doubt() {
+            return new Doubt(band(low, high), band(active, quiet), band(lighter, heavier), band(thinner, thicker));
         }
 
-        double fall(double one, double other) {
-            return Math.min(0, Math.log(Math.min(one, other) / best));
+        private Band band(double one, double other) {
+            return new Band(Math.min(1, Math.min(one, other) / best), Math.max(1, Math.max(one, other) / best));
         }
     }
 

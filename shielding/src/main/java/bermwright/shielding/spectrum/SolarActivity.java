@@ -15,6 +15,7 @@ import java.time.LocalDate;
  */
 public final class SolarActivity {
     private static final double[][] TURNS = Table.numbers(SolarActivity.class, "solar-cycles.csv");
+    private static final double[][] STATES = Table.numbers(SolarActivity.class, "solar-states.csv");
     private static final double LAG_YEARS = 0.75;
     private static final double LAST_KNOWN_YEAR = 2025;
 
@@ -39,6 +40,28 @@ public final class SolarActivity {
         double share = (year - TURNS[i][0]) / (TURNS[i + 1][0] - TURNS[i][0]);
         double turn = (1 - Math.cos(Math.PI * share)) / 2;
         return TURNS[i][1] + turn * (TURNS[i + 1][1] - TURNS[i][1]);
+    }
+
+    /**
+     * How far the sun may be from the state that is planned with: one standard deviation of the modulation, half the
+     * range that minimum, mean and maximum are known by.
+     *
+     * @param modulationW modulation W planned with (1), -20 to 200
+     * @return standard deviation of W (1), 10 to 25
+     * @throws IllegalArgumentException if the modulation is outside the range of the model
+     */
+    public static double spreadW(double modulationW) {
+        Require.within("modulation W", modulationW, CosmicSpectrum.LEAST_W, CosmicSpectrum.GREATEST_W, "1");
+        int last = STATES.length - 1;
+        if (modulationW <= STATES[0][0] || modulationW >= STATES[last][0]) {
+            return STATES[modulationW <= STATES[0][0] ? 0 : last][1];
+        }
+        int i = 0;
+        while (STATES[i + 1][0] < modulationW) {
+            i++;
+        }
+        double share = (modulationW - STATES[i][0]) / (STATES[i + 1][0] - STATES[i][0]);
+        return STATES[i][1] + share * (STATES[i + 1][1] - STATES[i][1]);
     }
 
     /**

@@ -71,6 +71,26 @@ class ResponsesTest {
     }
 
     @Test
+    void theSunsRangeIsTheDoseOfAQuieterAndAMoreActiveOne() {
+        Responses responses = new Responses(CACHE);
+        Response planned = responses.cosmic(BARE, 55, Progress.NONE);
+        Response quieter = responses.cosmic(BARE, 45, Progress.NONE);
+        Response moreActive = responses.cosmic(BARE, 65, Progress.NONE);
+        for (double depth : TransportResponse.depths()) {
+            double best = planned.isotropicDose(depth);
+            Band sun = planned.solarBand(depth);
+            assertEquals(quieter.isotropicDose(depth) / best, sun.high(), 1e-9);
+            assertEquals(moreActive.isotropicDose(depth) / best, sun.low(), 1e-9);
+        }
+        Band open = planned.solarBand(0);
+        Band deep = planned.solarBand(10_000);
+        assertTrue(open.high() > 1.05 && deep.high() < open.high(),
+                "the sun matters less under more soil: " + open + ", " + deep);
+        assertEquals(Band.NONE, event("august 1972").solarBand(100));
+        assertTrue(planned.note().spread().contains("W 45.0 to 65.0"), planned.note().spread());
+    }
+
+    @Test
     void aCancelledResponseStops() {
         Progress cancelled = new Progress() {
             @Override

@@ -6,13 +6,18 @@ import bermwright.shielding.dose.Band;
 import bermwright.shielding.dose.Response;
 
 /** A response that falls as e^(-x/length), and slow neutrons as e^(-x/slowLength) where that is not 0, for tests. */
-record Decay(double length, double deepest, double groundReturn, double slowLength) implements Response {
+record Decay(double length, double deepest, double groundReturn, double slowLength, Band solar)
+        implements Response {
     Decay(double length) {
         this(length, 1e9, 0);
     }
 
     Decay(double length, double deepest, double groundReturn) {
         this(length, deepest, groundReturn, 0);
+    }
+
+    Decay(double length, double deepest, double groundReturn, double slowLength) {
+        this(length, deepest, groundReturn, slowLength, Band.NONE);
     }
 
     @Override
@@ -33,6 +38,11 @@ record Decay(double length, double deepest, double groundReturn, double slowLeng
     @Override
     public Band band(double arealDensity) {
         return new Band(0.5, 2);
+    }
+
+    @Override
+    public Band solarBand(double arealDensity) {
+        return solar;
     }
 
     @Override

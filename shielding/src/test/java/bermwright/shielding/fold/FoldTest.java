@@ -8,6 +8,7 @@ import bermwright.foundation.Azimuth;
 import bermwright.foundation.Vec3;
 import bermwright.shielding.cover.CoveredHull;
 import bermwright.shielding.cover.LeastCover;
+import bermwright.shielding.dose.Band;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.raycast.SceneRays;
 import bermwright.shielding.scene.DensityProfile;
@@ -59,6 +60,30 @@ class FoldTest {
                 mu -> mu == 0 ? 0 : Math.exp(-x / mu), 0, 1);
         double share = skyShare(slab(thickness, 0), new Vec3(0, 0, -thickness), new Decay(length));
         assertEquals(secondIntegral, share, secondIntegral * SETTLED);
+    }
+
+    /** Independent doubts join as the root of the sum of their squares, and each is told by itself. */
+    @Test
+    void lowAndHighAreMadeOfModelSunDensityAndThickness() {
+        SceneRays scene = slab(1, 0);
+        Response sunny = new Decay(900, 1e9, 0, 0, new Band(0.8, 1.5));
+        SkyView view = SkyView.settled(scene, new Vec3(0, 0, -1), List.of(sunny), SETTLED);
+        FoldedDose dose = FoldedDose.of(view, sunny, scene.scene().soil(), new Tolerances(0.1, 0.1));
+        assertEquals(0.8, dose.doubt().sun().low(), EXACT);
+        assertEquals(1.5, dose.doubt().sun().high(), EXACT);
+        assertEquals(2, dose.doubt().model().high(), EXACT);
+        assertTrue(dose.doubt().density().low() < 1 && dose.doubt().density().high() > 1);
+        double up = 0;
+        double down = 0;
+        for (Doubt.Term term : Doubt.Term.values()) {
+            up += Math.pow(Math.log(dose.doubt().of(term).high()), 2);
+            down += Math.pow(Math.log(dose.doubt().of(term).low()), 2);
+        }
+        assertEquals(dose.total() * Math.exp(Math.sqrt(up)), dose.high(), EXACT);
+        assertEquals(dose.total() * Math.exp(-Math.sqrt(down)), dose.low(), EXACT);
+        assertEquals(Doubt.Term.MODEL, dose.doubt().greatest());
+        assertEquals(Doubt.Term.SUN, new Doubt(Band.NONE, dose.doubt().sun(), new Band(0.9, 1.1), Band.NONE)
+                .greatest());
     }
 
     /** The identity that ties slab and ball: half the integral of the response over the cosine. */

@@ -11,6 +11,16 @@ import org.junit.jupiter.api.Test;
 
 class SolarActivityTest {
     @Test
+    void statesOfTheSunAreKnownByTheirRange() {
+        assertEquals(12.5, SolarActivity.spreadW(10), 0);
+        assertEquals(10, SolarActivity.spreadW(55), 0);
+        assertEquals(25, SolarActivity.spreadW(150), 0);
+        assertEquals(17.5, SolarActivity.spreadW(90), 1e-9);
+        assertThrows(IllegalArgumentException.class, () -> SolarActivity.spreadW(Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> SolarActivity.spreadW(201));
+    }
+
+    @Test
     void theDeepMinimumIsLowerThanTheMaximaAroundIt() {
         double minimum = SolarActivity.modulationW(LocalDate.of(2009, 8, 25));
         assertEquals(3, minimum, 1);

@@ -4,8 +4,11 @@ package bermwright.site.exposure;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Progress;
 import bermwright.foundation.Vec3;
+import bermwright.shielding.dose.Band;
+import bermwright.shielding.dose.DoseLimit;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.fold.Distribution;
+import bermwright.shielding.fold.Doubt;
 import bermwright.shielding.fold.FoldedDose;
 import bermwright.shielding.fold.SkyPicture;
 import bermwright.shielding.fold.SkyView;
@@ -73,6 +76,15 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
         Outside outside = folding.outside();
         findings.addAll(DoseFindings.of(plan, doses, outside));
         return new SiteDose(doses, outside, List.copyOf(folding.models.values()), findings);
+    }
+
+    /**
+     * Limits of published standards that a plan's own limits may be taken from.
+     *
+     * @return all that are known, each with the revision it was read in
+     */
+    public List<DoseLimit> publishedLimits() {
+        return DoseLimit.all();
     }
 
     /** The surfaces of a plan as soil in true metres, its placed part at a density. */
@@ -164,7 +176,8 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
             StationDose.Parts parts = new StationDose.Parts(cosmic.fromSky() * days,
                     event.map(FoldedDose::fromSky).orElse(0.0),
                     cosmic.groundReturn() * days + event.map(FoldedDose::groundReturn).orElse(0.0),
-                    spread(cosmic).times(days), event.map(Folding::spread).orElse(StationDose.Spread.NOTHING));
+                    spread(cosmic).times(days), event.map(Folding::spread).orElse(StationDose.Spread.NOTHING),
+                    new StationDose.Doubts(cosmic.doubt(), event.map(FoldedDose::doubt)));
             return new StationDose(hull.id(), station.id(), site.metres().projected(at), station.stormShelter(),
                     station.occupancyShare(), upright(hull, station, of, days), parts, seen);
         }
@@ -205,7 +218,8 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
 
         private static StationDose.Spread open(Response response) {
             double best = response.isotropicDose(0) / 2 + response.openGroundReturn();
-            return new StationDose.Spread(best, best * response.band(0).low(), best * response.band(0).high());
+            Band band = new Doubt(response.band(0), response.solarBand(0), Band.NONE, Band.NONE).together();
+            return new StationDose.Spread(best, best * band.low(), best * band.high());
         }
     }
 }

@@ -3,8 +3,10 @@ package bermwright.site.exposure;
 
 import bermwright.foundation.Vec3;
 import bermwright.shielding.fold.Distribution;
+import bermwright.shielding.fold.Doubt;
 import bermwright.shielding.fold.SkyPicture;
 import bermwright.shielding.fold.SkyView;
+import java.util.Optional;
 
 /**
  * Dose at one station, for somebody who spends the whole stay and the event there.
@@ -31,8 +33,19 @@ public record StationDose(String hull, String station, Vec3 place, boolean storm
      * @param groundReturn what the ground sends back, cosmic over the stay and event together (Sv)
      * @param cosmicAll    cosmic rays with their ground return over the stay
      * @param eventAll     the event with its ground return
+     * @param doubts       what their low and high are made of
      */
-    public record Parts(double cosmic, double event, double groundReturn, Spread cosmicAll, Spread eventAll) {
+    public record Parts(double cosmic, double event, double groundReturn, Spread cosmicAll, Spread eventAll,
+            Doubts doubts) {
+    }
+
+    /**
+     * What makes the doses uncertain, by source.
+     *
+     * @param cosmic cosmic rays
+     * @param event  the event, empty where there is none
+     */
+    public record Doubts(Doubt cosmic, Optional<Doubt> event) {
     }
 
     /**

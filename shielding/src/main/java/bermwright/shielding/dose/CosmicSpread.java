@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.dose;
+
+import bermwright.foundation.Progress;
+import bermwright.shielding.spectrum.CosmicSpectrum;
+import bermwright.shielding.spectrum.SolarActivity;
+
+/**
+ * How far the response to cosmic rays may be off: by its model, as published figures lie, and by the sun, as the dose
+ * changes one standard deviation of the modulation to either side.
+ */
+final class CosmicSpread implements TabulatedResponse.Spread {
+    private final MonotoneCurve active;
+    private final MonotoneCurve quiet;
+
+    private CosmicSpread(MonotoneCurve active, MonotoneCurve quiet) {
+        this.active = active;
+        this.quiet = quiet;
+    }
+
+    /** Gives the doses (Sv) at the standard areal densities for one modulation. */
+    interface Doses {
+        double[] at(CosmicSpectrum spectrum, Progress progress);
+    }
+
+    static CosmicSpread of(CosmicSpectrum planned, Doses doses, Progress progress) {
+        double[] best = doses.at(planned, progress.part(0, 0.3));
+        return new CosmicSpread(share(doses.at(active(planned), progress.part(0.3, 0.6)), best),
+                share(doses.at(quiet(planned), progress.part(0.6, 1)), best));
+    }
+
+    /** A sun more active than planned by one standard deviation, as far as the spectrum reaches. */
+    static CosmicSpectrum active(CosmicSpectrum planned) {
+        double w = planned.modulationW();
+        return new CosmicSpectrum(Math.min(CosmicSpectrum.GREATEST_W, w + SolarActivity.spreadW(w)));
+    }
+
+    /** A sun quieter than planned by one standard deviation, as far as the spectrum reaches. */
+    static CosmicSpectrum quiet(CosmicSpectrum planned) {
+        double w = planned.modulationW();
+        return new CosmicSpectrum(Math.max(CosmicSpectrum.LEAST_W, w - SolarActivity.spreadW(w)));
+    }
+
+    private static MonotoneCurve share(double[] doses, double[] best) {
+        double[] shares = new double[best.length];
+        for (int i = 0; i < shares.length; i++) {
+            shares[i] = doses[i] / best[i];
+        }
+        return new MonotoneCurve(TransportResponse.depths(), shares);
+    }
+
+    @Override
+    public Band at(double arealDensity) {
+        return PublishedSpread.cosmic(arealDensity);
+    }
+
+    @Override
+    public Band bySun(double arealDensity) {
+        return new Band(Math.min(1, active.at(arealDensity)), Math.max(1, quiet.at(arealDensity)));
+    }
+}
