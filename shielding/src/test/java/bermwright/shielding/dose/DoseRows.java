@@ -102,7 +102,8 @@ final class DoseRows {
 
     private void surface() {
         Penetration.Outcome minimum = soil.cosmic(10, 0, 0);
-        double ground = soil.body.slow(minimum.ground());
+        double neutrons = soil.body.slow(minimum.ground());
+        double ground = neutrons + TransportResponse.GROUND_GAMMAS;
         double sky = soil.effective(minimum, 0) / 2;
         OrganDose skin = soil.organ(minimum, 0, OrganDose.Organ.SKIN);
         OrganDose deep = soil.organ(minimum, 0, OrganDose.Organ.BLOOD_FORMING);
@@ -111,18 +112,19 @@ final class DoseRows {
         answers.put("surface-silicon", skin.absorbed() / 2 * 3600 * 1e6 / 1.3 * 1.1 + 3.1);
         answers.put("surface-minimum", (sky + ground) * YEAR_MILLI);
         answers.put("surface-effective", (sky + ground) * YEAR_MILLI);
-        answers.put("ground-share", ground / sky);
+        answers.put("ground-share", neutrons / sky);
         answers.put("secondary-share-0", ground / (sky + ground));
-        answers.put("albedo-share", ground / (sky + ground));
+        answers.put("albedo-share", neutrons / (sky + ground));
         double neutral = 0;
         for (int g = 0; g < Field.groups(); g++) {
             double energy = Field.groupMeV(g);
             neutral += minimum.ground()[g] * FluenceCoefficients.neutron(energy) / Quality.neutronWeight(energy);
         }
-        answers.put("surface-neutral", neutral * 3600 * 1e6 / 1.3);
+        answers.put("surface-neutral", (neutral + TransportResponse.GROUND_GAMMAS) * 3600 * 1e6 / 1.3);
         Penetration.Outcome maximum = soil.cosmic(100, 0, 0);
         answers.put("surface-maximum",
-                (soil.effective(maximum, 0) / 2 + soil.body.slow(maximum.ground())) * YEAR_MILLI);
+                (soil.effective(maximum, 0) / 2 + soil.body.slow(maximum.ground())
+                        + TransportResponse.GROUND_GAMMAS) * YEAR_MILLI);
         double ambient = 0;
         Penetration.Outcome deepMinimum = soil.cosmic(0, 0, 0);
         for (int g = 0; g < Field.groups(); g++) {
