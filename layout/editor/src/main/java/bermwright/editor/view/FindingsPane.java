@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import javafx.beans.binding.Bindings;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -19,8 +18,8 @@ import javafx.scene.layout.VBox;
 
 /** The findings, the worst first; picking one picks what it is about and flies there. */
 final class FindingsPane extends VBox {
-    /** Width of scroll bar and rims beside a line (em). */
-    private static final double SCROLL_BAR_EM = 3;
+    /** Width of scroll bar and rims beside a line, which grows with the text (pixels). */
+    private static final double BESIDES = 34;
 
     private final Workbench bench;
     private Dress dress;
@@ -119,11 +118,9 @@ final class FindingsPane extends VBox {
             HBox.setHgrow(text, Priority.ALWAYS);
             HBox line = new HBox(8, FindingBadge.node(finding.level(), numbered.number(), dress.isDark(),
                     dress.textSize()), text);
-            double besides = SCROLL_BAR_EM * dress.textSize();
-            // Whole pixels: a line that is a fraction wider when measured than when laid out loses its last words.
-            var width = Bindings.createDoubleBinding(() -> Math.floor(list.getWidth() - besides), list.widthProperty());
-            line.prefWidthProperty().bind(width);
-            line.maxWidthProperty().bind(width);
+            double besides = BESIDES * dress.scale();
+            line.prefWidthProperty().bind(list.widthProperty().subtract(besides));
+            line.maxWidthProperty().bind(list.widthProperty().subtract(besides));
             setGraphic(line);
             setTooltip(Hint.of("Rule " + finding.rule() + ", limit from: " + finding.source()));
         }

@@ -80,6 +80,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
         SplitPane.setResizableWithParent(answers, false);
         divide(dress);
         map.widthProperty().addListener((observed, before, now) -> fitOnce());
+        map.heightProperty().addListener((observed, before, now) -> fitOnce());
         setCenter(columns);
         setBottom(status);
         bench.troubleChanged().listen(this::tellTrouble);
@@ -200,9 +201,10 @@ final class SitePane extends BorderPane implements AutoCloseable {
 
     /** Shows the whole plan without a flight. */
     void fitAtOnce() {
-        if (map.getWidth() > 1) {
+        if (map.getWidth() > 1 && map.getHeight() > 1) {
             bench.box().ifPresent(box -> {
-                map.look(map.camera().fitting(box, 0.9));
+                // The map may have its size and not have laid itself out yet.
+                map.look(map.camera().sized(map.getWidth(), map.getHeight()).fitting(box, 0.9));
                 isFitted = true;
             });
         }
