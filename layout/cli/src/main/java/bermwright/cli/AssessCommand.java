@@ -27,6 +27,7 @@ final class AssessCommand extends PlanCommand {
             BurialPage.put(entry, hull);
             DosePage.put(entry, hull);
         });
+        WaysOutPage.put(page, assessment);
         EarthworksPage.put(page, assessment);
         StagesPage.put(page, assessment);
         return page;

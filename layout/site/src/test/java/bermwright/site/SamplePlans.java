@@ -59,7 +59,7 @@ public final class SamplePlans {
                 List.of(new Station("bunks", 18, 0, 1, 0.5, true, K)),
                 Optional.of(new CoverPlan(2.5, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
                         OptionalDouble.empty(), CoverPlan.End.COVERED, CoverPlan.End.COVERED, Optional.empty(),
-                        Optional.empty(), 0, 0.5, OptionalDouble.empty(), K)), K);
+                        Optional.empty(), 0, 0.5, OptionalDouble.empty(), List.of(), K)), K);
     }
 
     /** Two lines over poles with stays, a pull-over line and a pivot hold. */

@@ -3,6 +3,7 @@ package bermwright.shielding.cover;
 
 import bermwright.foundation.Point;
 import bermwright.foundation.Require;
+import java.util.OptionalDouble;
 
 /**
  * A straight strip that no soil may lie on, such as the way to a hatch; soil beside it stands back at its own slope.
@@ -10,8 +11,20 @@ import bermwright.foundation.Require;
  * @param from  start of its middle line
  * @param to    end of its middle line, another place
  * @param width width (m), positive
+ * @param floor height up to which soil may lie in it (m), such as the skin of a hull under it; empty: the ground
  */
-public record KeptClear(Point from, Point to, double width) {
+public record KeptClear(Point from, Point to, double width, OptionalDouble floor) {
+    /**
+     * A strip that is clear down to the ground.
+     *
+     * @param from  start of its middle line
+     * @param to    end of its middle line, another place
+     * @param width width (m), positive
+     */
+    public KeptClear(Point from, Point to, double width) {
+        this(from, to, width, OptionalDouble.empty());
+    }
+
     /** Refuses a strip without length or width. */
     public KeptClear {
         Require.positive("length of a strip kept clear", from.distance(to), "m");

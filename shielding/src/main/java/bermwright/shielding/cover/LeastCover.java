@@ -111,9 +111,9 @@ public final class LeastCover {
                     Point here = new Point(frame.east(column), frame.north(row));
                     Point near = strip.nearest(here.east(), here.north());
                     double away = Math.max(0, here.distance(near) - strip.width() / 2);
-                    double foot = ground.height(near);
+                    double foot = strip.floor().orElse(ground.height(near));
                     if (!Double.isNaN(foot)) {
-                        asked[at] = away == 0 ? Double.NEGATIVE_INFINITY
+                        asked[at] = away == 0 && strip.floor().isEmpty() ? Double.NEGATIVE_INFINITY
                                 : Math.min(asked[at], foot + away * repose.tan);
                     }
                 }

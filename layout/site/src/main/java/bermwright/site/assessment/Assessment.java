@@ -2,6 +2,7 @@
 package bermwright.site.assessment;
 
 import bermwright.foundation.ModelNote;
+import bermwright.site.egress.WaysOut;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.finding.Finding;
@@ -31,12 +32,13 @@ import java.util.Optional;
  * @param stages   the order of work and the site after each step; empty where the plan has no order of work
  * @param partBuilt cover and dose after each step that places soil; empty where the plan has no order of work
  * @param settingOut points to be staked out; none where the assessment was not asked for everything
+ * @param waysOut  ways out of every hull and to the storm shelters
  */
 public record Assessment(Plan plan, String planName, String version, SiteGround ground, List<String> cautions,
         List<ModelNote> models, List<Finding> findings, List<HullAssessment> hulls, SiteShapes shapes,
         Optional<SiteCover> cover, Optional<SiteDose> dose, Optional<EarthworksResult> earthworks,
         Optional<StagesResult> stages, List<PartBuilt> partBuilt,
-        List<SettingOutPoint> settingOut) {
+        List<SettingOutPoint> settingOut, WaysOut waysOut) {
     /** Copies the lists. */
     public Assessment {
         cautions = List.copyOf(cautions);

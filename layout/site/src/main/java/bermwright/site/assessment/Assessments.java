@@ -8,6 +8,7 @@ import bermwright.foundation.Ring;
 import bermwright.shielding.dose.Responses;
 import bermwright.site.burial.HullBurial;
 import bermwright.site.clearance.Clearance;
+import bermwright.site.egress.WaysOut;
 import bermwright.site.exposure.DoseSources;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
@@ -153,12 +154,14 @@ public final class Assessments {
         work.stages.ifPresent(s -> findings.addAll(PartBuilt.findings(plan, s.stages(), partBuilt)));
         List<HullBurial> burials = HullBurial.of(plan, cover);
         burials.forEach(b -> findings.addAll(b.findings()));
+        WaysOut waysOut = WaysOut.of(plan, cover);
+        findings.addAll(waysOut.findings());
         progress.report(1, "done");
         return new Assessment(plan, site.name, Version.text(), ground, Cautions.all(), each(models),
                 worstFirst(findings), hulls(plan, bed, new Parts(laydowns, cover, dose, burials)), shapes,
                 Optional.of(cover), dose, work.earthworks, work.stages, partBuilt,
                 work.stages.map(StagesResult::settingOut).orElseGet(() -> asked != Asked.EVERYTHING ? List.of()
-                        : SettingOut.of(StagesInput.under(plan, cover, Optional.empty()))));
+                        : SettingOut.of(StagesInput.under(plan, cover, Optional.empty()))), waysOut);
     }
 
     private record Work(Optional<EarthworksResult> earthworks, Optional<StagesResult> stages) {

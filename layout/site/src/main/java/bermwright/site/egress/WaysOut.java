@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.egress;
 
+import bermwright.foundation.Point;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.finding.Finding;
 import bermwright.site.finding.Finding.Figures;
@@ -10,6 +11,7 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Station;
 import bermwright.site.plan.Tunnel;
+import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -24,16 +26,22 @@ import java.util.Set;
  * The ways out of every covered hull and the way to shelter from every station.
  *
  * <p>A way out is a hatch to the open that no soil closes, or a tunnel to a hull that has a way out of its own; two
- * ways are independent where they leave the hull by different hatches. Distances run along the hulls' axes and
- * straight through tunnels.
+ * ways are independent where they leave the hull by different hatches. Distances inside run along the hulls' axes and
+ * straight through tunnels; outside they run straight over the surface, mounds included, and obstacles are not walked
+ * round.
  *
  * @param hulls    number of independent ways out by hull
- * @param shelters the way to the nearest storm shelter from each station, and from each hull's open hatches
+ * @param shelters the way to the nearest storm shelter from each station, from each hull's open hatches and from the
+ *                 places outside where people work: landing pads and borrow grounds
  * @param findings what is wrong
  */
 public record WaysOut(Map<String, Integer> hulls, List<WayToShelter> shelters, List<Finding> findings) {
     /** Walking inside a hull or tunnel (m/s); our own planning figure. */
     public static final double WALK_SPEED = 1;
+    /** Walking in a suit over open ground (m/s); our own planning figure. */
+    public static final double OUTSIDE_SPEED = 0.6;
+    /** Longer than this to a shelter is too long once an event begins (s); our own planning figure. */
+    public static final double WANTED_SECONDS = 1800;
 
     /** Copies what it is given. */
     public WaysOut {
@@ -45,12 +53,29 @@ public record WaysOut(Map<String, Integer> hulls, List<WayToShelter> shelters, L
     /**
      * One way to a shelter.
      *
-     * @param from     where it begins, as {@code hull/station} or {@code hull/hatch} from outside
-     * @param shelter  the shelter, as {@code hull/station}
-     * @param distance length of the way (m)
-     * @param seconds  time at walking speed (s)
+     * @param from    where it begins, as {@code hull/station}, {@code hull/hatch} from outside, or a place's id
+     * @param shelter the shelter, as {@code hull/station}
+     * @param inside  length of the way inside hulls and tunnels (m)
+     * @param outside length of the way over open ground (m)
      */
-    public record WayToShelter(String from, String shelter, double distance, double seconds) {
+    public record WayToShelter(String from, String shelter, double inside, double outside) {
+        /**
+         * Length of the whole way.
+         *
+         * @return length (m)
+         */
+        public double distance() {
+            return inside + outside;
+        }
+
+        /**
+         * Time at walking speed, without time in locks.
+         *
+         * @return time (s)
+         */
+        public double seconds() {
+            return inside / WALK_SPEED + outside / OUTSIDE_SPEED;
+        }
     }
 
     /**
@@ -76,17 +101,29 @@ public record WaysOut(Map<String, Integer> hulls, List<WayToShelter> shelters, L
             }
         }
         List<WayToShelter> shelters = search.shelters(findings);
+        for (WayToShelter way : shelters) {
+            if (way.seconds() > WANTED_SECONDS) {
+                findings.add(Finding.of("shelter-far", Level.WARN, way.from(),
+                        Figures.of(way.seconds() / 60, WANTED_SECONDS / 60, "min"), String.format(Locale.ROOT,
+                                "From here to the shelter %s people walk %.0f m, %.0f m of it outside at %.1f m/s: a"
+                                        + " shelter nearer by, or a vehicle, is needed when an event begins.",
+                                way.shelter(), way.distance(), way.outside(), OUTSIDE_SPEED))
+                        .from("our own planning figure"));
+            }
+        }
         return new WaysOut(ways, shelters, findings);
     }
 
     /** Walks the hulls and tunnels. */
     private static final class Search {
         private final Plan plan;
+        private final ElevationGrid surface;
         private final Set<String> buried = new HashSet<>();
         private final Map<String, List<Tunnel>> tunnels = new HashMap<>();
 
         Search(Plan plan, SiteCover cover) {
             this.plan = plan;
+            surface = cover.finished();
             for (Finding finding : cover.findings()) {
                 if (finding.rule().equals("cover-hatch-buried")) {
                     buried.add(finding.subject());
@@ -151,19 +188,80 @@ public record WaysOut(Map<String, Integer> hulls, List<WayToShelter> shelters, L
                 }
                 for (Hatch hatch : hull.hatches()) {
                     if (isOpen(hull, hatch)) {
-                        nearest(hull, alongOf(hull, hatch), hull.id() + "/" + hatch.id()).ifPresent(ways::add);
+                        String name = hull.id() + "/" + hatch.id();
+                        nearest(hull, alongOf(hull, hatch), name).or(() -> outside(place(hull, hatch), name))
+                                .ifPresent(ways::add);
                     }
                 }
             }
+            plan.landingPads().forEach(p -> outside(p.centre(), p.id()).ifPresent(ways::add));
+            plan.borrowGrounds().forEach(b -> outside(b.area().centre(), b.id()).ifPresent(ways::add));
             return ways;
+        }
+
+        private static Point place(Hull hull, Hatch hatch) {
+            return hull.lyingBase().moved(hull.layDownAzimuth(), alongOf(hull, hatch), 0);
+        }
+
+        /** The quickest way over open ground to an open hatch and from it inside to a shelter. */
+        private Optional<WayToShelter> outside(Point start, String from) {
+            Optional<WayToShelter> best = Optional.empty();
+            for (Hull hull : plan.hulls()) {
+                for (Hatch hatch : hull.hatches()) {
+                    Optional<WayToShelter> in = isOpen(hull, hatch) ? nearest(hull, alongOf(hull, hatch), from)
+                            : Optional.empty();
+                    if (in.isPresent()) {
+                        WayToShelter way = new WayToShelter(from, in.get().shelter(), in.get().inside(),
+                                overGround(start, place(hull, hatch)));
+                        best = best.isEmpty() || way.seconds() < best.get().seconds() ? Optional.of(way) : best;
+                    }
+                }
+            }
+            return best;
+        }
+
+        /** Length of the straight way over the surface, up and down (m); level where the ground is not known. */
+        private double overGround(Point a, Point b) {
+            int steps = (int) Math.max(1, Math.ceil(a.distance(b) / surface.frame().spacing()));
+            double flat = a.distance(b) * surface.metreScale() / steps;
+            double length = 0;
+            double before = surface.height(a);
+            for (int i = 1; i <= steps; i++) {
+                double s = (double) i / steps;
+                double here = surface.height(a.east() + s * (b.east() - a.east()),
+                        a.north() + s * (b.north() - a.north()));
+                double rise = here - before;
+                length += Math.hypot(flat, Double.isNaN(rise) ? 0 : rise);
+                before = here;
+            }
+            return length;
+        }
+
+        /** From a station out by the best open hatch and over the ground. */
+        private Optional<WayToShelter> goingOut(Hull hull, double along, String from) {
+            Optional<WayToShelter> best = Optional.empty();
+            for (Hatch hatch : hull.hatches()) {
+                Optional<WayToShelter> on = isOpen(hull, hatch) ? outside(place(hull, hatch), from) : Optional.empty();
+                if (on.isPresent()) {
+                    WayToShelter way = new WayToShelter(from, on.get().shelter(),
+                            on.get().inside() + Math.abs(alongOf(hull, hatch) - along), on.get().outside());
+                    best = best.isEmpty() || way.seconds() < best.get().seconds() ? Optional.of(way) : best;
+                }
+            }
+            return best;
         }
 
         private Optional<WayToShelter> way(Hull hull, double along, String from, List<Finding> findings) {
             Optional<WayToShelter> found = nearest(hull, along, from);
             if (found.isEmpty()) {
+                Optional<WayToShelter> out = goingOut(hull, along, from);
                 findings.add(Finding.of("shelter-unreachable", Level.WARN, from, Figures.NONE,
-                        "No storm shelter can be reached from this station without going outside.")
+                        "No storm shelter can be reached from this station without going outside"
+                                + out.map(w -> String.format(Locale.ROOT, "; outside it is %.0f m to %s, %.0f minutes"
+                                        + " at %.1f m/s", w.distance(), w.shelter(), w.seconds() / 60, OUTSIDE_SPEED))
+                                        .orElse(", and none from outside either") + ".")
                         .at(hull.baseCentre()));
+                return out;
             }
             return found;
         }
@@ -200,7 +298,7 @@ public record WaysOut(Map<String, Integer> hulls, List<WayToShelter> shelters, L
                 }
             }
             return best.isEmpty() ? Optional.empty()
-                    : Optional.of(new WayToShelter(from, best, shortest, shortest / WALK_SPEED));
+                    : Optional.of(new WayToShelter(from, best, shortest, 0));
         }
 
         private static double distance(Hull hull, Station station, double direct, Map<String, Double> reached) {

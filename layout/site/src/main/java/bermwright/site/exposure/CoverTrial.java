@@ -168,7 +168,7 @@ public final class CoverTrial {
         Map<Double, SceneRays> scenes = new HashMap<>();
         for (Hull hull : plan.hulls()) {
             scenes.computeIfAbsent(SiteCover.density(plan, hull), d -> SceneRays.of(new Scene(
-                    SiteDose.soil(plan, stretchedNatural(), finished, d), site.solids(),
+                    SiteDose.soil(plan, stretchedNatural(), finished, d), site.solidsUnder(finished),
                     SoilOfPlan.walls(plan, site))));
         }
         List<Place> places = places();

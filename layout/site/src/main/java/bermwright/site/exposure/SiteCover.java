@@ -63,7 +63,8 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
                         mound.placedVolume(i) + tunnelShare(plan, mound, hull.get().id())));
             }
         }
-        List<Finding> findings = CoverFindings.of(plan, site, Optional.of(mound), covers);
+        List<Finding> findings = new ArrayList<>(CoverFindings.of(plan, site, Optional.of(mound), covers));
+        findings.addAll(new PassThroughs(plan, site).findings(mound.finished()));
         return new SiteCover(natural, prepared, finished,
                 mound.toes().stream().map(site.metres()::projected).toList(), mound.placedVolume(), covers, findings);
     }
@@ -98,9 +99,10 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
         for (HullSolid solid : site.solids()) {
             taken += Mound.takenUp(solid, site.ground(), surface);
         }
+        List<Finding> findings = new ArrayList<>(CoverFindings.of(plan, site, Optional.empty(), covers));
+        findings.addAll(new PassThroughs(plan, site).findings(surface));
         double volume = Math.max(0, Mound.volumeBetween(site.ground(), surface) - taken);
-        return new SiteCover(natural, prepared, finished, List.of(), volume, covers,
-                CoverFindings.of(plan, site, Optional.empty(), covers));
+        return new SiteCover(natural, prepared, finished, List.of(), volume, covers, findings);
     }
 
     /** Half the soil over each tunnel that ends at a hull (m3), so that no soil is left out of the haul. */

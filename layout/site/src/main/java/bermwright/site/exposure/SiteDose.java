@@ -160,7 +160,8 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
             DoseSources.OfHull of = responses(hull);
             Vec3 at = solid.pose().point(station.along(), station.across(), station.up());
             SceneRays scene = scenes.computeIfAbsent(SiteCover.density(plan, hull), d -> SceneRays.of(
-                    new Scene(soil(plan, natural, finished, d), site.solids(), SoilOfPlan.walls(plan, site))));
+                    new Scene(soil(plan, natural, finished, d), site.solidsUnder(finished),
+                            SoilOfPlan.walls(plan, site))));
             SkyView view = SkyView.settled(scene, at, of.all(), SETTLED);
             double days = plan.exposure().stayDays();
             Tolerances off = tolerances();

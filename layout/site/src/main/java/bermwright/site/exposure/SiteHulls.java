@@ -150,9 +150,9 @@ final class SiteHulls {
                 : end == CoverPlan.End.OPEN ? EndCover.OPEN : EndCover.HELD;
     }
 
-    /** Strips ahead of hatches in open ends, which no mound may close; ahead of a wall no soil lies anyway. */
+    /** Strips that no mound may close: ahead of hatches in open ends, and around what is to be kept clear. */
     List<KeptClear> keptClear(Set<String> closed) {
-        List<KeptClear> strips = new ArrayList<>();
+        List<KeptClear> strips = new ArrayList<>(new PassThroughs(plan, this).strips());
         for (Hull hull : plan.hulls()) {
             HullSolid solid = hulls.get(hull.id());
             if (solid == null || hull.cover().isEmpty() || closed.contains(hull.id())) {
@@ -187,6 +187,13 @@ final class SiteHulls {
     List<HullSolid> solids() {
         List<HullSolid> all = new ArrayList<>(hulls.values());
         all.addAll(tunnels.values());
+        return all;
+    }
+
+    /** All solids and the open shafts and pipes that lead from them through a surface in true metres. */
+    List<HullSolid> solidsUnder(ElevationGrid surface) {
+        List<HullSolid> all = new ArrayList<>(solids());
+        all.addAll(new PassThroughs(plan, this).voids(surface));
         return all;
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.plan;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,12 +21,18 @@ import java.util.OptionalDouble;
  * @param crownWidth       width of a flat crown (m), zero for none
  * @param lift             height of a lift (m), above zero
  * @param density          density once placed (kg/m3); the soil's where not stated
+ * @param passThroughs     radiators, cables, shafts and the like that the cover has to reckon with
  * @param kept             note, own keys and the keys given
  */
 public record CoverPlan(double thickness, OptionalDouble crown, OptionalDouble flank,
         OptionalDouble baseEndThickness, OptionalDouble farEndThickness, End baseEnd, End farEnd,
         Optional<String> baseEndWall, Optional<String> farEndWall, double crownWidth, double lift,
-        OptionalDouble density, Kept kept) {
+        OptionalDouble density, List<PassThrough> passThroughs, Kept kept) {
+    /** Copies the list. */
+    public CoverPlan {
+        passThroughs = List.copyOf(passThroughs);
+    }
+
     /** What a cover does at an end of the hull. */
     public enum End {
         /** The end is covered like the rest. */
@@ -89,7 +96,8 @@ public record CoverPlan(double thickness, OptionalDouble crown, OptionalDouble f
      */
     public CoverPlan withThickness(double all) {
         return new CoverPlan(all, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), baseEnd, farEnd, baseEndWall, farEndWall, crownWidth, lift, density, kept);
+                OptionalDouble.empty(), baseEnd, farEnd, baseEndWall, farEndWall, crownWidth, lift, density,
+                passThroughs, kept);
     }
 
     /**
@@ -104,6 +112,6 @@ public record CoverPlan(double thickness, OptionalDouble crown, OptionalDouble f
     public CoverPlan withParts(double crownPart, double flankPart, double basePart, double farPart) {
         return new CoverPlan(Math.min(crownPart, flankPart), OptionalDouble.of(crownPart),
                 OptionalDouble.of(flankPart), OptionalDouble.of(basePart), OptionalDouble.of(farPart), baseEnd, farEnd,
-                baseEndWall, farEndWall, crownWidth, lift, density, kept);
+                baseEndWall, farEndWall, crownWidth, lift, density, passThroughs, kept);
     }
 }

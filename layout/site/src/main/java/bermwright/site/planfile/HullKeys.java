@@ -9,6 +9,7 @@ import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hatch;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
+import bermwright.site.plan.PassThrough;
 import bermwright.site.plan.Pivot;
 import bermwright.site.plan.Seat;
 import bermwright.site.plan.Station;
@@ -150,7 +151,23 @@ final class HullKeys {
                     "Width of a flat crown."),
             standard("lift_m", "lift", Types.length(20), Standard.of(0.5, CHOSEN), "Height of a lift."),
             optional("density_kg_m3", "density", Types.density(), "the regolith's placed density",
-                    "Density of this cover once placed."));
+                    "Density of this cover once placed."),
+            standard("pass_throughs", "passThroughs", Types.many(PassThrough.class), Standard.none(),
+                    "Radiators, cables, shafts and the like that the cover has to reckon with."));
+
+    static final List<Key> PASS_THROUGH = List.of(
+            required("id", "id", Types.NAME, "Its id, unique in the cover."),
+            required("kind", "kind", Types.choice(PassThrough.Kind.values(), PassThrough.Kind::word), "What it is."),
+            required("along_m", "along", Types.lengthOrNone(Types.LONGEST), "Its middle, from the base plane."),
+            standard("around_deg", "around", Types.degrees(-360, 360), Standard.of(0, CHOSEN),
+                    "Its middle, turn from the crown, positive to the left looking from base to far end."),
+            required("width_m", "width", Types.length(50), "Its width around the hull, measured on the skin."),
+            required("length_m", "length", Types.length(Types.LONGEST), "Its length along the hull."),
+            optional("clear_m", "clear", Types.lengthOrNone(50),
+                    "no strip is kept, and soil over it is reported where it does harm",
+                    "Strip around it that the cover leaves free of soil."),
+            standard("open", "open", Types.FLAG, Standard.of("false", CHOSEN),
+                    "Whether a feed-through is an open pipe; a shaft always is."));
 
     private HullKeys() {
     }

@@ -25,6 +25,9 @@ final class PlanChecks {
                 At here = at.key("hulls").item(i);
                 hull.member("hatches").ifPresent(list -> ids(list, here.key("hatches")));
                 hull.member("stations").ifPresent(list -> ids(list, here.key("stations")));
+                hull.member("cover").filter(Json.Fields.class::isInstance).map(Json.Fields.class::cast)
+                        .flatMap(cover -> cover.member("pass_throughs"))
+                        .ifPresent(list -> ids(list, here.key("cover").key("pass_throughs")));
                 hull(hulls.get(i), hull, here);
             }
         }

@@ -13,6 +13,7 @@ import bermwright.site.plan.KeepOut;
 import bermwright.site.plan.LandingPad;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Machine;
+import bermwright.site.plan.PassThrough;
 import bermwright.site.plan.Pivot;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
@@ -114,6 +115,7 @@ public final class PlanKeys {
         table.put(Seat.class, HullKeys.SEAT);
         table.put(Station.class, HullKeys.STATION);
         table.put(CoverPlan.class, HullKeys.COVER);
+        table.put(PassThrough.class, HullKeys.PASS_THROUGH);
         table.put(Wall.class, SiteKeys.WALL);
         table.put(Tunnel.class, SiteKeys.TUNNEL);
         table.put(KeepOut.class, SiteKeys.KEEP_OUT);

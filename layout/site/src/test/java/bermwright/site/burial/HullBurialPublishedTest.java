@@ -77,7 +77,7 @@ class HullBurialPublishedTest {
         Hull h = SamplePlans.hull("A", new Point(25, 40), 90);
         CoverPlan cover = new CoverPlan(thickness, OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty(), OptionalDouble.empty(), CoverPlan.End.COVERED, CoverPlan.End.COVERED,
-                Optional.empty(), Optional.empty(), 0, 0.5, OptionalDouble.of(density), Kept.NOTHING);
+                Optional.empty(), Optional.empty(), 0, 0.5, OptionalDouble.of(density), List.of(), Kept.NOTHING);
         Hull wide = new Hull(h.id(), LENGTH, 9, h.baseEnd(), h.farEnd(), h.skin(), h.shell(), h.innerPressure(), MASS,
                 h.centreOfMassFromBase(), h.centreOfMassOffAxis(), h.centreOfMassSpread(), h.inertiaAboutCentre(),
                 h.residualPropellant(), h.baseCentre(), h.landingDispersion(), h.layDownAzimuth(), h.clocking(),

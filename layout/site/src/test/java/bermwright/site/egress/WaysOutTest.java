@@ -12,6 +12,7 @@ import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hatch;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Kept;
+import bermwright.site.plan.LandingPad;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Tunnel;
 import bermwright.terrain.grid.ElevationGrid;
@@ -27,7 +28,7 @@ class WaysOutTest {
         Hull plain = SamplePlans.hull(id, new Point(100, north), 90);
         CoverPlan cover = new CoverPlan(2.5, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty(), base, far, Optional.empty(), Optional.empty(), 0, 0.5, OptionalDouble.empty(),
-                Kept.NOTHING);
+                List.of(), Kept.NOTHING);
         List<Hatch> hatches = List.of(new Hatch("main", Hatch.End.BASE, 0, 0, 1.2, 2, 0.4, Kept.NOTHING),
                 new Hatch("back", Hatch.End.FAR, 0, 0, 1.2, 2, 0.4, Kept.NOTHING),
                 new Hatch("side", Hatch.End.SIDE, 20, Math.toRadians(north > 150 ? -90 : 90), 1.2, 2, 0.4,
@@ -74,5 +75,34 @@ class WaysOutTest {
         assertEquals(1, ways(two).hulls().get("A"));
         assertEquals(2, ways(joined).hulls().get("A"));
         assertEquals(2, ways(joined).hulls().get("B"));
+    }
+
+    /** From the middle of a pad 90 m west of the open end on level ground: 90 m outside, then 18 m to the bunks. */
+    @Test
+    void theWayFromAPadRunsOverTheGroundAndThenInside() {
+        Plan p = SamplePlans.plan(List.of(hull("A", 150, CoverPlan.End.OPEN, CoverPlan.End.COVERED)));
+        Point mouth = p.hulls().get(0).lyingBase();
+        Plan plan = new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
+                List.of(new LandingPad("P", new Point(mouth.east() - 90, 150), 10, 100, Kept.NOTHING)),
+                p.preparations(), p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(), p.rules(),
+                p.orderOfWork(), p.kept());
+        WaysOut.WayToShelter way = ways(plan).shelters().stream().filter(s -> s.from().equals("P")).findFirst()
+                .orElseThrow();
+        assertEquals("A/bunks", way.shelter());
+        assertEquals(90, way.outside(), 1e-9);
+        assertEquals(18, way.inside(), 1e-9);
+        assertEquals(18 / WaysOut.WALK_SPEED + 90 / WaysOut.OUTSIDE_SPEED, way.seconds(), 1e-9);
+    }
+
+    @Test
+    void aPadFarAwayIsWarnedOf() {
+        Plan p = SamplePlans.plan(List.of(hull("A", 150, CoverPlan.End.OPEN, CoverPlan.End.OPEN)));
+        Plan plan = new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
+                List.of(new LandingPad("P", new Point(-2000, 150), 10, 100, Kept.NOTHING)), p.preparations(),
+                p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(), p.rules(), p.orderOfWork(), p.kept());
+        Finding far = ways(plan).findings().stream().filter(f -> f.rule().equals("shelter-far")).findFirst()
+                .orElseThrow();
+        assertEquals("P", far.subject());
+        assertTrue(far.measured().orElseThrow() > 30);
     }
 }

@@ -83,7 +83,7 @@ public final class SiteExample {
     public static CoverPlan cover() {
         OptionalDouble none = OptionalDouble.empty();
         return new CoverPlan(2.5, none, none, none, none, CoverPlan.End.OPEN, CoverPlan.End.COVERED,
-                Optional.empty(), Optional.empty(), 0, 0.5, none, NOTHING);
+                Optional.empty(), Optional.empty(), 0, 0.5, none, List.of(), NOTHING);
     }
 
     public static Hull with(Hull h, Hull.Arrival arrival, double dispersion, List<Station> stations) {

@@ -32,7 +32,7 @@ class CoverFindingsTest {
 
     private static CoverPlan cover(double thickness, CoverPlan.End base, CoverPlan.End far, Optional<String> farWall) {
         return new CoverPlan(thickness, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), base, far, Optional.empty(), farWall, 0, 0.5, OptionalDouble.empty(),
+                OptionalDouble.empty(), base, far, Optional.empty(), farWall, 0, 0.5, OptionalDouble.empty(), List.of(),
                 Kept.NOTHING);
     }
 

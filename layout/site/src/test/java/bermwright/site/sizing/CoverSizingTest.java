@@ -59,7 +59,7 @@ class CoverSizingTest {
     private static Plan plan(CoverPlan.End base, double limit) {
         CoverPlan cover = new CoverPlan(2.5, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty(), base, CoverPlan.End.COVERED, Optional.empty(), Optional.empty(), 0, 0.5,
-                OptionalDouble.empty(), Kept.NOTHING);
+                OptionalDouble.empty(), List.of(), Kept.NOTHING);
         return limited(SamplePlans.plan(List.of(
                 SamplePlans.hull("A", new Point(120, 120), 75).withCover(Optional.of(cover)),
                 SamplePlans.hull("B", new Point(120, 180), 90).withCover(Optional.of(cover)))), limit);

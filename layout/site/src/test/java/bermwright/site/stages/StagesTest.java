@@ -193,7 +193,7 @@ class StagesTest {
     void liftsTooHighPutTheSidesOutOfLevel() {
         Hull high = A.withCover(A.cover().map(c -> new bermwright.site.plan.CoverPlan(c.thickness(), c.crown(),
                 c.flank(), c.baseEndThickness(), c.farEndThickness(), c.baseEnd(), c.farEnd(), c.baseEndWall(),
-                c.farEndWall(), c.crownWidth(), 1.5, c.density(), c.kept())));
+                c.farEndWall(), c.crownWidth(), 1.5, c.density(), c.passThroughs(), c.kept())));
         Finding uneven = stages(plan(List.of(), high), SiteExample.level(), true, high).findings().stream()
                 .filter(f -> f.rule().equals("sides-not-level")).findFirst().orElseThrow();
         assertEquals(1.5, uneven.measured().orElseThrow(), SMALL);

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.exposure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bermwright.foundation.Point;
+import bermwright.foundation.Progress;
+import bermwright.shielding.dose.Response;
+import bermwright.shielding.dose.Responses;
+import bermwright.site.SamplePlans;
+import bermwright.site.finding.Finding;
+import bermwright.site.finding.Finding.Level;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Kept;
+import bermwright.site.plan.PassThrough;
+import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.ElevationGrid;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A hull of radius 3.8 m on level ground, laid down eastwards, its base at 113.8 m east, under 2.5 m of soil. */
+class PassThroughsTest {
+    private static final ElevationGrid GROUND = SamplePlans.ground((e, n) -> 0);
+    private static final double BASE_EAST = 110 + 3.8;
+    /** Cells of one metre cut the round crest by up to a twentieth of a metre (m). */
+    private static final double ROUNDED_CREST = 0.06;
+    private static final double SKIN = 39.5;
+    /** A shaft of a two-hundredth of the sky holds five nodes of elevation: one may fall beside it. */
+    private static final double ONE_NODE = 0.2;
+
+    @TempDir
+    Path directory;
+
+    private static PassThrough thing(PassThrough.Kind kind, double along, double aroundDeg, OptionalDouble clear) {
+        return new PassThrough("P", kind, along, Math.toRadians(aroundDeg), 1, 1, clear, true, Kept.NOTHING);
+    }
+
+    private static Plan plan(PassThrough... things) {
+        Hull hull = SamplePlans.hull("A", new Point(110, 150), 90);
+        return SamplePlans.plan(List.of(hull.withCover(hull.cover().map(c -> new bermwright.site.plan.CoverPlan(
+                c.thickness(), c.crown(), c.flank(), c.baseEndThickness(), c.farEndThickness(), c.baseEnd(),
+                c.farEnd(), c.baseEndWall(), c.farEndWall(), c.crownWidth(), c.lift(), c.density(), List.of(things),
+                c.kept())))));
+    }
+
+    private static SiteCover cover(PassThrough... things) {
+        return SiteCover.raised(plan(things), GROUND, GROUND);
+    }
+
+    private static List<Finding> about(SiteCover cover) {
+        return cover.findings().stream().filter(f -> f.subject().equals("A/P")).toList();
+    }
+
+    private static Finding only(SiteCover cover, String rule) {
+        List<Finding> found = about(cover);
+        assertEquals(List.of(rule), found.stream().map(Finding::rule).toList());
+        return found.get(0);
+    }
+
+    @Test
+    void aRadiatorUnderTheCrownIsRefusedWithItsDepth() {
+        Finding buried = only(cover(thing(PassThrough.Kind.RADIATOR, 18, 0, OptionalDouble.empty())),
+                "pass-through-buried");
+        assertEquals(Level.REFUSE, buried.level());
+        // At its edges, half a metre off the crown, the round skin lies 3.8 - (3.8^2 - 0.5^2)^0.5 lower.
+        double lower = 3.8 * (1 - Math.cos(0.5 / 3.8));
+        assertEquals(2.5 + lower, buried.measured().orElseThrow(), ROUNDED_CREST);
+        assertEquals(0, buried.place().orElseThrow().distance(new Point(BASE_EAST + 18, 150)), 1e-6);
+    }
+
+    @Test
+    void aStripKeptClearLeavesRadiatorsFreeOnCrownAndFlanks() {
+        for (double aroundDeg : new double[] {0, 40, -40, 75, 110}) {
+            SiteCover cover = cover(thing(PassThrough.Kind.RADIATOR, 18, aroundDeg, OptionalDouble.of(0.5)));
+            assertEquals(List.of(), about(cover), "at " + aroundDeg);
+            assertTrue(cover.volume() < cover().volume(), "soil is left out at " + aroundDeg);
+            assertTrue(cover.volume() > 0.5 * cover().volume(), "and only there at " + aroundDeg);
+            assertTrue(cover.findings().stream().anyMatch(f -> f.rule().equals("cover-thin")),
+                    "what it costs is said at " + aroundDeg);
+        }
+    }
+
+    /** The soil beside a strip on the crown stands back at the stable slope from the skin, never steeper. */
+    @Test
+    void soilStandsBackFromAStripAtItsOwnSlope() {
+        SiteCover cover = cover(thing(PassThrough.Kind.THERMAL_KEEP_OUT, 18, 0, OptionalDouble.of(0)));
+        double crown = 7.6;
+        double before = cover.finished().height(new Point(BASE_EAST + 18, 150));
+        assertTrue(before <= crown, "no soil on the crown");
+        for (int i = 2; i < 12; i++) {
+            double rise = cover.finished().height(new Point(BASE_EAST + 18 + i + 1, 150))
+                    - cover.finished().height(new Point(BASE_EAST + 18 + i, 150));
+            assertTrue(rise <= Math.tan(Math.toRadians(33)) + 1e-9, "rise " + rise + " at " + i);
+        }
+        assertEquals(crown + 2.5, cover.finished().height(new Point(BASE_EAST + 30, 150)), ROUNDED_CREST);
+    }
+
+    @Test
+    void aCableUnderSoilIsANoteAndAThingPastTheEndIsRefused() {
+        assertEquals(Level.NOTE, only(cover(thing(PassThrough.Kind.CABLE, 18, 60, OptionalDouble.empty())),
+                "pass-through-under-soil").level());
+        Finding off = only(cover(thing(PassThrough.Kind.CABLE, 40, 0, OptionalDouble.empty())),
+                "pass-through-off-hull");
+        assertEquals(Level.REFUSE, off.level());
+        assertEquals(38, off.limit().orElseThrow());
+    }
+
+    /**
+     * A shaft of 1 m2 over the station shows it the sky through the skin alone: the event's dose rises by the dose a
+     * steradian gives behind the skin, times the solid angle of the shaft's mouth.
+     */
+    @Test
+    void aShaftOverAStationLetsTheSkyIn() {
+        SiteCover closed = cover();
+        PassThrough shaft = thing(PassThrough.Kind.SHAFT, 18, 0, OptionalDouble.empty());
+        SiteCover pierced = cover(shaft);
+        assertEquals(Level.WARN, only(pierced, "cover-pierced").level());
+        DoseSources sources = new DoseSources(new Responses(directory), directory);
+        StationDose without = SiteDose.of(plan(), closed, sources, Progress.NONE).stations().get(0);
+        StationDose with = SiteDose.of(plan(shaft), pierced, sources, Progress.NONE).stations().get(0);
+        DoseSources.OfHull responses = sources.of(plan(), plan().hulls().get(0), Progress.NONE);
+        double skin = SKIN * responses.cosmic().skinEquivalence();
+        assertEquals(skin, with.seen().leastArealDensity(), 0.01 * skin);
+        assertTrue(without.seen().leastArealDensity() > 10 * skin);
+        Response event = responses.event().orElseThrow();
+        double behindSkin = event.isotropicDose(SKIN * event.skinEquivalence()) / (4 * Math.PI);
+        // Wide mouth at the skin, narrow one at the top of the soil; the true angle lies between and near the top's.
+        double area = 1;
+        double top = area / Math.pow(3.8 + 2.5 - 1, 2);
+        double foot = area / Math.pow(3.8 - 1, 2);
+        double more = with.parts().event() - without.parts().event();
+        assertTrue(more > (1 - ONE_NODE) * top * behindSkin && more < foot * behindSkin,
+                more + " Sv against " + top * behindSkin + " to " + foot * behindSkin);
+    }
+
+    @Test
+    void aClosedFeedThroughLetsNothingIn() {
+        PassThrough closed = new PassThrough("P", PassThrough.Kind.FEED_THROUGH, 18, 0, 1, 1, OptionalDouble.empty(),
+                false, Kept.NOTHING);
+        only(cover(closed), "pass-through-under-soil");
+        assertEquals(Level.WARN, only(cover(thing(PassThrough.Kind.FEED_THROUGH, 18, 70, OptionalDouble.empty())),
+                "cover-pierced").level());
+    }
+}
