@@ -42,6 +42,7 @@ public record WaysOut(Map<String, Integer> hulls, List<WayToShelter> shelters, L
     public static final double OUTSIDE_SPEED = 0.6;
     /** Longer than this to a shelter is too long once an event begins (s); our own planning figure. */
     public static final double WANTED_SECONDS = 1800;
+    private static final String TWO_WAYS = "common practice, no source: two independent ways out";
 
     /** Copies what it is given. */
     public WaysOut {
@@ -92,12 +93,16 @@ public record WaysOut(Map<String, Integer> hulls, List<WayToShelter> shelters, L
         for (Hull hull : plan.hulls()) {
             int count = search.ways(hull);
             ways.put(hull.id(), count);
-            if (hull.cover().isPresent() && count < 2) {
+            if (hull.cover().isPresent() && hull.hatches().isEmpty()) {
+                findings.add(Finding.of("ways-out", Level.WARN, hull.id(), Figures.of(0, 2, "1"), "The plan states no"
+                        + " hatch of the buried hull, so its ways out are not known; people need two.")
+                        .at(hull.baseCentre()).from(TWO_WAYS));
+            } else if (hull.cover().isPresent() && count < 2) {
                 findings.add(Finding.of("ways-out", count == 0 ? Level.REFUSE : Level.WARN, hull.id(),
                         Figures.of(count, 2, "1"), String.format(Locale.ROOT, "The buried hull has %d independent"
                                 + " way%s out; people need two. Keep a second end open, hold the soil there with a"
                                 + " wall, or join it to another hull by a tunnel.", count, count == 1 ? "" : "s"))
-                        .at(hull.baseCentre()).from("common practice, no source: two independent ways out"));
+                        .at(hull.baseCentre()).from(TWO_WAYS));
             }
         }
         List<WayToShelter> shelters = search.shelters(findings);

@@ -186,8 +186,8 @@ final class PassThroughs {
         double wanted = one.hull.cover().orElseThrow().thickness();
         return finding(one, "cover-pierced", Level.WARN, Figures.of(0, wanted, "m"), text("The open %s of %.2f m²"
                 + " runs %.1f m through the cover: behind it is the hull's skin alone. The dose at the stations counts"
-                + " it, to about a fifth of its part. Turn it, close it with soil or plates, or keep stations out of its"
-                + " line.",
+                + " it, to about a fifth of its part. Turn it, close it with soil or plates, or keep stations out"
+                + " of its line.",
                 one.thing.kind().word(), area, pipe.shape().length()));
     }
 

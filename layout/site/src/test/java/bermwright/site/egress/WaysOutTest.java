@@ -65,6 +65,18 @@ class WaysOutTest {
     }
 
     @Test
+    void aBuriedHullWhoseHatchesAreNotStatedIsWarnedOfOnly() {
+        Hull h = hull("A", 150, CoverPlan.End.COVERED, CoverPlan.End.COVERED);
+        Hull bare = new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
+                h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
+                h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(),
+                h.landingDispersion(), h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), h.lowering(),
+                List.of(), h.seat(), h.stations(), h.cover(), h.kept());
+        assertEquals(List.of(Finding.Level.WARN), ways(SamplePlans.plan(List.of(bare))).findings().stream()
+                .filter(f -> f.rule().equals("ways-out")).map(Finding::level).toList());
+    }
+
+    @Test
     void aTunnelToAHullWithAnOpenEndIsAWay() {
         Plan two = SamplePlans.plan(List.of(hull("A", 140, CoverPlan.End.OPEN, CoverPlan.End.COVERED),
                 hull("B", 165, CoverPlan.End.OPEN, CoverPlan.End.COVERED)));
