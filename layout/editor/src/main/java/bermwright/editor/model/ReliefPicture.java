@@ -146,7 +146,8 @@ public final class ReliefPicture {
         int level = level(camera);
         ReliefZoom zoom = new ReliefZoom(levels.get(level), TILE, data, level, camera);
         boolean isCoarse = isCoarseFor(camera);
-        IntStream.range(0, h).parallel().forEach(y -> {
+        // On one processor, so that the screen keeps the other while the map is moved.
+        IntStream.range(0, h).forEach(y -> {
             progress.check();
             if (isCoarse) {
                 detail.paint(y, pixels, w);

@@ -127,6 +127,15 @@ public final class Workbench {
         raise();
     }
 
+    /**
+     * Whether a changed plan is tried out that is no step yet.
+     *
+     * @return true while the hand holds it
+     */
+    public boolean isTrying() {
+        return trial.isPresent();
+    }
+
     /** Makes what is tried out a step. */
     public void settle() {
         trial.ifPresent(tried -> {

@@ -22,6 +22,13 @@ final class BadgeSpots {
         this.apart = apart;
     }
 
+    /** The same badges, to which others can be added that these know nothing of. */
+    BadgeSpots copy() {
+        BadgeSpots copy = new BadgeSpots(apart);
+        copy.taken.addAll(taken);
+        return copy;
+    }
+
     /** A spot as near to a place as there is a free one; the place itself where all around is taken. */
     Point2D free(Point2D place) {
         Point2D spot = place;

@@ -42,6 +42,23 @@ final class GroundPainter {
         return picture;
     }
 
+    /** The ground as a picture to be shifted, where one at the screen's scale reaches over all that is in sight. */
+    Optional<Laid> laid(MapCamera camera) {
+        return detail.filter(tile -> isCovered(camera, 0)).map(tile -> new Laid(
+                images.computeIfAbsent(tile, GroundPainter::image), Math.round(camera.x(tile.box().west())),
+                Math.round(camera.y(tile.box().north()))));
+    }
+
+    /**
+     * A picture of the ground, pixel on pixel.
+     *
+     * @param image the picture
+     * @param left  x of its left edge (pixels)
+     * @param top   y of its upper edge (pixels)
+     */
+    record Laid(Image image, double left, double top) {
+    }
+
     void paint(GraphicsContext g, MapCamera camera) {
         if (picture.isEmpty()) {
             return;

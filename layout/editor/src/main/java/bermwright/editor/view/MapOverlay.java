@@ -51,18 +51,49 @@ final class MapOverlay {
     record Scene(Workbench bench, MapHands hands, Predicate<MapFigure> stage) {
     }
 
+    /**
+     * Figures and findings that are drawn together.
+     *
+     * @param figures  the figures in the order they are drawn
+     * @param findings the findings, the worst first
+     */
+    record Layer(List<MapFigure> figures, List<NumberedFinding> findings) {
+    }
+
+    /** All figures and findings there are to be drawn. */
+    Layer all(Scene scene) {
+        return new Layer(scene.bench().figures().stream().filter(scene.stage()).filter(this::isShown).toList(),
+                look.hasMarks() ? scene.bench().findings().stream().filter(n -> n.finding().place().isPresent())
+                        .toList() : List.of());
+    }
+
+    BadgeSpots spots() {
+        return new BadgeSpots(2 * look.textSize());
+    }
+
+    /** Draws figures and findings; the badges find spots that are not taken. */
+    void paint(GraphicsContext g, MapCamera camera, Layer layer, Workbench bench, BadgeSpots spots) {
+        painter.paint(g, camera, layer.figures(), bench.picked());
+        g.setLineDashes();
+        findings(g, camera, layer.findings(), bench.pickedFinding(), spots);
+    }
+
+    /** Draws everything there is. */
     void paint(GraphicsContext g, MapCamera camera, Scene scene) {
+        Layer all = all(scene);
+        painter.paint(g, camera, all.figures(), scene.bench().picked());
+        hand(g, camera, scene);
+        findings(g, camera, all.findings(), scene.bench().pickedFinding(), spots());
+    }
+
+    /** Draws what the hand can take hold of, and what it has snapped to. */
+    void hand(GraphicsContext g, MapCamera camera, Scene scene) {
         Workbench bench = scene.bench();
         MapHands hands = scene.hands();
-        List<MapFigure> figures = bench.figures().stream().filter(scene.stage()).filter(this::isShown).toList();
-        painter.paint(g, camera, figures, bench.picked());
         g.setLineDashes();
         hands.snapLine().ifPresent(line -> snap(g, camera, line));
         for (MapHands.Handle handle : hands.handles(camera.metresPerPixel())) {
             handle(g, camera, handle, bench);
-        }
-        if (look.hasMarks()) {
-            findings(g, camera, bench);
         }
     }
 
@@ -123,24 +154,22 @@ final class MapOverlay {
     }
 
     /** The badges, the worst at their very places and drawn last, the others beside them on a leader. */
-    private void findings(GraphicsContext g, MapCamera camera, Workbench bench) {
-        List<NumberedFinding> findings = bench.findings();
-        BadgeSpots spots = new BadgeSpots(2 * look.textSize());
+    private void findings(GraphicsContext g, MapCamera camera, List<NumberedFinding> findings,
+            Optional<Integer> picked, BadgeSpots spots) {
         List<Point2D> at = new ArrayList<>();
         for (NumberedFinding numbered : findings) {
-            Point2D place = numbered.finding().place()
-                    .map(p -> new Point2D(camera.x(p.east()), camera.y(p.north()))).orElse(Point2D.ZERO);
-            at.add(numbered.finding().place().isEmpty() ? place : spots.free(place));
-            if (numbered.finding().place().isPresent() && place.distance(at.get(at.size() - 1)) > 1) {
+            Point p = numbered.finding().place().orElseThrow();
+            Point2D place = new Point2D(camera.x(p.east()), camera.y(p.north()));
+            Point2D spot = spots.free(place);
+            at.add(spot);
+            if (place.distance(spot) > 1) {
                 g.setStroke(style.ink());
                 g.setLineWidth(1);
-                g.strokeLine(place.getX(), place.getY(), at.get(at.size() - 1).getX(), at.get(at.size() - 1).getY());
+                g.strokeLine(place.getX(), place.getY(), spot.getX(), spot.getY());
             }
         }
         for (int i = findings.size() - 1; i >= 0; i--) {
-            if (findings.get(i).finding().place().isPresent()) {
-                finding(g, findings.get(i), at.get(i), bench.pickedFinding());
-            }
+            finding(g, findings.get(i), at.get(i), picked);
         }
     }
 

@@ -10,6 +10,7 @@ import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
 import bermwright.foundation.Point;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import javafx.animation.AnimationTimer;
@@ -17,6 +18,7 @@ import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.image.ImageView;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
@@ -36,12 +38,19 @@ public final class MapPane extends Region {
     private final MapHands hands;
     private final Background background;
     private final Canvas canvas = new Canvas(10, 10);
+    /** The ground at the screen's scale, shifted and not drawn; where there is none it is drawn into the canvas. */
+    private final ImageView ground = new ImageView();
     /** Everything over the ground, with a rim while the map is moved, so that a move draws nothing anew. */
     private final Canvas over = new Canvas(10, 10);
+    /** What moves while something is tried out. */
+    private final Canvas live = new Canvas(10, 10);
     /** What stays where it is on the screen. */
     private final Canvas fixed = new Canvas(10, 10);
     private final Rectangle frame = new Rectangle();
     private Optional<MapCamera> painted = Optional.empty();
+    private final StillLayer still = new StillLayer();
+    private BadgeSpots stillSpots;
+    private boolean isTriedOut;
     private final GroundPainter groundPainter = new GroundPainter();
     private MapOverlay overlay;
     private MapCamera camera = new MapCamera(new Point(0, 0), 1, 10, 10);
@@ -73,15 +82,24 @@ public final class MapPane extends Region {
         this.hands = hands;
         this.background = background;
         this.overlay = new MapOverlay(look);
-        getChildren().addAll(canvas, over, fixed);
+        this.stillSpots = overlay.spots();
+        ground.setSmooth(false);
+        getChildren().addAll(canvas, ground, over, live, fixed);
         getChildren().forEach(child -> child.setMouseTransparent(true));
         setClip(frame);
+        dressGround();
         getStyleClass().add("map");
         setId("map");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setAccessibleText("Plan of the site");
-        bench.changed().listen(this::refresh);
+        bench.changed().listen(() -> {
+            if (bench.isTrying()) {
+                isTriedOut = true;
+            } else {
+                refresh();
+            }
+        });
         bench.pickedChanged().listen(this::refresh);
         rest.setOnFinished(done -> paintDetail());
         listenToPointer();
@@ -91,6 +109,11 @@ public final class MapPane extends Region {
                 frame(now);
             }
         }.start();
+    }
+
+    /** An opaque ground colour, so that nothing behind the map is drawn in vain. */
+    private void dressGround() {
+        setBackground(javafx.scene.layout.Background.fill(overlay.style().ground()));
     }
 
     private void listenToPointer() {
@@ -168,13 +191,23 @@ public final class MapPane extends Region {
                 rest.playFromStart();
             }
         });
-        if (isStale || isMoved) {
+        if (isStale || isMoved || isTriedOut) {
             boolean isNew = isStale;
+            boolean isShifted = isStale || isMoved;
             isStale = false;
             isMoved = false;
-            paintGround(canvas.getGraphicsContext2D(), camera);
-            if (isNew || !reaches()) {
-                paintOver(isNew ? 0 : RIM);
+            isTriedOut = false;
+            if (isShifted) {
+                layGround();
+            }
+            if (bench.isTrying()) {
+                paintTried(isNew, isShifted);
+            } else {
+                still.end();
+                live.setVisible(false);
+                if (isNew || !reaches()) {
+                    paintOver(isNew ? 0 : RIM, this::paintFigures);
+                }
             }
             painted.ifPresent(from -> {
                 over.setTranslateX(Math.round(camera.x(from.box().west())));
@@ -186,20 +219,53 @@ public final class MapPane extends Region {
         }
     }
 
+    /** Shifts the ground's picture; draws it where there is none that reaches over all that is in sight. */
+    private void layGround() {
+        Optional<GroundPainter.Laid> laid = groundPainter.laid(camera);
+        ground.setVisible(laid.isPresent());
+        canvas.setVisible(laid.isEmpty());
+        ground.setImage(laid.map(GroundPainter.Laid::image).orElse(null));
+        laid.ifPresentOrElse(picture -> {
+            ground.setTranslateX(picture.left());
+            ground.setTranslateY(picture.top());
+        }, () -> paintGround(canvas.getGraphicsContext2D(), camera));
+    }
+
+    /** Draws what moves while something is tried out, and what stands still only where it must be. */
+    private void paintTried(boolean isNew, boolean isShifted) {
+        MapOverlay.Scene scene = new MapOverlay.Scene(bench, hands, stage);
+        boolean isChanged = still.part(overlay.all(scene), bench.picked(), bench.plan());
+        if (isChanged || isNew || isShifted && !reaches()) {
+            stillSpots = overlay.spots();
+            paintOver(isNew ? 0 : RIM, (g, from) -> overlay.paint(g, from, still.still(), bench, stillSpots));
+        }
+        MapCamera from = painted.orElseThrow();
+        live.setVisible(true);
+        live.setWidth(from.width());
+        live.setHeight(from.height());
+        GraphicsContext g = live.getGraphicsContext2D();
+        g.clearRect(0, 0, from.width(), from.height());
+        overlay.paint(g, from, still.live(), bench, stillSpots.copy());
+        tilt.flatMap(TiltModel::mapPicture).ifPresent(picture -> overlay.hullOnItsWay(g, from, picture));
+        overlay.hand(g, from, scene);
+        live.setTranslateX(Math.round(camera.x(from.box().west())));
+        live.setTranslateY(Math.round(camera.y(from.box().north())));
+    }
+
     /** Whether what was painted over the ground reaches over all that is in sight, at the same scale. */
     private boolean reaches() {
         return painted.filter(from -> from.metresPerPixel() == camera.metresPerPixel()
                 && from.box().grown(0.5 * from.metresPerPixel()).contains(camera.box())).isPresent();
     }
 
-    private void paintOver(double rim) {
+    private void paintOver(double rim, BiConsumer<GraphicsContext, MapCamera> painter) {
         MapCamera from = camera.sized(Math.ceil(camera.width()) + 2 * rim, Math.ceil(camera.height()) + 2 * rim);
         painted = Optional.of(from);
         over.setWidth(from.width());
         over.setHeight(from.height());
         GraphicsContext g = over.getGraphicsContext2D();
         g.clearRect(0, 0, from.width(), from.height());
-        paintFigures(g, from);
+        painter.accept(g, from);
     }
 
     private void paintFixed() {
@@ -337,6 +403,7 @@ public final class MapPane extends Region {
     public void dress(MapLook changed) {
         look = changed;
         overlay = new MapOverlay(changed);
+        dressGround();
         refresh();
     }
 
@@ -369,6 +436,6 @@ public final class MapPane extends Region {
      * @return false while a frame or a flight is due
      */
     public boolean isSettled() {
-        return !isStale && !isMoved && flight.isEmpty();
+        return !isStale && !isMoved && !isTriedOut && flight.isEmpty();
     }
 }

@@ -76,6 +76,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
         answers = new AnswerTabs(bench, map, actions, background, dress);
         answers.onSurface(this::showSurface);
         columns.getItems().addAll(left, middle, answers);
+        columns.getStyleClass().add("columns");
         SplitPane.setResizableWithParent(left, false);
         SplitPane.setResizableWithParent(answers, false);
         divide(dress);
