@@ -19,7 +19,7 @@ class DemoGroundTest {
         assertEquals(made.frame(), FILE.grid().frame());
         for (int row = 0; row < made.frame().rows(); row++) {
             for (int column = 0; column < made.frame().columns(); column++) {
-                assertEquals(made.height(row, column), FILE.grid().height(row, column),
+                assertEquals(made.nodeHeight(row, column), FILE.grid().nodeHeight(row, column),
                         "row " + row + ", column " + column);
             }
         }

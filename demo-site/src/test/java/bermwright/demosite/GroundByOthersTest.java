@@ -51,7 +51,8 @@ class GroundByOthersTest {
         for (String line : lines) {
             String[] cells = line.split(",");
             int row = grid.frame().rows() - 1 - Integer.parseInt(cells[1]);
-            assertEquals(Double.parseDouble(cells[2]), grid.height(row, Integer.parseInt(cells[0])), SAME_FLOAT, line);
+            int column = Integer.parseInt(cells[0]);
+            assertEquals(Double.parseDouble(cells[2]), grid.nodeHeight(row, column), SAME_FLOAT, line);
         }
     }
 

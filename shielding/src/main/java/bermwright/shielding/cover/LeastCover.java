@@ -107,7 +107,7 @@ public final class LeastCover {
         for (int row = 0; row < frame.rows(); row++) {
             for (int column = 0; column < frame.columns(); column++) {
                 int at = row * frame.columns() + column;
-                if (asked[at] > ground.height(row, column)) {
+                if (asked[at] > ground.nodeHeight(row, column)) {
                     Point here = new Point(frame.east(column), frame.north(row));
                     Point near = strip.nearest(here.east(), here.north());
                     double away = Math.max(0, here.distance(near) - strip.width() / 2);

@@ -81,7 +81,7 @@ public final class Mound {
         for (int row = 0; row < frame.rows(); row++) {
             for (int column = 0; column < frame.columns(); column++) {
                 int at = row * frame.columns() + column;
-                double h = ground.height(row, column);
+                double h = ground.nodeHeight(row, column);
                 boolean edge = row == 0 || column == 0 || row == frame.rows() - 1 || column == frame.columns() - 1;
                 if (asked[at] > h && edge || Double.isNaN(h) && asked[at] > Double.NEGATIVE_INFINITY
                         && besideMound(row, column)) {
@@ -96,7 +96,7 @@ public final class Mound {
         GridFrame frame = ground.frame();
         for (int r = Math.max(0, row - 1); r <= Math.min(frame.rows() - 1, row + 1); r++) {
             for (int c = Math.max(0, column - 1); c <= Math.min(frame.columns() - 1, column + 1); c++) {
-                if (asked[r * frame.columns() + c] > ground.height(r, c)) {
+                if (asked[r * frame.columns() + c] > ground.nodeHeight(r, c)) {
                     return true;
                 }
             }

@@ -30,7 +30,7 @@ final class SoilVolume {
         double sum = 0;
         for (int row = 0; row < frame.rows(); row++) {
             for (int column = 0; column < columns; column++) {
-                double rise = upper.height(row, column) - lower.height(row, column);
+                double rise = upper.nodeHeight(row, column) - lower.nodeHeight(row, column);
                 if (rise > 0 && counts.test(row * columns + column)) {
                     boolean west = column > 0;
                     boolean east = column + 1 < columns;

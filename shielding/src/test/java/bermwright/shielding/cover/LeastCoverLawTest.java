@@ -121,7 +121,8 @@ class LeastCoverLawTest {
             for (int r = 0; r + chord[0] < f.rows(); r++) {
                 for (int c = Math.max(0, -chord[1]); c + Math.max(0, chord[1]) < f.columns(); c++) {
                     if (isRaised(ground, finished, r, c) && isRaised(ground, finished, r + chord[0], c + chord[1])) {
-                        double rise = Math.abs(finished.height(r + chord[0], c + chord[1]) - finished.height(r, c));
+                        double rise = Math.abs(finished.nodeHeight(r + chord[0], c + chord[1])
+                                - finished.nodeHeight(r, c));
                         steepest = Math.max(steepest, rise / run);
                         beyond = Math.max(beyond, rise - run * Math.tan(SLOPE));
                     }
@@ -133,7 +134,7 @@ class LeastCoverLawTest {
     }
 
     private static boolean isRaised(ElevationGrid ground, ElevationGrid finished, int r, int c) {
-        return finished.height(r, c) > ground.height(r, c) + 1e-9;
+        return finished.nodeHeight(r, c) > ground.nodeHeight(r, c) + 1e-9;
     }
 
     @Test
@@ -209,7 +210,7 @@ class LeastCoverLawTest {
     }
 
     private static Vec3 node(ElevationGrid grid, int row, int column) {
-        return new Vec3(grid.frame().east(column), grid.frame().north(row), grid.height(row, column));
+        return new Vec3(grid.frame().east(column), grid.frame().north(row), grid.nodeHeight(row, column));
     }
 
     private static double mesh(HullSolid hull) {

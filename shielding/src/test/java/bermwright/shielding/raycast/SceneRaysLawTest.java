@@ -82,9 +82,9 @@ class SceneRaysLawTest {
         }
         double u = x - c;
         double v = y - r;
-        double sw = grid.height(r, c);
-        double ne = grid.height(r + 1, c + 1);
-        double third = u > v ? grid.height(r, c + 1) : grid.height(r + 1, c);
+        double sw = grid.nodeHeight(r, c);
+        double ne = grid.nodeHeight(r + 1, c + 1);
+        double third = u > v ? grid.nodeHeight(r, c + 1) : grid.nodeHeight(r + 1, c);
         return u > v ? sw * (1 - u) + third * (u - v) + ne * v : sw * (1 - v) + third * (v - u) + ne * u;
     }
 

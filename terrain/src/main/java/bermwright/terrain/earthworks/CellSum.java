@@ -22,7 +22,7 @@ final class CellSum implements RingCells.Visitor {
     }
 
     private double difference(int row, int column) {
-        return after.height(row, column) - before.height(row, column);
+        return after.nodeHeight(row, column) - before.nodeHeight(row, column);
     }
 
     @Override

@@ -27,12 +27,12 @@ public record ShapedGround(ElevationGrid before, ElevationGrid after, boolean me
         boolean meets = true;
         for (int row = 0; row < rows && meets; row++) {
             for (int column = 0; column < columns && meets; column++) {
-                double ground = before.height(row, column);
+                double ground = before.nodeHeight(row, column);
                 double made = heights[row * columns + column];
                 boolean changed = !Double.isNaN(made) && made != ground;
                 meets = !changed || row > 0 && column > 0 && row < rows - 1 && column < columns - 1
-                        && !Double.isNaN(before.height(row - 1, column) + before.height(row + 1, column)
-                        + before.height(row, column - 1) + before.height(row, column + 1));
+                        && !Double.isNaN(before.nodeHeight(row - 1, column) + before.nodeHeight(row + 1, column)
+                        + before.nodeHeight(row, column - 1) + before.nodeHeight(row, column + 1));
             }
         }
         return new ShapedGround(before, before.withHeights(heights), meets);

@@ -100,7 +100,7 @@ final class SideField {
         int columns = ground.frame().columns();
         for (int node = 0; node < heights.length; node++) {
             if (nearest[node] > edge && nearest[node] <= reach
-                    && heights[node] != ground.height(node / columns, node % columns)
+                    && heights[node] != ground.nodeHeight(node / columns, node % columns)
                     && !Double.isNaN(heights[node])) {
                 return true;
             }

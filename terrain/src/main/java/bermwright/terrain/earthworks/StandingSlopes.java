@@ -44,7 +44,7 @@ public record StandingSlopes(boolean stands, double steepest, Optional<Point> pl
         long tooSteep = 0;
         for (int row = 0; row < frame.rows(); row++) {
             for (int column = 0; column < frame.columns(); column++) {
-                if (Math.abs(after.height(row, column) - before.height(row, column)) > CHANGED) {
+                if (Math.abs(after.nodeHeight(row, column) - before.nodeHeight(row, column)) > CHANGED) {
                     double slope = slope(before, after, row, column);
                     tooSteep += slope > limit + ROUNDING ? 1 : 0;
                     if (slope > steepest || place < 0) {
@@ -70,8 +70,8 @@ public record StandingSlopes(boolean stands, double steepest, Optional<Point> pl
         for (int y = Math.max(0, row - 1); y <= Math.min(frame.rows() - 1, row + 1); y++) {
             for (int x = Math.max(0, column - 1); x <= Math.min(frame.columns() - 1, column + 1); x++) {
                 double distance = after.trueSpacing() * Math.hypot(x - column, y - row);
-                double rise = Math.abs(after.height(y, x) - after.height(row, column));
-                double risen = Math.abs(before.height(y, x) - before.height(row, column));
+                double rise = Math.abs(after.nodeHeight(y, x) - after.nodeHeight(row, column));
+                double risen = Math.abs(before.nodeHeight(y, x) - before.nodeHeight(row, column));
                 if (distance > 0 && rise > risen + CHANGED && rise / distance > steepest) {
                     steepest = rise / distance;
                 }

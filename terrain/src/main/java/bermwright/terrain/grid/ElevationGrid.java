@@ -155,13 +155,13 @@ public final class ElevationGrid {
     }
 
     /**
-     * The height at a node.
+     * The height at a node; another word than the height at a place, so that rows are never taken for norths.
      *
      * @param row    row (1), 0 is the southernmost
      * @param column column (1), 0 is the westernmost
      * @return the height (m), {@code NaN} where missing
      */
-    public double height(int row, int column) {
+    public double nodeHeight(int row, int column) {
         return heights[row * frame.columns() + column];
     }
 
@@ -192,8 +192,8 @@ public final class ElevationGrid {
         int row = Math.min((int) y, frame.rows() - 2);
         double u = x - column;
         double v = y - row;
-        return (1 - v) * ((1 - u) * height(row, column) + u * height(row, column + 1))
-                + v * ((1 - u) * height(row + 1, column) + u * height(row + 1, column + 1));
+        return (1 - v) * ((1 - u) * nodeHeight(row, column) + u * nodeHeight(row, column + 1))
+                + v * ((1 - u) * nodeHeight(row + 1, column) + u * nodeHeight(row + 1, column + 1));
     }
 
     /**
@@ -212,10 +212,10 @@ public final class ElevationGrid {
         int row = Math.min((int) y, frame.rows() - 2);
         double u = x - column;
         double v = y - row;
-        double southwest = height(row, column);
-        double southeast = height(row, column + 1);
-        double northwest = height(row + 1, column);
-        double northeast = height(row + 1, column + 1);
+        double southwest = nodeHeight(row, column);
+        double southeast = nodeHeight(row, column + 1);
+        double northwest = nodeHeight(row + 1, column);
+        double northeast = nodeHeight(row + 1, column + 1);
         return new Gradient(((1 - v) * (southeast - southwest) + v * (northeast - northwest)) / trueSpacing(),
                 ((1 - u) * (northwest - southwest) + u * (northeast - southeast)) / trueSpacing());
     }

@@ -31,18 +31,18 @@ public final class HornSlope {
     public static Gradient gradient(ElevationGrid grid, int row, int column) {
         GridFrame frame = grid.frame();
         if (row < 1 || column < 1 || row > frame.rows() - 2 || column > frame.columns() - 2
-                || Double.isNaN(grid.height(row, column))) {
+                || Double.isNaN(grid.nodeHeight(row, column))) {
             return Gradient.UNKNOWN;
         }
         double eight = 8 * frame.spacing() * grid.metreScale();
-        double northwest = grid.height(row + 1, column - 1);
-        double northeast = grid.height(row + 1, column + 1);
-        double southwest = grid.height(row - 1, column - 1);
-        double southeast = grid.height(row - 1, column + 1);
-        double east = (northeast + 2 * grid.height(row, column + 1) + southeast
-                - northwest - 2 * grid.height(row, column - 1) - southwest) / eight;
-        double north = (northwest + 2 * grid.height(row + 1, column) + northeast
-                - southwest - 2 * grid.height(row - 1, column) - southeast) / eight;
+        double northwest = grid.nodeHeight(row + 1, column - 1);
+        double northeast = grid.nodeHeight(row + 1, column + 1);
+        double southwest = grid.nodeHeight(row - 1, column - 1);
+        double southeast = grid.nodeHeight(row - 1, column + 1);
+        double east = (northeast + 2 * grid.nodeHeight(row, column + 1) + southeast
+                - northwest - 2 * grid.nodeHeight(row, column - 1) - southwest) / eight;
+        double north = (northwest + 2 * grid.nodeHeight(row + 1, column) + northeast
+                - southwest - 2 * grid.nodeHeight(row - 1, column) - southeast) / eight;
         return new Gradient(east, north);
     }
 

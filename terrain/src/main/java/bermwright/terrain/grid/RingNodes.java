@@ -28,8 +28,8 @@ final class RingNodes {
     }
 
     private static boolean hasGap(ElevationGrid grid, int row, int column) {
-        return Double.isNaN(grid.height(row, column) + grid.height(row, column + 1)
-                + grid.height(row + 1, column) + grid.height(row + 1, column + 1));
+        return Double.isNaN(grid.nodeHeight(row, column) + grid.nodeHeight(row, column + 1)
+                + grid.nodeHeight(row + 1, column) + grid.nodeHeight(row + 1, column + 1));
     }
 
     /** Whether a cell and an outline have a point in common. */

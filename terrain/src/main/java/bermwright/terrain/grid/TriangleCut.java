@@ -23,11 +23,11 @@ final class TriangleCut {
         int row = Math.min((int) y, frame.rows() - 2);
         double u = x - column;
         double v = y - row;
-        double southwest = grid.height(row, column);
-        double northeast = grid.height(row + 1, column + 1);
+        double southwest = grid.nodeHeight(row, column);
+        double northeast = grid.nodeHeight(row + 1, column + 1);
         return u >= v
-                ? (1 - u) * southwest + (u - v) * grid.height(row, column + 1) + v * northeast
-                : (1 - v) * southwest + (v - u) * grid.height(row + 1, column) + u * northeast;
+                ? (1 - u) * southwest + (u - v) * grid.nodeHeight(row, column + 1) + v * northeast
+                : (1 - v) * southwest + (v - u) * grid.nodeHeight(row + 1, column) + u * northeast;
     }
 
     static List<ProfilePoint> of(ElevationGrid grid, Point from, Point to) {

@@ -110,7 +110,7 @@ public final class GeoTiffWriter {
             int row = Math.max(0, frame.rows() - 1 - (tileLine * tile + y));
             int start = y * tile * 4;
             for (int x = 0; x < tile; x++) {
-                double height = grid.height(row, Math.min(frame.columns() - 1, tileColumn * tile + x));
+                double height = grid.nodeHeight(row, Math.min(frame.columns() - 1, tileColumn * tile + x));
                 int bits = Float.floatToIntBits(Double.isNaN(height) ? NODATA : (float) height);
                 for (int plane = 0; plane < 4; plane++) {
                     raw[start + plane * tile + x] = (byte) (bits >>> 24 - 8 * plane);

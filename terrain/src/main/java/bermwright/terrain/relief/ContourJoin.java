@@ -100,8 +100,8 @@ final class ContourJoin {
         int row = node / frame.columns();
         int column = node % frame.columns();
         boolean runsNorth = (side & 1) == 1;
-        double from = grid.height(row, column);
-        double to = runsNorth ? grid.height(row + 1, column) : grid.height(row, column + 1);
+        double from = grid.nodeHeight(row, column);
+        double to = runsNorth ? grid.nodeHeight(row + 1, column) : grid.nodeHeight(row, column + 1);
         double t = Math.max(0, Math.min(1, (level - from) / (to - from)));
         return runsNorth ? new Point(frame.east(column), frame.north(row) + t * frame.spacing())
                 : new Point(frame.east(column) + t * frame.spacing(), frame.north(row));

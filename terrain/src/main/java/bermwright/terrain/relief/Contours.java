@@ -98,10 +98,10 @@ public final class Contours {
     }
 
     private void cutCell(int row, int column, CutList[] cuts) {
-        double southwest = grid.height(row, column);
-        double southeast = grid.height(row, column + 1);
-        double northeast = grid.height(row + 1, column + 1);
-        double northwest = grid.height(row + 1, column);
+        double southwest = grid.nodeHeight(row, column);
+        double southeast = grid.nodeHeight(row, column + 1);
+        double northeast = grid.nodeHeight(row + 1, column + 1);
+        double northwest = grid.nodeHeight(row + 1, column);
         double low = Math.min(Math.min(southwest, southeast), Math.min(northeast, northwest));
         double high = Math.max(Math.max(southwest, southeast), Math.max(northeast, northwest));
         if (!(low <= high) || levels.length == 0 || high < levels[0] || low >= levels[levels.length - 1]) {

@@ -28,15 +28,15 @@ final class NodeWindow {
     void moveTo(int column) {
         int left = column > 0 ? column - 1 : 0;
         int right = column < lastColumn ? column + 1 : lastColumn;
-        double northwest = grid.height(above, left);
-        double northeast = grid.height(above, right);
-        double southwest = grid.height(below, left);
-        double southeast = grid.height(below, right);
-        double here = grid.height(row, column);
-        gradientEast = here - here + (northeast + 2 * grid.height(row, right) + southeast
-                - northwest - 2 * grid.height(row, left) - southwest) * eastStep / (right - left);
-        gradientNorth = (northwest + 2 * grid.height(above, column) + northeast
-                - southwest - 2 * grid.height(below, column) - southeast) * northStep;
+        double northwest = grid.nodeHeight(above, left);
+        double northeast = grid.nodeHeight(above, right);
+        double southwest = grid.nodeHeight(below, left);
+        double southeast = grid.nodeHeight(below, right);
+        double here = grid.nodeHeight(row, column);
+        gradientEast = here - here + (northeast + 2 * grid.nodeHeight(row, right) + southeast
+                - northwest - 2 * grid.nodeHeight(row, left) - southwest) * eastStep / (right - left);
+        gradientNorth = (northwest + 2 * grid.nodeHeight(above, column) + northeast
+                - southwest - 2 * grid.nodeHeight(below, column) - southeast) * northStep;
     }
 
     /** Rise per metre towards east (1), {@code NaN} where some height is missing. */

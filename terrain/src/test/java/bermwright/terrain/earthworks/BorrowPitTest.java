@@ -56,7 +56,7 @@ class BorrowPitTest {
                 double away = Math.hypot(Math.max(0, Math.abs(p.east() - 40) - 1),
                         Math.max(0, Math.abs(p.north() - 30) - 1));
                 double lowest = 10 - Math.max(0, away - 5) * Math.tan(Math.toRadians(30));
-                assertTrue(left.height(row, column) >= lowest - ROUNDING, p.toString());
+                assertTrue(left.nodeHeight(row, column) >= lowest - ROUNDING, p.toString());
             }
         }
         assertEquals(9.2, left.height(new Point(50, 30)), ROUNDING);

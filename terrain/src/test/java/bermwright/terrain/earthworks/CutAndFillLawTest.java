@@ -124,10 +124,10 @@ class CutAndFillLawTest {
         int row = (int) (p.north() / 2);
         double u = p.east() / 2 - column;
         double v = p.north() / 2 - row;
-        double southwest = grid.height(row, column);
-        double southeast = grid.height(row, column + 1);
-        double northwest = grid.height(row + 1, column);
-        double northeast = grid.height(row + 1, column + 1);
+        double southwest = grid.nodeHeight(row, column);
+        double southeast = grid.nodeHeight(row, column + 1);
+        double northwest = grid.nodeHeight(row + 1, column);
+        double northeast = grid.nodeHeight(row + 1, column + 1);
         double middle = (southwest + southeast + northwest + northeast) / 4;
         boolean vertical = Math.abs(v - 0.5) > Math.abs(u - 0.5);
         double distance = Math.max(Math.abs(v - 0.5), Math.abs(u - 0.5)) * 2;

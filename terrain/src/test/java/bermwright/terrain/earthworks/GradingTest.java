@@ -132,7 +132,7 @@ class GradingTest {
         assertEquals(Optional.empty(), BenchFit.leastMoved(holed, box(30, 25, 50, 35),
                 new BenchFit.Limits(0.1, OptionalDouble.empty())));
         ShapedGround made = Grading.shaped(holed, box(30, 25, 50, 35), (e, n) -> 2, SideSlopes.of(0.6));
-        assertTrue(Double.isNaN(made.after().height(60, 80)));
+        assertTrue(Double.isNaN(made.after().nodeHeight(60, 80)));
         assertFalse(made.meetsGround());
     }
 }

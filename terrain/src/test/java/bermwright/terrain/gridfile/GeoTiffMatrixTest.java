@@ -47,9 +47,10 @@ class GeoTiffMatrixTest {
                 double height = expected.getDouble(8 * ((29 - row) * 40 + column));
                 String where = "row " + row + ", column " + column;
                 if (Double.isNaN(height)) {
-                    assertTrue(Double.isNaN(ground.grid().height(row, column)), where);
+                    assertTrue(Double.isNaN(ground.grid().nodeHeight(row, column)), where);
                 } else {
-                    assertEquals(height, ground.grid().height(row, column), ROUNDING * (1 + Math.abs(height)), where);
+                    assertEquals(height, ground.grid().nodeHeight(row, column), ROUNDING * (1 + Math.abs(height)),
+                            where);
                 }
             }
         }

@@ -43,9 +43,9 @@ class GeoTiffWriterTest {
             assertEquals(system.projection(), read.referenceSystem().orElseThrow().projection());
             for (int row = 0; row < ground.frame().rows(); row++) {
                 for (int column = 0; column < ground.frame().columns(); column++) {
-                    double height = ground.height(row, column);
-                    assertTrue(Double.isNaN(height) ? Double.isNaN(read.grid().height(row, column))
-                            : Math.abs(height - read.grid().height(row, column)) < FLOAT);
+                    double height = ground.nodeHeight(row, column);
+                    assertTrue(Double.isNaN(height) ? Double.isNaN(read.grid().nodeHeight(row, column))
+                            : Math.abs(height - read.grid().nodeHeight(row, column)) < FLOAT);
                 }
             }
         }

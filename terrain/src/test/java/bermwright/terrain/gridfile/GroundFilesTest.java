@@ -154,8 +154,8 @@ class GroundFilesTest {
         assertEquals(plain.grid().metreScale(), ascii.grid().metreScale(), SCALE);
         for (int row = 0; row < 30; row++) {
             for (int column = 0; column < 40; column++) {
-                if (!Double.isNaN(plain.grid().height(row, column))) {
-                    assertEquals(plain.grid().height(row, column), ascii.grid().height(row, column), FLOAT);
+                if (!Double.isNaN(plain.grid().nodeHeight(row, column))) {
+                    assertEquals(plain.grid().nodeHeight(row, column), ascii.grid().nodeHeight(row, column), FLOAT);
                 }
             }
         }
@@ -258,8 +258,8 @@ class GroundFilesTest {
         text("centres.asc", "NCOLS 2\nNROWS 3\nXLLCENTER 10\nYLLCENTER 20\nCELLSIZE 4\n1 2\n3 4\n5 -9999\n");
         GroundFile file = read("centres.asc");
         assertEquals(new GridFrame(3, 2, 10, 20, 4), file.grid().frame());
-        assertEquals(5, file.grid().height(0, 0));
-        assertEquals(1, file.grid().height(2, 0));
+        assertEquals(5, file.grid().nodeHeight(0, 0));
+        assertEquals(1, file.grid().nodeHeight(2, 0));
         assertEquals(1, file.missing());
     }
 }

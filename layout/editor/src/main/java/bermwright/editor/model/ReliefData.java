@@ -175,6 +175,6 @@ public final class ReliefData {
     public double elevation(int level, int x, int y) {
         int column = Math.min(grid.frame().columns() - 1, x << level);
         int row = Math.max(0, grid.frame().rows() - 1 - (y << level));
-        return grid.height(row, column);
+        return grid.nodeHeight(row, column);
     }
 }

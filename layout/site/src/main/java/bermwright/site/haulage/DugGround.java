@@ -88,7 +88,7 @@ public final class DugGround {
         double[] heights = ground.heights();
         for (int row = 0; row < window.rows(); row++) {
             for (int column = 0; column < window.columns(); column++) {
-                double taken = natural.height(row, column) - dug.height(row, column);
+                double taken = natural.nodeHeight(row, column) - dug.nodeHeight(row, column);
                 if (taken > 0) {
                     heights[(row + rowOffset) * frame.columns() + column + columnOffset] -= taken;
                 }

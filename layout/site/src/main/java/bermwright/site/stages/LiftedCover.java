@@ -72,7 +72,7 @@ public final class LiftedCover {
     }
 
     private static double height(ElevationGrid grid, int node) {
-        return grid.height(node / grid.frame().columns(), node % grid.frame().columns());
+        return grid.nodeHeight(node / grid.frame().columns(), node % grid.frame().columns());
     }
 
     /** The place on the hull's axis beside a node. */

@@ -93,7 +93,7 @@ class AssessmentsTest {
                 .append("NODATA_value -9999\n");
         for (int row = grid.frame().rows() - 1; row >= 0; row--) {
             for (int column = 0; column < grid.frame().columns(); column++) {
-                double h = grid.height(row, column);
+                double h = grid.nodeHeight(row, column);
                 text.append(Double.isNaN(h) ? "-9999" : Double.toString(h)).append(' ');
             }
             text.append('\n');
