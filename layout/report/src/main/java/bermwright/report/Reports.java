@@ -17,6 +17,7 @@ import bermwright.report.sheet.DefaultSheets;
 import bermwright.report.sheet.FindingSheets;
 import bermwright.report.sheet.Words;
 import bermwright.site.assessment.Assessment;
+import bermwright.site.planfile.PlanFiles;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -84,8 +85,8 @@ public final class Reports {
         List<Numbered> findings = FindingSheets.numbered(assessment.findings());
         String title = assessment.plan().title().isBlank() ? assessment.planName() : assessment.plan().title();
         Html page = pack.page.open("first").heading(1, "top", title);
-        page.paragraph("Assessment of the plan " + assessment.planName() + ", made with Bermwright "
-                + assessment.version() + ".");
+        page.paragraph("Assessment of the plan " + fileName(assessment) + ", made with Bermwright "
+                + assessment.version() + ". The plan as it was read stands in exchange/plan.json.");
         page.open("caution").paragraph("Read first.").list(assessment.cautions()).close();
         page.links(List.of(new Html.Link("summary", "What governs"), new Html.Link("planner", "Surface planner"),
                 new Html.Link("reviewer", "Crew-safety reviewer"), new Html.Link("excavation", "Excavation lead"),
@@ -103,7 +104,12 @@ public final class Reports {
         page.close();
         return page.page(title, "Planning figures only. Lowering: qualified riggers and engineers, local codes and"
                 + " licensed practice decide. Radiation: qualified health physics decides; as low as reasonably"
-                + " achievable. Plan " + assessment.planName() + ", Bermwright " + assessment.version() + ".");
+                + " achievable. Plan " + fileName(assessment) + ", Bermwright " + assessment.version() + ".");
+    }
+
+    private static String fileName(Assessment assessment) {
+        Path name = Path.of(assessment.planName()).getFileName();
+        return name == null ? assessment.planName() : name.toString();
     }
 
     private static void behind(Assessment assessment, Pack pack) {
@@ -126,7 +132,8 @@ public final class Reports {
         page.list(List.of("drawings: every drawing as SVG.", "tables: every table as comma-separated values, units in"
                 + " the column names.",
                 "exchange: site.geojson (projected metres, not longitude and latitude), site.wkt"
-                + " (the reference system), site.dxf (release 12), site.gpkg (GeoPackage)."));
+                + " (the reference system), site.dxf (release 12), site.gpkg (GeoPackage), plan.json (the plan as"
+                + " it was read)."));
         page.heading(3, "cautions", "Cautions");
         page.list(assessment.cautions());
     }
@@ -146,6 +153,7 @@ public final class Reports {
         GeoJsonFile.write(directory.resolve("site.geojson"), features, frame);
         DxfFile.write(directory.resolve("site.dxf"), features);
         GeoPackageFile.write(directory.resolve("site.gpkg"), features, frame);
+        PlanFiles.write(assessment.plan(), directory.resolve("plan.json"));
     }
 
     private static void move(Path draft, Path target) throws IOException {

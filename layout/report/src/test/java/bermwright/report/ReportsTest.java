@@ -16,6 +16,7 @@ import bermwright.report.drawing.Svg;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.finding.Finding;
+import bermwright.site.planfile.PlanFiles;
 import bermwright.site.stages.SettingOutPoint;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -54,6 +55,9 @@ class ReportsTest {
         out = directory.resolve("out");
         Path file = Reports.write(assessment, out, Progress.NONE);
         assertEquals(out.resolve(Reports.PAGE), file);
+        Path plan = out.resolve("exchange/plan.json");
+        assertEquals(PlanFiles.text(assessment.plan()), Files.readString(plan), "the plan as it was read");
+        assertEquals(assessment.plan(), PlanFiles.read(plan));
         page = Files.readString(file);
     }
 

@@ -4,6 +4,7 @@ package bermwright.report.page;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.Svg;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Builds one self-contained page: no network, no scripts, pictures inside; all words are escaped.
@@ -11,6 +12,12 @@ import java.util.List;
  * <p>Not shared between threads.
  */
 public final class Html {
+    /** Cells of more characters make their column wide. */
+    private static final int LONG = 75;
+    /** Columns with cells of more characters are written under their rows, over the whole width. */
+    private static final int LINE_OF_ITS_OWN = 450;
+    /** Drawings lower than this share of their width are printed two to a page. */
+    private static final double WIDE = 0.65;
     private final StringBuilder body = new StringBuilder();
 
     /**
@@ -97,19 +104,39 @@ public final class Html {
         body.append("<div class=\"table\"><table>\n<caption>").append(Svg.escaped(table.title()))
                 .append(" <span class=\"file\">").append(Svg.escaped(table.name())).append(".csv</span></caption>\n")
                 .append("<thead><tr>");
-        table.columns().forEach(c -> body.append("<th").append(kind(c.kind())).append('>')
-                .append(Svg.escaped(c.heading())).append("</th>"));
+        int[] longest = IntStream.range(0, table.columns().size()).map(i -> table.rows().stream()
+                .mapToInt(row -> row.get(i).length()).max().orElse(0)).toArray();
+        for (int i = 0; i < longest.length; i++) {
+            if (longest[i] <= LINE_OF_ITS_OWN) {
+                body.append("<th").append(style(table.columns().get(i), longest[i])).append('>')
+                        .append(Svg.escaped(table.columns().get(i).heading())).append("</th>");
+            }
+        }
         body.append("</tr></thead>\n<tbody>\n");
         for (List<String> row : table.rows()) {
-            body.append("<tr>");
-            for (int i = 0; i < row.size(); i++) {
-                body.append("<td").append(kind(table.columns().get(i).kind())).append('>')
-                        .append(Svg.escaped(row.get(i))).append("</td>");
-            }
-            body.append("</tr>\n");
+            row(table, row, longest);
         }
         body.append("</tbody></table></div>\n");
         return this;
+    }
+
+    private void row(Table table, List<String> row, int[] longest) {
+        List<Integer> below = IntStream.range(0, longest.length)
+                .filter(i -> longest[i] > LINE_OF_ITS_OWN && !row.get(i).isEmpty()).boxed().toList();
+        body.append(below.isEmpty() ? "<tr>" : "<tr class=\"more-follows\">");
+        for (int i = 0; i < longest.length; i++) {
+            if (longest[i] <= LINE_OF_ITS_OWN) {
+                body.append("<td").append(style(table.columns().get(i), longest[i])).append('>')
+                        .append(Svg.escaped(row.get(i))).append("</td>");
+            }
+        }
+        body.append("</tr>\n");
+        long span = IntStream.of(longest).filter(n -> n <= LINE_OF_ITS_OWN).count();
+        for (int i : below) {
+            body.append("<tr class=\"more\"><td colspan=\"").append(span).append("\"><i>")
+                    .append(Svg.escaped(table.columns().get(i).heading())).append(":</i> ")
+                    .append(Svg.escaped(row.get(i))).append("</td></tr>\n");
+        }
     }
 
     /**
@@ -120,7 +147,9 @@ public final class Html {
      * @return this
      */
     public Html figure(Drawing drawing, String words) {
-        body.append("<figure>\n").append(drawing.svg()).append("<figcaption>").append(Svg.escaped(words))
+        boolean wide = drawing.size().y() < WIDE * drawing.size().x();
+        body.append(wide ? "<figure class=\"wide\">\n" : "<figure>\n").append(drawing.svg())
+                .append("<figcaption>").append(Svg.escaped(words))
                 .append(words.isEmpty() ? "" : " ").append("<span class=\"file\">").append(Svg.escaped(drawing.name()))
                 .append(".svg</span></figcaption>\n</figure>\n");
         return this;
@@ -151,7 +180,7 @@ public final class Html {
      * The whole page.
      *
      * @param title  its title
-     * @param footer words at the foot of the screen page and of every printed page
+     * @param footer words at the end of the page and at the foot of every printed one
      * @return the text of the file
      */
     public String page(String title, String footer) {
@@ -159,11 +188,15 @@ public final class Html {
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
                 + "<meta http-equiv=\"Content-Security-Policy\""
                 + " content=\"default-src 'none'; img-src data:; style-src 'unsafe-inline'\">\n"
-                + "<title>" + Svg.escaped(title) + "</title>\n<style>\n" + Styles.TEXT + "</style>\n</head>\n<body>\n"
+                + "<title>" + Svg.escaped(title) + "</title>\n<style>\n"
+                + Styles.withFooter(footer) + "</style>\n</head>\n<body>\n"
                 + body + "<footer>" + Svg.escaped(footer) + "</footer>\n</body>\n</html>\n";
     }
 
-    private static String kind(Table.Kind kind) {
-        return kind == Table.Kind.NUMBER ? " class=\"number\"" : "";
+    private static String style(Table.Column column, int longest) {
+        if (column.kind() == Table.Kind.NUMBER) {
+            return " class=\"number\"";
+        }
+        return longest > LONG ? " class=\"long\"" : "";
     }
 }

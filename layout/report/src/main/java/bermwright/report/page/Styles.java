@@ -4,7 +4,7 @@ package bermwright.report.page;
 /** How pages look on screen and in print. */
 final class Styles {
     /** The style sheet. */
-    static final String TEXT = """
+    private static final String TEXT = """
             :root { color-scheme: light; }
             * { box-sizing: border-box; }
             body { font: 16px/1.5 "Liberation Sans", Arial, Helvetica, "DejaVu Sans", sans-serif; color: #111;
@@ -28,15 +28,20 @@ final class Styles {
             .file { font-size: .75rem; color: #555; font-family: "Liberation Mono", monospace; }
             .table { overflow-x: auto; margin: 1rem 0; }
             table { border-collapse: collapse; font-size: .88rem; min-width: 40%; }
-            caption { text-align: left; font-weight: bold; padding: .2rem 0; }
+            caption { text-align: left; font-weight: bold; padding: .2rem 0; break-after: avoid; }
             caption .file { font-weight: normal; }
             th, td { border-bottom: 1px solid #bbb; padding: .25rem .6rem; text-align: left; vertical-align: top;
               overflow-wrap: break-word; max-width: 34rem; }
             thead th { border-bottom: 2px solid #111; }
+            .long { min-width: 17rem; }
+            tr.more-follows td { border-bottom: none; }
+            tr.more td { max-width: none; padding-left: 1.6rem; }
             .number { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
             th.number { white-space: normal; }
             footer { margin-top: 3rem; border-top: 1px solid #777; padding-top: .5rem; font-size: .8rem; color: #333; }
-            @page { size: A4 landscape; margin: 12mm 12mm 20mm; }
+            @page { size: A4 landscape; margin: 12mm 12mm 19mm;
+              @bottom-right { content: counter(page) " / " counter(pages); font: 7pt sans-serif; width: 18mm; }
+              @bottom-left { content: "FOOTER"; font: 7pt/1.25 sans-serif; } }
             @media print {
               body { font-size: 10.5pt; padding: 0; max-width: none; }
               nav { display: none; }
@@ -44,14 +49,37 @@ final class Styles {
               section.first, section.caution { break-before: auto; }
               h2, h3, h4 { break-after: avoid; }
               tr, figure, .caution, .refuse, .warn { break-inside: avoid; }
-              figure svg { max-height: 165mm; width: auto; border: none; }
+              figure { margin: 2mm 0; }
+              figure svg { max-height: 160mm; width: auto; border: none; }
+              figure.wide svg { max-height: 78mm; }
+              table { font-size: 8.5pt; }
+              th, td { padding: .8mm 1.6mm; }
+              .long { min-width: 62mm; }
+              tr.more-follows { break-after: avoid; }
               thead { display: table-header-group; }
               .table { overflow: visible; }
               .caution, .refuse, .warn, .good, .mark { background: none; }
-              footer { position: fixed; bottom: 0; left: 0; right: 0; background: #fff; font-size: 7.5pt; margin: 0; }
             }
             """;
 
     private Styles() {
+    }
+
+    /**
+     * The style sheet with words at the foot of every printed page.
+     *
+     * @param footer the words
+     * @return the style sheet
+     */
+    static String withFooter(String footer) {
+        StringBuilder safe = new StringBuilder();
+        footer.codePoints().forEach(c -> {
+            if (Character.isLetterOrDigit(c) || " .,;:-/()_".indexOf(c) >= 0) {
+                safe.appendCodePoint(c);
+            } else {
+                safe.append('\\').append(Integer.toHexString(c)).append(' ');
+            }
+        });
+        return TEXT.replace("FOOTER", safe);
     }
 }

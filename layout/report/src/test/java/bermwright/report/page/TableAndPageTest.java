@@ -47,4 +47,23 @@ class TableAndPageTest {
         assertFalse(page.matches("(?s).*(src|href)=\"(?!#|data:)[^\"]*\".*"), "an address outside the page");
         assertTrue(page.contains("default-src 'none'"));
     }
+
+    @Test
+    void aVeryLongCellStandsUnderItsRowOverTheWholeWidth() {
+        Table table = new Table("means", "Means", List.of(Table.Column.words("means", "means"),
+                Table.Column.number("load_kN", "load (kN)"), Table.Column.words("against", "against it")),
+                List.of(List.of("lines", "58.3", "word ".repeat(200)), List.of("thrusters", "40.0", "")));
+        String page = new Html().table(table).page("t", "f");
+        assertFalse(page.contains("<th>against it</th>"));
+        assertTrue(page.contains("<tr class=\"more\"><td colspan=\"2\"><i>against it:</i> word word"));
+        assertEquals(1, page.split("class=\"more\"", -1).length - 1, "an empty cell makes no line");
+        assertTrue(table.csv().startsWith("means,load_kN,against\r\n"), "the file keeps its columns");
+    }
+
+    @Test
+    void theFootOfPrintedPagesCannotLeaveItsString() {
+        String page = new Html().page("t", "a\"; } </style> \\ é µ");
+        assertTrue(page.contains("content: \"a\\22 ; \\7d  \\3c /style\\3e  \\5c  é µ\""), page);
+        assertEquals(1, page.split("</style>", -1).length - 1);
+    }
 }
