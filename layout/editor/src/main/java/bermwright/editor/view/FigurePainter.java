@@ -43,6 +43,21 @@ final class FigurePainter {
         }
     }
 
+    /** How far figures with their marks and labels reach. */
+    void reach(Reach reach, MapCamera camera, List<MapFigure> figures) {
+        MapCamera.Box sight = camera.box().grown(20 * camera.metresPerPixel());
+        for (MapFigure figure : figures) {
+            if (figure.box().meets(sight)) {
+                reach.add(camera, figure.box(), 2 * MARK);
+                if (!figure.label().isEmpty()) {
+                    Point middle = figure.box().centre();
+                    reach.add(camera.x(middle.east()), camera.y(middle.north()),
+                            Math.max(2.5, 0.5 * figure.label().length()) * textSize);
+                }
+            }
+        }
+    }
+
     private void draw(GraphicsContext g, MapCamera camera, MapFigure figure, boolean isPicked) {
         MapStyle.Drawing drawing = style.drawing(figure.look());
         if (figure.look().isMark()) {

@@ -7,10 +7,12 @@ import bermwright.site.finding.Finding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -96,33 +98,62 @@ final class FindingsPane extends VBox {
         return findings.isEmpty() ? "Nothing found against this plan" : counts;
     }
 
+    /** A line of the list; its parts are made once and get other words, which costs a tenth of making them anew. */
     private final class Cell extends ListCell<NumberedFinding> {
+        private final Label title = new Label();
+        private final Label words = new Label();
+        private final Label figures = new Label();
+        private final HBox line = new HBox(8);
+        private final VBox text = new VBox(1, title, words, figures);
+        private final Tooltip rule = Hint.of("");
+        private Optional<NumberedFinding> shown = Optional.empty();
+        private Optional<Dress> dressed = Optional.empty();
+
+        private Cell() {
+            title.getStyleClass().add("finding-title");
+            title.setWrapText(true);
+            words.setWrapText(true);
+            HBox.setHgrow(text, Priority.ALWAYS);
+        }
+
         @Override
         protected void updateItem(NumberedFinding numbered, boolean isEmpty) {
             super.updateItem(numbered, isEmpty);
-            setText(null);
             if (isEmpty || numbered == null) {
                 setGraphic(null);
                 setTooltip(null);
                 return;
             }
+            boolean isDressed = dressed.filter(dress::equals).isPresent();
+            if (!isDressed || shown.filter(numbered::equals).isEmpty()) {
+                show(numbered, isDressed);
+            }
+            if (getGraphic() != line) {
+                setGraphic(line);
+                setTooltip(rule);
+            }
+        }
+
+        private void show(NumberedFinding numbered, boolean isDressed) {
             Finding finding = numbered.finding();
-            Label title = new Label(finding.level().word().toUpperCase(Locale.ROOT) + "  " + finding.subject()
-                    + "  \u2013  " + finding.rule());
-            title.getStyleClass().add("finding-title");
-            title.setWrapText(true);
-            Label words = new Label(finding.text());
-            words.setWrapText(true);
-            VBox text = new VBox(1, title, words);
-            finding.measured().ifPresent(measured -> text.getChildren().add(new Label(figures(finding))));
-            HBox.setHgrow(text, Priority.ALWAYS);
-            HBox line = new HBox(8, FindingBadge.node(finding.level(), numbered.number(), dress.isDark(),
-                    dress.textSize()), text);
-            double besides = BESIDES * dress.scale();
-            line.prefWidthProperty().bind(list.widthProperty().subtract(besides));
-            line.maxWidthProperty().bind(list.widthProperty().subtract(besides));
-            setGraphic(line);
-            setTooltip(Hint.of("Rule " + finding.rule() + ", limit from: " + finding.source()));
+            if (!isDressed || shown.filter(s -> s.number() == numbered.number()
+                    && s.finding().level() == finding.level()).isEmpty()) {
+                line.getChildren().setAll(FindingBadge.node(finding.level(), numbered.number(), dress.isDark(),
+                        dress.textSize()), text);
+            }
+            title.setText(finding.level().word().toUpperCase(Locale.ROOT) + "  " + finding.subject() + "  \u2013  "
+                    + finding.rule());
+            words.setText(finding.text());
+            figures.setText(finding.measured().isPresent() ? figures(finding) : "");
+            figures.setVisible(finding.measured().isPresent());
+            figures.setManaged(finding.measured().isPresent());
+            rule.setText("Rule " + finding.rule() + ", limit from: " + finding.source());
+            if (!isDressed) {
+                line.prefWidthProperty().bind(list.widthProperty().subtract(BESIDES * dress.scale()));
+                line.maxWidthProperty().bind(list.widthProperty().subtract(BESIDES * dress.scale()));
+            }
+            shown = Optional.of(numbered);
+            dressed = Optional.of(dress);
         }
 
         private static String figures(Finding finding) {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import javafx.animation.AnimationTimer;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
@@ -30,6 +31,15 @@ final class LoweringPane extends ScrollPane {
     private final CurveChart chart;
     private final Label governs = new Label();
     private boolean isShown;
+    private boolean isStale;
+    private final AnimationTimer eachFrame = new AnimationTimer() {
+        @Override
+        public void handle(long now) {
+            if (isStale) {
+                draw();
+            }
+        }
+    };
 
     LoweringPane(Workbench bench, TiltModel model, Dress dress) {
         this.bench = bench;
@@ -55,10 +65,10 @@ final class LoweringPane extends ScrollPane {
         box.getStyleClass().add("answer");
         setContent(box);
         setFitToWidth(true);
-        bench.changed().listen(this::refresh);
+        bench.changed().listen(() -> isStale = true);
+        model.changed().listen(() -> isStale = true);
+        bench.calm().listen(this::tell);
         bench.pickedChanged().listen(this::refresh);
-        model.changed().listen(this::refresh);
-        refresh();
     }
 
     void dress(Dress dress) {
@@ -69,26 +79,44 @@ final class LoweringPane extends ScrollPane {
     /** Draws only while somebody looks. */
     void shown(boolean shownNow) {
         isShown = shownNow;
-        refresh();
+        if (shownNow) {
+            refresh();
+            eachFrame.start();
+        } else {
+            eachFrame.stop();
+        }
     }
 
     private void refresh() {
+        draw();
+        tell();
+    }
+
+    /** What follows the hand: the hull from the side, the curves and the forces at the tilt looked at. */
+    private void draw() {
+        isStale = false;
         if (!isShown) {
             return;
         }
-        Optional<Hull> hull = model.hull();
-        boolean isFresh = bench.answers().isLoweringFresh(bench.plan());
-        title.setText(hull.map(h -> "Hull " + h.id() + ": " + h.arrival().word()
-                + h.lowering().map(g -> " by " + g.means().word()).orElse("")
-                + (isFresh ? "" : "  (provisional: being worked out)")).orElse("No hull is lowered"));
         slider.setMax(model.restDeg());
         side.paint();
         figures.setText(model.state().map(LoweringPane::words).orElse("No line forces are known for this hull."));
         Optional<LoweringResult> result = model.result();
         chart.setVisible(result.isPresent());
         chart.setManaged(result.isPresent());
-        result.ifPresent(r -> chart.show(content(r, hull.flatMap(Hull::lowering))));
-        governs.setText(result.map(LoweringPane::governing).orElse(""));
+        result.ifPresent(r -> chart.show(content(r, model.hull().flatMap(Hull::lowering))));
+    }
+
+    /** What is longer to read than a hand holds still. */
+    private void tell() {
+        if (!isShown) {
+            return;
+        }
+        title.setText(model.hull().map(h -> "Hull " + h.id() + ": " + h.arrival().word()
+                + h.lowering().map(g -> " by " + g.means().word()).orElse("")
+                + (bench.answers().isLoweringFresh(bench.plan()) ? "" : "  (provisional: being worked out)"))
+                .orElse("No hull is lowered"));
+        governs.setText(model.result().map(LoweringPane::governing).orElse(""));
     }
 
     private static String words(TiltState s) {

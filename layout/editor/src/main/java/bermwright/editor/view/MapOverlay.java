@@ -26,6 +26,8 @@ import javafx.scene.text.TextAlignment;
 final class MapOverlay {
     private static final double RIM = 18;
     private static final double BAR_SHARE = 0.22;
+    /** How far a handle or the end of a line reaches around its place (pixels). */
+    private static final double HANDLE_REACH = 12;
 
     private final MapLook look;
     private final MapStyle style;
@@ -71,11 +73,15 @@ final class MapOverlay {
         return new BadgeSpots(2 * look.textSize());
     }
 
+    /** A finding's badge, the place it tells of and the spot where it is drawn (pixels). */
+    private record Badge(NumberedFinding finding, Point2D place, Point2D spot) {
+    }
+
     /** Draws figures and findings; the badges find spots that are not taken. */
     void paint(GraphicsContext g, MapCamera camera, Layer layer, Workbench bench, BadgeSpots spots) {
         painter.paint(g, camera, layer.figures(), bench.picked());
         g.setLineDashes();
-        findings(g, camera, layer.findings(), bench.pickedFinding(), spots);
+        findings(g, badges(camera, layer.findings(), spots), bench.pickedFinding());
     }
 
     /** Draws everything there is. */
@@ -83,7 +89,39 @@ final class MapOverlay {
         Layer all = all(scene);
         painter.paint(g, camera, all.figures(), scene.bench().picked());
         hand(g, camera, scene);
-        findings(g, camera, all.findings(), scene.bench().pickedFinding(), spots());
+        findings(g, badges(camera, all.findings(), spots()), scene.bench().pickedFinding());
+    }
+
+    /** How far figures and badges reach over the camera's picture. */
+    void reach(Reach reach, MapCamera camera, Layer layer, BadgeSpots spots) {
+        painter.reach(reach, camera, layer.figures());
+        double badge = 1.5 * look.textSize();
+        for (Badge drawn : badges(camera, layer.findings(), spots)) {
+            reach.add(drawn.spot().getX(), drawn.spot().getY(), badge);
+            reach.add(drawn.place().getX(), drawn.place().getY(), badge);
+        }
+    }
+
+    /** How far what the hand can take hold of reaches. */
+    void reach(Reach reach, MapCamera camera, Scene scene) {
+        scene.hands().snapLine().ifPresent(line -> {
+            reach.add(camera, line.from(), HANDLE_REACH);
+            reach.add(camera, line.to(), HANDLE_REACH);
+        });
+        for (MapHands.Handle handle : scene.hands().handles(camera.metresPerPixel())) {
+            reach.add(camera, handle.place(), HANDLE_REACH);
+        }
+        scene.bench().picked().flatMap(part -> scene.bench().plan().hull(part.id()))
+                .ifPresent(hull -> reach.add(camera, hull.baseCentre(), HANDLE_REACH));
+    }
+
+    /** How far a hull on its way reaches. */
+    static void reach(Reach reach, MapCamera camera, HullAtTilt picture) {
+        picture.shadow().forEach(p -> reach.add(camera, p, HANDLE_REACH));
+        picture.above().forEach(rope -> {
+            reach.add(camera, rope.from(), HANDLE_REACH);
+            reach.add(camera, rope.to(), HANDLE_REACH);
+        });
     }
 
     /** Draws what the hand can take hold of, and what it has snapped to. */
@@ -153,23 +191,27 @@ final class MapOverlay {
         }
     }
 
-    /** The badges, the worst at their very places and drawn last, the others beside them on a leader. */
-    private void findings(GraphicsContext g, MapCamera camera, List<NumberedFinding> findings,
-            Optional<Integer> picked, BadgeSpots spots) {
-        List<Point2D> at = new ArrayList<>();
+    private static List<Badge> badges(MapCamera camera, List<NumberedFinding> findings, BadgeSpots spots) {
+        List<Badge> badges = new ArrayList<>();
         for (NumberedFinding numbered : findings) {
             Point p = numbered.finding().place().orElseThrow();
             Point2D place = new Point2D(camera.x(p.east()), camera.y(p.north()));
-            Point2D spot = spots.free(place);
-            at.add(spot);
-            if (place.distance(spot) > 1) {
+            badges.add(new Badge(numbered, place, spots.free(place)));
+        }
+        return badges;
+    }
+
+    /** The badges, the worst at their very places and drawn last, the others beside them on a leader. */
+    private void findings(GraphicsContext g, List<Badge> badges, Optional<Integer> picked) {
+        for (Badge badge : badges) {
+            if (badge.place().distance(badge.spot()) > 1) {
                 g.setStroke(style.ink());
                 g.setLineWidth(1);
-                g.strokeLine(place.getX(), place.getY(), spot.getX(), spot.getY());
+                g.strokeLine(badge.place().getX(), badge.place().getY(), badge.spot().getX(), badge.spot().getY());
             }
         }
-        for (int i = findings.size() - 1; i >= 0; i--) {
-            finding(g, findings.get(i), at.get(i), picked);
+        for (int i = badges.size() - 1; i >= 0; i--) {
+            finding(g, badges.get(i).finding(), badges.get(i).spot(), picked);
         }
     }
 

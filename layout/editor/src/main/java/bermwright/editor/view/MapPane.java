@@ -9,6 +9,8 @@ import bermwright.editor.model.TiltModel;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
 import bermwright.foundation.Point;
+import bermwright.site.assessment.HullAtTilt;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
@@ -33,6 +35,8 @@ public final class MapPane extends Region {
     private static final String DETAIL_LANE = "map detail";
     /** How far beyond what is in sight the ground is painted (pixels). */
     private static final double RIM = 256;
+    /** What moves is drawn into a canvas that grows and shrinks by this (pixels). */
+    private static final double PATCH_STEP = 32;
 
     private final Workbench bench;
     private final MapHands hands;
@@ -47,10 +51,12 @@ public final class MapPane extends Region {
     /** What stays where it is on the screen. */
     private final Canvas fixed = new Canvas(10, 10);
     private final Rectangle frame = new Rectangle();
+    private final Rectangle backdrop = new Rectangle();
     private Optional<MapCamera> painted = Optional.empty();
     private final StillLayer still = new StillLayer();
     private BadgeSpots stillSpots;
     private boolean isTriedOut;
+    private boolean isTilted;
     private final GroundPainter groundPainter = new GroundPainter();
     private MapOverlay overlay;
     private MapCamera camera = new MapCamera(new Point(0, 0), 1, 10, 10);
@@ -84,7 +90,7 @@ public final class MapPane extends Region {
         this.overlay = new MapOverlay(look);
         this.stillSpots = overlay.spots();
         ground.setSmooth(false);
-        getChildren().addAll(canvas, ground, over, live, fixed);
+        getChildren().addAll(backdrop, canvas, ground, over, live, fixed);
         getChildren().forEach(child -> child.setMouseTransparent(true));
         setClip(frame);
         dressGround();
@@ -113,7 +119,7 @@ public final class MapPane extends Region {
 
     /** An opaque ground colour, so that nothing behind the map is drawn in vain. */
     private void dressGround() {
-        setBackground(javafx.scene.layout.Background.fill(overlay.style().ground()));
+        backdrop.setFill(overlay.style().ground());
     }
 
     private void listenToPointer() {
@@ -191,12 +197,13 @@ public final class MapPane extends Region {
                 rest.playFromStart();
             }
         });
-        if (isStale || isMoved || isTriedOut) {
+        if (isStale || isMoved || isTriedOut || isTilted) {
             boolean isNew = isStale;
             boolean isShifted = isStale || isMoved;
             isStale = false;
             isMoved = false;
             isTriedOut = false;
+            isTilted = false;
             if (isShifted) {
                 layGround();
             }
@@ -204,10 +211,10 @@ public final class MapPane extends Region {
                 paintTried(isNew, isShifted);
             } else {
                 still.end();
-                live.setVisible(false);
                 if (isNew || !reaches()) {
-                    paintOver(isNew ? 0 : RIM, this::paintFigures);
+                    paintOver(isNew ? 0 : RIM, (g, from) -> overlay.paint(g, from, scene()));
                 }
+                paintLive(painted.orElseThrow(), new MapOverlay.Layer(List.of(), List.of()), Optional.empty());
             }
             painted.ifPresent(from -> {
                 over.setTranslateX(Math.round(camera.x(from.box().west())));
@@ -231,25 +238,46 @@ public final class MapPane extends Region {
         }, () -> paintGround(canvas.getGraphicsContext2D(), camera));
     }
 
+    private MapOverlay.Scene scene() {
+        return new MapOverlay.Scene(bench, hands, stage);
+    }
+
     /** Draws what moves while something is tried out, and what stands still only where it must be. */
     private void paintTried(boolean isNew, boolean isShifted) {
-        MapOverlay.Scene scene = new MapOverlay.Scene(bench, hands, stage);
+        MapOverlay.Scene scene = scene();
         boolean isChanged = still.part(overlay.all(scene), bench.picked(), bench.plan());
         if (isChanged || isNew || isShifted && !reaches()) {
             stillSpots = overlay.spots();
-            paintOver(isNew ? 0 : RIM, (g, from) -> overlay.paint(g, from, still.still(), bench, stillSpots));
+            paintOver(isShifted && !isNew ? RIM : 0,
+                    (g, from) -> overlay.paint(g, from, still.still(), bench, stillSpots));
         }
-        MapCamera from = painted.orElseThrow();
-        live.setVisible(true);
-        live.setWidth(from.width());
-        live.setHeight(from.height());
+        paintLive(painted.orElseThrow(), still.live(), Optional.of(scene));
+    }
+
+    /** Draws what moves into a canvas no larger than that needs, so that the screen lays no more than that anew. */
+    private void paintLive(MapCamera from, MapOverlay.Layer layer, Optional<MapOverlay.Scene> held) {
+        Reach reach = new Reach();
+        overlay.reach(reach, from, layer, stillSpots.copy());
+        held.ifPresent(scene -> overlay.reach(reach, from, scene));
+        Optional<HullAtTilt> lowering = tilt.flatMap(TiltModel::mapPicture);
+        lowering.ifPresent(picture -> MapOverlay.reach(reach, from, picture));
+        Reach.Patch patch = reach.in(from.width(), from.height(), PATCH_STEP);
+        live.setVisible(!patch.isEmpty());
+        if (patch.isEmpty()) {
+            return;
+        }
+        live.setWidth(patch.width());
+        live.setHeight(patch.height());
         GraphicsContext g = live.getGraphicsContext2D();
-        g.clearRect(0, 0, from.width(), from.height());
-        overlay.paint(g, from, still.live(), bench, stillSpots.copy());
-        tilt.flatMap(TiltModel::mapPicture).ifPresent(picture -> overlay.hullOnItsWay(g, from, picture));
-        overlay.hand(g, from, scene);
-        live.setTranslateX(Math.round(camera.x(from.box().west())));
-        live.setTranslateY(Math.round(camera.y(from.box().north())));
+        g.clearRect(0, 0, patch.width(), patch.height());
+        g.save();
+        g.translate(-patch.x(), -patch.y());
+        overlay.paint(g, from, layer, bench, stillSpots.copy());
+        lowering.ifPresent(picture -> overlay.hullOnItsWay(g, from, picture));
+        held.ifPresent(scene -> overlay.hand(g, from, scene));
+        g.restore();
+        live.setTranslateX(Math.round(camera.x(from.box().west())) + patch.x());
+        live.setTranslateY(Math.round(camera.y(from.box().north())) + patch.y());
     }
 
     /** Whether what was painted over the ground reaches over all that is in sight, at the same scale. */
@@ -281,7 +309,8 @@ public final class MapPane extends Region {
     /** Draws the whole map into a canvas of the camera's size. */
     void paint(GraphicsContext g, MapCamera from) {
         paintGround(g, from);
-        paintFigures(g, from);
+        overlay.paint(g, from, scene());
+        tilt.flatMap(TiltModel::mapPicture).ifPresent(picture -> overlay.hullOnItsWay(g, from, picture));
         overlay.paintFixed(g, from, bench);
     }
 
@@ -289,11 +318,6 @@ public final class MapPane extends Region {
         g.setFill(overlay.style().ground());
         g.fillRect(0, 0, from.width(), from.height());
         groundPainter.paint(g, from);
-    }
-
-    private void paintFigures(GraphicsContext g, MapCamera from) {
-        overlay.paint(g, from, new MapOverlay.Scene(bench, hands, stage));
-        tilt.flatMap(TiltModel::mapPicture).ifPresent(picture -> overlay.hullOnItsWay(g, from, picture));
     }
 
     /** Paints the ground in sight and a rim around it at the screen's scale, so that moving the map only moves it. */
@@ -324,6 +348,8 @@ public final class MapPane extends Region {
         canvas.setHeight(Math.max(1, getHeight()));
         frame.setWidth(getWidth());
         frame.setHeight(getHeight());
+        backdrop.setWidth(getWidth());
+        backdrop.setHeight(getHeight());
         look(camera.sized(canvas.getWidth(), canvas.getHeight()));
     }
 
@@ -392,7 +418,7 @@ public final class MapPane extends Region {
      */
     public void follow(TiltModel model) {
         tilt = Optional.of(model);
-        model.changed().listen(this::refresh);
+        model.changed().listen(() -> isTilted = true);
     }
 
     /**
@@ -436,6 +462,6 @@ public final class MapPane extends Region {
      * @return false while a frame or a flight is due
      */
     public boolean isSettled() {
-        return !isStale && !isMoved && !isTriedOut && flight.isEmpty();
+        return !isStale && !isMoved && !isTriedOut && !isTilted && flight.isEmpty();
     }
 }

@@ -52,6 +52,8 @@ final class FrameTimes {
                 ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage(),
                 hand.stage().getScene().getWidth(), hand.stage().getScene().getHeight(), hand.map().getWidth(),
                 hand.map().getHeight());
+        hand.await("all answers are there", () -> hand.bench().answers().isAssessmentFresh(hand.bench().plan())
+                && !WindowParts.isBusy(hand.window()));
         for (double scale : arguments.length > 0 ? new double[0] : new double[] {4, 1, 0.4}) {
             Stagehand.onScreenThread(() -> {
                 MapCamera c = hand.map().camera();
@@ -61,14 +63,21 @@ final class FrameTimes {
             print("pan at " + scale * 0.12 + " m a pixel", frames(i -> hand.map().look(hand.map().camera()
                     .panned(i / 50 % 2 == 0 ? 7 : -7, i / 25 % 2 == 0 ? 5 : -5))));
         }
-        drag(hand);
+        drag(hand, "drag a hull, clearance each frame");
+        Stagehand.onScreenThread(() -> {
+            WindowParts.showAnswers(hand.window(), "Lowering");
+            return true;
+        });
+        drag(hand, "the same with its lowering in sight");
         hand.close();
         WindowParts.shut(hand.window());
         System.exit(0);
     }
 
-    private static void drag(Stagehand hand) throws InterruptedException {
+    private static void drag(Stagehand hand, String what) throws InterruptedException {
         hand.pickHull("A");
+        hand.await("all answers are there", () -> hand.bench().answers().isAssessmentFresh(hand.bench().plan())
+                && !WindowParts.isBusy(hand.window()));
         Stagehand.onScreenThread(() -> {
             hand.map().look(hand.map().camera().fitting(hand.bench().box(Part.hull("A")).orElseThrow(), 0.5));
             return true;
@@ -84,7 +93,7 @@ final class FrameTimes {
             hands.drag(new Point(grab.east() + 20 * Math.sin(i / 40.0), grab.north() + 15 * Math.cos(i / 30.0)), feel);
             inHand[i] = System.nanoTime() - start;
         });
-        print("drag a hull, clearance each frame", drag);
+        print(what, drag);
         print("  of which on the screen's own thread", Arrays.stream(inHand, WARM_UP, inHand.length)
                 .mapToObj(n -> n / 1e6).toList());
         List<Double> clearance = new ArrayList<>();
@@ -132,7 +141,8 @@ final class FrameTimes {
     private static List<Double> frames(IntConsumer work) throws InterruptedException {
         List<Double> times = new ArrayList<>();
         CountDownLatch done = new CountDownLatch(1);
-        double before = spent();
+        double made = spent("JavaFX Application");
+        double drawn = spent("QuantumRenderer");
         Stagehand.onScreenThread(() -> {
             new AnimationTimer() {
                 private int frame;
@@ -156,17 +166,17 @@ final class FrameTimes {
             return Optional.empty();
         });
         done.await();
-        System.out.printf(Locale.ROOT, "%d frames took %.2f ms of processor each on the screen's two threads:%n",
-                WARM_UP + FRAMES, (spent() - before) / (WARM_UP + FRAMES));
+        System.out.printf(Locale.ROOT, "%d frames took %.2f ms of processor each to make and %.2f ms to draw:%n",
+                WARM_UP + FRAMES, (spent("JavaFX Application") - made) / (WARM_UP + FRAMES),
+                (spent("QuantumRenderer") - drawn) / (WARM_UP + FRAMES));
         return times;
     }
 
-    /** Processor time of the thread that makes frames and the one that draws them so far (ms), whatever else runs. */
-    private static double spent() {
+    /** Processor time of a thread so far (ms), whatever else runs. */
+    private static double spent(String thread) {
         ThreadMXBean threads = ManagementFactory.getThreadMXBean();
         return Arrays.stream(threads.dumpAllThreads(false, false))
-                .filter(t -> t.getThreadName().startsWith("JavaFX Application")
-                        || t.getThreadName().startsWith("QuantumRenderer"))
+                .filter(t -> t.getThreadName().startsWith(thread))
                 .mapToDouble(t -> threads.getThreadCpuTime(t.getThreadId()) / 1e6).sum();
     }
 
