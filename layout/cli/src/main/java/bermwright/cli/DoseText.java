@@ -73,13 +73,14 @@ final class DoseText {
     /** Where the sky is seen through least. */
     static void directions(Assessment assessment, PrintStream out) {
         CommonText.heading("Thinnest direction of each station", out);
-        TextTable table = new TextTable("station", "azimuth deg", "elevation deg", "g/cm2", "directions looked along");
+        TextTable table = new TextTable("station", "azimuth deg", "elevation deg", "g/cm2", "directions looked along",
+                "dose open by %");
         assessment.hulls().forEach(hull -> hull.stations().forEach(dose -> table.row(
                 dose.hull() + "/" + dose.station(),
                 TextTable.number(InUnits.degrees(dose.seen().worst().azimuth()), 0),
                 TextTable.number(InUnits.degrees(Math.asin(dose.seen().worst().sine())), 0),
                 TextTable.number(InUnits.gramsASquareCentimetre(dose.seen().leastArealDensity()), 0),
-                TextTable.number(dose.seen().directions(), 0))));
+                TextTable.number(dose.seen().directions(), 0), TextTable.number(100 * dose.seen().openShare(), 2))));
         out.println(table);
     }
 

@@ -95,16 +95,18 @@ public final class SkyRays {
     }
 
     /**
-     * A copy of everything the rays crossed.
+     * A copy of what some of the rays crossed.
      *
-     * @return rows placed, in place, skin and slant, each as long as there are rays
+     * @param first number of the first ray (1)
+     * @param many  how many rays (1)
+     * @return rows placed, in place, skin and slant, each of that many
      */
-    public double[][] copy() {
-        double[] slants = new double[count];
-        for (int k = 0; k < count; k++) {
-            slants[k] = slant(k);
+    public double[][] copy(int first, int many) {
+        double[] slants = new double[many];
+        for (int k = 0; k < many; k++) {
+            slants[k] = slant(first + k);
         }
-        return new double[][] {Arrays.copyOf(placed, count), Arrays.copyOf(inPlace, count),
-            Arrays.copyOf(skin, count), slants};
+        return new double[][] {Arrays.copyOfRange(placed, first, first + many),
+            Arrays.copyOfRange(inPlace, first, first + many), Arrays.copyOfRange(skin, first, first + many), slants};
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.foundation.ModelNote;
 import bermwright.site.finding.Finding;
 import bermwright.site.finding.Finding.Figures;
 import bermwright.site.finding.Finding.Level;
@@ -60,6 +61,13 @@ final class DoseFindings {
                     text("%.1f %% of the dose comes through more soil than the response was made for; its last value is"
                             + " taken there, an upper bound.", share * 100)));
         }
+        double open = station.seen().openShare();
+        if (!(open <= SiteDose.SETTLED)) {
+            findings.add(Finding.of("dose-unsettled", Level.WARN, subject, Figures.of(open, SiteDose.SETTLED, "1"),
+                    text("After %d directions %.1f %% of the dose is still open: too much comes through ways too narrow"
+                            + " for the rays. Take the dose as known to that only.", station.seen().directions(),
+                    open * 100)));
+        }
         if (station.seen().shareBeyondEdge() > NOTED) {
             findings.add(Finding.of("dose-beyond-ground", Level.NOTE, subject,
                     Figures.of(station.seen().shareBeyondEdge(), NOTED, "1"),
@@ -73,6 +81,20 @@ final class DoseFindings {
                             + " neutrons and stops few particles. Make it thicker or leave it away.",
                     station.covered().best() * MSV, station.upright() * MSV)));
         }
+    }
+
+    /** What the number of directions rests on, and whether it was enough at every station. */
+    static ModelNote directions(List<StationDose> stations) {
+        List<StationDose> open = stations.stream().filter(s -> !(s.seen().openShare() <= SiteDose.SETTLED)).toList();
+        double greatest = stations.stream().mapToDouble(s -> s.seen().openShare()).max().orElse(0);
+        return new ModelNote("sky-directions", "rays to the sky in azimuths and elevations that are halved until each"
+                + " dose of a station changes by less than half a per cent",
+                "ways to the sky wider than 1 degree of azimuth, or at the end of a hull, tunnel or wall",
+                open.isEmpty() ? text("%.2f %% at most", greatest * 100)
+                        : text("not settled at %s: up to %.1f %% open", String.join(", ",
+                                open.stream().map(s -> s.hull() + "/" + s.station()).toList()), greatest * 100),
+                open.isEmpty() ? ModelNote.Status.COMPUTED : ModelNote.Status.EXTRAPOLATED,
+                "common practice, no source");
     }
 
     private void occupancy() {

@@ -40,7 +40,7 @@ import java.util.Optional;
 public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNote> models,
         List<Finding> findings) {
     /** Share of each dose that may stay open when rays stop being added. */
-    private static final double SETTLED = 0.005;
+    static final double SETTLED = 0.005;
     private static final int PICTURE_SECTORS = 72;
     private static final int PICTURE_BANDS = 24;
 
@@ -75,7 +75,11 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
         List<Finding> findings = new ArrayList<>(folding.findings);
         Outside outside = folding.outside();
         findings.addAll(DoseFindings.of(plan, doses, outside));
-        return new SiteDose(doses, outside, List.copyOf(folding.models.values()), findings);
+        List<ModelNote> models = new ArrayList<>(folding.models.values());
+        if (!doses.isEmpty()) {
+            models.add(DoseFindings.directions(doses));
+        }
+        return new SiteDose(doses, outside, models, findings);
     }
 
     /**
@@ -172,7 +176,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
             Distribution distribution = Distribution.of(view, equivalence);
             StationDose.Seen seen = new StationDose.Seen(distribution.least(), distribution.median(),
                     Math.max(cosmic.shareBeyondTable(), event.map(FoldedDose::shareBeyondTable).orElse(0.0)),
-                    view.shareBeyondEdge(), view.directions(), distribution.thinnest(), distribution,
+                    view.shareBeyondEdge(), view.directions(), view.openShare(), distribution.thinnest(), distribution,
                     SkyPicture.of(scene, at, equivalence, PICTURE_SECTORS, PICTURE_BANDS));
             StationDose.Parts parts = new StationDose.Parts(cosmic.fromSky() * days,
                     event.map(FoldedDose::fromSky).orElse(0.0),

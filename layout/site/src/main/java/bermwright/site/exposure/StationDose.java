@@ -88,13 +88,14 @@ public record StationDose(String hull, String station, Vec3 place, boolean storm
      * @param shareBeyondTable   greatest share of a source's dose from rays deeper than its table (1)
      * @param shareBeyondEdge    share of the sky whose rays end in soil at the edge of the elevation file (1)
      * @param directions         directions looked along until the dose settled (1)
+     * @param openShare          share of the dose that may still be open after them (1)
      * @param worst              the direction with the least areal density
      * @param distribution       areal density over the whole sky
      * @param picture            the sky as the station sees it
      */
     public record Seen(double leastArealDensity, double medianArealDensity, double shareBeyondTable,
-            double shareBeyondEdge, int directions, SkyView.Direction worst, Distribution distribution,
-            SkyPicture picture) {
+            double shareBeyondEdge, int directions, double openShare, SkyView.Direction worst,
+            Distribution distribution, SkyPicture picture) {
     }
 
     /**

@@ -4,6 +4,7 @@ package bermwright.site.exposure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.shielding.dose.Responses;
@@ -106,5 +107,30 @@ class SiteDoseTest {
             noted = !notes.isEmpty();
         }
         assertTrue(noted, "no height of soil gave a note");
+    }
+
+    /** What did not settle within the greatest number of rays is a finding and marks the model, at that station. */
+    @Test
+    void aDoseThatHasNotSettledIsSaid() {
+        ElevationGrid ground = SamplePlans.ground((e, n) -> 0);
+        Plan plan = SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(120, 150), 75)));
+        SiteDose dose = dose(plan, SiteCover.raised(plan, ground, ground));
+        assertEquals(List.of(), of(dose, "dose-unsettled"));
+        ModelNote note = dose.models().stream().filter(m -> m.id().equals("sky-directions")).findAny().orElseThrow();
+        assertEquals(ModelNote.Status.COMPUTED, note.status());
+        StationDose settled = dose.stations().get(0);
+        StationDose.Seen seen = settled.seen();
+        StationDose open = new StationDose(settled.hull(), settled.station(), settled.place(), settled.stormShelter(),
+                settled.occupancyShare(), settled.upright(), settled.parts(), new StationDose.Seen(
+                seen.leastArealDensity(), seen.medianArealDensity(), seen.shareBeyondTable(), seen.shareBeyondEdge(),
+                seen.directions(), 0.02, seen.worst(), seen.distribution(), seen.picture()));
+        Finding said = DoseFindings.of(plan, List.of(open), dose.outside()).stream()
+                .filter(f -> f.rule().equals("dose-unsettled")).findAny().orElseThrow();
+        assertEquals("A/bunks", said.subject());
+        assertEquals(Finding.Level.WARN, said.level());
+        assertEquals(0.02, said.measured().orElseThrow(), 1e-12);
+        ModelNote marked = DoseFindings.directions(List.of(open));
+        assertEquals(ModelNote.Status.EXTRAPOLATED, marked.status());
+        assertEquals("not settled at A/bunks: up to 2.0 % open", marked.spread());
     }
 }
