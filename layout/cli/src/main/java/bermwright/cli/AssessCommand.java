@@ -39,6 +39,7 @@ final class AssessCommand extends PlanCommand {
         CommonText.findings(assessment.findings(), out);
         LoweringText.summary(assessment, out);
         CoverText.write(assessment, out);
+        CoverText.writeSupports(assessment, out);
         DoseText.write(assessment, out);
         EarthworksText.write(assessment, out);
         CommonText.foot(assessment, out);

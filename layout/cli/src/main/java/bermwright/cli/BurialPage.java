@@ -3,6 +3,7 @@ package bermwright.cli;
 
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.burial.HullBurial;
+import bermwright.site.burial.HullSupports;
 import bermwright.site.burial.LiftLoad;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -26,8 +27,33 @@ final class BurialPage {
         JsonPage.put(seat, "sinking_m", burial.seat().sinking());
         JsonPage.put(seat, "half_width_m", burial.seat().halfWidth());
         JsonPage.put(seat, "greatest_pressure_kPa", InUnits.kilopascals(burial.seat().greatest()));
+        put(entry.putObject("supports"), burial.supports());
         ArrayNode lifts = entry.putArray("lifts");
         burial.lifts().forEach(lift -> put(lifts.addObject(), lift));
+    }
+
+    private static void put(ObjectNode entry, HullSupports supports) {
+        entry.put("kind", supports.kind().word());
+        ArrayNode loads = entry.putArray("loads");
+        supports.supports().forEach(support -> {
+            ObjectNode row = loads.addObject().put("support", support.name());
+            JsonPage.put(row, "along_m", support.along());
+            JsonPage.put(row, "load_kN", InUnits.kilonewtons(support.reaction()));
+            JsonPage.put(row, "pressure_kPa", InUnits.kilopascals(support.pressure()));
+            JsonPage.put(row, "bearing_kPa", InUnits.kilopascals(support.bearing()));
+            JsonPage.put(row, "bearing_factor", support.bearingFactor());
+        });
+        JsonPage.put(entry, "bending_over_support_kN_m", InUnits.kilonewtons(supports.hogging()));
+        JsonPage.put(entry, "bending_between_kN_m", InUnits.kilonewtons(supports.sagging()));
+        supports.shell().ifPresent(shell -> {
+            JsonPage.put(entry, "stress_over_support_MPa", InUnits.megapascals(shell.overSupport()));
+            JsonPage.put(entry, "stress_between_MPa", InUnits.megapascals(shell.between()));
+            JsonPage.put(entry, "bearable_stress_MPa", InUnits.megapascals(shell.bearable()));
+            JsonPage.put(entry, "pressure_pull_MPa", InUnits.megapascals(shell.pull()));
+            JsonPage.put(entry, "bending_factor_pressure_on", shell.pressurisedFactor());
+            JsonPage.put(entry, "bending_factor_pressure_off", shell.bendingFactor());
+            shell.horn().ifPresent(horn -> JsonPage.put(entry, "saddle_horn_stress_MPa", InUnits.megapascals(horn)));
+        });
     }
 
     private static void put(ObjectNode row, LiftLoad lift) {

@@ -24,6 +24,7 @@ final class CoverCommand extends PlanCommand {
             ObjectNode entry = hulls.addObject();
             entry.put("id", hull.hull().id());
             CoverPage.put(entry, hull);
+            BurialPage.put(entry, hull);
         });
         CoverPage.putToes(page, assessment);
         return page;
@@ -33,6 +34,7 @@ final class CoverCommand extends PlanCommand {
     void text(Assessment assessment, PrintStream out) {
         CommonText.head(assessment, out);
         CoverText.write(assessment, out);
+        CoverText.writeSupports(assessment, out);
         CommonText.findings(assessment.findings(), out);
         CommonText.foot(assessment, out);
     }

@@ -3,6 +3,8 @@ package bermwright.cli;
 
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
+import bermwright.site.burial.HullBurial;
+import bermwright.site.burial.HullSupports;
 import java.io.PrintStream;
 
 /** The cover of each hull, for people. */
@@ -33,5 +35,34 @@ final class CoverText {
         assessment.cover().ifPresent(cover -> out.printf("  In all %s m3 placed, slopes of at most %s deg.%n%n",
                 TextTable.words(cover.volume(), 0),
                 TextTable.words(InUnits.degrees(assessment.plan().ground().regolith().stableSlope()), 1)));
+    }
+
+    /** What carries each buried hull. */
+    static void writeSupports(Assessment assessment, PrintStream out) {
+        CommonText.heading("What carries the buried hulls", out);
+        TextTable table = new TextTable("hull", "support", "at along m", "load kN", "on soil kPa", "soil bears kPa",
+                "factor");
+        for (HullAssessment hull : assessment.hulls()) {
+            hull.burial().ifPresent(b -> b.supports().supports().forEach(s -> table.row(b.id(), s.name(),
+                    TextTable.number(s.along(), 1), TextTable.number(InUnits.kilonewtons(s.reaction()), 0),
+                    TextTable.number(InUnits.kilopascals(s.pressure()), 1),
+                    TextTable.number(InUnits.kilopascals(s.bearing()), 0),
+                    TextTable.number(s.bearingFactor(), 1))));
+        }
+        out.println(table);
+        assessment.hulls().forEach(hull -> hull.burial().map(HullBurial::supports).ifPresent(
+                s -> bending(hull.hull().id(), s, out)));
+        out.println();
+    }
+
+    private static void bending(String hull, HullSupports supports, PrintStream out) {
+        if (!(supports.hogging() > 0) && !(supports.sagging() > 0)) {
+            return;
+        }
+        CommonText.wrapped(hull + " bends with " + TextTable.words(InUnits.kilonewtons(supports.hogging()), 0)
+                + " kN m over a support and " + TextTable.words(InUnits.kilonewtons(supports.sagging()), 0)
+                + " kN m between" + supports.shell().map(shell -> "; the bare shell bears that "
+                + TextTable.words(shell.pressurisedFactor(), 1) + " times with the pressure on, "
+                + TextTable.words(shell.bendingFactor(), 1) + " times with it off").orElse("") + ".", 2, out);
     }
 }

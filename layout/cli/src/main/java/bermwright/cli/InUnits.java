@@ -44,6 +44,10 @@ final class InUnits {
         return pascals / NEWTONS;
     }
 
+    static double megapascals(double pascals) {
+        return pascals / MEGA;
+    }
+
     static double kilojoules(double joules) {
         return joules / NEWTONS;
     }

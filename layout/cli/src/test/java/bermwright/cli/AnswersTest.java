@@ -113,6 +113,14 @@ class AnswersTest {
         has(burial, "shell_factor", "seat", "lifts");
         assertEquals(hull.get("cover").get("shell_factor"), burial.get("shell_factor"));
         has(burial.get("seat"), "load_kN_m", "sinking_m", "half_width_m", "greatest_pressure_kPa");
+        has(burial.get("supports"), "kind", "loads", "bending_over_support_kN_m", "bending_between_kN_m");
+        double borne = 0;
+        for (JsonNode load : burial.get("supports").get("loads")) {
+            has(load, "support", "along_m", "load_kN", "pressure_kPa", "bearing_kPa", "bearing_factor");
+            borne += load.get("load_kN").asDouble();
+        }
+        double wholeLength = borne / burial.get("seat").get("load_kN_m").asDouble();
+        assertEquals(22, wholeLength, 22 * SUM);
         // Without a stated shell the inner pressure of 60 kPa alone stands against the soil.
         double least = Double.POSITIVE_INFINITY;
         for (JsonNode lift : burial.get("lifts")) {

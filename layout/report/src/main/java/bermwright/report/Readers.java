@@ -225,6 +225,7 @@ record Readers(Assessment assessment, Pack pack) {
             pack.page.list(shell.words());
             pack.figure(shell.pressure(), "");
             pack.table(shell.lifts());
+            pack.table(shell.supports());
         });
     }
 

@@ -55,7 +55,7 @@ public final class SamplePlans {
                         OptionalDouble.empty(), OptionalDouble.empty(), K),
                 Hull.Arrival.LOWERED, Optional.of(gear()),
                 List.of(new Hatch("main", Hatch.End.BASE, 0, 0, 1.2, 2, 0.4, K)),
-                new Seat(Seat.Kind.GROUND, 0, 0, K),
+                Seat.usual(Seat.Kind.GROUND, 0, 0),
                 List.of(new Station("bunks", 18, 0, 1, 0.5, true, K)),
                 Optional.of(new CoverPlan(2.5, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
                         OptionalDouble.empty(), CoverPlan.End.COVERED, CoverPlan.End.COVERED, Optional.empty(),

@@ -6,6 +6,8 @@ import bermwright.published.Published;
 import bermwright.published.PublishedRow;
 import bermwright.published.PublishedTable;
 import bermwright.published.PublishedValue;
+import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** Columns, slings, tackles and friction against printed examples. */
@@ -145,5 +147,26 @@ class StrengthPublishedTest {
         // In a deep tank the frequency is the root alone.
         double period = new Slosh(1, 100, 1).period();
         row.assertNear("root", Math.pow(2 * Math.PI / period, 2), 0.0005);
+    }
+
+    /** Two units of the sixth decimal: the row at 0.88 prints 1.5 of them above (1 - 1/1.76)^2 / 2 = 0.0932335. */
+    private static final double SIXTH_DECIMAL = 2e-6;
+
+    @PublishedTable(DATA + "two-support-beam.csv")
+    void beamOnTwoSupports(PublishedRow row) {
+        SupportedBeam beam = SupportedBeam.on(new HullBeam.Load(1, 1, 0.5), List.of(0.0, row.number("support")));
+        row.assertNear("between", beam.sagging(), SIXTH_DECIMAL);
+        row.assertNear("over_support", beam.hogging(), SIXTH_DECIMAL);
+    }
+
+    @PublishedTable(DATA + "continuous-beam.csv")
+    void beamOnManySupports(PublishedRow row) {
+        double spans = row.number("spans");
+        SupportedBeam beam = SupportedBeam.on(new HullBeam.Load(spans, spans, spans / 2),
+                IntStream.rangeClosed(0, (int) spans).mapToObj(i -> (double) i).toList());
+        row.assertNear("end", beam.reactions().get(0), HALF_DIGIT);
+        row.assertNear("next", beam.reactions().get(1), HALF_DIGIT);
+        row.assertNear("over_support", beam.hogging(), HALF_DIGIT);
+        row.assertNear("in_span", beam.sagging(), HALF_DIGIT);
     }
 }

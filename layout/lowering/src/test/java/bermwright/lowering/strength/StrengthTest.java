@@ -8,12 +8,14 @@ import bermwright.lowering.body.Slosh;
 import bermwright.lowering.rig.Temper;
 import bermwright.lowering.rig.Tube;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Poles and lines worked by hand, to the digits worked. */
 class StrengthTest {
+    private static final double ROUNDING = 1e-9;
     private static final double CUT_AT_SIXTH_DECIMAL = 1e-6;
 
     @ParameterizedTest
@@ -138,5 +140,35 @@ class StrengthTest {
         assertEquals(-least, beam.atLugs(), 2e-4 * weight * length);
         assertTrue(HullBeam.of(new HullBeam.Load(weight, length, centre), beam.bestLug()).greatest()
                 <= beam.greatest() + 1e-6);
+    }
+
+    /** The same beam by the equation of three moments. */
+    @ParameterizedTest
+    @CsvSource({"25, 44", "20, 44", "30, 36", "20, 30"})
+    void twoSupportsAreTheBeamOnBaseAndLugs(double centre, double lug) {
+        HullBeam.Load load = new HullBeam.Load(194_400, 50, centre);
+        HullBeam base = HullBeam.of(load, lug);
+        SupportedBeam beam = SupportedBeam.on(load, List.of(0.0, lug));
+        assertEquals(base.lugLoad(), beam.reactions().get(1), ROUNDING * 194_400);
+        assertEquals(base.between(), beam.sagging(), ROUNDING * 194_400 * 50);
+        assertEquals(base.atLugs(), beam.hogging(), ROUNDING * 194_400 * 50);
+    }
+
+    /** Whatever the supports, they bear the weight and its moment about the base. */
+    @ParameterizedTest
+    @CsvSource({"25, 5, 45, 3", "20, 0, 50, 4", "30, 8, 41, 6", "23, 10, 40, 2"})
+    void supportsBearTheWeightAndItsMoment(double centre, double first, double last, int count) {
+        HullBeam.Load load = new HullBeam.Load(194_400, 50, centre);
+        List<Double> places = IntStream.range(0, count).mapToObj(i -> first + (last - first) * i / (count - 1))
+                .toList();
+        SupportedBeam beam = SupportedBeam.on(load, places);
+        double sum = 0;
+        double moment = 0;
+        for (int i = 0; i < count; i++) {
+            sum += beam.reactions().get(i);
+            moment += beam.reactions().get(i) * places.get(i);
+        }
+        assertEquals(194_400, sum, ROUNDING * 194_400);
+        assertEquals(194_400 * centre, moment, ROUNDING * 194_400 * 50);
     }
 }

@@ -8,6 +8,7 @@ import bermwright.report.drawing.Ink;
 import bermwright.report.page.Table;
 import bermwright.report.page.Table.Column;
 import bermwright.site.burial.HullBurial;
+import bermwright.site.burial.HullSupports;
 import bermwright.site.burial.LiftLoad;
 import bermwright.site.plan.Hull;
 import java.util.ArrayList;
@@ -62,6 +63,17 @@ public record BurialSheets(Hull hull, HullBurial burial) {
                 Column.number("slide_factor_1", "factor against sliding")), rows);
     }
 
+    /** What carries the hull, as a table. */
+    public Table supports() {
+        return new Table(Drawing.name("supports", hull.id()), "Hull " + hull.id() + ": what carries it under its cover",
+                List.of(Column.words("support", "support"), Column.number("along_m", "from base plane (m)"),
+                Column.number("load_kN", "bears (kN)"), Column.number("pressure_kPa", "presses the soil (kPa)"),
+                Column.number("bearing_kPa", "soil bears (kPa)"), Column.number("bearing_factor_1", "factor")),
+                burial.supports().supports().stream().map(s -> List.of(s.name(), Words.fixed(s.along(), 1),
+                Words.kilonewtons(s.reaction()), Words.fixed(s.pressure() / KILO, 1),
+                Words.fixed(s.bearing() / KILO, 0), Words.fixed(s.bearingFactor(), 2))).toList());
+    }
+
     /** What it means, in plain words. */
     public List<String> words() {
         List<String> words = new ArrayList<>();
@@ -71,8 +83,18 @@ public record BurialSheets(Hull hull, HullBurial burial) {
                 + Words.said(p / KILO, "kPa") + " with its ends held" + burial.longTube().map(t -> ", "
                 + Words.said(t / KILO, "kPa") + " as a long tube").orElse("")
                         + ": keep the pressure on in every lift."));
-        words.add("On its seat it presses up to " + Words.said(burial.seat().greatest() / KILO, "kPa") + " and sinks "
-                + Words.said(burial.seat().sinking(), "m") + ".");
+        HullSupports supports = burial.supports();
+        if (supports.hogging() > 0 || supports.sagging() > 0) {
+            words.add("Weight and soil bend the hull as a beam with " + Words.said(supports.hogging() / KILO, "kN m")
+                    + " over a support and " + Words.said(supports.sagging() / KILO, "kN m") + " between"
+                    + supports.shell().map(s -> "; the bare shell bears that "
+                            + Words.said(s.pressurisedFactor(), "1") + " times with the pressure on and "
+                            + Words.said(s.bendingFactor(), "1") + " times with it off"
+                            + s.horn().map(horn -> ", and at the upper edge of the hardest saddle its wall is stressed"
+                            + " with " + Words.said(horn / 1e6, "MPa")).orElse("")).orElse("") + ".");
+        }
+        words.add("Bedded along its length it presses up to " + Words.said(burial.seat().greatest() / KILO, "kPa")
+                + " on the ground and sinks " + Words.said(burial.seat().sinking(), "m") + ".");
         return words;
     }
 }

@@ -154,6 +154,7 @@ public final class Assessments {
         work.stages.ifPresent(s -> findings.addAll(PartBuilt.findings(plan, s.stages(), partBuilt)));
         List<HullBurial> burials = HullBurial.of(plan, cover);
         burials.forEach(b -> findings.addAll(b.findings()));
+        burials.forEach(b -> models.add(b.supports().note()));
         WaysOut waysOut = WaysOut.of(plan, cover);
         findings.addAll(waysOut.findings());
         progress.report(1, "done");

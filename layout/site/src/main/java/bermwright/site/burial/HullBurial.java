@@ -32,10 +32,12 @@ import java.util.Optional;
  * @param bendingOff   greatest bending stress in the empty shell over its yield stress, were it to stay round (1);
  *                     empty without a shell
  * @param seat         what it presses on its seat, soil on it included
+ * @param supports     what carries it, and how it bends between
  * @param findings     what is wrong
  */
 public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Optional<Double> longTube,
-        Optional<Double> heldEnds, Optional<Double> bendingOff, SeatLoad seat, List<Finding> findings) {
+        Optional<Double> heldEnds, Optional<Double> bendingOff, SeatLoad seat, HullSupports supports,
+        List<Finding> findings) {
     /** Below this the shell is not safe under pressure; our own planning figure. */
     public static final double WANTED_FACTOR = 2;
     /** Below this a lift on one side moves the hull; our own planning figure. */
@@ -65,6 +67,7 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
 
     /** One hull's sums. */
     private static final class Reckoning {
+        private final Plan plan;
         private final Hull hull;
         private final HullCover cover;
         private final double gravity;
@@ -75,6 +78,7 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
         private final double stiffness;
 
         Reckoning(Plan plan, Hull hull, HullCover cover) {
+            this.plan = plan;
             this.hull = hull;
             this.cover = cover;
             gravity = plan.ground().gravity();
@@ -96,12 +100,18 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
             }
             double factor = lifts.stream().mapToDouble(LiftLoad::pressurised).min().orElse(Double.POSITIVE_INFINITY);
             LiftLoad last = lifts.get(lifts.size() - 1);
-            SeatLoad seat = SeatLoad.on((hull.mass() * gravity + soilOver()) / hull.length(), hull.radius(),
-                    SeatLoad.LUNAR_SOIL_STIFFNESS);
+            SupportReckoning.Borne soilOver = soilOver();
+            double weight = hull.mass() * gravity;
+            double all = weight + soilOver.weight();
+            SeatLoad seat = SeatLoad.on(all / hull.length(), hull.radius(), SeatLoad.LUNAR_SOIL_STIFFNESS);
+            HullSupports supports = new SupportReckoning(plan, hull, new SupportReckoning.Borne(all,
+                    (weight * hull.centreOfMassFromBase() + soilOver.weight() * soilOver.centre()) / all), shell)
+                    .made(seat);
             Optional<Double> bending = shell.map(s -> bending(s, last.greatest()));
             HullBurial made = new HullBurial(hull.id(), lifts, factor, shell.map(s ->
-                    ShellBuckling.longTube(s, hull.radius())), shell.map(s -> stiffness), bending, seat, List.of());
-            return new HullBurial(made.id, lifts, factor, made.longTube, made.heldEnds, bending, seat,
+                    ShellBuckling.longTube(s, hull.radius())), shell.map(s -> stiffness), bending, seat, supports,
+                    List.of());
+            return new HullBurial(made.id, lifts, factor, made.longTube, made.heldEnds, bending, seat, supports,
                     findings(made));
         }
 
@@ -163,18 +173,21 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
             return 0.5 * active * density * gravity * (height * height - low * low);
         }
 
-        /** Weight of all soil straight over the hull (N). */
-        private double soilOver() {
+        /** All soil straight over the hull. */
+        private SupportReckoning.Borne soilOver() {
             DepthMap depth = cover.depth();
             double area = hull.length() / depth.rows() * 2 * Math.PI / depth.columns() * hull.radius();
             double sum = 0;
+            double moment = 0;
             for (int i = 0; i < depth.rows(); i++) {
                 for (int j = 0; j < depth.columns(); j++) {
                     double up = depth.uprightDepth(i, j);
-                    sum += isUpper(j) && up > 0 ? up * area * Math.cos(depth.aroundAt(j)) : 0;
+                    double over = isUpper(j) && up > 0 ? up * area * Math.cos(depth.aroundAt(j)) : 0;
+                    sum += over;
+                    moment += over * depth.alongAt(i);
                 }
             }
-            return sum * density * gravity;
+            return new SupportReckoning.Borne(sum * density * gravity, sum > 0 ? moment / sum : hull.length() / 2);
         }
 
         /** A round ring between even loads down and less even loads sideways: M = q r^2 (1 - K) / 4. */
@@ -215,6 +228,7 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
                                 + " lifts on both sides in turn, or thinner ones.", pushed.height(),
                                 pushed.sidePush() / 1000, pushed.slideResistance())));
             }
+            findings.addAll(made.supports.findings());
             return findings;
         }
 

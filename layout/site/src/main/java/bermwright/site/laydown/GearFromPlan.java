@@ -18,8 +18,6 @@ import bermwright.lowering.rig.Stay;
 import bermwright.lowering.rig.Temper;
 import bermwright.lowering.rig.Tube;
 import bermwright.lowering.rig.Winch;
-import bermwright.lowering.soil.Regolith;
-import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Pivot;
@@ -66,14 +64,6 @@ final class GearFromPlan {
             case LEGS -> new bermwright.lowering.body.Pivot.Legs(pivot.count().orElse(4),
                     pivot.footprintRadius().orElse(radius), footArea);
         };
-    }
-
-    static Regolith soil(GroundPlan ground) {
-        GroundPlan.Regolith soil = ground.regolith();
-        Regolith.Strength strength = new Regolith.Strength(soil.frictionAngle(), soil.cohesion());
-        List<double[]> profile = soil.densityProfile().stream()
-                .map(d -> new double[] {d.depth(), d.density()}).toList();
-        return profile.isEmpty() ? Regolith.lunarMean(strength) : Regolith.of(profile, strength);
     }
 
     static DesignFactors factors(Rules rules) {

@@ -35,7 +35,7 @@ record HullCase(LayPlane plane, TippingBody tipping, Regolith soil) {
         TippingBody tipping = new TippingBody(GearFromPlan.body(hull),
                 GearFromPlan.pivot(hull.pivot(), hull.radius()),
                 new Ground(site.gravity(), pose.slopeAlong(), pose.slopeAcross(), site.pivotFriction()));
-        return new HullCase(LayPlane.of(hull, pose.bed(), ground), tipping, GearFromPlan.soil(site));
+        return new HullCase(LayPlane.of(hull, pose.bed(), ground), tipping, SoilStrength.of(site));
     }
 
     /** The lowering by lines, absent where no lines are given. */

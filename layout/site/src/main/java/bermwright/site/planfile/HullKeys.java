@@ -19,6 +19,7 @@ import java.util.List;
 /** Keys of a hull, its parts and its cover. */
 final class HullKeys {
     private static final String CHOSEN = "chosen here";
+    private static final String ZICK = "Zick (1951), from memory";
     private static final String AXIS = "chosen here: on the axis";
 
     static final List<Key> HULL = List.of(
@@ -118,7 +119,17 @@ final class HullKeys {
             standard("sunk_m", "sunk", Types.lengthOrNone(100), Standard.of(0, CHOSEN),
                     "How far its lower side lies below the ground."),
             standard("cradle_height_m", "cradleHeight", Types.lengthOrNone(20), Standard.of(0, CHOSEN),
-                    "How far a cradle lifts its lower side."));
+                    "How far a cradle lifts its lower side."),
+            standard("saddle_count", "saddleCount", new ValueType.Count(Range.between(2, 100)),
+                    Standard.of(Seat.USUAL_SADDLES, ZICK), "Cradle: how many saddles, evenly spread."),
+            optional("saddle_from_end_m", "saddleFromEnd", Types.lengthOrNone(Types.LONGEST),
+                    JsonText.number(Seat.USUAL_FROM_END) + " of the hull's length, " + ZICK,
+                    "Cradle: middle of the outer saddles from the hull's ends."),
+            standard("saddle_contact_deg", "saddleContact", Types.quantity(Unit.DEGREE, Range.above(0, 180)),
+                    Standard.of(Seat.USUAL_CONTACT_DEG, ZICK + ", 120 to 150"),
+                    "Cradle: angle of the hull's round that a saddle holds."),
+            standard("saddle_width_m", "saddleWidth", Types.length(20), Standard.of(Seat.USUAL_WIDTH, CHOSEN),
+                    "Cradle: width of a saddle along the hull."));
 
     static final List<Key> STATION = List.of(
             required("id", "id", Types.NAME, "Its id, unique in the hull."),

@@ -72,8 +72,13 @@ public record LyingPose(Vec3 axisStart, Vec3 axisEnd, FittedPlane bed, double sl
                 plane.slopeAcross(way));
     }
 
-    /** Legs and shoes stay under the base when nothing else carries it; its axis is then higher than at the tip. */
-    private static boolean standsOnPivot(Hull hull) {
+    /**
+     * Legs and shoes stay under the base when nothing else carries it; its axis is then higher than at the tip.
+     *
+     * @param hull the hull
+     * @return whether its base lies on what it turned over
+     */
+    public static boolean standsOnPivot(Hull hull) {
         return hull.arrival() == Hull.Arrival.LOWERED && hull.pivot().kind() != Pivot.Kind.RIM
                 && hull.seat().kind() == Seat.Kind.GROUND && hull.seat().sunk() == 0;
     }

@@ -68,6 +68,17 @@ class HullBurialPublishedTest {
         printed.assertEqualTo((buried(2.5, 1700).seat().perLength() - MASS * GRAVITY / LENGTH) / 1000);
     }
 
+    /** Slide-rule figures of the table: one unit of their last digit. */
+    private static final double LAST_DIGIT = 1e-4;
+
+    @PublishedTable("/bermwright/site/burial/published/saddle-coefficients.csv")
+    void shellsOnSaddles(PublishedRow row) {
+        double contact = Math.toRadians(row.number("contact_deg"));
+        row.assertNear("kept_over_saddle", SaddleShell.keptOverSaddle(contact), 5 * LAST_DIGIT);
+        row.assertNear("horn_free", SaddleShell.hornMoment(contact, 2), LAST_DIGIT);
+        row.assertNear("horn_held", SaddleShell.hornMoment(contact, 0.3), LAST_DIGIT);
+    }
+
     private static final double GRAVITY = 1.62;
     private static final double MASS = 71e3;
     private static final double LENGTH = 50;

@@ -76,7 +76,7 @@ public final class SiteExample {
                 OptionalDouble.empty(), OptionalDouble.empty(), NOTHING);
         return new Hull(id, LENGTH, 2 * RADIUS, flat, flat, List.of(), Optional.empty(), 70e3, 80e3, 22, 0, 0.5,
                 OptionalDouble.empty(), 0, new Point(east, north), 0, Azimuth.ofDegrees(azimuthDeg), 0, rim,
-                Hull.Arrival.LOWERED, Optional.of(gear()), List.of(), new Seat(Seat.Kind.GROUND, 0, 0, NOTHING),
+                Hull.Arrival.LOWERED, Optional.of(gear()), List.of(), Seat.usual(Seat.Kind.GROUND, 0, 0),
                 List.of(), Optional.of(cover()), NOTHING);
     }
 

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.burial;
+
+import bermwright.site.burial.HullSupports.Stresses;
+import bermwright.site.burial.HullSupports.Support;
+import bermwright.site.finding.Finding;
+import bermwright.site.finding.Finding.Figures;
+import bermwright.site.finding.Finding.Level;
+import bermwright.site.plan.Hull;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/** What is wrong with the way a hull is carried. */
+final class SupportFindings {
+    /** Soil is to bear a support so often; common practice, no source. */
+    static final double WANTED_BEARING = 3;
+    /** The shell is to bear its bending so often; our own planning figure. */
+    static final double WANTED_BENDING = 2;
+    private static final String OURS = "our own planning figure";
+    private static final String PRACTICE = "common practice, no source: soil bears a footing three times";
+    private static final String ZICK = "Zick (1951), from memory; yield stress of the plan";
+
+    private final Hull hull;
+
+    SupportFindings(Hull hull) {
+        this.hull = hull;
+    }
+
+    Finding unevenLoad(double centre) {
+        return finding("saddle-not-reckoned", Level.NOTE, Figures.of(centre, hull.length() / 3, "m"), "The common"
+                + " centre of hull and soil lies outside the middle third of the length, where no straight spread of"
+                + " weight has its centre, so supports and bending are not reckoned.").from(OURS);
+    }
+
+    Finding saddlesPastMiddle() {
+        double place = hull.seat().fromEnd(hull.length());
+        return finding("saddle-place", Level.REFUSE, Figures.of(place, hull.length() / 2, "m"), text("The outer"
+                + " saddles stand %.1f m from the ends of a hull of %.1f m: they meet or pass each other.", place,
+                hull.length())).from("the hull's length");
+    }
+
+    List<Finding> of(HullSupports made) {
+        List<Finding> findings = new ArrayList<>();
+        made.supports().stream().filter(s -> s.reaction() < 0).findFirst().ifPresent(s -> findings.add(finding(
+                "saddle-lifts", Level.REFUSE, Figures.of(s.reaction() / 1000, 0, "kN"), text("The hull lifts off %s:"
+                        + " the others would have to hold it down. Move the supports so that the common centre of hull"
+                        + " and soil lies well between them.", s.name())).from("equilibrium")));
+        made.supports().stream().min(Comparator.comparingDouble(Support::bearingFactor))
+                .filter(s -> !(s.bearingFactor() >= WANTED_BEARING)).ifPresent(s -> findings.add(bearing(s)));
+        made.shell().ifPresent(s -> stresses(made, s, findings));
+        return findings;
+    }
+
+    private Finding bearing(Support s) {
+        double factor = s.bearingFactor();
+        return finding("saddle-bearing", factor >= 1 ? Level.WARN : Level.REFUSE,
+                Figures.of(factor, WANTED_BEARING, "1"), text("Under %s, %.1f m from the base, %.0f kN press the soil"
+                        + " with %.0f kPa; it bears %.0f kPa. Widen the foot, add supports, or bed the hull along its"
+                        + " length.", s.name(), s.along(), s.reaction() / 1000, s.pressure() / 1000,
+                        s.bearing() / 1000)).at(hull.lyingBase().moved(hull.layDownAzimuth(), s.along(), 0))
+                .from(PRACTICE);
+    }
+
+    private void stresses(HullSupports made, Stresses s, List<Finding> findings) {
+        double on = s.pressurisedFactor();
+        double off = s.bendingFactor();
+        if (!(on >= WANTED_BENDING) || !(off >= 1)) {
+            double shown = on >= WANTED_BENDING ? off : on;
+            findings.add(finding("saddle-bending", on >= 1 ? Level.WARN : Level.REFUSE,
+                    Figures.of(shown, on >= WANTED_BENDING ? 1 : WANTED_BENDING, "1"), text("As a beam the hull bends"
+                            + " with %.1f MN m over a support and %.1f MN m between: up to %.0f MPa in the bare shell,"
+                            + " which buckles or yields at %.0f MPa. It bears that %.1f times with the pressure on,"
+                            + " whose lengthwise pull is %.0f MPa, and %.1f times with it off. Add supports, pack soil"
+                            + " under it along its length, or frame it.", made.hogging() / 1e6, made.sagging() / 1e6,
+                            Math.max(s.overSupport(), s.between()) / 1e6, s.bearable() / 1e6, on, s.pull() / 1e6,
+                            off)).from(OURS));
+        }
+        s.horn().filter(horn -> !(horn <= s.yield())).ifPresent(horn -> findings.add(finding("saddle-horn",
+                Level.WARN, Figures.of(horn / 1e6, s.yield() / 1e6, "MPa"), text("At the upper edge of the hardest"
+                        + " saddle the bare wall bends with %.0f MPa; it yields at %.0f MPa. It needs a ring in the"
+                        + " plane of each saddle, or a cradle or bedding under its whole length.", horn / 1e6,
+                        s.yield() / 1e6)).from(ZICK)));
+    }
+
+    private Finding finding(String rule, Level level, Figures figures, String words) {
+        return Finding.of(rule, level, hull.id(), figures, words).at(hull.baseCentre());
+    }
+
+    private static String text(String form, Object... parts) {
+        return String.format(Locale.ROOT, form, parts);
+    }
+}

@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.burial;
+
+import bermwright.foundation.ModelNote;
+import bermwright.lowering.rig.Tube;
+import bermwright.lowering.soil.Bearing;
+import bermwright.lowering.soil.Regolith;
+import bermwright.lowering.strength.HullBeam;
+import bermwright.lowering.strength.SupportedBeam;
+import bermwright.lowering.strength.ThinTube;
+import bermwright.site.burial.HullSupports.Kind;
+import bermwright.site.burial.HullSupports.Stresses;
+import bermwright.site.burial.HullSupports.Support;
+import bermwright.site.burial.ShellBuckling.ThinShell;
+import bermwright.site.finding.Finding;
+import bermwright.site.laydown.SoilStrength;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Pivot;
+import bermwright.site.plan.Plan;
+import bermwright.site.plan.Seat;
+import bermwright.site.pose.LyingPose;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reckons what carries one hull. */
+final class SupportReckoning {
+    /** A lean below this lets the hull lie along its length (rad). */
+    private static final double LEAST_LEAN = 1e-4;
+    /** Radius over wall up to which the wall's buckling under thrust was measured (1). */
+    private static final double THINNEST = 1500;
+
+    private final Hull hull;
+    private final Regolith soil;
+    private final double gravity;
+    private final Borne borne;
+    private final Optional<ThinShell> shell;
+
+    /**
+     * Weight and soil together.
+     *
+     * @param weight all of it (N)
+     * @param centre its centre from the base (m)
+     */
+    record Borne(double weight, double centre) {
+    }
+
+    SupportReckoning(Plan plan, Hull hull, Borne borne, Optional<ThinShell> shell) {
+        this.hull = hull;
+        this.borne = borne;
+        this.shell = shell;
+        gravity = plan.ground().gravity();
+        soil = SoilStrength.of(plan.ground());
+    }
+
+    private double lean() {
+        return Math.atan2(hull.pivotAhead() - hull.radius(), noseAt());
+    }
+
+    /** Where the cylinder ends and the nose begins, which touches the ground first (m). */
+    private double noseAt() {
+        return hull.length() - hull.farEnd().depth();
+    }
+
+    HullSupports made(SeatLoad seat) {
+        boolean saddles = hull.seat().kind() == Seat.Kind.CRADLE;
+        boolean leans = !saddles && LyingPose.standsOnPivot(hull) && lean() > LEAST_LEAN;
+        if (!saddles && !leans) {
+            return along(seat);
+        }
+        Kind kind = saddles ? Kind.SADDLES : Kind.FEET_AND_NOSE;
+        SupportFindings findings = new SupportFindings(hull);
+        if (!HullBeam.Load.fits(hull.length(), borne.centre)) {
+            return nothing(kind, findings.unevenLoad(borne.centre));
+        }
+        if (saddles && !(hull.seat().fromEnd(hull.length()) < hull.length() / 2)) {
+            return nothing(kind, findings.saddlesPastMiddle());
+        }
+        List<Double> places = saddles ? saddles() : List.of(0.0, noseAt());
+        SupportedBeam beam = SupportedBeam.on(new HullBeam.Load(borne.weight, hull.length(), borne.centre), places);
+        List<Support> supports = new ArrayList<>();
+        for (int i = 0; i < places.size(); i++) {
+            double reaction = beam.reactions().get(i);
+            supports.add(saddles ? saddle(i, places.get(i), reaction)
+                    : i == 0 ? feet(reaction) : nose(places.get(i), reaction));
+        }
+        HullSupports made = new HullSupports(kind, supports, beam.hogging(), beam.sagging(),
+                shell.map(s -> stresses(s, kind, beam)), List.of(), note(kind));
+        return new HullSupports(kind, supports, made.hogging(), made.sagging(), made.shell(), findings.of(made),
+                made.note());
+    }
+
+    private HullSupports nothing(Kind kind, Finding why) {
+        return new HullSupports(kind, List.of(), 0, 0, Optional.empty(), List.of(why), note(kind));
+    }
+
+    private HullSupports along(SeatLoad seat) {
+        double width = Math.max(2 * seat.halfWidth(), Math.ulp(1.0));
+        Support whole = new Support("the ground along its length", hull.length() / 2, borne.weight,
+                seat.perLength() / width, bearing(width, hull.length()));
+        HullSupports made = new HullSupports(Kind.ALONG, List.of(whole), 0, 0, Optional.empty(), List.of(),
+                note(Kind.ALONG));
+        return new HullSupports(Kind.ALONG, made.supports(), 0, 0, Optional.empty(),
+                new SupportFindings(hull).of(made), made.note());
+    }
+
+    private List<Double> saddles() {
+        double first = hull.seat().fromEnd(hull.length());
+        int count = hull.seat().saddleCount();
+        List<Double> places = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            places.add(first + (hull.length() - 2 * first) * i / (count - 1));
+        }
+        return places;
+    }
+
+    private Support saddle(int number, double along, double reaction) {
+        double chord = 2 * hull.radius() * Math.sin(hull.seat().saddleContact() / 2);
+        double width = hull.seat().saddleWidth();
+        return new Support("saddle " + (number + 1), along, reaction, Math.max(0, reaction) / (chord * width),
+                bearing(width, chord));
+    }
+
+    private Support feet(double reaction) {
+        double area = hull.pivot().footArea().orElse(Pivot.USUAL_FOOT_AREA);
+        double side = Math.sqrt(area);
+        return new Support(hull.pivot().kind() == Pivot.Kind.LEGS ? "two leading legs" : "two shoes", 0, reaction,
+                Math.max(0, reaction) / (2 * area), bearing(side, side));
+    }
+
+    private Support nose(double along, double reaction) {
+        if (!(reaction > 0)) {
+            return new Support("nose", along, reaction, 0, bearing(1, 1));
+        }
+        NoseLoad load = NoseLoad.on(reaction, hull.radius(), lean(), SeatLoad.LUNAR_SOIL_STIFFNESS);
+        double reach = Math.min(load.reach(), along);
+        return new Support("nose", along, reaction, reaction / (load.width() * reach), bearing(load.width(), reach));
+    }
+
+    private double bearing(double one, double other) {
+        return Bearing.ultimate(new Bearing.Footing(Math.min(one, other), Math.max(one, other), 0), soil, gravity, 0)
+                .sum();
+    }
+
+    private Stresses stresses(ThinShell thin, Kind kind, SupportedBeam beam) {
+        Tube tube = new Tube(hull.diameter(), thin.thickness(), thin.yield(), thin.modulus());
+        double modulus = tube.secondMoment() / hull.radius();
+        Seat seat = hull.seat();
+        double kept = kind == Kind.SADDLES ? SaddleShell.keptOverSaddle(seat.saddleContact()) : 1;
+        double hardest = beam.reactions().stream().mapToDouble(r -> r).max().orElse(0);
+        Optional<Double> horn = kind == Kind.SADDLES ? Optional.of(SaddleShell.hornStress(new SaddleShell.Saddle(
+                Math.max(0, hardest), seat.saddleContact(), seat.saddleWidth(), seat.fromEnd(hull.length())), thin,
+                hull.radius(), hull.length())) : Optional.empty();
+        return new Stresses(beam.hogging() / (kept * modulus), beam.sagging() / modulus,
+                ThinTube.capacity(tube) / tube.area(), hull.innerPressure() * hull.radius() / (2 * thin.thickness()),
+                horn, thin.yield());
+    }
+
+    private ModelNote note(Kind kind) {
+        double contact = Math.toDegrees(hull.seat().saddleContact());
+        boolean outside = kind == Kind.SADDLES && (contact < SaddleShell.LEAST_CONTACT_DEG - 1e-9
+                || contact > SaddleShell.GREATEST_CONTACT_DEG + 1e-9)
+                || kind != Kind.ALONG && shell.filter(s -> hull.radius() / s.thickness() > THINNEST).isPresent();
+        return new ModelNote("hull-supports", "A buried hull as a straight, even beam on rigid, level supports"
+                + " (equation of three moments), weight and soil spread as one straight line; shell over saddles after"
+                + " Zick; soil under feet, saddles and hull by Vesic's bearing formula at the surface, plumb load",
+                "supports that sink alike, saddles of 120 to 150 degrees, shells up to 1,500 wall thicknesses in"
+                        + " radius, no rings, frames or arching",
+                "loads of two supports 10 %, of more supports by what they sink unevenly; stresses by a factor of 1.5;"
+                        + " bearing by a factor of 3",
+                outside ? ModelNote.Status.EXTRAPOLATED : ModelNote.Status.COMPUTED,
+                "Clapeyron (1857); Zick (1951) and NASA SP-8007 (1968), from memory; Vesic (1973)");
+    }
+}

@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.burial;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bermwright.foundation.Point;
+import bermwright.site.SamplePlans;
+import bermwright.site.burial.HullSupports.Kind;
+import bermwright.site.burial.HullSupports.Support;
+import bermwright.site.exposure.SiteCover;
+import bermwright.site.finding.Finding;
+import bermwright.site.finding.Finding.Level;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Kept;
+import bermwright.site.plan.Pivot;
+import bermwright.site.plan.Plan;
+import bermwright.site.plan.Seat;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+class HullSupportsTest {
+    private static final ElevationGrid GROUND = SamplePlans.ground((e, n) -> 0);
+    private static final double ROUNDING = 1e-9;
+
+    private static Seat cradle(int count, OptionalDouble fromEnd, double contactDeg) {
+        return new Seat(Seat.Kind.CRADLE, 0, 0.4, count, fromEnd, Math.toRadians(contactDeg), 0.5, Kept.NOTHING);
+    }
+
+    private static HullBurial burial(Seat seat, Optional<Pivot> pivot, double centre) {
+        Plan plan = SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(120, 150), 90))).withHull("A",
+                h -> new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
+                        h.innerPressure(), h.mass(), centre, h.centreOfMassOffAxis(), h.centreOfMassSpread(),
+                        h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), h.landingDispersion(),
+                        h.layDownAzimuth(), h.clocking(), pivot.orElse(h.pivot()), h.arrival(), h.lowering(),
+                        h.hatches(), seat, h.stations(), h.cover(), h.kept()));
+        return HullBurial.of(plan, SiteCover.raised(plan, GROUND, GROUND)).get(0);
+    }
+
+    private static HullSupports on(Seat seat) {
+        return burial(seat, Optional.empty(), 17).supports();
+    }
+
+    private static double borne(HullSupports supports) {
+        return supports.supports().stream().mapToDouble(Support::reaction).sum();
+    }
+
+    private static Optional<Level> level(HullSupports supports, String rule) {
+        return supports.findings().stream().filter(f -> f.rule().equals(rule)).map(Finding::level).findFirst();
+    }
+
+    @Test
+    void aHullOnTheGroundIsCarriedAlongItsLength() {
+        HullBurial burial = burial(Seat.usual(Seat.Kind.GROUND, 0, 0), Optional.empty(), 17);
+        assertEquals(Kind.ALONG, burial.supports().kind());
+        assertEquals(burial.seat().perLength() * 38, borne(burial.supports()), ROUNDING * borne(burial.supports()));
+        Support whole = burial.supports().supports().get(0);
+        // Over a parabola of contact the mean is two thirds of the greatest pressure.
+        assertEquals(burial.seat().greatest() * 2 / 3, whole.pressure(), 1e-6 * whole.pressure());
+        assertTrue(burial.supports().findings().isEmpty());
+    }
+
+    @Test
+    void twoSaddlesShareWeightAndSoilByTheLeverRule() {
+        HullBurial burial = burial(Seat.usual(Seat.Kind.CRADLE, 0, 0.4), Optional.empty(), 17);
+        List<Support> saddles = burial.supports().supports();
+        assertEquals(0.2 * 38, saddles.get(0).along(), ROUNDING);
+        assertEquals(0.8 * 38, saddles.get(1).along(), ROUNDING);
+        double all = burial.seat().perLength() * 38;
+        assertEquals(all, borne(burial.supports()), ROUNDING * all);
+        // The cover is alike at both ends, so the soil's centre is at half length; cells leave a centimetre of it.
+        double weight = 71e3 * 1.62;
+        double centre = (weight * 17 + (all - weight) * 19) / all;
+        assertEquals(all * (0.8 * 38 - centre) / (0.6 * 38), saddles.get(0).reaction(), all * 0.01 / (0.6 * 38));
+        assertEquals(Optional.of(Level.WARN), level(burial.supports(), "saddle-horn"));
+        assertEquals(burial.findings().stream().filter(f -> f.rule().startsWith("saddle-")).toList(),
+                burial.supports().findings());
+    }
+
+    @Test
+    void moreAndWiderSaddlesHelp() {
+        HullSupports two = on(cradle(2, OptionalDouble.empty(), 120));
+        HullSupports six = on(cradle(6, OptionalDouble.of(3), 120));
+        assertTrue(Math.max(six.hogging(), six.sagging()) < 0.2 * Math.max(two.hogging(), two.sagging()));
+        HullSupports wide = on(cradle(2, OptionalDouble.empty(), 150));
+        assertTrue(wide.shell().orElseThrow().horn().orElseThrow()
+                < 0.7 * two.shell().orElseThrow().horn().orElseThrow());
+        assertTrue(wide.supports().get(0).bearingFactor() > two.supports().get(0).bearingFactor());
+        assertEquals(bermwright.foundation.ModelNote.Status.EXTRAPOLATED,
+                on(cradle(2, OptionalDouble.empty(), 90)).note().status());
+        assertEquals(bermwright.foundation.ModelNote.Status.COMPUTED, wide.note().status());
+    }
+
+    @Test
+    void innerPressureHoldsThePressedSideAndLoadsThePulledOne() {
+        HullSupports.Stresses shell = new HullSupports.Stresses(30e6, 45e6, 36e6, 25e6, Optional.empty(), 340e6);
+        assertEquals(36.0 / 45, shell.bendingFactor(), ROUNDING);
+        assertEquals(36.0 / 20, shell.pressurisedFactor(), ROUNDING);
+        HullSupports.Stresses weak = new HullSupports.Stresses(30e6, 45e6, 36e6, 60e6, Optional.empty(), 90e6);
+        assertEquals(90.0 / 105, weak.pressurisedFactor(), ROUNDING);
+        HullSupports.Stresses made = on(cradle(2, OptionalDouble.empty(), 120)).shell().orElseThrow();
+        // 70 kPa, radius 3.8 m, wall 5 mm: p R / (2 t).
+        assertEquals(70e3 * 3.8 / 0.01, made.pull(), 1e-6);
+    }
+
+    @Test
+    void saddlesAtTheWrongPlaceAreFound() {
+        HullSupports close = on(cradle(2, OptionalDouble.of(18.97), 120));
+        assertEquals(Optional.of(Level.REFUSE), level(close, "saddle-lifts"));
+        HullSupports past = on(cradle(2, OptionalDouble.of(20), 120));
+        assertEquals(Optional.of(Level.REFUSE), level(past, "saddle-place"));
+        assertTrue(past.supports().isEmpty());
+        HullSupports ends = on(cradle(2, OptionalDouble.of(0), 120));
+        assertFalse(level(ends, "saddle-bending").isEmpty());
+    }
+
+    @Test
+    void aHullOnItsLegsLeansOnItsNose() {
+        Pivot legs = new Pivot(Pivot.Kind.LEGS, OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.of(4),
+                OptionalDouble.of(6.5), OptionalDouble.of(2), Kept.NOTHING);
+        HullSupports supports = burial(Seat.usual(Seat.Kind.GROUND, 0, 0), Optional.of(legs), 17).supports();
+        assertEquals(Kind.FEET_AND_NOSE, supports.kind());
+        assertEquals(List.of("two leading legs", "nose"), supports.supports().stream().map(Support::name).toList());
+        Support feet = supports.supports().get(0);
+        assertEquals(feet.reaction() / 4, feet.pressure(), ROUNDING * feet.pressure());
+        double all = borne(supports);
+        // A nearly even load on both ends of a beam: q L2 / 8 between, nothing over the supports.
+        assertEquals(all * 38 / 8, supports.sagging(), 0.02 * all * 38 / 8);
+        assertEquals(0, supports.hogging(), ROUNDING * all);
+        Pivot short4 = new Pivot(Pivot.Kind.LEGS, OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.of(4),
+                OptionalDouble.of(5), OptionalDouble.of(2), Kept.NOTHING);
+        assertEquals(Kind.ALONG, burial(Seat.usual(Seat.Kind.GROUND, 0, 0), Optional.of(short4), 17).supports().kind());
+    }
+
+    @Test
+    void theNoseIsTheSeatSummedAlongItsLean() {
+        NoseLoad nose = NoseLoad.on(5e5, 4, 0.01, 820_000);
+        double sum = 0;
+        int n = 20_000;
+        for (int i = 0; i < n; i++) {
+            double depth = nose.sinking() * (i + 0.5) / n;
+            sum += 4.0 / 3 * 820_000 * depth * Math.sqrt(2 * 4 * depth) * nose.reach() / n;
+        }
+        assertEquals(5e5, sum, 5e5 * 1e-6);
+        assertEquals(5e5, nose.mean() * nose.width() * nose.reach(), 1e-6);
+    }
+}
