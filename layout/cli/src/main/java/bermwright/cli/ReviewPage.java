@@ -2,7 +2,6 @@
 package bermwright.cli;
 
 import bermwright.lowering.rest.RestPose;
-import bermwright.lowering.review.CrossPull;
 import bermwright.lowering.review.EdgeState;
 import bermwright.lowering.review.LineReview;
 import bermwright.lowering.review.Loss;
@@ -40,7 +39,7 @@ final class ReviewPage {
             JsonPage.put(row, "hold_needed_kN", InUnits.kilonewtons(e.holdNeeded()));
             JsonPage.put(row, "side_pull_kN", InUnits.kilonewtons(e.sidePull()));
         }
-        review.cross().ifPresent(c -> cross(entry.putObject("cross_slope"), c));
+        review.cross().ifPresent(c -> CrossPage.put(entry.putObject("cross_slope"), c));
         review.beam().ifPresent(b -> beam(entry.putObject("hull_as_a_beam"), b));
         motion(entry.putObject("motion"), review.motion());
         ArrayNode losses = entry.putArray("one_thing_lost");
@@ -86,18 +85,6 @@ final class ReviewPage {
         JsonPage.put(mismatch, "yaw_kN_m", InUnits.kilonewtons(lines.mismatch().yawMoment()));
         JsonPage.put(mismatch, "roll_kN_m", InUnits.kilonewtons(lines.mismatch().rollMoment()));
         JsonPage.put(mismatch, "side_pull_kN", InUnits.kilonewtons(lines.mismatch().sidePull()));
-    }
-
-    private static void cross(ObjectNode entry, CrossPull c) {
-        JsonPage.put(entry, "tilt_deg", InUnits.degrees(c.tilt()));
-        JsonPage.put(entry, "side_force_kN", InUnits.kilonewtons(c.sideForce()));
-        JsonPage.put(entry, "weight_overstated_share", c.overstated());
-        JsonPage.put(entry, "more_on_one_line_kN", InUnits.kilonewtons(c.unequal()));
-        JsonPage.put(entry, "hardest_kN", InUnits.kilonewtons(c.hardest()));
-        entry.put("other_slack", c.slack());
-        JsonPage.put(entry, "left_kN_m", InUnits.kilonewtons(c.left()));
-        JsonPage.put(entry, "pivot_takes_kN_m", InUnits.kilonewtons(c.byPivot()));
-        JsonPage.put(entry, "side_line_kN", InUnits.kilonewtons(c.sideLine()));
     }
 
     private static void beam(ObjectNode entry, HullBeam b) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.lowering.review.CrossSlope;
+import bermwright.lowering.review.CrossState;
 import bermwright.lowering.review.Loss;
 import bermwright.lowering.review.MotionState;
 import bermwright.lowering.review.Review;
@@ -35,6 +37,7 @@ final class ReviewText {
         words.motion().forEach(line -> CommonText.wrapped(line, 2, out));
         out.println();
         laydown.review().ifPresent(r -> motion(r, out));
+        laydown.review().flatMap(Review::cross).filter(c -> c.sideForce() > 0).ifPresent(c -> cross(c, out));
         laydown.review().ifPresent(r -> losses(r, out));
         laydown.thrusters().ifPresent(t -> thrusters(t, out));
     }
@@ -50,6 +53,19 @@ final class ReviewText {
                         TextTable.number(InUnits.megajoules(s.runAwayEnergy()), 2));
             }
         }
+        out.println(table);
+    }
+
+    private static void cross(CrossSlope cross, PrintStream out) {
+        TextTable table = new TextTable("tilt deg", "lower line kN", "upper line kN", "lower shoe kN", "upper shoe kN",
+                "pivot across kN", "side line kN", "kept in its plane by");
+        for (CrossState c : cross.every(EVERY)) {
+            table.row(TextTable.number(InUnits.degrees(c.tilt()), 1), kilonewtons(c.lower()), kilonewtons(c.upper()),
+                    kilonewtons(c.pivot().lowerShoe()), kilonewtons(c.pivot().upperShoe()),
+                    kilonewtons(c.pivot().side()), kilonewtons(c.sideLine()), c.held().word());
+        }
+        out.println("On the cross slope (below hand-over the pull-over line stands as both lines; a rim is the lower"
+                + " shoe):");
         out.println(table);
     }
 

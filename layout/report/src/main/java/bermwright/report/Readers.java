@@ -99,6 +99,7 @@ record Readers(Assessment assessment, Pack pack) {
         pack.figure(sheets.runAway(), "Weight is a sixth of the Earth's; inertia is whole.");
         pack.figure(sheets.edge(), "");
         pack.table(sheets.figures());
+        sheets.cross().ifPresent(pack::table);
         pack.page.table(sheets.worstLosses());
         pack.file(sheets.losses());
     }

@@ -2,6 +2,7 @@
 package bermwright.lowering.body;
 
 import bermwright.foundation.Require;
+import bermwright.foundation.Vec3;
 
 /**
  * The ground the body is laid down on, as one plane.
@@ -29,5 +30,27 @@ public record Ground(double gravity, double slopeAlong, double slopeAcross, doub
      */
     public static Ground level(double gravity, double friction) {
         return new Ground(gravity, 0, 0, friction);
+    }
+
+    /**
+     * The way things fall, in the frame of the sloping ground: x along the azimuth, y to the left, z its normal.
+     *
+     * @return the direction, of length one
+     */
+    public Vec3 fall() {
+        double along = Math.tan(slopeAlong);
+        double across = Math.tan(slopeAcross);
+        double normal = 1 / Math.sqrt(1 + along * along + across * across);
+        return new Vec3(Math.sin(slopeAlong), across * Math.cos(slopeAlong) * normal, -normal);
+    }
+
+    /**
+     * This ground with another slope across.
+     *
+     * @param changed slope across, positive where the ground falls to the left (rad)
+     * @return the changed ground
+     */
+    public Ground withSlopeAcross(double changed) {
+        return new Ground(gravity, slopeAlong, changed, friction);
     }
 }

@@ -13,12 +13,12 @@ import java.util.Optional;
  * @param lines  the lines in space
  * @param edge   the pivot on the ground by tilt
  * @param motion what motion does
- * @param cross  what the cross slope does; absent where the lowering lines hold at no tilt
+ * @param cross  what the cross slope does; absent where nothing could be balanced
  * @param beam   the nearly lying hull as a beam; absent where its centre of mass is beyond the middle third
  * @param losses one thing lost at a time, by tilt
  * @param notes  models, ranges and spreads behind the figures
  */
-public record Review(LineReview lines, List<EdgeState> edge, MotionReview motion, Optional<CrossPull> cross,
+public record Review(LineReview lines, List<EdgeState> edge, MotionReview motion, Optional<CrossSlope> cross,
         Optional<HullBeam> beam, List<Loss> losses, List<ModelNote> notes) {
     /** Copies the lists. */
     public Review {

@@ -34,7 +34,7 @@ public final class Reviews {
      */
     public static Review of(LoweringCase what, LoweringResult result) {
         return new Review(new LinesInSpace(what, result).review(), PivotEdge.states(what, result),
-                motion(what, result), CrossPull.worst(what, result), beam(what), new Losses(what, result).all(),
+                motion(what, result), CrossSlope.of(what, result), beam(what), new Losses(what, result).all(),
                 notes());
     }
 
@@ -126,10 +126,13 @@ public final class Reviews {
                 new ModelNote("lowering-topple", "free fall about the pivot from any tilt, by energy",
                         "rigid body on a pivot that does not slide; past about 55 degrees it does",
                         "some percent once the base slides", ModelNote.Status.COMPUTED, "mechanics, closed form"),
-                new ModelNote("cross-slope", "moments of the weight's part across the plane about the pivot",
-                        "cross slopes of some degrees, the body in its plane; no swing",
-                        "side lines an upper bound; the weight in the plane up to 1/cos of the slope too great",
-                        ModelNote.Status.COMPUTED, "mechanics, closed form"),
+                new ModelNote("cross-slope", "balance in space on sloping ground: weight with its part across, unequal"
+                        + " lines, two shoes or a point; on a rim also where it comes to rest by itself",
+                        "rigid hull, straight lines paid out alike, a pivot that does not sink; a rim that rolls"
+                        + " without sliding",
+                        "forces as good as mass and slope; a sunk rim sways less than worked out; the weight in the"
+                        + " plane is up to 1/cos of the slope too great", ModelNote.Status.COMPUTED,
+                        "statics in space, closed form"),
                 new ModelNote("hull-beam", "a beam on base and lugs under weight spread as a straight line",
                         "nearly lying, held still, centre of mass in the middle third; a bare round shell",
                         "concentrated masses can double it; a stop at the set rate multiplies it like the line's load",

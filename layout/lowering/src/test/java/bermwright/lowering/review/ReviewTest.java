@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bermwright.foundation.Vec3;
 import bermwright.lowering.ReferenceBody;
 import bermwright.lowering.body.Ground;
 import bermwright.lowering.body.Pivot;
@@ -126,36 +125,6 @@ class ReviewTest {
         EdgeState shoes = review(casus(shod, ReferenceBody.fullRig(-14))).edge().get(0);
         assertEquals(1.4, shoes.area(), 1e-12);
         assertEquals(shoes.pressure() * 1.4 / 820_000 / 1.4, shoes.sinkage(), 0.01 * shoes.sinkage());
-    }
-
-    /** Weight across the plane, unequal lines, pivot and side line about the pivot: moments in space sum to nothing. */
-    @Test
-    void whatACrossSlopeAsksIsInBalance() {
-        for (double acrossDeg : new double[] {-6, -2, 1, 4}) {
-            for (Pivot pivot : new Pivot[] {new Pivot.Rim(), new Pivot.Shoes(4.5, 3, 1)}) {
-                TippingBody body = new TippingBody(ReferenceBody.body(20, 0), pivot,
-                        new Ground(ReferenceBody.GRAVITY, 0.02, Math.toRadians(acrossDeg), 0.5));
-                CrossPull cross = review(casus(body, parallel(0))).cross().orElseThrow();
-                double side = ReferenceBody.WEIGHT * Math.sin(Math.toRadians(Math.abs(acrossDeg)));
-                assertEquals(side, cross.sideForce(), 1e-6);
-                PlanePoint c = body.centreOfMass(cross.tilt());
-                PlanePoint l = body.point(ReferenceBody.LUG, 0, cross.tilt());
-                PlanePoint u = l.directionTo(ReferenceBody.HEAD);
-                Vec3 moment = new Vec3(c.x(), 0, c.z()).cross(new Vec3(0, side, 0));
-                Vec3 pull = new Vec3(u.x(), 0, u.z()).times(cross.unequal());
-                double lineSign = Math.signum(c.x() * u.x() + c.z() * u.z());
-                Vec3 lines = new Vec3(l.x(), 4.5, l.z()).cross(pull)
-                        .minus(new Vec3(l.x(), -4.5, l.z()).cross(pull)).times(lineSign);
-                Vec3 left = moment.plus(lines);
-                assertEquals(cross.left(), left.norm(), 1e-6 * side);
-                double about = left.dot(new Vec3(u.x(), 0, u.z()));
-                assertEquals(cross.left(), Math.abs(about), 1e-6 * side);
-                Vec3 sideLine = new Vec3(l.x(), 0, l.z()).cross(new Vec3(0, cross.sideLine(), 0));
-                assertEquals(Math.max(0, cross.left() - cross.byPivot()),
-                        Math.abs(sideLine.dot(new Vec3(u.x(), 0, u.z()))), 1e-6 * side);
-                assertEquals(pivot instanceof Pivot.Rim, cross.byPivot() == 0);
-            }
-        }
     }
 
     @Test

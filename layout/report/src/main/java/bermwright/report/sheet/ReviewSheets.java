@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.sheet;
 
+import bermwright.lowering.review.CrossState;
 import bermwright.lowering.review.EdgeState;
 import bermwright.lowering.review.LineReview;
 import bermwright.lowering.review.Loss;
@@ -21,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
@@ -32,6 +34,7 @@ import java.util.function.ToDoubleFunction;
  */
 public record ReviewSheets(Hull hull, Review review) {
     private static final double KILO = 1000;
+    private static final double CROSS_STEP_DEG = 5;
 
     /**
      * Tension of one line when a winch stops dead and when slack comes taut, against tilt.
@@ -79,6 +82,34 @@ public record ReviewSheets(Hull hull, Review review) {
                 new Chart.Curve("mean pressure", edge(e -> e.pressure() / KILO), Ink.of(0)),
                 new Chart.Curve("the ground gives way", edge(e -> e.bearing() / KILO), Ink.of(1))), List.of(),
                 List.of(), Chart.Scale.LINEAR).drawing();
+    }
+
+    /**
+     * The balance on the cross slope by tilt.
+     *
+     * @return the table; absent where the ground does not fall across
+     */
+    public Optional<Table> cross() {
+        return review.cross().filter(c -> c.sideForce() > 0).map(c -> new Table(Drawing.name("cross-slope", hull.id()),
+                "Hull " + hull.id() + ": held still on the cross slope, lower and upper side; below hand-over the"
+                + " pull-over line stands as both lines" + mark(), List.of(
+                Column.number("tilt_deg", "tilt (°)"), Column.number("lower_line_kN", "lower line (kN)"),
+                Column.number("upper_line_kN", "upper line (kN)"), Column.number("harder_pole_kN", "harder pole (kN)"),
+                Column.number("lower_shoe_kN", "lower shoe, or rim (kN)"),
+                Column.number("upper_shoe_kN", "upper shoe (kN)"),
+                Column.number("pivot_across_kN", "pivot across (kN)"),
+                Column.number("hold_needed_kN", "hold slanting (kN)"), Column.words("held_by", "kept in its plane by"),
+                Column.number("side_line_kN", "side line (kN)"),
+                Column.words("sway_deg", "sways by itself to (°)")),
+                c.every(CROSS_STEP_DEG).stream().map(ReviewSheets::cross).toList()));
+    }
+
+    private static List<String> cross(CrossState c) {
+        return List.of(Words.degrees(c.tilt()), Words.kilonewtons(c.lower()), Words.kilonewtons(c.upper()),
+                c.pole() > 0 ? Words.kilonewtons(c.pole()) : "", Words.kilonewtons(c.pivot().lowerShoe()),
+                Words.kilonewtons(c.pivot().upperShoe()), Words.kilonewtons(c.pivot().side()),
+                Words.kilonewtons(c.pivot().holdNeeded()), c.held().word(), Words.kilonewtons(c.sideLine()),
+                c.sway().map(w -> w.finds() ? Words.degrees(w.angle()) : "rolls away").orElse(""));
     }
 
     private List<Dot> motion(ToDoubleFunction<MotionState> value) {
@@ -140,8 +171,8 @@ public record ReviewSheets(Hull hull, Review review) {
         f.add("yaw moment on the pivot then", line.mismatch().yawMoment() / KILO, 1, "kN m");
         review.cross().ifPresent(c -> {
             f.add("weight pulling across the plane", c.sideForce() / KILO, 2, "kN");
-            f.add("hardest line on the cross slope", c.hardest() / KILO, 2, "kN");
-            f.add("side line at the lugs, at most", c.sideLine() / KILO, 2, "kN");
+            c.hardest().ifPresent(h -> f.add("hardest line on the cross slope", h.hardest() / KILO, 2, "kN"));
+            f.add("side line at the lugs", c.mostSideLine().sideLine() / KILO, 2, "kN");
         });
         review.beam().ifPresent(b -> {
             f.add("bending of the hull between base and lugs", b.between() / KILO, 1, "kN m");

@@ -140,7 +140,8 @@ public final class LaydownOfHull {
         review.ifPresent(r -> notes.addAll(r.notes()));
         if (chosen) {
             lowered.troubles().forEach(this::find);
-            review.ifPresent(r -> new ReviewFindings(lines, r).troubles().forEach(this::find));
+            double wander = hull.lowering().orElseThrow().wander();
+            review.ifPresent(r -> new ReviewFindings(lines, r, wander).troubles().forEach(this::find));
             bending(lines);
             backwardWindows();
             dispersion(lines, lowered);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.laydown;
 
+import bermwright.lowering.review.CrossSlope;
+import bermwright.lowering.review.CrossState;
 import bermwright.lowering.review.Review;
 import bermwright.lowering.sequence.HoldPoint;
 import bermwright.lowering.sequence.LoweringResult;
@@ -83,10 +85,7 @@ public record LoweringWords(List<String> sequence, List<String> holdPoints, List
                 .filter(s -> s.snatchEach() > 0).ifPresent(s -> lines.add(text("A tenth of a metre of slack coming taut"
                         + " at %.0f deg pulls each line with %.0f kN.", Math.toDegrees(s.tilt()),
                         s.snatchEach() / 1000)));
-        review.cross().filter(c -> c.sideForce() > 0).ifPresent(c -> lines.add(text("The cross slope pulls %.1f kN"
-                + " sideways: at %.0f deg one outer line carries %.1f kN more than the other; side lines for up to"
-                + " %.1f kN.", c.sideForce() / 1000, Math.toDegrees(c.tilt()), 2 * c.unequal() / 1000,
-                c.sideLine() / 1000)));
+        review.cross().filter(c -> c.sideForce() > 0).ifPresent(c -> lines.add(cross(c)));
         review.beam().ifPresent(b -> lines.add(text("As a beam on base and lugs the hull bends with %.0f kN m between"
                 + " them and %.0f kN m at the lugs; lugs at %.1f m bend it least.", b.between() / 1000,
                 b.atLugs() / 1000, b.bestLug())));
@@ -95,6 +94,20 @@ public record LoweringWords(List<String> sequence, List<String> holdPoints, List
                 review.lines().coolingGain().isPresent()
                         ? text("%.0f kN", review.lines().coolingGain().getAsDouble() / 1000) : "a load not known"));
         return lines;
+    }
+
+    private static String cross(CrossSlope cross) {
+        String unequal = cross.mostUnequal().map(c -> text(" At %.0f deg the line of the lower side carries %.1f kN,"
+                + " that of the upper side %.1f kN; the hull is kept in its plane by %s.", Math.toDegrees(c.tilt()),
+                c.lower() / 1000, c.upper() / 1000, c.held().word())).orElse("");
+        CrossState shoe = cross.lightestShoe();
+        String shoes = shoe.pivot().upperShoe() > 0 ? text(" The upper shoe never carries less than %.1f kN (%.0f"
+                + " deg, the lower then %.1f kN).", shoe.pivot().upperShoe() / 1000, Math.toDegrees(shoe.tilt()),
+                shoe.pivot().lowerShoe() / 1000) : "";
+        CrossState side = cross.mostSideLine();
+        String line = side.sideLine() > 0 ? text(" Side lines at the lugs, on the upper side, for up to %.1f kN (%.0f"
+                + " deg).", side.sideLine() / 1000, Math.toDegrees(side.tilt())) : "";
+        return text("The cross slope pulls %.1f kN sideways.", cross.sideForce() / 1000) + unequal + shoes + line;
     }
 
     private static List<String> thrusters(ThrusterResult result) {

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.laydown;
 
-import bermwright.lowering.review.CrossPull;
+import bermwright.lowering.review.CrossSlope;
+import bermwright.lowering.review.CrossState;
 import bermwright.lowering.review.EdgeState;
 import bermwright.lowering.review.LineReview;
 import bermwright.lowering.review.Loss;
@@ -22,7 +23,7 @@ final class ReviewFindings {
     private static final String PRACTICE = "common practice, no source";
     private static final double CONTACT_SPEED = 1;
     private static final String GROWTH = "growth of the lines with temperature, from the plan; ";
-    private static final String MOMENTS = "moments about the pivot, closed form";
+    private static final String SPACE = "balance in space, closed form";
     /** Side pull as a share of the weight that nobody rigs for (1). */
     private static final double NEGLIGIBLE = 0.005;
     /** Least factor of the hull's own shell in bending; common practice, no source. */
@@ -30,10 +31,13 @@ final class ReviewFindings {
     private static final double EDGE_FACTOR = 2;
     private final LoweringCase what;
     private final Review review;
+    private final double wander;
 
-    ReviewFindings(LoweringCase what, Review review) {
+    /** The findings of a review, with how far the plan lets the hull swing out of its plane (rad). */
+    ReviewFindings(LoweringCase what, Review review, double wander) {
         this.what = what;
         this.review = review;
+        this.wander = wander;
     }
 
     List<Trouble> troubles() {
@@ -100,23 +104,78 @@ final class ReviewFindings {
                         Math.toDegrees(tilt)))));
     }
 
-    private void cross(CrossPull c, List<Trouble> troubles) {
+    private void cross(CrossSlope cross, List<Trouble> troubles) {
         double rating = what.rig().lines().winch().rating().orElse(Double.MAX_VALUE);
-        if (c.hardest() > rating || c.slack()) {
-            troubles.add(Trouble.of("lowering-cross-slope", Trouble.Level.WARN,
-                    c.slack() ? new Trouble.Figures(c.unequal() / 1000, (c.hardest() - c.unequal()) / 1000, "kN")
-                            : new Trouble.Figures(c.hardest() / 1000, rating / 1000, "kN"), MOMENTS,
-                    text("At %.0f deg the cross slope puts %.1f kN more on the line of the lower side: %.1f kN%s.",
-                            Math.toDegrees(c.tilt()), c.unequal() / 1000, c.hardest() / 1000,
-                            c.slack() ? ", and the other hangs slack" : "")));
-        }
-        if (c.sideLine() > NEGLIGIBLE * what.tipping().weight()) {
+        Optional<CrossState> slack = cross.states().stream().filter(c -> c.lowering() && c.isSlack()).findFirst();
+        Optional<CrossState> worst = slack.or(cross::hardest).filter(c -> c.isSlack() || c.hardest() > rating);
+        worst.ifPresent(c -> troubles.add(Trouble.of("lowering-cross-slope", Trouble.Level.WARN,
+                c.isSlack() ? new Trouble.Figures(Math.min(c.lower(), c.upper()) / 1000, 0, "kN")
+                        : new Trouble.Figures(c.hardest() / 1000, rating / 1000, "kN"), SPACE,
+                text("At %.0f deg on the cross slope the line of the lower side %s and that of the upper side %s; the"
+                        + " hull is kept in its plane by %s.", Math.toDegrees(c.tilt()), pulls(c.lower()),
+                        pulls(c.upper()), c.held().word()))));
+        CrossState side = cross.mostSideLine();
+        if (side.sideLine() > NEGLIGIBLE * what.tipping().weight()) {
             troubles.add(Trouble.of("lowering-side-line", Trouble.Level.NOTE,
-                    new Trouble.Figures(c.left() / 1000, c.byPivot() / 1000, "kN m"), MOMENTS,
-                    text("The cross slope pulls %.1f kN sideways; neither lowering lines nor pivot take all of it: give"
-                            + " side lines at the lugs for up to %.1f kN on the upper side.", c.sideForce() / 1000,
-                            c.sideLine() / 1000)));
+                    new Trouble.Figures(side.sideLine() / 1000, 0, "kN"), SPACE,
+                    text("The cross slope pulls %.1f kN sideways; neither lowering lines nor pivot hold the hull in its"
+                            + " plane: give side lines at the lugs for up to %.1f kN on the upper side, most at %.0f"
+                            + " deg.", cross.sideForce() / 1000, side.sideLine() / 1000,
+                            Math.toDegrees(side.tilt()))));
         }
+        shoe(cross, troubles);
+        holdAcross(cross, troubles);
+        cross.mostSway().filter(c -> c.sway().orElseThrow().angle() > wander).ifPresent(c -> sway(cross, c, troubles));
+    }
+
+    private static String pulls(double tension) {
+        return tension > 0 ? text("carries %.1f kN", tension / 1000) : "hangs slack";
+    }
+
+    private void shoe(CrossSlope cross, List<Trouble> troubles) {
+        CrossState lightest = cross.lightestShoe();
+        if (what.tipping().pivot().halfWidth() > 0 && !(lightest.pivot().upperShoe() > 0)) {
+            troubles.add(Trouble.of("lowering-shoe-lifts", Trouble.Level.WARN,
+                    new Trouble.Figures(lightest.pivot().upperShoe() / 1000, 0, "kN"), SPACE,
+                    text("At %.0f deg the cross slope lifts the upper shoe: all %.1f kN stand on the lower one and only"
+                            + " a side line of %.1f kN keeps the hull from going over it. Level the ground across or"
+                            + " set the shoes further apart.", Math.toDegrees(lightest.tilt()),
+                            lightest.pivot().up() / 1000, lightest.sideLine() / 1000)));
+        }
+    }
+
+    /** Whether friction and anchor hold what pulls along and across together, where along alone they would. */
+    private void holdAcross(CrossSlope cross, List<Trouble> troubles) {
+        double gravity = what.tipping().ground().gravity();
+        double anchor = what.rig().pivotHold().map(a -> a.capacity(what.soil(), gravity, 0)).orElse(0.0);
+        double asked = what.rig().factors().pivotHold();
+        double mu = what.tipping().ground().friction();
+        cross.states().stream().filter(c -> anchor < c.pivot().holdNeeded()
+                        && anchor >= asked * Math.abs(c.pivot().along()) - mu * c.pivot().up())
+                .max(Comparator.comparingDouble(c -> c.pivot().holdNeeded())).ifPresent(c -> troubles.add(
+                        Trouble.of("lowering-hold-across", Trouble.Level.WARN,
+                                new Trouble.Figures(c.pivot().holdNeeded() / 1000, anchor / 1000, "kN"), SPACE,
+                                text("At %.0f deg the pivot is pulled %.1f kN along and %.1f kN across: the hold must"
+                                        + " take %.1f kN slanting and bears %.1f kN.", Math.toDegrees(c.tilt()),
+                                        Math.abs(c.pivot().along()) / 1000, Math.abs(c.pivot().side()) / 1000,
+                                        c.pivot().holdNeeded() / 1000, anchor / 1000))));
+    }
+
+    private void sway(CrossSlope cross, CrossState worst, List<Trouble> troubles) {
+        Optional<CrossState> calm = cross.states().stream()
+                .filter(c -> c.sway().isPresent() && c.tilt() > worst.tilt()
+                        && c.sway().get().angle() <= wander).findFirst();
+        CrossState.Sway s = worst.sway().orElseThrow();
+        double deg = Math.toDegrees(worst.tilt());
+        String until = calm.map(c -> text(" From %.0f deg on it stays within.", Math.toDegrees(c.tilt()))).orElse("");
+        troubles.add(Trouble.of("lowering-sways", Trouble.Level.WARN,
+                new Trouble.Figures(Math.toDegrees(s.angle()), Math.toDegrees(wander), "deg"), SPACE + "; wander of"
+                        + " the plan", s.finds()
+                ? text("Without side lines the hull rolls on its rim until at %.0f deg it leans %.1f deg out of its"
+                        + " plane, its far end %.1f m to the lower side; the plan allows a swing of %.1f deg.%s", deg,
+                        Math.toDegrees(s.angle()), s.farEnd(), Math.toDegrees(wander), until)
+                : text("Without side lines nothing stops the hull from rolling away on its rim down the cross slope"
+                        + " at %.0f deg.%s Give shoes, or hold it with side lines before hand-over.", deg, until)));
     }
 
     /** Whether a bare shell bears what bends the nearly lying hull. */

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.lowering.review;
+
+import bermwright.foundation.Vec3;
+import bermwright.lowering.body.PlanePoint;
+import bermwright.lowering.body.TippingBody;
+import bermwright.lowering.rig.LoweringLines;
+import bermwright.lowering.rig.Poles;
+import bermwright.lowering.rig.PullOver;
+import bermwright.lowering.rig.Rig;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The lines at work at one tilt, in space: x along the azimuth, y to the left, z square to the ground.
+ *
+ * @param ends where they are made fast to the hull and where they lead, from right to left
+ */
+record LineSet(List<End> ends) {
+    /**
+     * One line.
+     *
+     * @param lug   where it is made fast
+     * @param lead  where it leads
+     * @param share its place across, -1 for the outermost on the right, 1 on the left, 0 in the plane
+     */
+    record End(Vec3 lug, Vec3 lead, double share) {
+        Vec3 pull() {
+            return lead.minus(lug).direction();
+        }
+    }
+
+    /** The lowering lines, spread evenly at lugs and heads. */
+    static LineSet lowering(TippingBody tipping, Rig rig, double tilt) {
+        LoweringLines lines = rig.lines();
+        PlanePoint lug = tipping.point(lines.lug().along(), lines.lug().offAxis(), tilt);
+        PlanePoint lead = rig.poles().map(Poles::head).orElse(lines.winch().at());
+        double half = lines.halfSpread();
+        double leads = lines.count() == 1 ? 0 : rig.poles().map(Poles::halfSpread).orElse(half);
+        List<End> ends = new ArrayList<>();
+        for (int i = 0; i < lines.count(); i++) {
+            double share = lines.count() == 1 ? 0 : 2.0 * i / (lines.count() - 1) - 1;
+            ends.add(new End(at(lug, half * share), at(lead, leads * share), share));
+        }
+        return new LineSet(ends);
+    }
+
+    /** The pull-over line alone. */
+    static LineSet pullOver(TippingBody tipping, PullOver over, double tilt) {
+        return new LineSet(List.of(new End(at(tipping.point(over.lug().along(), over.lug().offAxis(), tilt), 0),
+                at(over.anchorAt(), 0), 0)));
+    }
+
+    static Vec3 at(PlanePoint point, double left) {
+        return new Vec3(point.x(), left, point.z());
+    }
+
+    /** One newton in each line. */
+    Wrench common() {
+        return ends.stream().map(e -> Wrench.at(e.lug(), e.pull())).reduce(Wrench::plus).orElseThrow();
+    }
+
+    /** One newton more in the outermost line on the left, one less on the right, the rest in between. */
+    Wrench difference() {
+        return ends.stream().map(e -> Wrench.at(e.lug(), e.pull()).times(e.share())).reduce(Wrench::plus)
+                .orElseThrow();
+    }
+
+    /** Whether the lines stand side by side on the hull, so that unequal tension turns it. */
+    boolean isSpread() {
+        return ends.size() > 1 && ends.get(0).lug().y() != ends.get(ends.size() - 1).lug().y();
+    }
+
+    /** Where a side line would be made fast: in the plane, between the lugs. */
+    Vec3 middle() {
+        Vec3 lug = ends.get(0).lug();
+        return new Vec3(lug.x(), 0, lug.z());
+    }
+}
