@@ -101,14 +101,9 @@ final class FormReader {
 
     static String unit(ValueType type) {
         if (type instanceof ValueType.Quantity quantity) {
-            return quantity.unit() == Unit.ONE ? "" : pretty(quantity.unit().word());
+            return quantity.unit() == Unit.ONE ? "" : UnitWords.shown(quantity.unit().word());
         }
         return type instanceof ValueType.Direction ? "\u00b0" : "";
-    }
-
-    private static String pretty(String unit) {
-        return unit.replace("m2", "m\u00b2").replace("m3", "m\u00b3").replace("s2", "s\u00b2")
-                .replace("deg", "\u00b0");
     }
 
     /** The key's name without its unit, in plain words. */

@@ -6,6 +6,7 @@ import bermwright.editor.model.FigureList;
 import bermwright.editor.model.MapFigure;
 import bermwright.editor.model.MapCamera;
 import bermwright.editor.model.MapFigures;
+import bermwright.editor.model.UnitWords;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
 import bermwright.site.assessment.Assessment;
@@ -71,7 +72,7 @@ final class ComparePane extends VBox {
         table.getColumns().add(column("now", 4.9, r -> Figures.brief(r.other())));
         table.getColumns().add(column("difference", 5.8, r -> r.isSame() ? "none" : (r.difference() > 0 ? "+" : "")
                 + Figures.brief(r.difference())));
-        table.getColumns().add(column("unit", 3.6, r -> "1".equals(r.unit()) ? "" : r.unit()));
+        table.getColumns().add(column("unit", 3.6, r -> UnitWords.shown(r.unit())));
         VBox.setVgrow(table, Priority.ALWAYS);
         HBox bar = new HBox(8, keep, onlyChanged);
         bar.getStyleClass().add("bar");

@@ -13,8 +13,11 @@ final class Figures {
         if (Double.isNaN(value)) {
             return "not known";
         }
+        if (value == 0) {
+            return "0";
+        }
         double size = Math.abs(value);
-        String pattern = size >= 1000 ? "%,.0f" : size >= 100 ? "%.0f" : size >= 10 ? "%.1f" : size >= 0.1 || size == 0
+        String pattern = size >= 1000 ? "%,.0f" : size >= 100 ? "%.0f" : size >= 10 ? "%.1f" : size >= 0.1
                 ? "%.2f" : "%.3g";
         return String.format(Locale.ROOT, pattern, value).replace('-', '\u2212');
     }

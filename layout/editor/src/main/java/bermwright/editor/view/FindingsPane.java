@@ -2,6 +2,7 @@
 package bermwright.editor.view;
 
 import bermwright.editor.model.NumberedFinding;
+import bermwright.editor.model.UnitWords;
 import bermwright.editor.model.Workbench;
 import bermwright.site.finding.Finding;
 import java.util.ArrayList;
@@ -157,9 +158,10 @@ final class FindingsPane extends VBox {
         }
 
         private static String figures(Finding finding) {
-            String unit = "1".equals(finding.unit()) ? "" : " " + finding.unit();
-            return "found " + Figures.brief(finding.measured().orElse(Double.NaN)) + unit + (finding.limit().isPresent()
-                    ? ", limit " + Figures.brief(finding.limit().getAsDouble()) + unit : "");
+            String unit = " " + UnitWords.shown(finding.unit());
+            return ("found " + Figures.brief(finding.measured().orElse(Double.NaN)) + unit).strip()
+                    + (finding.limit().isPresent() ? (", limit " + Figures.brief(finding.limit().getAsDouble()) + unit)
+                    .stripTrailing() : "");
         }
     }
 }

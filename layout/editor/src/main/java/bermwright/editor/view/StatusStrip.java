@@ -43,16 +43,16 @@ final class StatusStrip extends HBox {
     }
 
     private String words(Point p) {
-        String at = String.format(Locale.ROOT, "E %.1f m   N %.1f m", p.east(), p.north());
+        String at = String.format(Locale.ROOT, "E %.1f m   N %.1f m", p.east(), p.north()).replace('-', '\u2212');
         Optional<SiteGround> ground = bench.answers().ground();
         if (ground.isEmpty()) {
             return at;
         }
         double height = ground.get().grid().height(p);
         double slope = Math.toDegrees(ground.get().grid().slope(p));
-        return Double.isNaN(height) ? at + "   height not known"
-                : at + String.format(Locale.ROOT, "   height %.2f m   slope %.1f\u00b0", height, slope)
-                .replace('-', '\u2212');
+        return at + (Double.isNaN(height) ? "   height not known"
+                : String.format(Locale.ROOT, "   height %.2f m   slope %.1f\u00b0", height, slope)
+                        .replace('-', '\u2212'));
     }
 
     void fresh(String words) {

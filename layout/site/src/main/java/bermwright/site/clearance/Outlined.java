@@ -5,6 +5,7 @@ import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.footprint.Shape;
 import java.util.Optional;
+import org.locationtech.jts.algorithm.MinimumDiameter;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -105,6 +106,14 @@ final class Outlined {
     /** Area of the common ground in square projected metres. */
     double commonArea(Outlined other) {
         return overlaps(other) ? common(other).getArea() : 0;
+    }
+
+    /**
+     * Width of the common ground in projected metres: of the narrowest strip that holds it, so about how far one of the
+     * two has to go.
+     */
+    double commonWidth(Outlined other) {
+        return overlaps(other) ? new MinimumDiameter(common(other)).getLength() : 0;
     }
 
     private Geometry common(Outlined other) {

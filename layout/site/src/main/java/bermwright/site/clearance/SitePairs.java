@@ -50,9 +50,25 @@ final class SitePairs {
         relate();
     }
 
-    private record Worst(PairRule rule, Outlined mine, Outlined theirs, double distance, double limit) {
-        double shortfall() {
-            return limit - distance;
+    /** The worst pair so far: apart by a distance, or with an area of projected square metres in common. */
+    private record Worst(PairRule rule, Outlined mine, Outlined theirs, double distance, double limit, double area) {
+        static Worst overlap(PairRule rule, Outlined mine, Outlined theirs, double limit) {
+            return new Worst(rule, mine, theirs, 0, limit, mine.commonArea(theirs));
+        }
+
+        boolean isOverlap() {
+            return area > 0;
+        }
+
+        /** Whether this is worse than another: any overlap than a gap, the larger overlap, the larger shortfall. */
+        boolean isWorseThan(Worst other) {
+            return isOverlap() ? area > other.area : !other.isOverlap() && limit - distance
+                    > other.limit - other.distance;
+        }
+
+        /** Whether two outlines could have more in common than these, by their boxes. */
+        boolean canBeWorse(Outlined one, Outlined another) {
+            return !isOverlap() || one.box().intersection(another.box()).getArea() > area;
         }
     }
 
@@ -133,16 +149,15 @@ final class SitePairs {
             key = rule.rule() + '\n' + b + '\n' + a;
         }
         Worst known = worst.get(key);
-        if (known != null && known.distance <= 0) {
+        if (known != null && !known.canBeWorse(mine, theirs)) {
             return;
         }
-        double distance = mine.overlaps(theirs) ? -1 : mine.distance(theirs) * metreScale;
-        boolean broken = distance < 0 || distance < limit - TOUCH || distance < limit + spread - TOUCH;
-        if (distance < 0 && limit <= 0 && mine.commonArea(theirs) < SLIVER) {
-            return;
-        }
-        if (broken && (known == null || limit - distance > known.shortfall())) {
-            worst.put(key, new Worst(rule, mine, theirs, distance, limit));
+        Worst found = mine.overlaps(theirs) ? Worst.overlap(rule, mine, theirs, limit)
+                : new Worst(rule, mine, theirs, mine.distance(theirs) * metreScale, limit, 0);
+        boolean broken = found.isOverlap() ? limit > 0 || found.area >= SLIVER
+                : found.distance < Math.max(limit, limit + spread) - TOUCH;
+        if (broken && (known == null || found.isWorseThan(known))) {
+            worst.put(key, found);
         }
     }
 
@@ -168,7 +183,7 @@ final class SitePairs {
         if (landing.shape().kind() == ShapeKind.LANDING) {
             if (isSetOut(set) && landing.overlaps(set)) {
                 worst.putIfAbsent("landing-on-own-gear\n" + landing.shape().subject() + '\n' + set.shape().part(),
-                        new Worst(LANDING_ON_OWN_GEAR, landing, set, -1, 0));
+                        Worst.overlap(LANDING_ON_OWN_GEAR, landing, set, 0));
             }
             return;
         }
@@ -177,9 +192,9 @@ final class SitePairs {
         if (sweep.shape().kind() == ShapeKind.SWEEP && isSetOut(gear) && sweep.overlaps(gear)) {
             String hull = sweep.shape().subject();
             worst.putIfAbsent("gear-in-own-sweep\n" + hull + '\n' + gear.shape().part(),
-                    new Worst(new PairRule("gear-in-own-sweep", Finding.Level.REFUSE, Set.of(), Set.of(),
+                    Worst.overlap(new PairRule("gear-in-own-sweep", Finding.Level.REFUSE, Set.of(), Set.of(),
                             PairRule.Kept.NOTHING, PairRules.PLAN, "The hull would fall on it; set it farther off."),
-                            gear, sweep, -1, 0));
+                            gear, sweep, 0));
         }
     }
 
@@ -190,30 +205,38 @@ final class SitePairs {
     }
 
     private Finding finding(Worst found) {
-        boolean overlap = found.distance < 0;
+        boolean overlap = found.isOverlap();
         boolean together = overlap && "hull-spacing".equals(found.rule.rule());
         double spread = spread(found.rule, found.mine, found.theirs);
         boolean onlySpread = !overlap && found.distance >= found.limit - TOUCH;
-        double measured = onlySpread ? Math.max(0, found.distance - spread) : Math.max(0, found.distance);
         String rule = together ? "hulls-in-one-place" : onlySpread ? "landing-dispersion" : found.rule.rule();
         String what = found.mine.shape().title() + " and " + found.theirs.shape().title();
         String text;
+        Finding.Figures figures;
         if (overlap) {
-            double area = found.mine.commonArea(found.theirs) * metreScale * metreScale;
-            text = "%s overlap by %s m².".formatted(what, number(area));
-        } else if (onlySpread) {
+            double area = found.area * metreScale * metreScale;
+            figures = found.limit > 0 ? Finding.Figures.of(0, found.limit, "m") : Finding.Figures.of(area, 0, "m2");
+            text = "%s overlap by %s m², on ground %s m wide.".formatted(what, number(area),
+                    number(found.mine.commonWidth(found.theirs) * metreScale));
+        } else if (onlySpread && found.limit > 0) {
+            double least = Math.max(0, found.distance - spread);
+            figures = Finding.Figures.of(least, found.limit, "m");
             text = ("%s are %s m apart, but only %s m for some landings inside the dispersion; %s m are wanted for"
-                    + " every landing (%s).").formatted(what, number(found.distance), number(measured),
+                    + " every landing (%s).").formatted(what, number(found.distance), number(least),
                     number(found.limit), found.rule.rule());
+        } else if (onlySpread) {
+            figures = Finding.Figures.of(found.distance, spread, "m");
+            text = ("%s are %s m apart and landings inside the dispersion can bring them %s m nearer, so that some"
+                    + " overlap (%s).").formatted(what, number(found.distance), number(spread), found.rule.rule());
         } else {
+            figures = Finding.Figures.of(found.distance, found.limit, "m");
             text = "%s are %s m apart; %s m are wanted.".formatted(what, number(found.distance),
                     number(found.limit));
         }
         Point place = found.mine.between(found.theirs);
         String capital = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-        return Finding.of(rule, found.rule.level(), found.mine.shape().subject(),
-                Finding.Figures.of(measured, found.limit, "m"), capital + " " + found.rule.meaning())
-                .at(place).from(found.rule.source());
+        return Finding.of(rule, found.rule.level(), found.mine.shape().subject(), figures,
+                capital + " " + found.rule.meaning()).at(place).from(found.rule.source());
     }
 
     /** Hulls inside the stand-off of a pad they do not land on, measured from the pad's centre. */

@@ -24,9 +24,18 @@ public record Shape(ShapeKind kind, String subject, String part, Ring outline) {
     /**
      * How people call it.
      *
-     * @return such as {@code anchor of A (pull-over)}
+     * @return such as {@code anchor of A (pull-over)}, {@code lying hull A} or {@code keep-out rim}
      */
     public String title() {
-        return kind.word() + " of " + subject + (part.isEmpty() ? "" : " (" + part + ")");
+        String name = switch (kind) {
+            case STANDING, LYING -> kind.word() + " hull " + subject;
+            case LANDING -> "landing spread of " + subject;
+            case PAD_STAND_OFF -> "stand-off of pad " + subject;
+            case KEEP_OUT -> "keep-out " + subject;
+            case BORROW -> "borrow ground " + subject;
+            case TUNNEL, WALL, CORRIDOR, PAD, PREPARATION, STOCKPILE -> kind.word() + " " + subject;
+            default -> kind.word() + " of " + subject;
+        };
+        return name + (part.isEmpty() ? "" : " (" + part + ")");
     }
 }

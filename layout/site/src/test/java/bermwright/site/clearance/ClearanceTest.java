@@ -90,6 +90,16 @@ class ClearanceTest {
     }
 
     @Test
+    void whatOnlySomeLandingsTouchIsMeasuredAgainstTheDispersion() {
+        Hull a = SiteExample.with(SiteExample.hull("A", 300, 300, 0), Hull.Arrival.STAYS_UPRIGHT, 1.5, List.of());
+        Change change = new Change();
+        change.keepOuts = List.of(new KeepOut("K", "boulders", SiteExample.square(306, 300, 2), Kept.NOTHING));
+        Finding some = first(check(SiteExample.with(SiteExample.plan(a), change)), "landing-dispersion").orElseThrow();
+        assertEquals(1, some.measured().orElseThrow(), SNAP);
+        assertEquals(1.5, some.limit().orElseThrow());
+    }
+
+    @Test
     void aSweepOverAnotherHullIsRefused() {
         List<Finding> findings = check(SiteExample.plan(SiteExample.hull("A", 300, 300, 0),
                 SiteExample.hull("B", 300, 335, 90)));
@@ -104,6 +114,15 @@ class ClearanceTest {
                 "keep-out").orElseThrow();
         assertEquals("A", keepOut.subject());
         assertEquals(306, keepOut.place().orElseThrow().east(), 1);
+        // The hull, 8 m wide about east 300, reaches to 304 and its swept ground farther: all of the 2 m square.
+        change.keepOuts = List.of(new KeepOut("K", "boulders", SiteExample.square(304, 320, 2), Kept.NOTHING));
+        Finding overlap = first(check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change)),
+                "keep-out").orElseThrow();
+        assertEquals("m2", overlap.unit());
+        assertEquals(4, overlap.measured().orElseThrow(), 4 * SNAP);
+        assertEquals(0, overlap.limit().orElseThrow());
+        assertTrue(overlap.text().startsWith("Sweep of A and keep-out K (boulders) overlap by 4.00 m², on ground"
+                + " 2.00 m wide."), overlap.text());
         change.keepOuts = List.of(new KeepOut("K", "boulders", SiteExample.square(320, 320, 2), Kept.NOTHING));
         assertFalse(has(check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change)),
                 "keep-out"));
