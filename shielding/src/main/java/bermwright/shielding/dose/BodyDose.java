@@ -53,21 +53,31 @@ final class BodyDose {
         }
     }
 
-    /** Effective dose (Sv, a second's for cosmic rays). */
+    /** Effective dose (Sv, a second's for cosmic rays): straight from all sides, slow neutrons under a dome. */
     Particles effective(Field field) {
+        return effective(field, field.slow());
+    }
+
+    /** Effective dose (Sv, a second's for cosmic rays) in the middle of a sphere in free space. */
+    Particles inSphere(Field field) {
+        return effective(field, field.sphere());
+    }
+
+    /** Effective dose (Sv, a second's for cosmic rays), slow neutrons by group. */
+    Particles effective(Field field, double[] slow) {
         Beam beam = field.beam();
         double heavy = 0;
         for (int z = 3; z <= CosmicSpectrum.GREATEST_CHARGE; z++) {
             heavy += equivalent(field.inBody(), z);
         }
-        return new Particles(fold(beam, 0, neutronCoefficient), slow(field.slow()),
+        return new Particles(fold(beam, 0, neutronCoefficient), slow(slow),
                 fold(beam, 1, protonCoefficient) + fold(beam, MADE_PROTON, protonCoefficient),
                 equivalent(field.inBody(), 2), heavy,
                 PION_WEIGHT * pions(beam), gammas(beam));
     }
 
     /** Effective dose of slow neutrons by group (Sv). */
-    double slow(double[] groups) {
+    static double slow(double[] groups) {
         double sum = 0;
         for (int g = 0; g < groups.length; g++) {
             sum += groups[g] * FluenceCoefficients.neutron(Field.groupMeV(g));

@@ -4,6 +4,7 @@ package bermwright.shielding.dose;
 import bermwright.foundation.Require;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Dose against areal density for one shield, with the particles that make it, beside published figures.
@@ -11,8 +12,10 @@ import java.util.Objects;
  * @param per       what the dose is counted over
  * @param points    computed points, areal densities rising from 0
  * @param published published figures, where there are any for these particles
+ * @param room      slow neutrons of a room of any walls, where they are told apart
  */
-public record DoseCurve(Response.Per per, List<Point> points, List<PublishedDose> published) {
+public record DoseCurve(Response.Per per, List<Point> points, List<PublishedDose> published,
+        Optional<DiffuseRoom> room) {
     /**
      * One computed point.
      *
@@ -40,6 +43,7 @@ public record DoseCurve(Response.Per per, List<Point> points, List<PublishedDose
     /** Copies the lists. */
     public DoseCurve {
         Objects.requireNonNull(per, "per");
+        Objects.requireNonNull(room, "room");
         Require.that(!points.isEmpty(), "a curve has no points; accepted: at least one");
         points = List.copyOf(points);
         published = List.copyOf(published);

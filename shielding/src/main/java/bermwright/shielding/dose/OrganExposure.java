@@ -34,7 +34,7 @@ final class OrganExposure {
         }
     }
 
-    /** Dose of an organ (a second's for cosmic rays). */
+    /** Dose of an organ in the middle of a sphere in free space (a second's for cosmic rays). */
     OrganDose at(Field field, OrganDose.Organ organ) {
         Beam beam = penetration.inBody(field.beam(), organ.depthGCm2());
         double absorbed = body.absorbed(beam, 1) + body.absorbedMade(beam) + body.gammas(beam) + body.pions(beam);
@@ -55,7 +55,7 @@ final class OrganExposure {
             equivalent += dose * leftQuality[i];
             early += dose * (LEFT[i][0] > 1 ? ION_EFFECTIVENESS : PROTON_EFFECTIVENESS);
         }
-        OrganDose slow = slow(field.slow());
+        OrganDose slow = slow(field.sphere());
         return new OrganDose(absorbed + slow.absorbed(), equivalent + slow.equivalent(),
                 early + slow.grayEquivalent());
     }
@@ -63,9 +63,11 @@ final class OrganExposure {
     /** Dose of an organ under a dome on the ground: half of what flies straight and all of the slow neutrons. */
     OrganDose underDome(Field field, OrganDose.Organ organ) {
         OrganDose sphere = at(field, organ);
+        OrganDose all = slow(field.sphere());
         OrganDose slow = slow(field.slow());
-        return new OrganDose((sphere.absorbed() + slow.absorbed()) / 2, (sphere.equivalent() + slow.equivalent()) / 2,
-                (sphere.grayEquivalent() + slow.grayEquivalent()) / 2);
+        return new OrganDose((sphere.absorbed() - all.absorbed()) / 2 + slow.absorbed(),
+                (sphere.equivalent() - all.equivalent()) / 2 + slow.equivalent(),
+                (sphere.grayEquivalent() - all.grayEquivalent()) / 2 + slow.grayEquivalent());
     }
 
     private static OrganDose slow(double[] groups) {

@@ -2,6 +2,7 @@
 package bermwright.shielding.dose;
 
 import bermwright.foundation.ModelNote;
+import java.util.Optional;
 
 /**
  * Dose at the middle of a sphere of given areal density under an isotropic field from all sides, the response
@@ -19,7 +20,8 @@ public interface Response {
     }
 
     /**
-     * The response itself.
+     * The response itself. Slow neutrons are in it as {@link #diffuseDose} says, so that a dome on the ground gives
+     * half of the rest and the whole of them.
      *
      * @param arealDensity soil along the ray plus the skin's slant areal density as soil (kg/m2), zero or more
      * @return effective dose (Sv per day or per event), zero or more; beyond {@link #deepest} the last value of the
@@ -29,17 +31,25 @@ public interface Response {
     double isotropicDose(double arealDensity);
 
     /**
-     * The part of {@link #isotropicDose} that slow neutrons make. They do not fly straight but fill a closed room:
-     * walls and floor give back what they get, so that the half sky above a room under a cover of this areal density
-     * gives the whole of this dose, not half of it.
+     * The part of {@link #isotropicDose} that slow neutrons make. They do not fly straight but fill a room: it is their
+     * dose under a dome of this areal density on the ground, the whole of it, not half.
      *
-     * @param arealDensity areal density of the cover across it, the skin counted as soil (kg/m2), zero or more
+     * @param arealDensity areal density of the dome, the skin counted as soil (kg/m2), zero or more
      * @return effective dose (Sv per day or per event), at most {@link #isotropicDose}; 0 where a table does not tell
      *     slow neutrons from the rest
      * @throws IllegalArgumentException if the areal density is negative or not a number
      */
     default double diffuseDose(double arealDensity) {
         return 0;
+    }
+
+    /**
+     * Slow neutrons of a room of any walls.
+     *
+     * @return the room; none where a table does not tell slow neutrons from the rest
+     */
+    default Optional<DiffuseRoom> room() {
+        return Optional.empty();
     }
 
     /**

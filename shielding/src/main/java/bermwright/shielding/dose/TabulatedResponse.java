@@ -27,22 +27,30 @@ final class TabulatedResponse implements Response {
      * @param openGroundReturn dose that open ground sends back (Sv), zero or more
      * @param skinEquivalence  what the skin counts as in soil (1), positive
      * @param note             model, range, spread and source
-     * @param diffuse          the part of each dose that slow neutrons make (Sv), empty where it is not told apart
+     * @param slow             what slow neutrons make, empty where they are not told apart
      */
-    record Terms(Per per, double openGroundReturn, double skinEquivalence, ModelNote note,
-            Optional<double[]> diffuse) {
+    record Terms(Per per, double openGroundReturn, double skinEquivalence, ModelNote note, Optional<Slow> slow) {
         /** Terms of a table that does not tell slow neutrons apart. */
         Terms(Per per, double openGroundReturn, double skinEquivalence, ModelNote note) {
             this(per, openGroundReturn, skinEquivalence, note, Optional.empty());
         }
 
         Terms {
-            Objects.requireNonNull(diffuse, "diffuse");
+            Objects.requireNonNull(slow, "slow");
             Objects.requireNonNull(per, "per");
             Objects.requireNonNull(note, "note");
             Require.notNegative("open ground return", openGroundReturn, "Sv");
             Require.positive("skin equivalence", skinEquivalence, "1");
         }
+    }
+
+    /**
+     * Slow neutrons.
+     *
+     * @param doses the part of each dose of the table that they make (Sv)
+     * @param room  what they make in a room of any walls
+     */
+    record Slow(double[] doses, DiffuseRoom room) {
     }
 
     /** How far a response may be off, by areal density (kg/m2). */
@@ -76,8 +84,8 @@ final class TabulatedResponse implements Response {
         }
         deepest = depths[depths.length - 1];
         logDose = new MonotoneCurve(depths, logs);
-        logDiffuse = terms.diffuse().map(parts -> new MonotoneCurve(depths,
-                Arrays.stream(parts).map(v -> Math.log(Math.max(v, LEAST_DOSE))).toArray()));
+        logDiffuse = terms.slow().map(slow -> new MonotoneCurve(depths,
+                Arrays.stream(slow.doses()).map(v -> Math.log(Math.max(v, LEAST_DOSE))).toArray()));
         this.spread = Objects.requireNonNull(spread, "spread");
         this.terms = Objects.requireNonNull(terms, "terms");
     }
@@ -93,6 +101,11 @@ final class TabulatedResponse implements Response {
         Require.notNegative("areal density", arealDensity, "kg/m2");
         return logDiffuse.map(curve -> Math.min(Math.exp(curve.at(arealDensity)), isotropicDose(arealDensity)))
                 .orElse(0.0);
+    }
+
+    @Override
+    public Optional<DiffuseRoom> room() {
+        return terms.slow().map(Slow::room);
     }
 
     @Override

@@ -12,6 +12,7 @@ import bermwright.shielding.transport.Beam;
 import bermwright.shielding.transport.EnergyGrid;
 import bermwright.shielding.transport.Field;
 import bermwright.shielding.transport.Penetration;
+import bermwright.shielding.transport.SlowRoom;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -46,14 +47,14 @@ final class TransportResponse {
         this.cache = cache;
     }
 
-    /** Dose by depth and particle, and what open ground sends back. */
-    record Table(List<Particles> doses, double openGroundReturn) {
+    /** Dose by depth and particle, slow neutrons of a room, and what else open ground sends back. */
+    record Table(List<Particles> doses, SlowRoom room, double elseFromGround) {
     }
 
     Response cosmic(CosmicSpectrum spectrum, Progress progress) {
         Table table = cosmicTable(spectrum, progress.part(0, 0.3));
         CosmicSpread spread = CosmicSpread.of(spectrum, (s, p) -> doses(cosmicTable(s, p)), progress.part(0.3, 1));
-        Table lit = new Table(table.doses(), table.openGroundReturn() + GROUND_GAMMAS * SECONDS_A_DAY);
+        Table lit = new Table(table.doses(), table.room(), table.elseFromGround() + GROUND_GAMMAS * SECONDS_A_DAY);
         return response(lit, spread, Response.Per.DAY, cosmicNote(spectrum));
     }
 
@@ -91,7 +92,7 @@ final class TransportResponse {
         for (int i = 0; i < depths.length; i++) {
             points.add(new DoseCurve.Point(depths[i], table.doses().get(i), spread.at(depths[i])));
         }
-        return new DoseCurve(per, points, published);
+        return new DoseCurve(per, points, published, Optional.of(room(table, per)));
     }
 
     /** What arrives from outside, and over how many seconds its dose is counted. */
@@ -167,7 +168,7 @@ final class TransportResponse {
         double seconds = source.seconds();
         List<Particles> doses = outcome.fields().stream().map(f -> body.effective(f).times(seconds)).toList();
         progress.report(1, "response");
-        return new Table(doses, body.slow(outcome.ground()) * seconds);
+        return new Table(doses, outcome.room(), 0);
     }
 
     static double[] depths() {
@@ -179,9 +180,17 @@ final class TransportResponse {
     }
 
     private Response response(Table table, TabulatedResponse.Spread spread, Response.Per per, ModelNote note) {
+        DiffuseRoom room = room(table, per);
+        DiffuseRoom.Sky open = room.sky();
+        open.add(0, 0, 1);
         return new TabulatedResponse(depths(), doses(table), spread,
-                new TabulatedResponse.Terms(per, table.openGroundReturn(), skinEquivalence, note,
-                        Optional.of(table.doses().stream().mapToDouble(Particles::slowNeutrons).toArray())));
+                new TabulatedResponse.Terms(per, table.elseFromGround() + open.total(), skinEquivalence, note,
+                        Optional.of(new TabulatedResponse.Slow(
+                                table.doses().stream().mapToDouble(Particles::slowNeutrons).toArray(), room))));
+    }
+
+    private static DiffuseRoom room(Table table, Response.Per per) {
+        return new TransportRoom(table.room(), per == Response.Per.DAY ? SECONDS_A_DAY : 1);
     }
 
     private static double[] doses(Table table) {
@@ -193,8 +202,8 @@ final class TransportResponse {
                 "effective dose of galactic cosmic rays (W " + spectrum.modulationW() + ", hydrogen to nickel) behind "
                         + shield.soil().name() + " soil" + skinWords()
                         + ": transport along the ray with slowing down, fragmentation and an intranuclear cascade, "
-                        + "slow neutrons by diffusion, as in a closed room under a level cover of the areal density "
-                        + "that a tenth of the sky stays below; that tenth is a judgement without published footing",
+                        + "slow neutrons by diffusion through each piece of wall by its own cover, given back between "
+                        + "walls and floor of the room",
                 "0 to 1500 g/cm2; fast particles straight ahead, muons left out, pions and gammas roughly; gammas of "
                         + "the ground 3.4 mSv a year in the open whatever the sun, its fast neutrons left out",
                 "a third open, 35 % at 100 g/cm2, a factor 1.6 at 300, 2.4 at 500, 4 at 1000: the distance of "

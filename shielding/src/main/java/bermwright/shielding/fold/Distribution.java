@@ -2,21 +2,21 @@
 package bermwright.shielding.fold;
 
 import bermwright.foundation.Require;
+import bermwright.shielding.dose.DiffuseRoom;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /** How areal density is spread over the sky of one station, from the thinnest direction to the thickest. */
 public final class Distribution {
-    /** Share of the sky that a hole may take up before it counts as the cover's thickness. */
-    private static final double HOLES = 0.1;
-
     private final double[] arealDensity;
+    private final double[] across;
     private final double[] share;
     private final SkyView.Direction thinnest;
 
-    private Distribution(double[] arealDensity, double[] share, SkyView.Direction thinnest) {
+    private Distribution(double[] arealDensity, double[] across, double[] share, SkyView.Direction thinnest) {
         this.arealDensity = arealDensity;
+        this.across = across;
         this.share = share;
         this.thinnest = thinnest;
     }
@@ -33,14 +33,16 @@ public final class Distribution {
         view.forEach(all::add);
         all.sort(Comparator.comparingDouble(d -> d.arealDensity(skinEquivalence)));
         double[] x = new double[all.size()];
+        double[] walls = new double[all.size()];
         double[] upTo = new double[all.size()];
         double sum = 0;
         for (int i = 0; i < x.length; i++) {
             x[i] = all.get(i).arealDensity(skinEquivalence);
+            walls[i] = all.get(i).across(skinEquivalence);
             sum += 2 * all.get(i).share();
             upTo[i] = sum;
         }
-        return new Distribution(x, upTo, all.get(0));
+        return new Distribution(x, walls, upTo, all.get(0));
     }
 
     /**
@@ -88,12 +90,19 @@ public final class Distribution {
     }
 
     /**
-     * Thickness of the cover for slow neutrons, which come in through its thinnest part.
+     * Slow neutrons at the station under this sky.
      *
-     * @return the areal density that a tenth of the sky stays below (kg/m2), so that a hatch or an open end is no cover
+     * @param room  the room of a response
+     * @param share part of every cover that is left (1), 0 to 1
+     * @return effective dose (Sv per day or per event), those of the floor among them
      */
-    public double acrossCover() {
-        return below(HOLES);
+    public double in(DiffuseRoom room, double share) {
+        Require.within("share of the cover", share, 0, 1, "1");
+        DiffuseRoom.Sky sky = room.sky();
+        for (int i = 0; i < arealDensity.length; i++) {
+            sky.add(across[i] * share, arealDensity[i] * share, this.share[i] - (i > 0 ? this.share[i - 1] : 0));
+        }
+        return sky.total();
     }
 
     /**

@@ -2,9 +2,11 @@
 package bermwright.shielding.fold;
 
 import bermwright.shielding.dose.Band;
+import bermwright.shielding.dose.DiffuseRoom;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.scene.Soil;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * The dose at one station for one response.
@@ -19,8 +21,8 @@ import java.util.Objects;
  */
 public record FoldedDose(double fromSky, double groundReturn, double low, double high, double shareBeyondTable,
         double skyShare, Doubt doubt) {
-    /** A trace of cover (kg/m2), under which a response that tells slow neutrons apart has some. */
-    private static final double TRACE = 1;
+    /** Length over which what walls let through falls (kg/m2), for the mean of their thickness. */
+    private static final double RELAXATION = 1500;
 
     /** Refuses missing parts. */
     public FoldedDose {
@@ -31,12 +33,14 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
      * Folds a view with a response.
      *
      * <p>What flies straight is the mean of the response over the whole ball of directions, those below the horizontal
-     * giving nothing. The ground's return is that of open ground times the share of the open sky's dose that reaches
-     * the station, and at most that of open ground: a stated model, since what the ground sends back is made by the
-     * same particles and crosses the same cover. Slow neutrons fill the room as under a level cover of the least areal
-     * density, taken where a tenth of the sky is thinner; that holds the ground's share already, so the greater of
-     * both counts and never their sum. Low and high join the band of the response and that of solar activity, weighted
-     * by dose, with the spread of density and of thickness as independent, in logarithms.
+     * giving nothing. Slow neutrons come from the walls of the station's room: each direction shows a piece of wall,
+     * as thick as it lies under the face through which the ray leaves; walls and floor give back what they get
+     * ({@link DiffuseRoom}). What they send up from the floor at the first time is the ground's return, with what else
+     * open ground sends back, its gammas, times the share of the open sky's dose that flies straight to the station
+     * (at most one): a stated model, since the same particles make it and it crosses the same cover. A response that
+     * does not tell slow neutrons apart has its whole ground return counted so. Low and high join the band of the
+     * response and that of solar activity, weighted by dose, with the spread of density and of thickness as
+     * independent, in logarithms.
      *
      * @param view       what the station sees
      * @param response   the response
@@ -49,10 +53,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
         view.forEach(sums::add);
         double open = sums.straight(0) / 2;
         double skyShare = open > 0 ? sums.best / open : 0;
-        double ground = response.openGroundReturn() * Math.min(1, skyShare);
-        if (response.diffuseDose(TRACE) > 0) {
-            sums.diffuse(Distribution.of(view, response.skinEquivalence()).acrossCover(), ground);
-        }
+        double ground = sums.elseFromGround() * Math.min(1, skyShare) + sums.diffuse();
         double total = sums.best + ground;
         if (!(sums.best > 0)) {
             return new FoldedDose(sums.best, ground, total, total, 0, skyShare, Doubt.NONE);
@@ -63,9 +64,55 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
                 skyShare, doubt);
     }
 
+    /** What slow neutrons give under one sky, and under skies of lighter, heavier, thinner and thicker covers. */
+    private static final class Rooms {
+        private final DiffuseRoom room;
+        private final DiffuseRoom.Sky best;
+        private final DiffuseRoom.Sky lighter;
+        private final DiffuseRoom.Sky heavier;
+        private final DiffuseRoom.Sky thinner;
+        private final DiffuseRoom.Sky thicker;
+        private double cover;
+        private double weights;
+
+        Rooms(DiffuseRoom room) {
+            this.room = room;
+            best = room.sky();
+            lighter = room.sky();
+            heavier = room.sky();
+            thinner = room.sky();
+            thicker = room.sky();
+        }
+
+        void add(double x, double offDensity, double offThickness, SkyView.Direction direction) {
+            double share = 2 * direction.share();
+            double slant = direction.slant();
+            best.add(x / slant, x, share);
+            lighter.add((x - offDensity) / slant, x - offDensity, share);
+            heavier.add((x + offDensity) / slant, x + offDensity, share);
+            thinner.add((x - offThickness) / slant, x - offThickness, share);
+            thicker.add((x + offThickness) / slant, x + offThickness, share);
+            double weight = share * Math.exp(-x / slant / RELAXATION);
+            cover += weight * x / slant;
+            weights += weight;
+        }
+
+        /** Mean thickness of the walls, by what they let through (kg/m2). */
+        double cover() {
+            return weights > 0 ? cover / weights : 0;
+        }
+
+        double open() {
+            DiffuseRoom.Sky open = room.sky();
+            open.add(0, 0, 1);
+            return open.total();
+        }
+    }
+
     /** Running sums over the sky. */
     private static final class Sums {
         private final Response response;
+        private final Optional<Rooms> rooms;
         private final double equivalence;
         private final double densityShare;
         private final double layer;
@@ -82,6 +129,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
 
         Sums(Response response, Tolerances tolerances, double placedDensity) {
             this.response = response;
+            this.rooms = response.room().map(Rooms::new);
             this.equivalence = response.skinEquivalence();
             this.densityShare = tolerances.densityShare();
             this.layer = tolerances.coverThickness() * placedDensity;
@@ -99,6 +147,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
             double off = Math.min(direction.placed(), layer * direction.slant());
             thinner += off > 0 ? at(x - off, direction) : dose;
             thicker += off > 0 ? at(x + off, direction) : dose;
+            rooms.ifPresent(r -> r.add(x, soil * densityShare, off, direction));
         }
 
         private void count(double dose, double arealDensity) {
@@ -120,19 +169,30 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
             return response.isotropicDose(arealDensity) - response.diffuseDose(arealDensity);
         }
 
-        /** Adds what slow neutrons under a cover give beyond the ground's return. */
-        void diffuse(double cover, double ground) {
-            double dose = beyond(cover, ground);
-            count(dose, cover);
-            beyond += cover > response.deepest() ? dose : 0;
-            lighter += beyond(cover * (1 - densityShare), ground);
-            heavier += beyond(cover * (1 + densityShare), ground);
-            thinner += beyond(Math.max(0, cover - layer), ground);
-            thicker += beyond(cover + layer, ground);
+        /** What open ground sends back beside slow neutrons. */
+        double elseFromGround() {
+            return Math.max(0, response.openGroundReturn() - rooms.map(Rooms::open).orElse(0.0));
         }
 
-        private double beyond(double cover, double ground) {
-            return Math.max(0, response.diffuseDose(cover) - ground);
+        /**
+         * Adds what slow neutrons give that walls sent or gave back.
+         *
+         * @return what comes up from the floor at the first time
+         */
+        double diffuse() {
+            if (rooms.isEmpty()) {
+                return 0;
+            }
+            Rooms r = rooms.get();
+            double floor = r.best.fromFloor();
+            double dose = r.best.total() - floor;
+            count(dose, r.cover());
+            beyond += r.cover() > response.deepest() ? dose : 0;
+            lighter += r.lighter.total() - floor;
+            heavier += r.heavier.total() - floor;
+            thinner += r.thinner.total() - floor;
+            thicker += r.thicker.total() - floor;
+            return floor;
         }
 
         Doubt doubt() {

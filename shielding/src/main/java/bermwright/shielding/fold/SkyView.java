@@ -75,6 +75,17 @@ public final class SkyView {
         public double arealDensity(double skinEquivalence) {
             return placed + inPlace + skin * skinEquivalence;
         }
+
+        /**
+         * How far the wall that is seen there is from the outer face of its cover: what the ray crosses, over its
+         * slant to that face.
+         *
+         * @param skinEquivalence what one unit of skin counts as in soil (1)
+         * @return areal density (kg/m2)
+         */
+        public double across(double skinEquivalence) {
+            return arealDensity(skinEquivalence) / slant;
+        }
     }
 
     /**

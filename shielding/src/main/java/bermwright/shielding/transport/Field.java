@@ -7,12 +7,19 @@ package bermwright.shielding.transport;
  * @param depthGCm2 areal density of soil and skin, the skin counted as soil (g/cm2)
  * @param beam      particles behind it
  * @param inBody    ions of the beam behind a further layer of water
- * @param slow      fluence of slow neutrons in the room behind it by group (1/m2)
+ * @param slow      fluence of slow neutrons by group (1/m2) in a room under a dome of it on the ground
+ * @param sphere    the same in a hollow sphere of it in free space
  */
-public record Field(double depthGCm2, Beam beam, Beam inBody, double[] slow) {
+public record Field(double depthGCm2, Beam beam, Beam inBody, double[] slow, double[] sphere) {
     /** Copies the groups. */
     public Field {
         slow = slow.clone();
+        sphere = sphere.clone();
+    }
+
+    @Override
+    public double[] sphere() {
+        return sphere.clone();
     }
 
     @Override

@@ -22,6 +22,9 @@ public final class Penetration {
     private static final double[] SKY_COSINE = new double[SKY_POINTS];
     private static final double DEEPEST_GCM2 = 1500;
     private static final double OPEN_GROUND_GCM2 = 800;
+    /** Areal densities of walls that slow neutrons are worked out for (g/cm2). */
+    private static final double[] WALLS_GCM2 = {0, 0.5, 1, 2, 3, 5, 7, 10, 15, 20, 25, 30, 40, 50, 60, 75, 90, 105, 125,
+        150, 175, 200, 225, 250, 275, 300, 350, 400, 450, 500, 600, 700, 800, 1000, 1200, 1500};
     private static final double MADE_STEP_GCM2 = 4;
 
     static {
@@ -37,6 +40,8 @@ public final class Penetration {
     private final List<March> skin = new ArrayList<>();
     private final March water;
     private final double skinAsSoil;
+    private final SlowNeutrons neutrons;
+    private final double[][][] albedo = new double[WALLS_GCM2.length][][];
 
     /**
      * How finely to march.
@@ -53,10 +58,20 @@ public final class Penetration {
      * What came through.
      *
      * @param fields fields by depth, the first one without any soil
-     * @param ground fluence of slow neutrons that open ground sends back by group (1/m2)
+     * @param room   slow neutrons of a room by its walls
      * @param made   slow neutrons made under open ground (1/m2)
      */
-    public record Outcome(List<Field> fields, double[] ground, double made) {
+    public record Outcome(List<Field> fields, SlowRoom room, double made) {
+        /**
+         * Slow neutrons that open ground under open sky sends back.
+         *
+         * @return fluence by group (1/m2)
+         */
+        public double[] ground() {
+            SlowRoom.Walls open = room.walls();
+            open.add(0, 0, 1);
+            return open.fluence();
+        }
     }
 
     /**
@@ -76,6 +91,10 @@ public final class Penetration {
         }
         water = new March(new Medium(Materials.named("water"), grid));
         skinAsSoil = shield.skinArealDensity() / 10 * skinEquivalence;
+        neutrons = new SlowNeutrons(new SlowCrossSections(shield.soil()));
+        for (int k = 1; k < WALLS_GCM2.length; k++) {
+            albedo[k] = neutrons.albedo(WALLS_GCM2[k]);
+        }
     }
 
     /**
@@ -159,15 +178,29 @@ public final class Penetration {
             depth += h;
             progress.report(0.8 * depth / DEEPEST_GCM2, "particles at " + Math.round(depth) + " g/cm2");
         }
-        SlowNeutrons neutrons = new SlowNeutrons(shield.soil());
-        SlowNeutrons.Source sky = new SkySource(places, sources);
+        SkySource sky = new SkySource(places, sources);
+        SlowRoom room = room(sky);
         List<Field> fields = new ArrayList<>();
         for (int i = 0; i < depths.length; i++) {
             progress.check();
-            fields.add(field(depths[i], at[i], neutrons, sky));
+            fields.add(field(depths[i], at[i], room, sky));
             progress.report(0.8 + 0.2 * i / depths.length, "doses");
         }
-        return new Outcome(List.copyOf(fields), neutrons.faces(OPEN_GROUND_GCM2, sky)[0], made(sky));
+        return new Outcome(List.copyOf(fields), room, made(sky));
+    }
+
+    private SlowRoom room(SkySource sky) {
+        int count = WALLS_GCM2.length;
+        double[][] emitted = new double[count][SlowCrossSections.GROUPS];
+        double[][] floor = new double[count][];
+        for (int k = 0; k < count; k++) {
+            double cover = WALLS_GCM2[k];
+            if (k > 0) {
+                emitted[k] = neutrons.emitted(cover, sky);
+            }
+            floor[k] = neutrons.emitted(OPEN_GROUND_GCM2, depth -> sky.at(cover, OPEN_GROUND_GCM2 - depth));
+        }
+        return new SlowRoom(WALLS_GCM2, emitted, albedo, floor);
     }
 
     private static double made(SlowNeutrons.Source sky) {
@@ -191,7 +224,7 @@ public final class Penetration {
         return Math.min(h, Math.max(1e-6, bound - depth));
     }
 
-    private Field field(double depth, Beam behindSoil, SlowNeutrons neutrons, SlowNeutrons.Source sky) {
+    private Field field(double depth, Beam behindSoil, SlowRoom room, SkySource sky) {
         Beam behind = behindSoil;
         double share = skinAsSoil <= 0 ? 0 : Math.min(1, depth / skinAsSoil);
         for (int i = 0; i < skin.size() && share > 0; i++) {
@@ -199,8 +232,22 @@ public final class Penetration {
         }
         Beam body = behind.copy();
         march(water, body, BODY_GCM2, true);
-        double[] slow = depth <= 0 ? new double[SlowCrossSections.GROUPS] : neutrons.faces(depth, sky)[1];
-        return new Field(depth, behind, body, slow);
+        if (depth <= 0) {
+            double[] none = new double[SlowCrossSections.GROUPS];
+            return new Field(depth, behind, body, none, none);
+        }
+        SlowRoom.Walls dome = room.walls();
+        dome.add(depth, depth, 1);
+        double[] around = neutrons.emitted(depth, x -> sum(sky.at(x), sky.at(depth, depth - x)));
+        return new Field(depth, behind, body, dome.fluence(), room.closed(depth, around));
+    }
+
+    private static double[] sum(double[] one, double[] other) {
+        double[] sum = one.clone();
+        for (int g = 0; g < sum.length; g++) {
+            sum[g] += other[g];
+        }
+        return sum;
     }
 
     private void march(March march, Beam beam, double thickness, boolean ionsOnly) {
@@ -222,9 +269,14 @@ public final class Penetration {
 
         @Override
         public double[] at(double depthGCm2) {
+            return at(0, depthGCm2);
+        }
+
+        /** The source at a depth of a floor under a dome, both in g/cm2. */
+        double[] at(double dome, double depthGCm2) {
             double[] sum = new double[SlowCrossSections.GROUPS];
             for (double cosine : SKY_COSINE) {
-                double slant = depthGCm2 / cosine;
+                double slant = dome + depthGCm2 / cosine;
                 if (slant >= places[places.length - 1]) {
                     continue;
                 }

@@ -14,7 +14,7 @@ import java.util.Map;
  * mass; inelastic ones leave an evaporation spectrum of temperature sqrt(8 E/A); loss to charged particles
  * ends a neutron.
  */
-final class SlowCrossSections {
+final class SlowCrossSections implements SlowNeutrons.Groups {
     /** Edges of the groups (MeV), the lowest one down to thermal energies. */
     static final double[] EDGES = edges();
     static final int GROUPS = EDGES.length - 1;
@@ -41,18 +41,23 @@ final class SlowCrossSections {
         removal[0] += 0.02 * PER_GCM2 / material.meanAtomicWeight();
     }
 
-    /** Diffusion length constant (g/cm2) of a group. */
-    double diffusion(int group) {
+    @Override
+    public int count() {
+        return GROUPS;
+    }
+
+    @Override
+    public double diffusion(int group) {
         return 1 / (3 * transport[group]);
     }
 
-    /** Loss of a group (1 per g/cm2): collisions that leave the group. */
-    double removal(int group) {
+    @Override
+    public double removal(int group) {
         return removal[group];
     }
 
-    /** Collisions that bring a neutron from one group into a lower one (1 per g/cm2). */
-    double transfer(int from, int to) {
+    @Override
+    public double transfer(int from, int to) {
         return transfer[from][to];
     }
 

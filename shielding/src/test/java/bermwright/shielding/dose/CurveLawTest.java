@@ -44,8 +44,8 @@ class CurveLawTest {
     @Test
     void theDoseRisesUnderThinCoverAndNeutronsFallSlowlyBeyond() {
         DoseCurve curve = RESPONSES.cosmicCurve(BARE, 10, Progress.NONE);
-        double least = at(curve, 400).isotropic().total();
-        assertTrue(at(curve, 750).isotropic().total() > least, "secondaries raise the dose beyond 40 g/cm2");
+        double least = at(curve, 400).dome();
+        assertTrue(at(curve, 750).dome() > least, "secondaries raise the dose beyond 40 g/cm2");
         assertTrue(at(curve, 5000).isotropic().neutronShare() > at(curve, 1050).isotropic().neutronShare());
     }
 

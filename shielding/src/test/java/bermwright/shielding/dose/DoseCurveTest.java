@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Reading a curve between its points. */
@@ -13,7 +14,7 @@ class DoseCurveTest {
     private static final Band BAND = new Band(0.5, 2);
     private static final DoseCurve CURVE = new DoseCurve(Response.Per.DAY, List.of(
             new DoseCurve.Point(0, new Particles(0, 0, 4, 0, 0, 0, 0), BAND),
-            new DoseCurve.Point(100, new Particles(0.5, 0.5, 0, 0, 0, 0, 0), BAND)), List.of());
+            new DoseCurve.Point(100, new Particles(0.5, 0.5, 0, 0, 0, 0, 0), BAND)), List.of(), Optional.empty());
 
     @Test
     void thePointsAreKept() {
@@ -39,6 +40,7 @@ class DoseCurveTest {
     void whatIsNoDepthIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> CURVE.at(-1));
         assertThrows(IllegalArgumentException.class, () -> CURVE.at(Double.NaN));
-        assertThrows(IllegalArgumentException.class, () -> new DoseCurve(Response.Per.DAY, List.of(), List.of()));
+        assertThrows(IllegalArgumentException.class,
+                () -> new DoseCurve(Response.Per.DAY, List.of(), List.of(), Optional.empty()));
     }
 }

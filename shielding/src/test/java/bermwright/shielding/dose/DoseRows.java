@@ -42,6 +42,12 @@ final class DoseRows {
         return Holder.ANSWERS;
     }
 
+    /** Our effective dose in the middle of a sphere of soil in free space (Sv a day). */
+    static double sphere(double modulationW, double depthGCm2) {
+        Run soil = new Run(Materials.named("highland"));
+        return soil.effective(soil.cosmic(modulationW, 0, 0, depthGCm2), 1) * DAY;
+    }
+
     /** The printed rows: id, printed, low, high, unit, miss, remembered, source. */
     static List<String[]> printed() {
         return Table.rows(DoseRows.class, "/bermwright/shielding/published/dose-rows.csv", ",");
@@ -84,7 +90,7 @@ final class DoseRows {
         }
 
         double effective(Penetration.Outcome outcome, int i) {
-            return body.effective(outcome.fields().get(i)).total();
+            return body.inSphere(outcome.fields().get(i)).total();
         }
 
         OrganDose organUnderDome(Penetration.Outcome outcome, int i, OrganDose.Organ organ) {
@@ -102,7 +108,7 @@ final class DoseRows {
 
     private void surface() {
         Penetration.Outcome minimum = soil.cosmic(10, 0, 0);
-        double neutrons = soil.body.slow(minimum.ground());
+        double neutrons = BodyDose.slow(minimum.ground());
         double ground = neutrons + TransportResponse.GROUND_GAMMAS;
         double sky = soil.effective(minimum, 0) / 2;
         OrganDose skin = soil.organ(minimum, 0, OrganDose.Organ.SKIN);
@@ -123,7 +129,7 @@ final class DoseRows {
         answers.put("surface-neutral", (neutral + TransportResponse.GROUND_GAMMAS) * 3600 * 1e6 / 1.3);
         Penetration.Outcome maximum = soil.cosmic(100, 0, 0);
         answers.put("surface-maximum",
-                (soil.effective(maximum, 0) / 2 + soil.body.slow(maximum.ground())
+                (soil.effective(maximum, 0) / 2 + BodyDose.slow(maximum.ground())
                         + TransportResponse.GROUND_GAMMAS) * YEAR_MILLI);
         double ambient = 0;
         Penetration.Outcome deepMinimum = soil.cosmic(0, 0, 0);
@@ -207,7 +213,7 @@ final class DoseRows {
         double[] all = depths.stream().mapToDouble(Double::doubleValue).toArray();
         Penetration.Outcome polar = air.cosmic(10, 0, all);
         for (double depth : AIR_DEPTHS) {
-            double sum = air.body.effective(polar.fields().get(Arrays.binarySearch(all, depth))).slowNeutrons();
+            double sum = BodyDose.slow(polar.room().midst(depth));
             for (int i = 0; i < SLANTS; i++) {
                 double slant = depth / ((i + 0.5) / SLANTS);
                 if (slant < 1499) {
@@ -219,7 +225,7 @@ final class DoseRows {
         }
         // New York: cut-off 2.08 GV, mean activity.
         Penetration.Outcome city = air.cosmic(50, 2.08, all);
-        double[] slow = city.fields().get(Arrays.binarySearch(all, SEA_LEVEL)).slow();
+        double[] slow = city.room().midst(SEA_LEVEL);
         double neutrons = 0;
         for (int g = 0; g < slow.length; g++) {
             neutrons += Field.groupMeV(g) > 10 ? slow[g] : 0;

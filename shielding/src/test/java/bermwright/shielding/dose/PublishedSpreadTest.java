@@ -9,6 +9,7 @@ import bermwright.shielding.material.Shield;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 class PublishedSpreadTest {
@@ -36,15 +37,20 @@ class PublishedSpreadTest {
     void ourFiguresBesideThePublishedOnesAreThoseOfToday() {
         Responses responses =
                 new Responses(Path.of(System.getProperty("bermwright.target", "target")).resolve("responses"));
+        List<String> off = new ArrayList<>();
         for (PublishedDose figure : PublishedDose.cosmic()) {
             Response response =
                     responses.cosmic(Shield.of("highland", List.of()), figure.modulationW(), Progress.NONE);
             boolean onGround = figure.arealDensity() == 0 && !figure.work().source().contains("free space");
             boolean sphere = figure.work().source().contains("halved");
-            double ours = (response.isotropicDose(figure.arealDensity())
-                    + (sphere ? 0 : response.diffuseDose(figure.arealDensity()))) / 2
-                    + (onGround ? response.openGroundReturn() : 0);
-            assertEquals(ours, figure.ours(), ours * WRITTEN, figure.work().source());
+            double ours = sphere ? DoseRows.sphere(figure.modulationW(), figure.arealDensity() / 10) / 2
+                    : (response.isotropicDose(figure.arealDensity()) + response.diffuseDose(figure.arealDensity())) / 2
+                            + (onGround ? response.openGroundReturn() : 0);
+            if (!(Math.abs(figure.ours() / ours - 1) <= WRITTEN)) {
+                off.add(String.format(Locale.ROOT, "%.3g mSv a year is ours today: %s", ours * 365.25e3,
+                        figure.work().source()));
+            }
         }
+        assertEquals(List.of(), off);
     }
 }

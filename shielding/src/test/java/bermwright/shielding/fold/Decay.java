@@ -3,7 +3,9 @@ package bermwright.shielding.fold;
 
 import bermwright.foundation.ModelNote;
 import bermwright.shielding.dose.Band;
+import bermwright.shielding.dose.DiffuseRoom;
 import bermwright.shielding.dose.Response;
+import java.util.Optional;
 
 /** A response that falls as e^(-x/length), and slow neutrons as e^(-x/slowLength) where that is not 0, for tests. */
 record Decay(double length, double deepest, double groundReturn, double slowLength, Band solar)
@@ -28,6 +30,31 @@ record Decay(double length, double deepest, double groundReturn, double slowLeng
     @Override
     public double diffuseDose(double arealDensity) {
         return slowLength > 0 ? 2 * Math.exp(-arealDensity / slowLength) : 0;
+    }
+
+    @Override
+    public Optional<DiffuseRoom> room() {
+        return slowLength > 0 ? Optional.of(Sum::new) : Optional.empty();
+    }
+
+    /** A room whose walls each give their own dose, and nothing back. */
+    private final class Sum implements DiffuseRoom.Sky {
+        private double sum;
+
+        @Override
+        public void add(double across, double along, double share) {
+            sum += share * diffuseDose(across);
+        }
+
+        @Override
+        public double total() {
+            return sum;
+        }
+
+        @Override
+        public double fromFloor() {
+            return 0;
+        }
     }
 
     @Override

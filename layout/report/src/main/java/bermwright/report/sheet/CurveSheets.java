@@ -152,7 +152,7 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
 
     /**
      * The particles that make the dose at a station: what flies straight from everything it sees of the sky, slow
-     * neutrons through the thinnest part of its cover.
+     * neutrons through each piece of its cover.
      *
      * @param curve   the curve to fold
      * @param station the station
@@ -164,7 +164,8 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
         station.seen().distribution().forEach((arealDensity, share) ->
                 sum.dose = sum.dose.plus(curve.at(arealDensity).times(share / 2)));
         Particles sky = sum.dose;
-        return new Particles(sky.fastNeutrons(), curve.at(station.seen().distribution().acrossCover()).slowNeutrons(),
+        double slow = curve.room().map(room -> station.seen().distribution().in(room, 1)).orElse(sky.slowNeutrons());
+        return new Particles(sky.fastNeutrons(), slow,
                 sky.protons(), sky.helium(), sky.heavy(), sky.pions(), sky.gammas());
     }
 

@@ -107,8 +107,9 @@ public final class ThinnerCover {
         double straight = seen.medianArealDensity() * share;
         double open = response.isotropicDose(0) - response.diffuseDose(0);
         double sky = response.isotropicDose(straight) - response.diffuseDose(straight);
-        return sky / 2 + Math.max(response.openGroundReturn() * Math.min(1, sky / open),
-                response.diffuseDose(seen.distribution().acrossCover() * share));
+        double bare = response.room().map(r -> seen.distribution().in(r, 0)).orElse(0.0);
+        return sky / 2 + Math.max(0, response.openGroundReturn() - bare) * Math.min(1, sky / open)
+                + response.room().map(r -> seen.distribution().in(r, share)).orElse(0.0);
     }
 
     private static Finding finding(CoverTrial.At planned, Thinner thinner) {
