@@ -41,6 +41,7 @@ final class AssessCommand extends PlanCommand {
         CoverText.write(assessment, out);
         CoverText.writeSupports(assessment, out);
         DoseText.write(assessment, out);
+        WaysOutText.write(assessment, out);
         EarthworksText.write(assessment, out);
         CommonText.foot(assessment, out);
     }

@@ -3,6 +3,7 @@ package bermwright.cli;
 
 import bermwright.site.assessment.Assessment;
 import bermwright.site.egress.WaysOut;
+import bermwright.site.haulage.FootWays;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
@@ -16,6 +17,7 @@ final class WaysOutPage {
         ObjectNode entry = page.putObject("ways_out");
         JsonPage.put(entry, "inside_speed_m_s", WaysOut.WALK_SPEED);
         JsonPage.put(entry, "outside_speed_m_s", WaysOut.OUTSIDE_SPEED);
+        JsonPage.put(entry, "steepest_walked_deg", FootWays.STEEPEST_DEG);
         ArrayNode hulls = entry.putArray("hulls");
         assessment.plan().hulls().forEach(hull -> hulls.addObject().put("id", hull.id())
                 .put("independent_ways", ways.hulls().getOrDefault(hull.id(), 0)));
@@ -25,6 +27,8 @@ final class WaysOutPage {
             JsonPage.put(row, "inside_m", way.inside());
             JsonPage.put(row, "outside_m", way.outside());
             JsonPage.put(row, "time_min", way.seconds() / 60);
+            ArrayNode bends = row.putArray("way");
+            way.way().forEach(place -> bends.add(JsonPage.place(place)));
         });
     }
 }

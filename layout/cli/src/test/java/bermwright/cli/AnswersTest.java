@@ -107,6 +107,34 @@ class AnswersTest {
     }
 
     @Test
+    void theWaysToShelterAreThere(@TempDir Path own) throws IOException {
+        String plan = Run.plan().replace("\"cover\": { \"thickness_m\": 2.5 }", """
+                "hatches": [{ "id": "main", "end": "base", "width_m": 1.2, "height_m": 2 }],
+                "cover": { "thickness_m": 2.5, "base_end": "open" }""");
+        JsonNode ways = Run.of("assess", Run.site(own, plan).toString(), "--json").json().get("ways_out");
+        assertEquals(1, ways.get("hulls").get(0).get("independent_ways").asInt());
+        has(ways, "inside_speed_m_s", "outside_speed_m_s", "steepest_walked_deg", "hulls", "to_shelter");
+        boolean outside = false;
+        for (JsonNode row : ways.get("to_shelter")) {
+            has(row, "from", "shelter", "inside_m", "outside_m", "time_min", "way");
+            assertEquals(row.get("inside_m").asDouble() / ways.get("inside_speed_m_s").asDouble()
+                    + row.get("outside_m").asDouble() / ways.get("outside_speed_m_s").asDouble(),
+                    row.get("time_min").asDouble() * 60, 1e-6);
+            assertEquals(row.get("outside_m").asDouble() > 0, row.get("way").size() > 1);
+            double length = 0;
+            for (int i = 0; i + 1 < row.get("way").size(); i++) {
+                length += Math.hypot(row.get("way").get(i + 1).get(0).asDouble()
+                        - row.get("way").get(i).get(0).asDouble(), row.get("way").get(i + 1).get(1).asDouble()
+                        - row.get("way").get(i).get(1).asDouble());
+            }
+            // The ground falls by one degree and is rough: the way over it is a little longer than on the plan.
+            assertEquals(length, row.get("outside_m").asDouble(), 0.02 * length);
+            outside |= length > 0;
+        }
+        assertTrue(outside, ways.toString());
+    }
+
+    @Test
     void theShellUnderItsSoilIsThere() {
         JsonNode hull = all.get("hulls").get(0);
         JsonNode burial = hull.get("burial");

@@ -12,6 +12,7 @@ import bermwright.report.sheet.CoverSheets;
 import bermwright.report.sheet.CurveSheets;
 import bermwright.report.sheet.DoseSheets;
 import bermwright.report.sheet.EarthworkSheets;
+import bermwright.report.sheet.EgressSheets;
 import bermwright.report.sheet.LaydownSheets;
 import bermwright.report.sheet.LoweringSheets;
 import bermwright.report.sheet.Marks;
@@ -189,6 +190,21 @@ record Readers(Assessment assessment, Pack pack) {
             againstCover(dose);
         }, () -> page.note("warn", "No dose was worked out."));
         assessment.hulls().forEach(this::cover);
+        egress();
+    }
+
+    private void egress() {
+        EgressSheets sheets = new EgressSheets(assessment.plan().hulls(), assessment.waysOut());
+        pack.page.heading(3, "ways-out", "Ways out and ways to shelter");
+        pack.table(sheets.out());
+        if (assessment.waysOut().shelters().isEmpty()) {
+            pack.page.note("warn", "No station is named as a storm shelter, or none can be reached.");
+            return;
+        }
+        pack.page.paragraph(sheets.words());
+        pack.table(sheets.shelters());
+        new PlanSheets(assessment).shelters().ifPresent(sheet -> pack.figure(sheet, "Ways over open ground, with the"
+                + " covers as built."));
     }
 
     private void againstCover(SiteDose dose) {

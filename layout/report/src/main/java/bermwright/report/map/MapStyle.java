@@ -25,6 +25,8 @@ public enum MapStyle {
     CORRIDOR("corridor", Look.area(Ink.BLUE, 1.1, "7 3", Patterns.LEVEL)),
     /** A way soil is hauled along. */
     HAUL_WAY("haul way", Look.line(Ink.GREEN, 2.4, "9 5")),
+    /** A way people walk to shelter. */
+    FOOT_WAY("way on foot to shelter", Look.line(Ink.PURPLE, 2.2, "3 4")),
     /** Where jets reach the ground. */
     PLUME("reach of jets", Look.line(Ink.RED, 1.2, "1 4")),
     /** The soil in front of an anchor that holds it. */

@@ -9,6 +9,7 @@ import bermwright.report.map.MapSheet;
 import bermwright.report.map.MapStyle;
 import bermwright.report.map.MapWindow;
 import bermwright.site.assessment.Assessment;
+import bermwright.site.exposure.SiteCover;
 import bermwright.site.finding.Finding;
 import bermwright.site.footprint.HullShapes;
 import bermwright.site.plan.WorkStep;
@@ -58,6 +59,27 @@ public record PlanSheets(Assessment assessment) {
         return sheet(Drawing.name("plan", hull.hull().id()), "Hull " + hull.hull().id() + ": lay-down plan, azimuth "
                 + Words.fixed(hull.hull().layDownAzimuth().degrees(), 1) + "° from grid north", window,
                 SiteMap.items(assessment.shapes(), hull));
+    }
+
+    /**
+     * The ways on foot to shelter, with what stands in the way.
+     *
+     * @return the drawing; empty where no way leads over open ground
+     */
+    public Optional<Drawing> shelters() {
+        List<MapItem> ways = new EgressSheets(assessment.plan().hulls(), assessment.waysOut()).outside();
+        if (ways.isEmpty()) {
+            return Optional.empty();
+        }
+        List<MapItem> items = new ArrayList<>(SiteMap.standing(assessment.shapes()));
+        List<Point> places = new ArrayList<>();
+        ways.forEach(w -> places.addAll(w.places()));
+        assessment.shapes().hulls().forEach(h -> places.addAll(items(h)));
+        items.addAll(ways);
+        return Optional.of(new MapSheet("ways-to-shelter", "Ways on foot to the nearest storm shelter",
+                MapWindow.around(places.stream().filter(frame()::contains).toList(), MARGIN).shaped(0.9, 2.0),
+                assessment.cover().map(SiteCover::finished).orElseGet(this::grid), trueNorth(), items, List.of())
+                .drawing());
     }
 
     /**

@@ -22,6 +22,9 @@ public final class SiteMap {
     private static final Set<ShapeKind> BODIES = EnumSet.of(ShapeKind.STANDING, ShapeKind.LYING, ShapeKind.SWEEP,
             ShapeKind.COVER_TOE);
 
+    private static final Set<ShapeKind> STAYING = EnumSet.of(ShapeKind.LYING, ShapeKind.COVER_TOE, ShapeKind.WALL,
+            ShapeKind.TUNNEL, ShapeKind.KEEP_OUT, ShapeKind.PAD, ShapeKind.BORROW);
+
     private SiteMap() {
     }
 
@@ -53,6 +56,19 @@ public final class SiteMap {
             add(hull.shapes().stream().filter(s -> here || BODIES.contains(s.kind())).toList(), here, items);
             points(shapes, hull.hull(), here, items);
         }
+        return items;
+    }
+
+    /**
+     * What stands or lies there for good: hulls, covers, walls, tunnels, keep-outs, pads and borrow grounds.
+     *
+     * @param shapes the outlines
+     * @return the things to draw
+     */
+    static List<MapItem> standing(SiteShapes shapes) {
+        List<MapItem> items = new ArrayList<>();
+        add(shapes.all().stream().filter(s -> STAYING.contains(s.kind())).toList(), false, items);
+        shapes.hulls().forEach(hull -> points(shapes, hull.hull(), false, items));
         return items;
     }
 

@@ -155,7 +155,7 @@ public final class Assessments {
         List<HullBurial> burials = HullBurial.of(plan, cover);
         burials.forEach(b -> findings.addAll(b.findings()));
         burials.forEach(b -> models.add(b.supports().note()));
-        WaysOut waysOut = WaysOut.of(plan, cover);
+        WaysOut waysOut = WaysOut.of(shapes, cover);
         findings.addAll(waysOut.findings());
         progress.report(1, "done");
         return new Assessment(plan, site.name, Version.text(), ground, Cautions.all(), each(models),

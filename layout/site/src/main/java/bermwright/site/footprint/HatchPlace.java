@@ -30,7 +30,15 @@ public final class HatchPlace {
                 .map(h -> place(hull, h, metreScale)));
     }
 
-    private static Point place(Hull hull, Hatch hatch, double scale) {
+    /**
+     * The place of a hatch.
+     *
+     * @param hull  the hull
+     * @param hatch its hatch
+     * @param scale true metres in one projected metre (1), positive
+     * @return its place in plan
+     */
+    public static Point place(Hull hull, Hatch hatch, double scale) {
         double off = hatch.end() == Hatch.End.SIDE ? hull.radius() : 0;
         double left = off * Math.sin(hatch.around());
         if (hull.arrival() == Hull.Arrival.STAYS_UPRIGHT) {

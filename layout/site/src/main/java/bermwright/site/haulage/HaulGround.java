@@ -3,9 +3,11 @@ package bermwright.site.haulage;
 
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
+import bermwright.site.plan.Machine;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -28,8 +30,22 @@ final class HaulGround {
     private final double[] heights;
     private final boolean[] closed;
     private final double halfWidth;
+    private final double climb;
 
-    private HaulGround(ElevationGrid ground, double step, double width) {
+    /**
+     * What moves over the ground.
+     *
+     * @param width its width (m)
+     * @param grade steepest ground it goes on (rad)
+     * @param climb level way that a metre of rise or fall costs as much as, there and back, halved (1)
+     */
+    record Mover(double width, double grade, double climb) {
+        static Mover of(Machine machine) {
+            return new Mover(machine.width(), machine.greatestGrade(), 1 / (2 * HaulWays.ROLLING_RESISTANCE));
+        }
+    }
+
+    private HaulGround(ElevationGrid ground, double step, Mover mover) {
         GridFrame frame = ground.frame();
         this.step = step;
         this.trueStep = step * ground.metreScale();
@@ -39,27 +55,27 @@ final class HaulGround {
         this.rows = (int) Math.floor((frame.northEdge() - south) / step + 1e-9) + 1;
         this.heights = new double[rows * columns];
         this.closed = new boolean[rows * columns];
-        this.halfWidth = width / 2 / ground.metreScale();
+        this.halfWidth = mover.width / 2 / ground.metreScale();
+        this.climb = mover.climb;
         for (int i = 0; i < heights.length; i++) {
             heights[i] = ground.height(Math.min(frame.eastEdge(), east(i)), Math.min(frame.northEdge(), north(i)));
         }
     }
 
     /**
-     * Ground for a machine.
+     * Ground for what moves on it.
      *
      * @param ground    the ground
-     * @param width     the machine's width (m)
-     * @param grade     steepest ground it drives on (rad)
-     * @param obstacles what it must drive around
+     * @param mover     machine or person
+     * @param obstacles what it must go around
      */
-    static HaulGround of(ElevationGrid ground, double width, double grade, List<Ring> obstacles) {
+    static HaulGround of(ElevationGrid ground, Mover mover, List<Ring> obstacles) {
         GridFrame frame = ground.frame();
         double area = (frame.eastEdge() - frame.west()) * (frame.northEdge() - frame.south());
-        double step = Math.max(Math.max(frame.spacing(), width / ground.metreScale()),
+        double step = Math.max(Math.max(frame.spacing(), mover.width / ground.metreScale()),
                 Math.sqrt(area / MOST_POINTS));
-        HaulGround made = new HaulGround(ground, step, width);
-        made.closeSteep(Math.tan(grade));
+        HaulGround made = new HaulGround(ground, step, mover);
+        made.closeSteep(Math.tan(mover.grade));
         obstacles.forEach(made::close);
         return made;
     }
@@ -144,6 +160,11 @@ final class HaulGround {
         return south + at / columns * step;
     }
 
+    /** Cost of a stretch there and back, in metres of level way, halved. */
+    double cost(double length, double rise) {
+        return Math.sqrt(length * length + rise * rise) + climb * Math.abs(rise);
+    }
+
     int rows() {
         return rows;
     }
@@ -196,21 +217,24 @@ final class HaulGround {
 
     /** The open lattice point nearest to a place, no farther off than a reach (projected m); -1 for none. */
     int openNear(Point place, double reach) {
-        int best = -1;
-        double least = Double.POSITIVE_INFINITY;
+        return openWithin(place, reach).stream().min(Comparator.comparingDouble(at -> place(at).distance(place)))
+                .orElse(-1);
+    }
+
+    /** Open lattice points no farther from a place than a reach (projected m). */
+    List<Integer> openWithin(Point place, double reach) {
+        List<Integer> open = new ArrayList<>();
         int lastRow = Math.min(rows - 1, row(place.north() + reach) + 1);
         int lastColumn = Math.min(columns - 1, column(place.east() + reach) + 1);
         for (int row = Math.max(0, row(place.north() - reach)); row <= lastRow; row++) {
             for (int column = Math.max(0, column(place.east() - reach)); column <= lastColumn; column++) {
                 int at = row * columns + column;
-                double d = place(at).distance(place);
-                if (!closed[at] && d < least && d <= reach) {
-                    least = d;
-                    best = at;
+                if (!closed[at] && place(at).distance(place) <= reach) {
+                    open.add(at);
                 }
             }
         }
-        return best;
+        return open;
     }
 
     /** Open lattice points along the outside of an outline. */

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Cheapest ways from one place to all others over drivable ground, to sixteen neighbours.
@@ -38,20 +39,32 @@ final class HaulWays {
     }
 
     static HaulWays from(HaulGround ground, int start) {
-        HaulWays ways = new HaulWays(ground, start);
-        if (!ground.isClosed(start)) {
-            ways.spread();
-        }
+        return from(ground, Map.of(start, 0.0));
+    }
+
+    /**
+     * Ways from the cheapest of several places.
+     *
+     * @param ground the ground
+     * @param starts lattice points, at least one, and what each costs to begin with (m of level way)
+     */
+    static HaulWays from(HaulGround ground, Map<Integer, Double> starts) {
+        HaulWays ways = new HaulWays(ground, starts.keySet().iterator().next());
+        CostHeap heap = new CostHeap(ways.cost.length / 4 + 16);
+        starts.forEach((start, cost) -> {
+            if (!ground.isClosed(start)) {
+                ways.cost[start] = cost;
+                heap.add(cost, start);
+            }
+        });
+        ways.spread(heap);
         return ways;
     }
 
-    private void spread() {
-        CostHeap heap = new CostHeap(cost.length / 4 + 16);
+    private void spread(CostHeap heap) {
         boolean[] done = new boolean[cost.length];
         int columns = ground.columns();
         double[] lengths = Arrays.stream(STEPS).mapToDouble(s -> Math.hypot(s[0], s[1]) * ground.trueStep()).toArray();
-        cost[start] = 0;
-        heap.add(0, start);
         while (!heap.isEmpty()) {
             int at = heap.takeNode();
             if (done[at]) {
@@ -70,7 +83,7 @@ final class HaulWays {
                 if (done[to] || ground.isClosed(to) || !isFree(row, column, k)) {
                     continue;
                 }
-                double sum = cost[at] + cost(lengths[k], ground.height(to) - ground.height(at));
+                double sum = cost[at] + ground.cost(lengths[k], ground.height(to) - ground.height(at));
                 if (sum < cost[to]) {
                     cost[to] = sum;
                     before[to] = at;
@@ -78,11 +91,6 @@ final class HaulWays {
                 }
             }
         }
-    }
-
-    /** Cost of a stretch there and back, in metres of level way, halved. */
-    static double cost(double length, double rise) {
-        return Math.sqrt(length * length + rise * rise) + Math.abs(rise) / (2 * ROLLING_RESISTANCE);
     }
 
     /** Whether the lattice points a slanting step passes between are open. */

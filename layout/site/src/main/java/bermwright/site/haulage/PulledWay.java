@@ -52,7 +52,7 @@ record PulledWay(List<Integer> nodes, double length, double levelled, double up,
     private static Run step(HaulGround ground, int from, int to) {
         double length = ground.distance(from, ground.place(to));
         double rise = ground.height(to) - ground.height(from);
-        return new Run(length, HaulWays.cost(length, rise), Math.max(0, rise), Math.max(0, -rise));
+        return new Run(length, ground.cost(length, rise), Math.max(0, rise), Math.max(0, -rise));
     }
 
     /** A straight run over open ground, empty where something closed lies under it. */
@@ -74,7 +74,7 @@ record PulledWay(List<Integer> nodes, double length, double levelled, double up,
             }
             double height = ground.heightAt(r, c);
             double rise = height - before;
-            run = run.plus(new Run(length, HaulWays.cost(length, rise), Math.max(0, rise), Math.max(0, -rise)));
+            run = run.plus(new Run(length, ground.cost(length, rise), Math.max(0, rise), Math.max(0, -rise)));
             before = height;
         }
         return Optional.of(run);

@@ -39,7 +39,7 @@ final class WayNet {
         Map<Machine, HaulGround> grounds = new LinkedHashMap<>();
         List<Ring> obstacles = obstacles(input, site);
         machines.forEach(m -> m.ifPresent(one -> grounds.computeIfAbsent(one,
-                k -> HaulGround.of(input.ground(), k.width(), k.greatestGrade(), obstacles))));
+                k -> HaulGround.of(input.ground(), HaulGround.Mover.of(k), obstacles))));
         AtomicInteger done = new AtomicInteger();
         IntStream.range(0, offers.size()).parallel().forEach(i -> {
             progress.check();
@@ -75,6 +75,14 @@ final class WayNet {
     }
 
     private static List<Ring> obstacles(EarthworksInput input, SiteShapes shapes) {
+        List<Ring> obstacles = standing(shapes);
+        input.needs().stream().filter(n -> n.kind() == SoilNeed.Kind.COVER)
+                .forEach(n -> obstacles.addAll(n.outlines()));
+        return obstacles;
+    }
+
+    /** What stands on the site for good, and what may not be entered. */
+    static List<Ring> standing(SiteShapes shapes) {
         List<Ring> obstacles = new ArrayList<>();
         for (Shape shape : shapes.all()) {
             boolean stays = shape.kind() == ShapeKind.STANDING && shapes.hull(shape.subject())
@@ -83,8 +91,6 @@ final class WayNet {
                 obstacles.add(shape.outline());
             }
         }
-        input.needs().stream().filter(n -> n.kind() == SoilNeed.Kind.COVER)
-                .forEach(n -> obstacles.addAll(n.outlines()));
         return obstacles;
     }
 

@@ -81,7 +81,7 @@ record WayToNeed(double distance, double levelled, double up, double down, List<
     }
 
     /** The same way without places in the middle of straight stretches. */
-    private static List<Point> straightened(List<Point> way) {
+    static List<Point> straightened(List<Point> way) {
         List<Point> kept = new ArrayList<>();
         for (Point p : way) {
             int n = kept.size();

@@ -2,21 +2,29 @@
 package bermwright.site.egress;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.foundation.Point;
+import bermwright.foundation.Ring;
 import bermwright.site.SamplePlans;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.finding.Finding;
+import bermwright.site.footprint.SiteShapes;
+import bermwright.site.haulage.FootWays;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hatch;
 import bermwright.site.plan.Hull;
+import bermwright.site.plan.KeepOut;
 import bermwright.site.plan.Kept;
 import bermwright.site.plan.LandingPad;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.Station;
 import bermwright.site.plan.Tunnel;
 import bermwright.terrain.grid.ElevationGrid;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -42,7 +50,16 @@ class WaysOutTest {
     }
 
     private static WaysOut ways(Plan plan) {
-        return WaysOut.of(plan, SiteCover.raised(plan, GROUND, GROUND));
+        return ways(plan, GROUND);
+    }
+
+    private static WaysOut ways(Plan plan, ElevationGrid ground) {
+        return WaysOut.of(SiteShapes.of(plan, Optional.of(ground), Map.of()),
+                SiteCover.raised(plan, ground, ground));
+    }
+
+    private static WaysOut.WayToShelter from(WaysOut ways, String from) {
+        return ways.shelters().stream().filter(s -> s.from().equals(from)).findFirst().orElseThrow();
     }
 
     @Test
@@ -89,32 +106,102 @@ class WaysOutTest {
         assertEquals(2, ways(joined).hulls().get("B"));
     }
 
+    /** A way begins and turns on the lattice, which is a metre wide. */
+    private static final double LATTICE = 1;
+
+    private static Plan withPad(Plan p, Point pad, Ring... keepOuts) {
+        return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(),
+                Arrays.stream(keepOuts).map(k -> new KeepOut("K", "boulder field", k, Kept.NOTHING)).toList(),
+                p.corridors(), List.of(new LandingPad("P", pad, 10, 100, Kept.NOTHING)), p.preparations(),
+                p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(), p.rules(), p.orderOfWork(), p.kept());
+    }
+
+    private static Plan oneHull(CoverPlan.End far) {
+        return SamplePlans.plan(List.of(hull("A", 150, CoverPlan.End.OPEN, far)));
+    }
+
+    private static final Point MOUTH = oneHull(CoverPlan.End.OPEN).hulls().get(0).lyingBase();
+    private static final Point PAD = new Point(MOUTH.east() - 90, 150);
+
     /** From the middle of a pad 90 m west of the open end on level ground: 90 m outside, then 18 m to the bunks. */
     @Test
     void theWayFromAPadRunsOverTheGroundAndThenInside() {
-        Plan p = SamplePlans.plan(List.of(hull("A", 150, CoverPlan.End.OPEN, CoverPlan.End.COVERED)));
-        Point mouth = p.hulls().get(0).lyingBase();
-        Plan plan = new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
-                List.of(new LandingPad("P", new Point(mouth.east() - 90, 150), 10, 100, Kept.NOTHING)),
-                p.preparations(), p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(), p.rules(),
-                p.orderOfWork(), p.kept());
-        WaysOut.WayToShelter way = ways(plan).shelters().stream().filter(s -> s.from().equals("P")).findFirst()
-                .orElseThrow();
+        WaysOut.WayToShelter way = from(ways(withPad(oneHull(CoverPlan.End.COVERED), PAD)), "P");
         assertEquals("A/bunks", way.shelter());
-        assertEquals(90, way.outside(), 1e-9);
+        assertEquals(90, way.outside(), LATTICE);
         assertEquals(18, way.inside(), 1e-9);
-        assertEquals(18 / WaysOut.WALK_SPEED + 90 / WaysOut.OUTSIDE_SPEED, way.seconds(), 1e-9);
+        assertEquals(18 / WaysOut.WALK_SPEED + way.outside() / WaysOut.OUTSIDE_SPEED, way.seconds(), 1e-9);
+        assertEquals(PAD, way.way().get(0));
+        assertEquals(0, MOUTH.distance(way.way().get(way.way().size() - 1)), 1e-9);
+    }
+
+    /** A keep-out of 20 m by 80 m across the way: round its nearer corners, 40 m to the side. */
+    @Test
+    void keepOutsAreWalkedAround() {
+        double near = MOUTH.east() - 40;
+        Ring keepOut = new Ring(List.of(new Point(near - 20, 110), new Point(near, 110), new Point(near, 190),
+                new Point(near - 20, 190)));
+        WaysOut.WayToShelter way = from(ways(withPad(oneHull(CoverPlan.End.COVERED), PAD, keepOut)), "P");
+        double around = Math.hypot(30, 40) + 20 + Math.hypot(40, 40);
+        assertTrue(way.outside() > around - LATTICE && way.outside() < around * 1.03 + 3, way.outside() + " " + around);
+        for (int i = 0; i + 1 < way.way().size(); i++) {
+            Point a = way.way().get(i);
+            Point b = way.way().get(i + 1);
+            for (double t = 0; t <= 1; t += 0.05) {
+                assertFalse(keepOut.contains(new Point(a.east() + t * (b.east() - a.east()),
+                        a.north() + t * (b.north() - a.north()))));
+            }
+        }
+    }
+
+    /** The mound is too steep to walk over: from behind the covered end the way goes round it to the open one. */
+    @Test
+    void theMoundIsWalkedAroundAndSlopesCount() {
+        Plan plan = withPad(oneHull(CoverPlan.End.COVERED), new Point(MOUTH.east() + 38 + 60, 150));
+        double level = from(ways(plan), "P").outside();
+        assertTrue(level > 98 + 10, level + "");
+        double tilt = Math.tan(Math.toRadians(10));
+        double sloping = from(ways(plan, SamplePlans.ground((e, n) -> e * tilt)), "P").outside();
+        assertTrue(sloping > level, sloping + " " + level);
+    }
+
+    /** A ditch around the site with sides steeper than anybody walks. */
+    @Test
+    void groundTooSteepToWalkOnCutsOff() {
+        ElevationGrid ditch = SamplePlans.ground((e, n) -> Math.abs(e - 40) < 10 ? -(10 - Math.abs(e - 40)) : 0);
+        WaysOut ways = ways(withPad(oneHull(CoverPlan.End.COVERED), PAD), ditch);
+        assertTrue(ways.shelters().stream().noneMatch(w -> w.from().equals("P")));
+        Finding finding = ways.findings().stream().filter(f -> f.rule().equals("shelter-cut-off")).findFirst()
+                .orElseThrow();
+        assertEquals("P", finding.subject());
+        assertTrue(finding.text().contains(String.format("%.0f degrees", FootWays.STEEPEST_DEG)));
+    }
+
+    /** Beside a hull with a shelter, one without: out by its own hatch, along the ground and in by the other's. */
+    @Test
+    void withoutATunnelTheWayToTheNextHullRunsOutside() {
+        Hull shelter = hull("A", 130, CoverPlan.End.OPEN, CoverPlan.End.COVERED);
+        Hull other = hull("B", 170, CoverPlan.End.OPEN, CoverPlan.End.COVERED);
+        Hull bare = new Hull(other.id(), other.length(), other.diameter(), other.baseEnd(), other.farEnd(),
+                other.skin(), other.shell(), other.innerPressure(), other.mass(), other.centreOfMassFromBase(),
+                other.centreOfMassOffAxis(), other.centreOfMassSpread(), other.inertiaAboutCentre(),
+                other.residualPropellant(), other.baseCentre(), other.landingDispersion(), other.layDownAzimuth(),
+                other.clocking(), other.pivot(), other.arrival(), other.lowering(), other.hatches(), other.seat(),
+                List.of(new Station("desk", 10, 0, 0, 0.2, false, Kept.NOTHING)), other.cover(), other.kept());
+        WaysOut ways = ways(SamplePlans.plan(List.of(shelter, bare)));
+        WaysOut.WayToShelter way = from(ways, "B/desk");
+        assertEquals("A/bunks", way.shelter());
+        assertEquals(10 + 18, way.inside(), 1e-9);
+        assertTrue(way.outside() >= 40 && way.outside() < 80, way.outside() + "");
+        assertTrue(ways.findings().stream().anyMatch(f -> f.rule().equals("shelter-unreachable")));
     }
 
     @Test
     void aPadFarAwayIsWarnedOf() {
-        Plan p = SamplePlans.plan(List.of(hull("A", 150, CoverPlan.End.OPEN, CoverPlan.End.OPEN)));
-        Plan plan = new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
-                List.of(new LandingPad("P", new Point(-2000, 150), 10, 100, Kept.NOTHING)), p.preparations(),
-                p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(), p.rules(), p.orderOfWork(), p.kept());
-        Finding far = ways(plan).findings().stream().filter(f -> f.rule().equals("shelter-far")).findFirst()
-                .orElseThrow();
+        WaysOut ways = ways(withPad(oneHull(CoverPlan.End.OPEN), new Point(-2000, 150)));
+        Finding far = ways.findings().stream().filter(f -> f.rule().equals("shelter-far")).findFirst().orElseThrow();
         assertEquals("P", far.subject());
         assertTrue(far.measured().orElseThrow() > 30);
+        assertEquals(2000 + MOUTH.east(), from(ways, "P").outside(), 1e-9);
     }
 }

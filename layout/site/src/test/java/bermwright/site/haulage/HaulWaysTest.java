@@ -19,8 +19,8 @@ class HaulWaysTest {
     private static final double STEEPEST = Math.toRadians(20);
 
     private static HaulGround ground(DoubleBinaryOperator height, Ring... obstacles) {
-        return HaulGround.of(ElevationGrid.sampled(new GridFrame(201, 201, 0, 0, 1), height), 1, STEEPEST,
-                List.of(obstacles));
+        return HaulGround.of(ElevationGrid.sampled(new GridFrame(201, 201, 0, 0, 1), height),
+                new HaulGround.Mover(1, STEEPEST, 1 / (2 * HaulWays.ROLLING_RESISTANCE)), List.of(obstacles));
     }
 
     private static int at(HaulGround ground, double east, double north) {
