@@ -12,12 +12,15 @@ public record Azimuth(double radians) {
     /** Winds the angle into one turn. */
     public Azimuth {
         Require.finite("azimuth", radians, "rad");
-        radians = radians % TURN;
-        if (radians < 0) {
-            radians += TURN;
-        }
-        if (radians >= TURN) {
-            radians = 0;
+        // A remainder takes as long as all the rest of looking along an azimuth that has a few rays.
+        if (!(radians >= 0 && radians < TURN)) {
+            radians = radians % TURN;
+            if (radians < 0) {
+                radians += TURN;
+            }
+            if (radians >= TURN) {
+                radians = 0;
+            }
         }
     }
 

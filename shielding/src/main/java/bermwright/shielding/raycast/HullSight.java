@@ -19,9 +19,6 @@ final class HullSight {
     boolean crossed;
     double enter;
     double leave;
-    /** Way out and skin on it by elevation, after {@link #leaveAll}. */
-    double[] leaveBy = new double[0];
-    double[] skinBy = new double[0];
     private double[] alongBy = new double[0];
     private final double along;
     private final double across;
@@ -67,42 +64,54 @@ final class HullSight {
     }
 
     /**
-     * For a station inside: the way out, and the skin on it, along every elevation of an azimuth at once. The plain
-     * loop over arrays is what makes it quick; rays that leave through an end are looked at again one by one.
+     * For a station inside: the way out in plan, and the skin on it, along every elevation of an azimuth at once. The
+     * plain loop over arrays is what makes it quick; rays that leave through an end are looked at again one by one.
      */
-    void leaveAll(double[] cosines, double[] sines) {
-        int rays = cosines.length;
-        if (leaveBy.length < rays) {
-            leaveBy = new double[rays];
-            skinBy = new double[rays];
+    void leaveAll(Elevations fan, double[] leaveBy, double[] skinBy) {
+        int rays = fan.count();
+        if (alongBy.length < rays) {
             alongBy = new double[rays];
         }
-        double rest = across * across + up * up - radius * radius;
+        barrel(fan, leaveBy, skinBy);
+        double[] stations = alongBy;
+        double from = hull.shape().barrelStart();
+        double to = hull.shape().barrelEnd();
+        for (int k = 0; k < rays; k++) {
+            if (!(stations[k] >= from && stations[k] <= to)) {
+                look(fan.cosines[k], fan.sines[k]);
+                leaveBy[k] = leave * fan.cosines[k];
+                skinBy[k] = skinOut();
+            }
+        }
+    }
+
+    private void barrel(Elevations fan, double[] leaveBy, double[] skinBy) {
+        double[] stations = alongBy;
+        double[] slopes = fan.slopes;
+        double[] secants = fan.secants;
+        double start = along;
+        double left = across;
+        double crown = up;
+        double rest = left * left + crown * crown - radius * radius;
         double px = planLocal.x();
         double py = planLocal.y();
         double pz = planLocal.z();
         double ux = upLocal.x();
         double uy = upLocal.y();
         double uz = upLocal.z();
+        double mass = skin * radius;
+        int rays = fan.count();
         for (int k = 0; k < rays; k++) {
-            double a = cosines[k] * py + sines[k] * uy;
-            double b = cosines[k] * pz + sines[k] * uz;
+            double tangent = slopes[k];
+            double a = py + tangent * uy;
+            double b = pz + tangent * uz;
             double quadratic = a * a + b * b;
-            double half = across * a + up * b;
+            double half = left * a + crown * b;
             double root = Math.sqrt(half * half - quadratic * rest);
             double distance = (root - half) / quadratic;
             leaveBy[k] = distance;
-            skinBy[k] = skin * radius / root;
-            alongBy[k] = along + distance * (cosines[k] * px + sines[k] * ux);
-        }
-        double from = hull.shape().barrelStart();
-        double to = hull.shape().barrelEnd();
-        for (int k = 0; k < rays; k++) {
-            if (!(alongBy[k] >= from && alongBy[k] <= to)) {
-                look(cosines[k], sines[k]);
-                leaveBy[k] = leave;
-                skinBy[k] = skinOut();
-            }
+            stations[k] = start + distance * (px + tangent * ux);
+            skinBy[k] = mass * secants[k] / root;
         }
     }
 

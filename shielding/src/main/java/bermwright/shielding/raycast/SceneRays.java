@@ -35,6 +35,10 @@ public final class SceneRays {
         return scene;
     }
 
+    SoilField field() {
+        return field;
+    }
+
     /**
      * A station to look out from.
      *

@@ -19,14 +19,15 @@ public final class SkyRays {
     public SkyRays() {
     }
 
-    void room(int rays) {
-        count = rays;
-        if (placed.length < rays) {
-            placed = new double[rays];
-            inPlace = new double[rays];
-            skin = new double[rays];
-            rise = new double[rays];
-            sines = new double[rays];
+    /** Makes room for rays along some elevations. */
+    void room(double[] elevations) {
+        sines = elevations;
+        count = elevations.length;
+        if (placed.length < count) {
+            placed = new double[count];
+            inPlace = new double[count];
+            skin = new double[count];
+            rise = new double[count];
         }
     }
 
@@ -77,7 +78,7 @@ public final class SkyRays {
      * @return slant (1), 1 to 20; 1 where the ray crosses no soil
      */
     public double slant(int ray) {
-        if (Double.isNaN(rise[ray])) {
+        if (Double.isNaN(rise[ray]) || !(placed[ray] + inPlace[ray] > 0)) {
             return 1;
         }
         double sin = sines[ray];

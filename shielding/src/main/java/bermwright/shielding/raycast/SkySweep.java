@@ -2,7 +2,6 @@
 package bermwright.shielding.raycast;
 
 import bermwright.foundation.Azimuth;
-import bermwright.foundation.Require;
 import bermwright.foundation.Vec3;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.WallSolid;
@@ -17,15 +16,12 @@ import java.util.Optional;
 public final class SkySweep {
     private final SoilField field;
     private final ProfileWalk walk;
+    private final ProfileWalk.Way way = new ProfileWalk.Way();
     private final HullSight[] sights;
     private final WallSolid[] walls;
     private final double[] start;
-    private final double[] voidFrom;
-    private final double[] voidTo;
-    private double[] sines = new double[0];
-    private double[] cosines = new double[0];
-    private double[] secants = new double[0];
-    private int voids;
+    private final Voids voids;
+    private final Elevations fan = new Elevations();
 
     SkySweep(SoilField field, Ground scene, Vec3 station) {
         this.field = field;
@@ -33,8 +29,7 @@ public final class SkySweep {
         this.sights = scene.hulls().stream().map(h -> new HullSight(h, station)).toArray(HullSight[]::new);
         this.walls = scene.walls().toArray(WallSolid[]::new);
         this.start = new double[] {station.x(), station.y(), station.z()};
-        this.voidFrom = new double[sights.length];
-        this.voidTo = new double[sights.length];
+        this.voids = new Voids(Math.max(1, sights.length));
     }
 
     /** What stands on the soil. */
@@ -51,29 +46,54 @@ public final class SkySweep {
      * @throws IllegalArgumentException if the sines do not rise or are out of range
      */
     public void look(Azimuth azimuth, double[] sines, SkyRays into) {
-        set(sines);
-        double east = azimuth.east();
-        double north = azimuth.north();
-        walk.walk(start, east, north);
-        into.room(sines.length);
-        into.beyondEdge = walk.belowAtEdge;
-        Optional<HullSight> only = face(east, north);
-        only.ifPresent(own -> own.leaveAll(cosines, sines));
-        for (int k = 0; k < sines.length; k++) {
-            double sin = sines[k];
-            double cos = cosines[k];
-            into.skin[k] = only.isPresent() ? ownHull(only.get(), k) : hulls(cos, sin);
-            double soil = outsideVoids(walk.finished, k) * secants[k];
-            double undisturbed = walk.place == walk.finished ? soil : outsideVoids(walk.place, k) * secants[k];
-            double mass = field.uniform ? undisturbed * field.uniformDensity
-                    : undisturbed > 0 ? massInPlace(k, cos) : 0;
-            into.placed[k] = Math.max(0, soil - undisturbed) * field.placedDensity;
-            if (walls.length > 0) {
-                into.placed[k] += walls(east, north, k, cos);
+        fan.set(sines);
+        way.east = azimuth.east();
+        way.north = azimuth.north();
+        into.room(sines);
+        Optional<HullSight> only = face(way.east, way.north);
+        if (only.isPresent()) {
+            voids.one(sines.length);
+            only.get().leaveAll(fan, voids.until, into.skin);
+        } else {
+            voids.clear(sines.length);
+            for (int k = 0; k < sines.length; k++) {
+                into.skin[k] = hulls(k);
             }
-            into.inPlace[k] = mass;
-            into.rise[k] = soil > 0 ? walk.exitRise[k] : Double.NaN;
-            into.sines[k] = sin;
+        }
+        walk.walk(start, way, fan.tangents, voids);
+        into.beyondEdge = walk.belowAtEdge;
+        System.arraycopy(walk.finished.exitRise, 0, into.rise, 0, sines.length);
+        soil(into);
+        for (int k = 0; walls.length > 0 && k < sines.length; k++) {
+            into.placed[k] += walls(way.east, way.north, k, fan.cosines[k]);
+        }
+    }
+
+    /** Turns lengths below the surfaces into areal densities. */
+    private void soil(SkyRays into) {
+        double[] placed = into.placed;
+        double[] inPlace = into.inPlace;
+        double[] all = walk.finished.length;
+        double[] undisturbed = walk.place.length;
+        int rays = fan.count();
+        double[] secants = fan.secants;
+        double density = field.placedDensity;
+        if (walk.plain) {
+            java.util.Arrays.fill(placed, 0, rays, 0);
+        } else {
+            for (int k = 0; k < rays; k++) {
+                placed[k] = Math.max(0, all[k] - undisturbed[k]) * secants[k] * density;
+            }
+        }
+        if (field.uniform) {
+            double dense = field.uniformDensity;
+            for (int k = 0; k < rays; k++) {
+                inPlace[k] = undisturbed[k] * secants[k] * dense;
+            }
+        } else {
+            for (int k = 0; k < rays; k++) {
+                inPlace[k] = undisturbed[k] > 0 ? massInPlace(k) * secants[k] : 0;
+            }
         }
     }
 
@@ -89,43 +109,15 @@ public final class SkySweep {
         return ahead == 1 ? Optional.ofNullable(only) : Optional.empty();
     }
 
-    private double ownHull(HullSight own, int k) {
-        voids = 1;
-        voidFrom[0] = 0;
-        voidTo[0] = own.leaveBy[k] * cosines[k];
-        return own.skinBy[k];
-    }
-
-    private void set(double[] wanted) {
-        if (sines == wanted) {
-            return;
-        }
-        for (int k = 0; k < wanted.length; k++) {
-            Require.that(wanted[k] > (wanted.length == 1 ? -1 : 0) && wanted[k] < 1
-                    && (k == 0 || wanted[k] > wanted[k - 1]),
-                    "sine of elevation %s is %s; accepted: rising, above 0 and below 1", k, wanted[k]);
-        }
-        sines = wanted;
-        walk.levels = wanted.length;
-        walk.tangents = new double[wanted.length];
-        cosines = new double[wanted.length];
-        secants = new double[wanted.length];
-        for (int k = 0; k < wanted.length; k++) {
-            cosines[k] = Math.sqrt(1 - wanted[k] * wanted[k]);
-            secants[k] = 1 / cosines[k];
-            walk.tangents[k] = wanted[k] * secants[k];
-        }
-    }
-
     /** Finds the empty stretches of a ray, in plan, and returns the skin it crosses. */
-    private double hulls(double cos, double sin) {
-        voids = 0;
+    private double hulls(int ray) {
+        double cos = fan.cosines[ray];
         for (HullSight sight : sights) {
             sight.crossed = false;
             if (sight.ahead) {
-                sight.look(cos, sin);
+                sight.look(cos, fan.sines[ray]);
                 if (sight.crossed) {
-                    insert(sight.enter * cos, sight.leave * cos);
+                    voids.add(ray, sight.enter * cos, sight.leave * cos);
                 }
             }
         }
@@ -148,72 +140,22 @@ public final class SkySweep {
         return false;
     }
 
-    private void insert(double from, double to) {
-        int at = voids++;
-        while (at > 0 && voidFrom[at - 1] > from) {
-            voidFrom[at] = voidFrom[at - 1];
-            voidTo[at] = voidTo[at - 1];
-            at--;
-        }
-        voidFrom[at] = from;
-        voidTo[at] = to;
-    }
-
-    /** Length in plan of the stretches below a surface, less what lies inside hulls. */
-    private double outsideVoids(Crossings crossings, int ray) {
-        double total = 0;
-        double from = 0;
-        boolean below = crossings.startsBelow;
-        int count = crossings.count(ray);
-        if (count == 1 && below) {
-            return solid(0, crossings.at(ray, 0));
-        }
-        for (int i = 0; i < count; i++) {
-            double at = crossings.at(ray, i);
-            if (below) {
-                total += solid(from, at);
-            }
-            from = at;
-            below = !below;
-        }
-        return total;
-    }
-
-    private double solid(double from, double to) {
-        double at = from;
-        double total = 0;
-        for (int v = 0; v < voids; v++) {
-            if (voidFrom[v] >= to) {
-                break;
-            }
-            if (voidFrom[v] > at) {
-                total += voidFrom[v] - at;
-            }
-            at = Math.max(at, voidTo[v]);
-        }
-        return total + Math.max(0, to - at);
-    }
-
-    private double massInPlace(int k, double cos) {
-        double total = 0;
+    /** Mass of undisturbed soil over the way in plan. */
+    private double massInPlace(int k) {
+        Crossings crossings = walk.place.crossings;
+        double tangent = fan.tangents[k + 1];
+        double[] total = new double[1];
         double from = 0;
         boolean below = walk.place.startsBelow;
-        for (int i = 0; i < walk.place.count(k); i++) {
-            double at = walk.place.at(k, i);
+        for (int i = 0; i < crossings.count(k); i++) {
+            double at = crossings.at(k, i);
             if (below) {
-                double start = from;
-                for (int v = 0; v < voids && voidFrom[v] < at; v++) {
-                    if (voidFrom[v] > start) {
-                        total += mass(start, voidFrom[v], walk.tangents[k]);
-                    }
-                    start = Math.max(start, voidTo[v]);
-                }
-                total += start < at ? mass(start, at, walk.tangents[k]) : 0;
+                voids.outside(k, from, at, (start, end) -> total[0] += mass(start, end, tangent));
             }
             from = at;
             below = !below;
         }
-        return total / cos;
+        return total[0];
     }
 
     /** Mass along a stretch in plan whose depth runs straight between the vertices of the natural ground. */
@@ -259,7 +201,7 @@ public final class SkySweep {
             double fy = wall.from().north() - start[1];
             double at = (fx * ny - fy * ex) / across;
             double share = (fx * north - fy * east) / across;
-            double height = start[2] + walk.tangents[k] * at;
+            double height = start[2] + fan.tangents[k + 1] * at;
             if (at > 0 && share >= 0 && share <= 1 && height >= wall.foot() && height <= wall.top()) {
                 total += wall.arealDensity() * Math.hypot(ex, ny) / Math.abs(across) / cos;
             }

@@ -4,14 +4,9 @@ package bermwright.shielding.raycast;
 import bermwright.shielding.scene.DensityProfile;
 import bermwright.shielding.scene.Soil;
 import bermwright.terrain.grid.GridFrame;
-import java.util.Arrays;
 
-/** The soil of a scene as bare arrays, with the highest height of each block of cells so that walks can skip. */
+/** The soil of a scene as bare arrays, with the highest height of each tile of cells so that walks can skip. */
 final class SoilField {
-    /** Cells along the side of small, middle and large blocks; each is whole ones of the size before. */
-    static final int SMALL = 4;
-    private static final int[] SIDES = {64, 16, SMALL};
-
     final double[] finished;
     final double[] inPlace;
     final double[] natural;
@@ -24,10 +19,7 @@ final class SoilField {
     final DensityProfile profile;
     final boolean uniform;
     final double uniformDensity;
-    final Blocks[] blocks;
-    /** Blocks of the top of undisturbed soil; those of the finished surface where no soil is placed. */
-    final Blocks[] placeBlocks;
-    final double top;
+    final Tiles tiles;
 
     SoilField(Soil soil) {
         GridFrame frame = soil.finished().frame();
@@ -43,13 +35,7 @@ final class SoilField {
         profile = soil.inPlace();
         uniform = profile.isUniform();
         uniformDensity = profile.density(0);
-        blocks = blocks(finished);
-        placeBlocks = inPlace == finished ? blocks : blocks(inPlace);
-        top = blocks[0].highest();
-    }
-
-    private Blocks[] blocks(double[] heights) {
-        return Arrays.stream(SIDES).mapToObj(side -> new Blocks(side, columns, heights)).toArray(Blocks[]::new);
+        tiles = new Tiles(columns, finished);
     }
 
     private static double[] lower(double[] natural, double[] finished) {

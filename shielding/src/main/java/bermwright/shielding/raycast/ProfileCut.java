@@ -1,0 +1,329 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.shielding.raycast;
+
+import java.util.Arrays;
+
+/**
+ * Cuts the grid along one azimuth, in runs: the stretches in whose tiles the surface may reach up to the lowest ray.
+ *
+ * <p>The grid lines, and the diagonals from south-west to north-east, are three families of evenly spaced lines;
+ * between two neighbouring crossings with any of them the surface is straight. The crossings of a run are counted
+ * before they are found, so each goes to its place in the order of distance by arithmetic alone, family by family,
+ * without a branch; where rounding at a node of the grid puts two in one place, the run is put in order slowly.
+ */
+final class ProfileCut {
+    private static final double NUDGE = 1e-9;
+    private static final double NONE = -1;
+    /** Where crossings begin in the arrays; rounding moves one by less than this from its place. */
+    static final int MARGIN = 4;
+
+    private final SoilField field;
+    private final Tiles tiles;
+    /** Crossings of the run from {@link #MARGIN} on: distance, and rise of the finished surface over the station. */
+    final double[] at;
+    final double[] rise;
+    /** For other surfaces: the node before, how far on in the arrays the node after is, share of it. */
+    private final int[] node;
+    private final int[] step;
+    private final double[] share;
+    private final boolean kept;
+    private final double[] heights;
+    int count;
+    /** Where the run begins and whether it is the last, to the edge of the grid. */
+    double from;
+    boolean toEdge;
+    double edge;
+
+    private double x0;
+    private double y0;
+    private double z0;
+    private double gx;
+    private double gy;
+    private double perX;
+    private double perY;
+    private double perD;
+    private int tileX;
+    private int tileY;
+    private int quarter;
+    private double tileAt;
+    private int lineX;
+    private int lineY;
+    private int lineD;
+
+    ProfileCut(SoilField field, boolean kept) {
+        this.field = field;
+        this.kept = kept;
+        heights = field.finished;
+        this.tiles = field.tiles;
+        int most = 3 * (field.rows + field.columns) + 2 * MARGIN;
+        at = new double[most];
+        rise = new double[most];
+        node = new int[kept ? most : 0];
+        step = new int[kept ? most : 0];
+        share = new double[kept ? most : 0];
+    }
+
+    void begin(double[] start, double east, double north) {
+        x0 = (start[0] - field.west) / field.spacing;
+        y0 = (start[1] - field.south) / field.spacing;
+        z0 = start[2];
+        gx = Math.abs(east) < 1e-15 ? 0 : east / field.spacing;
+        gy = Math.abs(north) < 1e-15 ? 0 : north / field.spacing;
+        perX = 1 / gx;
+        perY = 1 / gy;
+        perD = Math.abs(gy - gx) < 1e-15 ? Double.POSITIVE_INFINITY : 1 / (gy - gx);
+        edge = Math.min(gx == 0 ? Double.POSITIVE_INFINITY : ((gx > 0 ? field.columns - 1 : 0) - x0) * perX,
+                gy == 0 ? Double.POSITIVE_INFINITY : ((gy > 0 ? field.rows - 1 : 0) - y0) * perY);
+        tileX = clamp((int) (gx >= 0 ? x0 + NUDGE : x0 - NUDGE), field.columns - 2) >> Tiles.SHIFT;
+        tileY = clamp((int) (gy >= 0 ? y0 + NUDGE : y0 - NUDGE), field.rows - 2) >> Tiles.SHIFT;
+        quarter = Tiles.quarter(gx, gy);
+        tileAt = 0;
+        toEdge = false;
+        count = 0;
+    }
+
+    double heightAt(double[] heights, double distance) {
+        return field.onTriangles(heights, x0 + distance * gx, y0 + distance * gy);
+    }
+
+    /** Finds the next run that a ray of a tangent, and all above it, may cross, and cuts it; false after the last. */
+    boolean next(double tangent) {
+        if (toEdge || !find(tangent)) {
+            return false;
+        }
+        from = tileAt;
+        double to = last(tangent);
+        cut(to);
+        return true;
+    }
+
+    /** Walks over tiles to the next that reaches up to the lowest ray; false where none does. */
+    private boolean find(double tangent) {
+        float[] further = tiles.beyond[quarter];
+        while (tileAt < edge) {
+            int tile = tileY * tiles.columns + tileX;
+            double out = tangent >= 0 ? tileAt : tileOut();
+            if (tiles.tops[tile] > z0 + tangent * out) {
+                return true;
+            }
+            if (tangent >= 0 && further[tile] <= z0 + tangent * tileAt || !step()) {
+                return false;
+            }
+        }
+        return false;
+    }
+
+    /** Walks on to the end of the run. */
+    private double last(double tangent) {
+        while (true) {
+            if (!step()) {
+                toEdge = true;
+                return edge;
+            }
+            double out = tangent >= 0 ? tileAt : tileOut();
+            if (!(tiles.tops[tileY * tiles.columns + tileX] > z0 + tangent * out)) {
+                return tileAt;
+            }
+        }
+    }
+
+    private double tileOut() {
+        return Math.min(edge, Math.min(outX(), outY()));
+    }
+
+    private double outX() {
+        return gx == 0 ? Double.POSITIVE_INFINITY
+                : ((gx > 0 ? Math.min(tileX + 1 << Tiles.SHIFT, field.columns - 1) : tileX << Tiles.SHIFT) - x0) * perX;
+    }
+
+    private double outY() {
+        return gy == 0 ? Double.POSITIVE_INFINITY
+                : ((gy > 0 ? Math.min(tileY + 1 << Tiles.SHIFT, field.rows - 1) : tileY << Tiles.SHIFT) - y0) * perY;
+    }
+
+    /** Enters the next tile; false where the grid ends. */
+    private boolean step() {
+        double x = outX();
+        double y = outY();
+        if (x < y) {
+            tileX += gx > 0 ? 1 : -1;
+            tileAt = Math.max(tileAt, x);
+            return tileX >= 0 && tileX < tiles.columns;
+        }
+        tileY += gy > 0 ? 1 : -1;
+        tileAt = Math.max(tileAt, y);
+        return tileY >= 0 && tileY < tiles.rows;
+    }
+
+    private void cut(double to) {
+        double x = x0 + from * gx;
+        double y = y0 + from * gy;
+        lineX = beyondLine(x, gx);
+        lineY = beyondLine(y, gy);
+        lineD = beyondLine(y - x, gy - gx);
+        // The end is itself a line, give or take rounding.
+        double past = to * (1 + NUDGE);
+        int manyX = gx == 0 ? 0 : passed(x0 + past * gx, lineX, gx);
+        int manyY = gy == 0 ? 0 : passed(y0 + past * gy, lineY, gy);
+        int manyD = Double.isInfinite(perD) ? 0 : passed(y0 - x0 + past * (gy - gx), lineD, gy - gx);
+        count = manyX + manyY + manyD;
+        Arrays.fill(at, 0, MARGIN + count, NONE);
+        at[MARGIN - 1] = from;
+        linesX(manyX, manyD > 0);
+        linesY(manyY, manyD > 0);
+        diagonals(manyD);
+        long disorder = 0;
+        for (int i = MARGIN; i < MARGIN + count; i++) {
+            disorder |= Double.doubleToRawLongBits(at[i] - at[i - 1]);
+        }
+        if (disorder < 0) {
+            slowly(manyX, manyY, manyD);
+        }
+    }
+
+    /** Puts a crossing in its place. */
+    private void put(int rank, double distance, int from, int to, double part) {
+        at[rank] = distance;
+        double before = heights[from];
+        rise[rank] = before + part * (heights[to] - before) - z0;
+        if (kept) {
+            node[rank] = from;
+            step[rank] = to - from;
+            share[rank] = part;
+        }
+    }
+
+    private void linesX(int many, boolean diagonals) {
+        int sign = gx > 0 ? 1 : -1;
+        int columns = field.columns;
+        int lastRow = field.rows - 2;
+        // How many lines of another family are passed: sign * (whole part of the coordinate) less that of the first.
+        int signY = gy == 0 ? 0 : gy > 0 ? 1 : -1;
+        int signD = !diagonals ? 0 : gy > gx ? 1 : -1;
+        int rank = MARGIN - first(signY, lineY) - first(signD, lineD);
+        double nx = x0;
+        double ny = y0;
+        double per = perX;
+        double slope = gy;
+        int line = lineX;
+        for (int i = 0; i < many; i++) {
+            double t = (line - nx) * per;
+            double y = ny + t * slope;
+            int row = (int) y;
+            int place = rank + i + signY * row + signD * (row - line);
+            row = Math.min(row, lastRow);
+            int from = row * columns + line;
+            put(place, t, from, from + columns, y - row);
+            line += sign;
+        }
+    }
+
+    private void linesY(int many, boolean diagonals) {
+        int sign = gy > 0 ? 1 : -1;
+        int columns = field.columns;
+        int lastColumn = columns - 2;
+        int signX = gx == 0 ? 0 : gx > 0 ? 1 : -1;
+        int signD = !diagonals ? 0 : gy > gx ? 1 : -1;
+        int rank = MARGIN - first(signX, lineX) - first(signD, lineD);
+        double nx = x0;
+        double ny = y0;
+        double per = perY;
+        double slope = gx;
+        int line = lineY;
+        for (int i = 0; i < many; i++) {
+            double t = (line - ny) * per;
+            double x = nx + t * slope;
+            int column = (int) x;
+            int place = rank + i + signX * column + signD * (line - column - 1);
+            column = Math.min(column, lastColumn);
+            int from = line * columns + column;
+            put(place, t, from, from + 1, x - column);
+            line += sign;
+        }
+    }
+
+    private void diagonals(int many) {
+        int sign = gy > gx ? 1 : -1;
+        int columns = field.columns;
+        int lastColumn = columns - 2;
+        int lastRow = field.rows - 2;
+        int signX = gx == 0 ? 0 : gx > 0 ? 1 : -1;
+        int signY = gy == 0 ? 0 : gy > 0 ? 1 : -1;
+        int rank = MARGIN - first(signX, lineX) - first(signY, lineY);
+        double nx = x0;
+        double nd = y0 - x0;
+        double per = perD;
+        double slope = gx;
+        int line = lineD;
+        for (int i = 0; i < many; i++) {
+            double t = (line - nd) * per;
+            double x = nx + t * slope;
+            int column = (int) x;
+            int place = rank + i + signX * column + signY * (column + line);
+            column = Math.min(column, lastColumn);
+            int row = Math.max(0, Math.min(column + line, lastRow));
+            int from = row * columns + column;
+            put(place, t, from, from + columns + 1, x - column);
+            line += sign;
+        }
+    }
+
+    /** What the whole part of a coordinate, times the sign, is before the first line of a family is passed. */
+    private static int first(int sign, int line) {
+        return sign == 0 ? 0 : sign > 0 ? line - 1 : -line;
+    }
+
+    /** The same by always taking the nearest line next. */
+    private void slowly(int manyX, int manyY, int manyD) {
+        int columns = field.columns;
+        int i = 0;
+        int j = 0;
+        int k = 0;
+        for (int n = MARGIN; n < MARGIN + count; n++) {
+            int line = lineX + (gx > 0 ? i : -i);
+            int lineOfY = lineY + (gy > 0 ? j : -j);
+            int lineOfD = lineD + (gy > gx ? k : -k);
+            double tx = i < manyX ? (line - x0) * perX : Double.POSITIVE_INFINITY;
+            double ty = j < manyY ? (lineOfY - y0) * perY : Double.POSITIVE_INFINITY;
+            double td = k < manyD ? (lineOfD - (y0 - x0)) * perD : Double.POSITIVE_INFINITY;
+            double t = Math.min(tx, Math.min(ty, td));
+            double x = x0 + t * gx;
+            double y = y0 + t * gy;
+            int column = clamp((int) x, columns - 2);
+            int row = clamp((int) y, field.rows - 2);
+            if (t == tx) {
+                i++;
+                put(n, Math.max(t, from), row * columns + line, row * columns + line + columns, y - row);
+            } else if (t == ty) {
+                j++;
+                put(n, Math.max(t, from), lineOfY * columns + column, lineOfY * columns + column + 1, x - column);
+            } else {
+                k++;
+                int node = clamp(column + lineOfD, field.rows - 2) * columns + column;
+                put(n, Math.max(t, from), node, node + columns + 1, x - column);
+            }
+        }
+    }
+
+    /** Heights of another surface over a datum, at all crossings of the run. */
+    void heights(double[] surface, double datum, double[] into) {
+        for (int i = MARGIN; i < MARGIN + count; i++) {
+            double before = surface[node[i]];
+            into[i] = before + share[i] * (surface[node[i] + step[i]] - before) - datum;
+        }
+    }
+
+    /** How many lines lie from a first one up to a coordinate. */
+    private static int passed(double coordinate, int first, double step) {
+        int past = step > 0 ? (int) Math.floor(coordinate) - first : first - (int) Math.ceil(coordinate);
+        return Math.max(0, past + 1);
+    }
+
+    private static int beyondLine(double value, double step) {
+        return step > 0 ? (int) Math.floor(value + NUDGE) + 1 : (int) Math.ceil(value - NUDGE) - 1;
+    }
+
+    private static int clamp(int value, int greatest) {
+        return Math.max(0, Math.min(value, greatest));
+    }
+}
