@@ -65,7 +65,7 @@ public final class NewPart {
             case MACHINE -> Optional.of("\"kind\":\"scoop hauler\",\"load_t\":2,\"speed_m_s\":0.6");
             case WORK_STEP -> plan.hulls().stream().findFirst()
                     .map(h -> "\"step\":\"lower\",\"of\":\"" + h.id() + "\"");
-            case GROUND, EXPOSURE, RULES -> Optional.empty();
+            case PLAN, GROUND, EXPOSURE, RULES -> Optional.empty();
         };
     }
 

@@ -47,6 +47,8 @@ public record Part(Kind kind, String id) {
         MACHINE("machines", "Machine"),
         /** A step of the work. */
         WORK_STEP("order_of_work", "Step"),
+        /** The plan itself. */
+        PLAN("", "Plan"),
         /** The ground and its soil. */
         GROUND("ground", "Ground and soil"),
         /** Stay, sun and limits. */
@@ -65,7 +67,7 @@ public record Part(Kind kind, String id) {
         /**
          * The key of a plan file under which these stand.
          *
-         * @return the key
+         * @return the key; nothing for the plan itself
          */
         public String key() {
             return key;
@@ -83,10 +85,10 @@ public record Part(Kind kind, String id) {
         /**
          * Whether a plan holds this once, without an id.
          *
-         * @return true for ground, exposure and rules
+         * @return true for the plan itself, ground, exposure and rules
          */
         public boolean isSingle() {
-            return this == GROUND || this == EXPOSURE || this == RULES;
+            return this == PLAN || this == GROUND || this == EXPOSURE || this == RULES;
         }
     }
 
@@ -129,7 +131,7 @@ public record Part(Kind kind, String id) {
             case TUNNEL -> plan.tunnels().stream().map(Tunnel::id).toList();
             case MACHINE -> plan.machines().stream().map(Machine::id).toList();
             case WORK_STEP -> plan.orderOfWork().stream().map(WorkStep::id).toList();
-            case GROUND, EXPOSURE, RULES -> List.of();
+            case PLAN, GROUND, EXPOSURE, RULES -> List.of();
         };
     }
 
@@ -157,7 +159,7 @@ public record Part(Kind kind, String id) {
      * The path of this part in a plan file, such as {@code hulls[0]}.
      *
      * @param plan the plan
-     * @return the path
+     * @return the path; nothing for the plan itself
      */
     public String path(Plan plan) {
         return kind.isSingle() ? kind.key() : kind.key() + "[" + index(plan) + "]";

@@ -37,6 +37,10 @@ public enum FigureLook {
     STANDING("Hull standing", "Footprint while it stands."),
     /** A hull once it lies. */
     LYING("Hull lying", "Footprint once it lies; the notch is its base end."),
+    /** The strip that a cover keeps free around something. */
+    KEPT_CLEAR("Kept free of soil", "The cover leaves this strip around what passes through it free of soil."),
+    /** Something on the skin or through the cover. */
+    PASS_THROUGH("Passes through the cover", "A radiator, cable, feed-through, shaft or skin that stays free of soil."),
     /** A wall. */
     WALL("Wall", "Holds the soil of a cover back."),
     /** A tunnel. */

@@ -9,12 +9,18 @@ import bermwright.foundation.InputException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * The form of the picked part. What was typed and is not accepted stays in the form, with what would be accepted,
  * until it is mended or another value takes its place.
  */
 public final class FormModel {
+    private static final Pattern ID = Pattern.compile("\"id\":\"([^\"]*)\"");
+
     private final Workbench bench;
     private final Map<String, Refused> refused = new LinkedHashMap<>();
 
@@ -129,11 +135,20 @@ public final class FormModel {
         return false;
     }
 
+    /** A new item's JSON with an id that none of the list has yet. */
     private static String freeId(FormEntry.Items items) {
-        String json = items.addition();
-        int number = items.items().size() + 1;
-        return json.replace("\"id\":\"hatch\"", "\"id\":\"hatch-" + number + "\"")
-                .replace("\"id\":\"station\"", "\"id\":\"station-" + number + "\"");
+        Matcher id = ID.matcher(items.addition());
+        if (!id.find()) {
+            return items.addition();
+        }
+        Set<String> taken = items.items().stream().flatMap(item -> item.entries().stream())
+                .filter(e -> e.path().endsWith(".id") && e instanceof FormEntry.Field)
+                .map(e -> ((FormEntry.Field) e).text()).collect(Collectors.toSet());
+        String free = id.group(1);
+        for (int number = 2; taken.contains(free); number++) {
+            free = id.group(1) + "-" + number;
+        }
+        return items.addition().replace(id.group(), "\"id\":\"" + free + "\"");
     }
 
     /**

@@ -32,9 +32,12 @@ final class FormReader {
         if (!part.isIn(plan)) {
             return Optional.empty();
         }
+        FormReader reader = new FormReader(plan);
+        if (part.kind() == Part.Kind.PLAN) {
+            return Optional.of(new FormEntry.Block("", part.words(), true, false, "", "", reader.ofPlan()));
+        }
         ValueType type = PlanKeys.key(Plan.class, part.kind().key()).orElseThrow().type();
         ValueType own = type instanceof ValueType.Many many ? many.of() : type;
-        FormReader reader = new FormReader(plan);
         String path = part.path(plan);
         JsonNode value = reader.value(path);
         return Optional.of(new FormEntry.Block(path, part.words(), true, false, "", "",
@@ -58,8 +61,24 @@ final class FormReader {
         for (Key key : PlanKeys.of(type)) {
             add(entries, path + "." + key.name(), key, value.path(key.name()));
         }
-        entries.add(new FormEntry.Field(path + ".note", "note", "", FormEntry.Kind.TEXT,
-                value.path("note").asText(""), value.has("note"), false, List.of(), "Free text, kept with the plan."));
+        entries.add(note(path + ".note", value.path("note")));
+        return entries;
+    }
+
+    private static FormEntry.Field note(String path, JsonNode value) {
+        return new FormEntry.Field(path, "note", "", FormEntry.Kind.TEXT, value.asText(""), !value.isMissingNode(),
+                false, List.of(), "Free text, kept with the plan.");
+    }
+
+    /** What the plan has of its own; the parts it holds have forms of their own. */
+    private List<FormEntry> ofPlan() {
+        List<FormEntry> entries = new ArrayList<>();
+        for (Key key : PlanKeys.of(Plan.class)) {
+            if (!(key.type() instanceof ValueType.Part) && !(key.type() instanceof ValueType.Many)) {
+                add(entries, key.name(), key, value(key.name()));
+            }
+        }
+        entries.add(note("note", value("note")));
         return entries;
     }
 

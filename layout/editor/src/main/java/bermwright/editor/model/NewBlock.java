@@ -8,6 +8,7 @@ import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hatch;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
+import bermwright.site.plan.PassThrough;
 import bermwright.site.plan.Station;
 import java.util.Map;
 
@@ -30,10 +31,13 @@ final class NewBlock {
                     "{\"anchor\":{\"kind\":\"screw\",\"count\":4,\"diameter_m\":0.4,\"depth_m\":2}}"),
             Map.entry(LoweringGear.SideThrusters.class,
                     "{\"count\":4,\"thrust_each_kN\":30,\"from_base_m\":34,\"specific_impulse_s\":320}"),
+            Map.entry(LoweringGear.Light.class, "{\"from_h\":0,\"to_h\":336,\"in\":\"sun\"}"),
             Map.entry(Anchor.class, PLATE),
             Map.entry(Hatch.class, "{\"id\":\"hatch\",\"end\":\"base\",\"width_m\":1.2,\"height_m\":2}"),
             Map.entry(Station.class, "{\"id\":\"station\",\"along_m\":18}"),
             Map.entry(CoverPlan.class, "{\"thickness_m\":2.5}"),
+            Map.entry(PassThrough.class, "{\"id\":\"feed-through\",\"kind\":\"feed-through\",\"along_m\":18,"
+                    + "\"width_m\":0.4,\"length_m\":0.4}"),
             Map.entry(GroundPlan.DensityAtDepth.class, "{\"depth_m\":0,\"density_kg_m3\":1300}"),
             Map.entry(ExposurePlan.Limit.class, "{\"limit_mSv\":150,\"source\":\"set in this plan\"}"));
 

@@ -64,6 +64,8 @@ final class MapStyle {
         put(FigureLook.LANDING_SPREAD, blue, new Edge(1.2, 2, 3), 0.0, Pattern.NONE);
         put(FigureLook.STANDING, blue, new Edge(2.0), 0.22, Pattern.NONE);
         put(FigureLook.LYING, ink, new Edge(2.2), 0.16, Pattern.NONE);
+        put(FigureLook.KEPT_CLEAR, green, new Edge(1.2, 2, 3), 0.0, Pattern.NONE);
+        put(FigureLook.PASS_THROUGH, green, new Edge(1.8), 0.3, Pattern.RISING);
         put(FigureLook.WALL, ink, new Edge(4.0), 0.3, Pattern.NONE);
         put(FigureLook.TUNNEL, ink, new Edge(1.8, 4, 2), 0.2, Pattern.LEVEL);
         put(FigureLook.ANCHOR_SOIL, purple, new Edge(1.0, 2, 3), 0.06, Pattern.DOTS);

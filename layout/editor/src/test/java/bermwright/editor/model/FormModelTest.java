@@ -14,9 +14,9 @@ import bermwright.site.planfile.Key;
 import bermwright.site.planfile.PlanKeys;
 import bermwright.site.planfile.ValueType;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -45,15 +45,7 @@ class FormModelTest {
     }
 
     private List<FormEntry.Field> fields(FormEntry entry) {
-        List<FormEntry.Field> fields = new ArrayList<>();
-        if (entry instanceof FormEntry.Field field) {
-            fields.add(field);
-        } else if (entry instanceof FormEntry.Block block) {
-            block.entries().forEach(e -> fields.addAll(fields(e)));
-        } else if (entry instanceof FormEntry.Items items) {
-            items.items().forEach(e -> fields.addAll(fields(e)));
-        }
-        return fields;
+        return entries(entry).filter(FormEntry.Field.class::isInstance).map(FormEntry.Field.class::cast).toList();
     }
 
     private FormEntry.Field field(String path) {
@@ -66,7 +58,7 @@ class FormModelTest {
         for (Part part : Inventory.parts(bench.plan())) {
             bench.pick(Optional.of(part));
             FormEntry.Block block = form.form().orElseThrow();
-            List<Key> keys = PlanKeys.of(type(part.kind()));
+            List<Key> keys = part.kind() == Part.Kind.PLAN ? List.of() : PlanKeys.of(type(part.kind()));
             for (Key key : keys) {
                 assertTrue(block.entries().stream().anyMatch(e -> e.path().startsWith(block.path() + "." + key.name())),
                         part.words() + " shows " + key.name());
@@ -145,6 +137,35 @@ class FormModelTest {
         assertTrue(shell.isThere());
         assertTrue(form.remove(shell));
         assertTrue(bench.plan().hull("A").orElseThrow().shell().isEmpty());
+    }
+
+    @Test
+    void whatPassesThroughACoverIsAddedChangedAndShownOnTheMap() {
+        FormEntry.Items none = (FormEntry.Items) entry("hulls[0].cover.pass_throughs");
+        assertTrue(form.add(none));
+        assertTrue(form.add(entry("hulls[0].cover.pass_throughs")));
+        assertEquals("feed-through-2", field("hulls[0].cover.pass_throughs[1].id").text());
+        assertTrue(form.type(field("hulls[0].cover.pass_throughs[0].kind"), "shaft"));
+        assertTrue(form.type(field("hulls[0].cover.pass_throughs[0].along_m"), "12"));
+        assertTrue(form.type(field("hulls[0].cover.pass_throughs[0].clear_m"), "0.5"));
+        List<MapFigure> shown = bench.figures().stream().filter(f -> f.look() == FigureLook.PASS_THROUGH).toList();
+        assertEquals(List.of("feed-through", "feed-through-2"), shown.stream().map(MapFigure::label).toList());
+        // Lying towards 80 degrees from east 120, its pivot line 3.7 m ahead: 12 m on the middle of the shaft.
+        assertEquals(120 + 15.7 * Math.sin(Math.toRadians(80)), shown.get(0).box().centre().east(), 0.01);
+        assertEquals(1, bench.figures().stream().filter(f -> f.look() == FigureLook.KEPT_CLEAR).count());
+        assertTrue(form.remove((FormEntry.Block) entry("hulls[0].cover.pass_throughs[1]")));
+        assertEquals(1, bench.plan().hull("A").orElseThrow().cover().orElseThrow().passThroughs().size());
+    }
+
+    private FormEntry entry(String path) {
+        return entries(form.form().orElseThrow()).filter(e -> e.path().equals(path)).findFirst().orElseThrow();
+    }
+
+    /** An entry and all that is in it. */
+    static Stream<FormEntry> entries(FormEntry entry) {
+        List<? extends FormEntry> inner = entry instanceof FormEntry.Block block ? block.entries()
+                : entry instanceof FormEntry.Items items ? items.items() : List.of();
+        return Stream.concat(Stream.of(entry), inner.stream().flatMap(FormModelTest::entries));
     }
 
     @Test

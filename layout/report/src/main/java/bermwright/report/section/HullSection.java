@@ -22,11 +22,12 @@ import java.util.stream.Stream;
  * @param ground     natural ground, from left to right: way (m), height (m)
  * @param cover      surface with the cover on it, over the same ways; empty where there is none
  * @param hulls      outlines of hulls cut: way (m), height (m)
+ * @param passages   what passes through the cover or lies on the skin, as seen in this section
  * @param stations   places where people stay, as seen in this section
  * @param dimensions distances to be shown
  */
 public record HullSection(String name, String title, String across, List<Dot> ground, List<Dot> cover,
-        List<List<Dot>> hulls, List<Station> stations, List<Dimension> dimensions) {
+        List<List<Dot>> hulls, List<Passage> passages, List<Station> stations, List<Dimension> dimensions) {
     private static final double WIDTH = 1100;
     private static final double LEFT = 70;
     private static final double RIGHT = 20;
@@ -38,8 +39,23 @@ public record HullSection(String name, String title, String across, List<Dot> gr
         ground = List.copyOf(ground);
         cover = List.copyOf(cover);
         hulls = hulls.stream().map(List::copyOf).toList();
+        passages = List.copyOf(passages);
         stations = List.copyOf(stations);
         dimensions = List.copyOf(dimensions);
+    }
+
+    /**
+     * Something on the skin or through the cover.
+     *
+     * @param label   its words
+     * @param outline its outline: way and height (m)
+     * @param isOpen  whether it is open, so that no soil lies in it
+     */
+    public record Passage(String label, List<Dot> outline, boolean isOpen) {
+        /** Copies the outline. */
+        public Passage {
+            outline = List.copyOf(outline);
+        }
     }
 
     /**
@@ -94,6 +110,11 @@ public record HullSection(String name, String title, String across, List<Dot> gr
                 "6 3");
         hulls.forEach(hull -> svg.outline(paper.all(hull), "fill", "#ffffff", "stroke", Ink.BLACK, "stroke-width",
                 "2.6", "stroke-linejoin", "round"));
+        for (Passage passage : passages) {
+            svg.outline(paper.all(passage.outline), "fill", passage.isOpen ? "#ffffff" : Ink.BLUE, "fill-opacity",
+                    passage.isOpen ? "1" : "0.45", "stroke", Ink.BLUE, "stroke-width", "1.6", "stroke-dasharray",
+                    passage.isOpen ? "5 3" : "none");
+        }
         svg.close();
         words(svg, paper);
         legend(svg, natural, placed);
@@ -114,6 +135,9 @@ public record HullSection(String name, String title, String across, List<Dot> gr
             Dot from = paper.at(dimension.from);
             Dot to = paper.at(dimension.to);
             say(svg, labels, new Dot((from.x() + to.x()) / 2, (from.y() + to.y()) / 2), dimension.label);
+        }
+        for (Passage passage : passages) {
+            say(svg, labels, paper.at(passage.outline.get(0)), passage.label);
         }
         for (Station station : stations) {
             Dot at = paper.at(station.at);
@@ -182,6 +206,10 @@ public record HullSection(String name, String title, String across, List<Dot> gr
         svg.text(new Dot(576, y + 12), "crew station");
         arrow(svg, new Dot(672, y + 8), new Dot(704, y + 8));
         svg.text(new Dot(712, y + 12), "depth or distance");
+        if (!passages.isEmpty()) {
+            svg.box(new Dot(840, y), new Dot(30, 15), "fill", Ink.BLUE, "fill-opacity", "0.45", "stroke", Ink.BLUE);
+            svg.text(new Dot(876, y + 12), "passes through (dashed: open)");
+        }
     }
 
     private Paper paper() {

@@ -22,8 +22,10 @@ import java.util.List;
  *               180 degrees to the left, cells of equal turn; all rows of one length, cells of equal length along;
  *               {@code NaN} where the skin is not covered or the depth is not known
  * @param wanted wanted depth (m), above zero
+ * @param patches what lies on the skin or passes through the cover
  */
-public record UnrolledDepth(String name, String title, double length, List<List<Double>> rows, double wanted) {
+public record UnrolledDepth(String name, String title, double length, List<List<Double>> rows, double wanted,
+        List<Patch> patches) {
     private static final double WIDTH = 960;
     private static final double LEFT = 96;
     private static final double RIGHT = 20;
@@ -34,16 +36,32 @@ public record UnrolledDepth(String name, String title, double length, List<List<
     /** A depth under this is not said in figures (m): there the cover runs out. */
     private static final double LEAST_SAID = 0.1;
 
+    /** What is smaller on the paper is drawn this large (pixels). */
+    private static final double LEAST_PATCH = 6;
+
     /** Copies the rows; refuses none and rows of unlike length. */
     public UnrolledDepth {
         Require.positive("length of skin", length, "m");
         Require.positive("wanted depth", wanted, "m");
         rows = rows.stream().map(List::copyOf).toList();
+        patches = List.copyOf(patches);
         Require.that(!rows.isEmpty() && !rows.get(0).isEmpty(), "no depth to draw.");
         for (List<Double> row : rows) {
             Require.that(row.size() == rows.get(0).size(), "rows of %s and %s depths.", row.size(),
                     rows.get(0).size());
         }
+    }
+
+    /**
+     * Something on the skin or through the cover.
+     *
+     * @param label   its words
+     * @param along   its middle, from the base plane (m)
+     * @param turnDeg its middle, turn from the crown, positive to the left (degrees)
+     * @param length  length along the hull (m), above zero
+     * @param wideDeg width around the hull (degrees), above zero
+     */
+    public record Patch(String label, double along, double turnDeg, double length, double wideDeg) {
     }
 
     /**
@@ -71,6 +89,7 @@ public record UnrolledDepth(String name, String title, double length, List<List<
         }
         svg.close();
         figures(svg, classes);
+        patches.forEach(patch -> patch(svg, patch));
         least(svg);
         axes(svg);
         return svg.drawing(title, new Dot(WIDTH, TOP + HEIGHT + 46));
@@ -127,6 +146,26 @@ public record UnrolledDepth(String name, String title, double length, List<List<
                 }
             }
         }
+    }
+
+    private void patch(Svg svg, Patch patch) {
+        double perMetre = (WIDTH - LEFT - RIGHT) / length;
+        double perDegree = HEIGHT / 360;
+        double turn = Math.IEEEremainder(patch.turnDeg, 360);
+        double left = Math.max(LEFT, LEFT + (patch.along - patch.length / 2) * perMetre);
+        double right = Math.min(WIDTH - RIGHT, LEFT + (patch.along + patch.length / 2) * perMetre);
+        double middle = TOP + HEIGHT / 2 - turn * perDegree;
+        double half = Math.max(LEAST_PATCH, patch.wideDeg * perDegree) / 2;
+        double top = Math.max(TOP, middle - half);
+        double bottom = Math.min(TOP + HEIGHT, middle + half);
+        Dot corner = new Dot(Math.min(left, right - LEAST_PATCH), top);
+        svg.box(corner, new Dot(right - corner.x(), bottom - top), "fill", "none", "stroke", "#ffffff",
+                "stroke-width", "4");
+        svg.box(corner, new Dot(right - corner.x(), bottom - top), "fill", "none", "stroke", Ink.BLUE,
+                "stroke-width", "2", "stroke-dasharray", "5 2");
+        svg.text(new Dot((left + right) / 2, top > TOP + 20 ? top - 5 : bottom + 14), patch.label, "text-anchor",
+                "middle", "font-size", "11", "fill", Ink.BLUE, "font-weight", "bold", "stroke", "#ffffff",
+                "stroke-width", "3", "paint-order", "stroke");
     }
 
     private void least(Svg svg) {

@@ -60,12 +60,13 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover) {
         for (double share : new double[] {0.2, 0.5, 0.8}) {
             upright(along(share * hull.length(), BodyProfile.radiusAt(hull, share * hull.length())), line, dimensions);
         }
+        PassageOutlines passages = new PassageOutlines(hull, cover.finished());
         List<HullSection.Station> stations = hull.stations().stream().map(station -> new HullSection.Station(
                 station.id(), along(station.along(), station.up()))).toList();
         return new HullSection(Drawing.name("long-section", hull.id()), "Hull " + hull.id() + ": long section, azimuth "
                 + Words.fixed(azimuth().degrees(), 1) + "°", "along the lay-down azimuth from the base plane (m)",
                 surface(line, from, to, cover.natural()), surface(line, from, to, cover.finished()), List.of(outline),
-                stations, dimensions).drawing();
+                passages.along(line, this::along), stations, dimensions).drawing();
     }
 
     /**
@@ -90,6 +91,7 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover) {
         for (int side = -1; side <= 1; side += 2) {
             radial(new Dot(0, axis.z()), radius, side * Math.toRadians(60), line, dimensions);
         }
+        PassageOutlines passages = new PassageOutlines(hull, cover.finished());
         List<HullSection.Station> stations = hull.stations().stream()
                 .filter(station -> Math.abs(station.along() - along) < hull.length() / 8)
                 .map(station -> new HullSection.Station(station.id(), new Dot(-station.across(),
@@ -97,7 +99,8 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover) {
         return new HullSection(Drawing.name("cross-section", hull.id()), "Hull " + hull.id() + ": cross section "
                 + Words.fixed(along, 1) + " m from the base plane, looking to the far end",
                 "across the axis (m), right positive", surface(line, from, to, cover.natural()),
-                surface(line, from, to, cover.finished()), List.of(circle), stations, dimensions).drawing();
+                surface(line, from, to, cover.finished()), List.of(circle), passages.across(along, line, axis.z()),
+                stations, dimensions).drawing();
     }
 
     /**
@@ -121,7 +124,8 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover) {
         }
         return new UnrolledDepth(Drawing.name("depth", hull.id()), "Hull " + hull.id()
                 + ": depth of soil over the skin, nearest way out", hull.length(), rows,
-                hull.cover().orElseThrow().thickness()).drawing();
+                hull.cover().orElseThrow().thickness(), new PassageOutlines(hull, cover.finished()).patches())
+                .drawing();
     }
 
     private Azimuth azimuth() {

@@ -38,12 +38,15 @@ class SectionDrawingsTest {
         HullSection section = new HullSection("long-A", "Hull A: long section", "along the lay-down azimuth (m)",
                 ground,
                 cover, List.of(List.of(new Dot(0, 100), new Dot(38, 101), new Dot(43, 105), new Dot(38, 109),
-                new Dot(0, 108))), List.of(new HullSection.Station("bunks", new Dot(20, 104)),
+                new Dot(0, 108))), List.of(new HullSection.Passage("vent (shaft)", List.of(new Dot(30, 111.5),
+                new Dot(31, 111.5), new Dot(31, 108.8), new Dot(30, 108.8)), true)),
+                List.of(new HullSection.Station("bunks", new Dot(20, 104)),
                 new HullSection.Station("bridge", new Dot(24, 104))),
                 List.of(new HullSection.Dimension(new Dot(20, 108.6), new Dot(20, 111.5), "2.5 m over the crown")));
         check(section.drawing());
         List<String> texts = DrawingXml.texts(DrawingXml.read(section.drawing().file()));
-        assertTrue(texts.containsAll(List.of("bunks", "bridge", "2.5 m over the crown", "natural ground")));
+        assertTrue(texts.containsAll(List.of("bunks", "bridge", "2.5 m over the crown", "natural ground",
+                "vent (shaft)")));
     }
 
     @Test
@@ -52,12 +55,14 @@ class SectionDrawingsTest {
             double turn = Math.toRadians(-175 + row * 10);
             return column < 3 ? Double.NaN : 2.6 + 3 * (1 - Math.cos(turn)) - (column > 50 && row == 20 ? 0.8 : 0);
         }).toList()).toList();
-        Drawing drawing = new UnrolledDepth("depth-A", "Hull A: depth of cover over the skin", 43, rows, 2.5).drawing();
+        Drawing drawing = new UnrolledDepth("depth-A", "Hull A: depth of cover over the skin", 43, rows, 2.5,
+                List.of(new UnrolledDepth.Patch("vent", 30, 45, 1, 12))).drawing();
         check(drawing);
         assertTrue(DrawingXml.texts(DrawingXml.read(drawing.file())).contains("least shown 1.85 m")
                 || drawing.svg().contains("least shown"), "the least depth is named");
+        assertTrue(DrawingXml.texts(DrawingXml.read(drawing.file())).contains("vent"), "what passes through is named");
         assertThrows(IllegalArgumentException.class, () -> new UnrolledDepth("x", "x", 1, List.of(List.of(1.0),
-                List.of(1.0, 2.0)), 1));
+                List.of(1.0, 2.0)), 1, List.of()));
     }
 
     @Test
