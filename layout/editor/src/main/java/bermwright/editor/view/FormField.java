@@ -24,12 +24,16 @@ final class FormField extends VBox {
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
     private static final PseudoClass DEFAULT = PseudoClass.getPseudoClass("default");
     private static final int CORNER_ROWS = 5;
+    /** A form narrower than so many times the text's size has no room for label and value side by side (1). */
+    private static final double NARROW = 17.5;
 
     private final FormModel model;
     private final Control control;
     private final Label trouble = new Label();
     private FormEntry.Field field;
+    private final HBox line = new HBox(6);
     private boolean isShowing;
+    private boolean isStacked;
 
     FormField(FormModel model, FormEntry.Field field) {
         this.model = model;
@@ -54,11 +58,29 @@ final class FormField extends VBox {
         } else {
             HBox.setHgrow(label, Priority.ALWAYS);
             label.setMaxWidth(Double.MAX_VALUE);
-            HBox line = new HBox(6, label, control, unit);
+            control.setMinWidth(USE_PREF_SIZE);
+            unit.setMinWidth(USE_PREF_SIZE);
+            line.getChildren().addAll(label, control, unit);
             line.getStyleClass().add("field-line");
             getChildren().addAll(line, trouble);
+            widthProperty().addListener((observed, before, now) -> arrange(label, now.doubleValue()));
         }
         show(field);
+    }
+
+    /** Where label and value have no room beside each other, as with large text, the label stands over the value. */
+    private void arrange(Label label, double width) {
+        boolean isNarrow = width < NARROW * label.getFont().getSize();
+        if (isNarrow != isStacked) {
+            isStacked = isNarrow;
+            if (isNarrow) {
+                line.getChildren().remove(label);
+                getChildren().add(0, label);
+            } else {
+                getChildren().remove(label);
+                line.getChildren().add(0, label);
+            }
+        }
     }
 
     private Control control(FormEntry.Field shown) {

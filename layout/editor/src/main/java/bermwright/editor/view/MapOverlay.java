@@ -92,6 +92,12 @@ final class MapOverlay {
         findings(g, badges(camera, all.findings(), spots()), scene.bench().pickedFinding());
     }
 
+    /** The finding whose badge is at a place of the map (pixels). */
+    Optional<NumberedFinding> findingAt(MapCamera camera, Scene scene, double x, double y) {
+        return badges(camera, all(scene).findings(), spots()).stream()
+                .filter(badge -> badge.spot().distance(x, y) <= look.textSize()).map(Badge::finding).findFirst();
+    }
+
     /** How far figures and badges reach over the camera's picture. */
     void reach(Reach reach, MapCamera camera, Layer layer, BadgeSpots spots) {
         painter.reach(reach, camera, layer.figures());

@@ -19,6 +19,8 @@ import javafx.scene.control.ChoiceDialog;
 
 /** What menus and buttons do to parts of the plan. */
 final class PartActions {
+    /** Share of the map that the whole plan fills (1). */
+    static final double WHOLE = 0.9;
     private static final double COPY_SHARE = 0.12;
 
     private final Workbench bench;
@@ -81,7 +83,7 @@ final class PartActions {
     }
 
     void flyTo(Part part) {
-        bench.box(part).ifPresent(box -> map.fly(map.camera().fitting(box, 0.6)));
+        bench.box(part).ifPresent(box -> map.flyTo(box, 0.6));
     }
 
     void flyTo(Point place) {
@@ -92,7 +94,7 @@ final class PartActions {
     }
 
     void fit() {
-        bench.box().ifPresent(box -> map.fly(map.camera().fitting(box, 0.9)));
+        bench.box().ifPresent(box -> map.flyTo(box, WHOLE));
     }
 
     boolean hasPlace(Part part) {

@@ -204,8 +204,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
     void fitAtOnce() {
         if (map.getWidth() > 1 && map.getHeight() > 1) {
             bench.box().ifPresent(box -> {
-                // The map may have its size and not have laid itself out yet.
-                map.look(map.camera().sized(map.getWidth(), map.getHeight()).fitting(box, 0.9));
+                map.fit(box, PartActions.WHOLE);
                 isFitted = true;
             });
         }
