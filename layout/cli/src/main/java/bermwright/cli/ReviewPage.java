@@ -23,6 +23,7 @@ final class ReviewPage {
         laydown.review().ifPresent(r -> review(hull.putObject("review"), r));
         laydown.thrusters().ifPresent(t -> ThrusterPage.put(hull.putObject("side_thrusters"), t));
         laydown.landing().ifPresent(l -> landing(hull.putObject("landing"), l));
+        laydown.disc().ifPresent(d -> DiscPage.put(hull.putObject("landings"), d));
         laydown.rest().ifPresent(r -> rest(hull.putObject("rest"), r));
     }
 

@@ -91,6 +91,7 @@ record Readers(Assessment assessment, Pack pack) {
         laydown.landing().ifPresent(landing -> pack.table(sheets.landing(landing)));
         laydown.lowering().ifPresent(result -> lowering(hull, result));
         laydown.review().ifPresent(review -> review(new ReviewSheets(hull.hull(), review)));
+        laydown.disc().ifPresent(disc -> pack.table(sheets.landings(disc)));
         laydown.rest().ifPresent(rest -> pack.table(sheets.rest(rest)));
     }
 

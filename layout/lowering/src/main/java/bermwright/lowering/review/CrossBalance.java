@@ -16,8 +16,8 @@ import java.util.Optional;
  *
  * <p>Shoes and feet hold the hull against turning while friction lasts at each of them; then the lines pull alike.
  * Where one would slide, the two are taken to slide round until unequal lines hold it. A rim, and a shoe that would
- * lift, leave the turning to unequal lines and a side line at the lugs. Straight lines paid out alike, a rigid hull
- * that stays in its plane.
+ * lift, leave the turning to unequal lines and a side line at the lugs. Straight lines, a rigid hull that stays in its
+ * plane, square to the ground; pole heads that stand plumb and so lean up the slope.
  */
 final class CrossBalance {
     private static final Vec3 AHEAD = new Vec3(1, 0, 0);
@@ -27,12 +27,18 @@ final class CrossBalance {
     private static final Wrench UP = new Wrench(Vec3.UP, Vec3.ZERO);
     private final LoweringCase what;
     private final TippingBody tipping;
+    private final Aside aside;
     private final double half;
     /** 1 where the ground falls to the left, -1 to the right. */
     private final int falls;
 
     CrossBalance(LoweringCase what) {
+        this(what, Aside.NONE);
+    }
+
+    CrossBalance(LoweringCase what, Aside aside) {
         this.what = what;
+        this.aside = aside;
         this.tipping = what.tipping();
         this.half = tipping.pivot().halfWidth();
         this.falls = tipping.ground().slopeAcross() < 0 ? -1 : 1;
@@ -45,8 +51,8 @@ final class CrossBalance {
         if (!lowering && over.isEmpty()) {
             return Optional.empty();
         }
-        LineSet lines = lowering ? LineSet.lowering(tipping, what.rig(), s.tilt())
-                : LineSet.pullOver(tipping, over.get(), s.tilt());
+        LineSet lines = (lowering ? LineSet.lowering(tipping, what.rig(), s.tilt())
+                : LineSet.pullOver(tipping, over.get(), s.tilt())).plumb(tipping.ground()).seen(aside);
         Wrench load = Wrench.at(LineSet.at(tipping.centreOfMass(s.tilt()), 0),
                 tipping.ground().fall().times(tipping.weight()));
         return half > 0 ? onShoes(s, lines, load) : onPoint(s, lines, load, 0);
@@ -60,18 +66,18 @@ final class CrossBalance {
         }
         double roll = x[4] / (2 * half);
         if (x[3] / 2 - Math.abs(roll) <= 0) {
-            return onPoint(s, lines, load, falls * half);
+            return onPoint(s, lines, load, Math.signum(roll) * half);
         }
         if (staysPut(x[1], x[2], x[3], new double[] {roll, -x[5] / (2 * half)}) || !lines.isSpread()) {
-            return Optional.of(state(s, new Answer(x[0], 0, new Vec3(x[1], x[2], x[3]), roll, Held.PIVOT, 0)));
+            return Optional.of(state(s, lines, new Answer(x[0], 0, new Vec3(x[1], x[2], x[3]), roll, Held.PIVOT, 0)));
         }
         double[] y = Wrench.balance(List.of(lines.common(), lines.difference(), ALONG, ACROSS, UP,
                 Wrench.couple(AHEAD)), load);
         double turned = y[5] / (2 * half);
         if (Double.isNaN(y[0]) || y[4] / 2 - Math.abs(turned) <= 0 || Math.abs(y[1]) > y[0]) {
-            return onPoint(s, lines, load, falls * half);
+            return onPoint(s, lines, load, Math.signum(Double.isNaN(turned) ? roll : turned) * half);
         }
-        return Optional.of(state(s, new Answer(y[0], y[1], new Vec3(y[2], y[3], y[4]), turned, Held.LINES, 0)));
+        return Optional.of(state(s, lines, new Answer(y[0], y[1], new Vec3(y[2], y[3], y[4]), turned, Held.LINES, 0)));
     }
 
     /** Whether friction holds each shoe with its part of the turning; what an anchor holds is left out. */
@@ -107,7 +113,8 @@ final class CrossBalance {
         if (Double.isNaN(x[0])) {
             return Optional.empty();
         }
-        return Optional.of(state(s, new Answer(x[0], x[1], new Vec3(x[2], x[3], x[4]), falls * x[4] / 2,
+        double roll = (foot == 0 ? falls : Math.signum(foot)) * x[4] / 2;
+        return Optional.of(state(s, lines, new Answer(x[0], x[1], new Vec3(x[2], x[3], x[4]), roll,
                 Held.SIDE_LINE, Math.abs(x[5]))));
     }
 
@@ -115,7 +122,7 @@ final class CrossBalance {
     private record Answer(double common, double difference, Vec3 pivot, double roll, Held held, double sideLine) {
     }
 
-    private CrossState state(TiltState s, Answer a) {
+    private CrossState state(TiltState s, LineSet lines, Answer a) {
         boolean lowering = s.lineTotal() > 0;
         double lower = a.common + falls * a.difference;
         double upper = a.common - falls * a.difference;
@@ -125,8 +132,10 @@ final class CrossBalance {
         double pole = lowering ? s.head().thrust() * Math.max(lower, upper) / s.lineEach() : 0;
         PivotLoad pivot = new PivotLoad(a.pivot.z(), a.pivot.x(), -falls * a.pivot.y(),
                 a.pivot.z() / 2 + falls * a.roll, a.pivot.z() / 2 - falls * a.roll, hold);
-        boolean sways = lowering && half == 0 && Reviews.onStep(s.tilt());
-        return new CrossState(s.tilt(), lower, upper, lowering, pole, pivot, a.held, a.sideLine,
-                sways ? Optional.of(new FreeSway(what, s).at()) : Optional.empty());
+        boolean sways = lowering && half == 0 && Reviews.onStep(s.tilt()) && aside.equals(Aside.NONE);
+        double across = Math.abs(lines.common().force().y() * a.common + lines.difference().force().y()
+                * a.difference);
+        return new CrossState(s.tilt(), lower, upper, lowering, across, pole, pivot, a.held, a.sideLine,
+                sways ? Optional.of(new FreeSway(what, s, lines).at()) : Optional.empty());
     }
 }

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.review;
 
+import bermwright.lowering.sequence.HandOver;
 import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
+import bermwright.lowering.sequence.Statics;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +19,8 @@ import java.util.Optional;
  * @param states     the balance by tilt, at least one
  */
 public record CrossSlope(double sideForce, double overstated, List<CrossState> states) {
+    private static final int ASIDE_STEP_DEG = 5;
+
     /** Copies the list. */
     public CrossSlope {
         states = List.copyOf(states);
@@ -39,6 +44,32 @@ public record CrossSlope(double sideForce, double overstated, List<CrossState> s
         double across = what.tipping().ground().slopeAcross();
         return Optional.of(new CrossSlope(what.tipping().weight() * Math.abs(what.tipping().ground().fall().y()),
                 1 / Math.cos(across) - 1, states));
+    }
+
+    /**
+     * The balance of a hull that stands aside of its gear: standing, at hand-over, every fifth degree and lying.
+     *
+     * @param what  the case, its gear given along the lay-down plane the hull now stands in
+     * @param aside how far the hull stands aside, and how far it has swung
+     * @return the balance by tilt; tilts at which nothing holds are left out
+     */
+    public static List<CrossState> aside(LoweringCase what, Aside aside) {
+        Statics statics = new Statics(what.tipping(), what.rig());
+        CrossBalance balance = new CrossBalance(what, aside);
+        double handOver = HandOver.of(what.tipping()).to();
+        double rest = what.tipping().restTilt();
+        List<Double> tilts = new ArrayList<>(List.of(0.0));
+        if (handOver < rest) {
+            tilts.add(handOver);
+        }
+        for (int deg = ASIDE_STEP_DEG; deg < Math.toDegrees(rest); deg += ASIDE_STEP_DEG) {
+            if (Math.toRadians(deg) > handOver) {
+                tilts.add(Math.toRadians(deg));
+            }
+        }
+        tilts.add(rest);
+        return tilts.stream().map(statics::at).flatMap(Optional::stream).map(balance::at).flatMap(Optional::stream)
+                .toList();
     }
 
     /**

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param lower      tension of the outermost line on the lower side (N); the pull-over line's before balance
  * @param upper      tension of the outermost line on the upper side (N); below zero it hangs slack
  * @param lowering   whether these are the lowering lines; else the pull-over line pulls
+ * @param linesAcross pull of all lines together across the plane (N), zero or more
  * @param pole       thrust of the harder pressed pole (N), zero without poles or before balance
  * @param pivot      what the ground brings on the pivot
  * @param held       what keeps the hull from turning out of its plane
@@ -20,8 +21,8 @@ import java.util.Optional;
  * @param sway       where the hull would come to rest on its rim without side lines; absent on shoes and legs, and
  *                   while it is pulled over
  */
-public record CrossState(double tilt, double lower, double upper, boolean lowering, double pole, PivotLoad pivot,
-        Held held, double sideLine, Optional<Sway> sway) {
+public record CrossState(double tilt, double lower, double upper, boolean lowering, double linesAcross, double pole,
+        PivotLoad pivot, Held held, double sideLine, Optional<Sway> sway) {
     /** Refuses missing parts. */
     public CrossState {
         Objects.requireNonNull(pivot, "pivot");
@@ -90,7 +91,7 @@ public record CrossState(double tilt, double lower, double upper, boolean loweri
      * Where a hull on its rim comes to rest by itself, lines paid out alike.
      *
      * @param finds   whether there is such a place; without it the hull rolls away
-     * @param angle   angle of the axis to the lay-down plane there (rad), towards the lower side
+     * @param angle   angle of the axis to the lay-down plane there (rad), zero or more
      * @param farEnd  how far the far end then stands out of the plane (m)
      * @param hardest tension of the hardest pulled line there (N)
      */

@@ -41,8 +41,12 @@ final class FreeSway {
     private final List<Spring> springs = new ArrayList<>();
     private final Pose start;
 
-    /** A line as a spring from a point of the hull (along, off axis, left) to a head. */
-    private record Spring(Vec3 lug, Vec3 head, double slackLength, double stiffness) {
+    /** A line as a spring from a point of the hull (along, off axis, left) to a head, and how far that is aside. */
+    private record Spring(Vec3 lug, Vec3 head, Vec3 aside, double slackLength, double stiffness) {
+    }
+
+    /** What is raised bit by bit: the weight's part across, and how far the heads stand aside. */
+    private record Load(Vec3 weight, double share) {
     }
 
     /** The hull in space: axis, the way to its lay-down side, where the rim touches, and which part of the rim. */
@@ -52,7 +56,8 @@ final class FreeSway {
         }
     }
 
-    FreeSway(LoweringCase what, TiltState state) {
+    /** A hull at a tilt, with lines as they really lead; they are paid out as far as in its plane. */
+    FreeSway(LoweringCase what, TiltState state, LineSet lead) {
         this.tipping = what.tipping();
         this.radius = tipping.body().outline().radius();
         this.centre = new Vec3(tipping.body().centre().along(), tipping.body().centre().offAxis(), 0);
@@ -65,11 +70,12 @@ final class FreeSway {
         Vec3 load = tipping.ground().withSlopeAcross(0).fall().times(tipping.weight());
         double moment = LineSet.at(tipping.centreOfMass(state.tilt()), 0).cross(load).y();
         double tension = -moment / set.common().moment().y();
-        for (LineSet.End end : set.ends()) {
+        for (int i = 0; i < set.ends().size(); i++) {
+            LineSet.End end = set.ends().get(i);
             double length = end.lead().minus(end.lug()).norm();
             double stiffness = lines.line().stiffness().orElse(tension / STIFF) / (length + fall);
-            springs.add(new Spring(new Vec3(lines.lug().along(), lines.lug().offAxis(), end.lug().y()), end.lead(),
-                    length - tension / stiffness, stiffness));
+            springs.add(new Spring(new Vec3(lines.lug().along(), lines.lug().offAxis(), end.lug().y()),
+                    end.lead(), lead.ends().get(i).lead().minus(end.lead()), length - tension / stiffness, stiffness));
         }
     }
 
@@ -77,9 +83,10 @@ final class FreeSway {
         Ground ground = tipping.ground();
         Optional<Pose> reached = Optional.of(start);
         for (int i = 1; i <= SLOPE_STEPS; i++) {
-            Vec3 weight = ground.withSlopeAcross(ground.slopeAcross() * i / SLOPE_STEPS).fall()
-                    .times(tipping.weight());
-            reached = reached.flatMap(p -> settled(p, weight));
+            double share = (double) i / SLOPE_STEPS;
+            Load load = new Load(ground.withSlopeAcross(ground.slopeAcross() * share).fall().times(tipping.weight()),
+                    share);
+            reached = reached.flatMap(p -> settled(p, load));
         }
         if (reached.isEmpty()) {
             return CrossState.Sway.NONE;
@@ -91,12 +98,12 @@ final class FreeSway {
     }
 
     /** The stable place near a pose; absent where there is none. */
-    private Optional<Pose> settled(Pose from, Vec3 weight) {
+    private Optional<Pose> settled(Pose from, Load load) {
         Pose pose = from;
         double enough = 1e-9 * tipping.weight() * tipping.centreRadius();
         for (int i = 0; i < NEWTON_STEPS; i++) {
-            Vec3 moment = moment(pose, weight);
-            RealMatrix slope = slope(pose, weight);
+            Vec3 moment = moment(pose, load);
+            RealMatrix slope = slope(pose, load);
             if (moment.norm() < enough) {
                 return Optional.of(pose).filter(p -> isStable(slope));
             }
@@ -116,11 +123,11 @@ final class FreeSway {
     }
 
     /** How the moment changes with a small turn about each axis. */
-    private RealMatrix slope(Pose pose, Vec3 weight) {
+    private RealMatrix slope(Pose pose, Load load) {
         RealMatrix slope = new Array2DRowRealMatrix(3, 3);
         Vec3[] axes = {new Vec3(NUDGE, 0, 0), new Vec3(0, NUDGE, 0), new Vec3(0, 0, NUDGE)};
         for (int j = 0; j < 3; j++) {
-            Vec3 change = moment(turned(pose, axes[j]), weight).minus(moment(turned(pose, axes[j].times(-1)), weight))
+            Vec3 change = moment(turned(pose, axes[j]), load).minus(moment(turned(pose, axes[j].times(-1)), load))
                     .times(1 / (2 * NUDGE));
             slope.setColumn(j, new double[] {change.x(), change.y(), change.z()});
         }
@@ -138,11 +145,11 @@ final class FreeSway {
     }
 
     /** Moment of weight and lines about the point of contact. */
-    private Vec3 moment(Pose pose, Vec3 weight) {
-        Vec3 sum = place(pose, centre).minus(pose.contact).cross(weight);
+    private Vec3 moment(Pose pose, Load load) {
+        Vec3 sum = place(pose, centre).minus(pose.contact).cross(load.weight);
         for (Spring s : springs) {
             Vec3 lug = place(pose, s.lug);
-            Vec3 way = s.head.minus(lug);
+            Vec3 way = s.head.plus(s.aside.times(load.share)).minus(lug);
             double tension = Math.max(0, s.stiffness * (way.norm() - s.slackLength));
             sum = sum.plus(lug.minus(pose.contact).cross(way.direction().times(tension)));
         }
@@ -150,8 +157,8 @@ final class FreeSway {
     }
 
     private double hardest(Pose pose) {
-        return springs.stream().mapToDouble(s -> s.stiffness * (s.head.minus(place(pose, s.lug)).norm()
-                - s.slackLength)).max().orElse(0);
+        return springs.stream().mapToDouble(s -> s.stiffness * (s.head.plus(s.aside)
+                .minus(place(pose, s.lug)).norm() - s.slackLength)).max().orElse(0);
     }
 
     /** A point of the hull given along, off axis and left. */

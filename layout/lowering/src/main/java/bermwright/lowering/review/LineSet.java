@@ -2,6 +2,7 @@
 package bermwright.lowering.review;
 
 import bermwright.foundation.Vec3;
+import bermwright.lowering.body.Ground;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.rig.LoweringLines;
@@ -49,6 +50,19 @@ record LineSet(List<End> ends) {
     static LineSet pullOver(TippingBody tipping, PullOver over, double tilt) {
         return new LineSet(List.of(new End(at(tipping.point(over.lug().along(), over.lug().offAxis(), tilt), 0),
                 at(over.anchorAt(), 0), 0)));
+    }
+
+    /** The same lines with heads that stand plumb: seen square to ground that falls across they lean up the slope. */
+    LineSet plumb(Ground ground) {
+        double lean = ground.fall().y() / ground.fall().z();
+        return lean == 0 ? this : new LineSet(ends.stream().map(e -> new End(e.lug(),
+                new Vec3(e.lead().x(), e.lead().y() + lean * e.lead().z(), e.lead().z()), e.share())).toList());
+    }
+
+    /** The same lines of a hull that stands aside of its gear. */
+    LineSet seen(Aside aside) {
+        return aside.equals(Aside.NONE) ? this
+                : new LineSet(ends.stream().map(e -> new End(e.lug(), aside.seen(e.lead()), e.share())).toList());
     }
 
     static Vec3 at(PlanePoint point, double left) {

@@ -34,6 +34,7 @@ class CrossSlopeTest {
     private static final double SOLVED = 1e-9 * ReferenceBody.WEIGHT;
     /** The hull also rolls a little and its base shifts along the ground; a twentieth of the swing. */
     private static final double PENDULUM = 0.05;
+    private static final PlanePoint WINCH = new PlanePoint(-60, 0);
     private static final double W = ReferenceBody.WEIGHT;
 
     private static TippingBody body(Pivot pivot, double alongDeg, double acrossDeg, double friction) {
@@ -46,8 +47,17 @@ class CrossSlopeTest {
         Winch winch = new Winch(new PlanePoint(head.x(), -1), OptionalDouble.of(250_000), OptionalDouble.of(5e6),
                 Optional.empty());
         return new Rig(new LoweringLines(2, new Lug(ReferenceBody.LUG, 0, 4.5), ReferenceBody.rope(), winch, 0, 1),
-                Optional.of(new Poles(new PlanePoint(head.x(), 0), head, heads, Optional.empty(),
+                Optional.of(new Poles(new PlanePoint(head.x(), -1), head, heads, Optional.empty(),
                         OptionalDouble.empty())), full.stays(), full.pullOver(), full.pivotHold(), full.factors());
+    }
+
+    /** Winches on the ground far behind, no poles: nothing of the gear leans with the slope. */
+    private static Rig winches() {
+        Rig poles = rig(WINCH, 4.5);
+        LoweringLines lines = poles.lines();
+        return new Rig(new LoweringLines(2, lines.lug(), lines.line(), new Winch(WINCH, OptionalDouble.empty(),
+                OptionalDouble.empty(), Optional.empty()), 0, 1), Optional.empty(), List.of(), poles.pullOver(),
+                Optional.empty(), poles.factors());
     }
 
     private static CrossState at(TippingBody body, Rig rig, double tiltDeg) {
@@ -61,11 +71,11 @@ class CrossSlopeTest {
     void shoesShareTheLoadByTheHeightOfTheCentreOfMass() {
         double b = Math.toRadians(3);
         TippingBody body = body(new Pivot.Shoes(4.5, 5, 1), 0, 3, 5);
-        CrossState s = at(body, rig(ReferenceBody.HEAD, 4.5), 45);
+        CrossState s = at(body, winches(), 45);
         assertEquals(Held.PIVOT, s.held());
         PlanePoint c = body.centreOfMass(Math.PI / 4);
         PlanePoint lug = body.point(ReferenceBody.LUG, 0, Math.PI / 4);
-        PlanePoint u = lug.directionTo(ReferenceBody.HEAD);
+        PlanePoint u = lug.directionTo(WINCH);
         double tension = W * Math.cos(b) * c.x() / lug.lever(u);
         assertEquals(tension / 2, s.lower(), SOLVED);
         assertEquals(tension / 2, s.upper(), SOLVED);
@@ -82,10 +92,10 @@ class CrossSlopeTest {
     void unequalLinesTakeTheTurningThatFrictionDoesNot() {
         double b = Math.toRadians(2);
         TippingBody body = body(new Pivot.Shoes(4.5, 5, 1), 0, 2, 0.05);
-        CrossState s = at(body, rig(ReferenceBody.HEAD, 4.5), 60);
+        CrossState s = at(body, winches(), 60);
         assertEquals(Held.LINES, s.held());
         PlanePoint c = body.centreOfMass(Math.PI / 3);
-        PlanePoint u = body.point(ReferenceBody.LUG, 0, Math.PI / 3).directionTo(ReferenceBody.HEAD);
+        PlanePoint u = body.point(ReferenceBody.LUG, 0, Math.PI / 3).directionTo(WINCH);
         assertEquals(W * Math.sin(b) * c.x() / (4.5 * -u.x()), s.upper() - s.lower(), SOLVED);
         assertTrue(s.upper() > s.lower(), "pulled back on the upper side the far end turns up the slope");
     }
@@ -95,10 +105,10 @@ class CrossSlopeTest {
     void aRimNeedsASideLineByTheLeversAboutTheLines() {
         double b = Math.toRadians(2);
         TippingBody body = body(new Pivot.Rim(), 0, 2, 0.5);
-        CrossState s = at(body, rig(ReferenceBody.HEAD, 4.5), 60);
+        CrossState s = at(body, winches(), 60);
         PlanePoint c = body.centreOfMass(Math.PI / 3);
         PlanePoint lug = body.point(ReferenceBody.LUG, 0, Math.PI / 3);
-        PlanePoint u = lug.directionTo(ReferenceBody.HEAD);
+        PlanePoint u = lug.directionTo(WINCH);
         assertEquals(Held.SIDE_LINE, s.held());
         double side = W * Math.sin(b) * c.lever(u) / lug.lever(u);
         assertEquals(side, s.sideLine(), SOLVED);
@@ -149,8 +159,9 @@ class CrossSlopeTest {
                 Vec3 pivot = new Vec3(s.pivot().along(), -down * s.pivot().side(), s.pivot().up());
                 Vec3 weight = body.ground().fall().times(W);
                 Vec3 side = new Vec3(0, -down * s.sideLine(), 0);
-                Vec3 lower = pull(lug, down, s.lower());
-                Vec3 upper = pull(lug, -down, s.upper());
+                double lean = -30 * Math.tan(Math.toRadians(acrossDeg)) * Math.cos(Math.toRadians(-2));
+                Vec3 lower = pull(lug, down, lean, s.lower());
+                Vec3 upper = pull(lug, -down, lean, s.upper());
                 assertEquals(0, pivot.plus(weight).plus(side).plus(lower).plus(upper).norm(), SOLVED);
                 Vec3 moment = Vec3.ZERO.minus(about).cross(pivot)
                         .plus(new Vec3(c.x(), 0, c.z()).minus(about).cross(weight))
@@ -162,22 +173,59 @@ class CrossSlopeTest {
         }
     }
 
-    private static Vec3 pull(PlanePoint lug, double side, double tension) {
-        return new Vec3(ReferenceBody.HEAD.x() - lug.x(), side * (8 - 4.5), ReferenceBody.HEAD.z() - lug.z())
+    /** Heads 30 m up and plumb stand aside of their place square to the ground by what it falls across. */
+    private static Vec3 pull(PlanePoint lug, double side, double lean, double tension) {
+        return new Vec3(ReferenceBody.HEAD.x() - lug.x(), side * (8 - 4.5) + lean, ReferenceBody.HEAD.z() - lug.z())
                 .direction().times(tension);
     }
 
-    /** A pendulum: lying on its rim under plumb lines of great length, the lug hangs plumb under the heads. */
+    /** A pendulum: lying on its rim under plumb lines of great length, the lug comes to hang under the heads. */
     @Test
     void aLyingHullUnderPlumbLinesSwaysUntilTheyHangPlumb() {
         double length = 400;
-        for (double acrossDeg : new double[] {0.25, 0.5, -0.5}) {
-            TippingBody body = body(new Pivot.Rim(), 0, acrossDeg, 0.5);
-            PlanePoint head = new PlanePoint(ReferenceBody.LUG, length + ReferenceBody.RADIUS);
-            CrossState.Sway sway = at(body, rig(head, 4.5), 90).sway().orElseThrow();
+        PlanePoint head = new PlanePoint(ReferenceBody.LUG, length + ReferenceBody.RADIUS);
+        TippingBody level = body(new Pivot.Rim(), 0, 0, 0.5);
+        Rig rig = rig(head, 4.5);
+        TiltState lying = new Statics(level, rig).at(Math.PI / 2).orElseThrow();
+        LineSet plain = LineSet.lowering(level, rig, Math.PI / 2);
+        for (double left : new double[] {-1, 1.5, 3}) {
+            CrossState.Sway sway = new FreeSway(new LoweringCase(level, rig, SOIL, Math.toRadians(0.5)), lying,
+                    plain.seen(new Aside(left, 0))).at();
             assertTrue(sway.finds());
-            double aside = length * Math.tan(Math.toRadians(Math.abs(acrossDeg)));
-            assertEquals(aside / ReferenceBody.LUG, sway.angle(), PENDULUM * sway.angle());
+            assertEquals(Math.asin(Math.abs(left) / ReferenceBody.LUG), sway.angle(), PENDULUM * sway.angle());
+        }
+        CrossState.Sway plumb = at(body(new Pivot.Rim(), 0, 0.5, 0.5), rig, 90).sway().orElseThrow();
+        assertTrue(plumb.finds());
+        assertTrue(plumb.angle() * ReferenceBody.LUG < 2 * ReferenceBody.RADIUS * Math.tan(Math.toRadians(0.5)),
+                "heads that stand plumb hold the hull in its plane");
+    }
+
+    /** Hand statics: a line set far aside pulls a hull on wide shoes with its part across, T d / l. */
+    @Test
+    void aHullLandedAsideIsPulledTowardsItsGear() {
+        TippingBody body = body(new Pivot.Shoes(4.5, 5, 1), 0, 0, 5);
+        Rig rig = winches();
+        LoweringCase what = new LoweringCase(body, rig, SOIL, Math.toRadians(0.5));
+        List<CrossState> planned = CrossSlope.aside(what, Aside.NONE);
+        List<CrossState> beside = CrossSlope.aside(what, new Aside(3, 0));
+        assertEquals(planned.size(), beside.size());
+        for (int i = 0; i < planned.size(); i++) {
+            CrossState before = planned.get(i);
+            CrossState now = beside.get(i);
+            assertEquals(0, before.linesAcross(), SOLVED);
+            if (now.lowering()) {
+                PlanePoint lug = body.point(ReferenceBody.LUG, 0, now.tilt());
+                double length = new Vec3(lug.x() - WINCH.x(), 3, lug.z()).norm();
+                assertEquals((now.lower() + now.upper()) * 3 / length, now.linesAcross(), SOLVED);
+                assertEquals(now.linesAcross(), Math.abs(now.pivot().side()), SOLVED);
+                assertTrue(now.hardest() > before.hardest());
+            }
+        }
+        List<CrossState> mirrored = CrossSlope.aside(what, new Aside(-3, Math.toRadians(2)));
+        List<CrossState> turned = CrossSlope.aside(what, new Aside(3, Math.toRadians(-2)));
+        for (int i = 0; i < turned.size(); i++) {
+            assertEquals(mirrored.get(i).lower(), turned.get(i).upper(), SOLVED);
+            assertEquals(mirrored.get(i).pivot().lowerShoe(), turned.get(i).pivot().upperShoe(), SOLVED);
         }
     }
 
@@ -188,8 +236,8 @@ class CrossSlopeTest {
         double before = 0;
         for (double acrossDeg : new double[] {0.5, 1, 2}) {
             CrossState.Sway sway = at(body(new Pivot.Rim(), 0, acrossDeg, 0.5), rig, 60).sway().orElseThrow();
-            assertTrue(sway.finds());
-            assertTrue(sway.angle() > before && sway.farEnd() > 0);
+            assertTrue(sway.finds(), "" + acrossDeg);
+            assertTrue(sway.angle() > before && sway.farEnd() > 0, acrossDeg + " " + sway);
             before = sway.angle();
         }
         assertFalse(at(body(new Pivot.Rim(), 0, 12, 0.5), rig, 15).sway().orElseThrow().finds());

@@ -9,6 +9,7 @@ import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.Ink;
 import bermwright.report.page.Table;
+import bermwright.site.laydown.LandingDisc;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import java.util.ArrayList;
@@ -105,5 +106,24 @@ public record LaydownSheets(Hull hull) {
         return new Table(Drawing.name("rest", hull.id()), "Hull " + hull.id()
                 + ": at rest on the ground as it is, before"
                 + " cover", Figures.COLUMNS, f.rows);
+    }
+
+    /** Landings all over the dispersion, the gear where it was set out. */
+    public Table landings(LandingDisc disc) {
+        return new Table(Drawing.name("landings", hull.id()), "Hull " + hull.id() + ": landings inside the dispersion"
+                + " of " + Words.fixed(disc.radius(), 1) + " m, the gear where it was set out, the hull let swing "
+                + Words.degrees(disc.swing()) + "\u00b0 and its centre of mass shifted " + Words.fixed(disc.centre(), 2)
+                + " m to either end; worst for the lines " + disc.worst().where(), List.of(
+                Table.Column.number("ahead_m", "ahead (m)"), Table.Column.number("left_m", "left (m)"),
+                Table.Column.number("eased_line_each_kN", "one line, eased by a swing (kN)"),
+                Table.Column.number("worst_line_each_kN", "at the worst swing and shift (kN)"),
+                Table.Column.number("worst_at_tilt_deg", "at tilt (\u00b0)"),
+                Table.Column.number("lines_out_of_plane_deg", "lines out of plane (\u00b0)"),
+                Table.Column.number("lines_across_kN", "lines across (kN)"),
+                Table.Column.words("shoe_lifts", "a shoe lifts")),
+                disc.spots().stream().map(s -> List.of(Words.fixed(s.ahead(), 1), Words.fixed(s.left(), 1),
+                        Words.kilonewtons(s.eased().tension()), Words.kilonewtons(s.worst().tension()),
+                        Words.degrees(s.worst().tilt()), Words.degrees(s.turn()), Words.kilonewtons(s.side()),
+                        s.lifts() ? "yes" : "no")).toList());
     }
 }

@@ -32,12 +32,17 @@ final class GearFromPlan {
     private static final double HOUR = 3600;
     /** Length over which the slope at an anchor is taken (m): what its wedge of soil reaches. */
     private static final double SLOPE_BASE = 6;
-    private final Hull hull;
+    private final Landed landed;
     private final LayPlane plane;
     private final ElevationGrid ground;
 
-    GearFromPlan(Hull hull, LayPlane plane, ElevationGrid ground) {
-        this.hull = hull;
+    /** How far off its planned place a hull landed: ahead along the azimuth and to the left (m). */
+    record Landed(double ahead, double left) {
+        static final Landed AS_PLANNED = new Landed(0, 0);
+    }
+
+    GearFromPlan(Landed landed, LayPlane plane, ElevationGrid ground) {
+        this.landed = landed;
         this.plane = plane;
         this.ground = ground;
     }
@@ -103,8 +108,8 @@ final class GearFromPlan {
                 ? Optional.of(new Tube(poles.diameter().getAsDouble(), poles.wall().getAsDouble(),
                         poles.yield().getAsDouble(), poles.modulus().getAsDouble()))
                 : Optional.empty();
-        return new Poles(plane.at(-poles.behindPivot(), level),
-                plane.at(-poles.behindPivot(), level + poles.height()), poles.halfSpread(), tube, poles.footArea());
+        return new Poles(at(-poles.behindPivot(), level),
+                at(-poles.behindPivot(), level + poles.height()), poles.halfSpread(), tube, poles.footArea());
     }
 
     private Stay stay(LoweringGear.Stay stay, LoweringGear.Poles poles) {
@@ -126,15 +131,21 @@ final class GearFromPlan {
     }
 
     private PlanePoint onGround(double along, double halfSpread) {
-        return plane.at(along, levelAt(along, halfSpread));
+        return at(along, levelAt(along, halfSpread));
+    }
+
+    /** A point of the gear, its distance given from the planned pivot line. */
+    private PlanePoint at(double along, double level) {
+        return plane.at(along - landed.ahead, level);
     }
 
     /** Mean height of the ground at both sides; the fitted plane carried on where there is no ground. */
     private double levelAt(double along, double halfSpread) {
-        double left = ground.height(plane.place(along, halfSpread));
-        double right = ground.height(plane.place(along, -halfSpread));
+        double left = ground.height(plane.place(along - landed.ahead, halfSpread - landed.left));
+        double right = ground.height(plane.place(along - landed.ahead, -halfSpread - landed.left));
         double level = (left + right) / 2;
-        return Double.isFinite(level) ? level : plane.height() - along * Math.tan(plane.slopeAlong());
+        return Double.isFinite(level) ? level
+                : plane.height() - (along - landed.ahead) * Math.tan(plane.slopeAlong());
     }
 
     /** The anchor, absent where the plan leaves out a size that its kind needs. */

@@ -2,14 +2,7 @@
 package bermwright.site.laydown;
 
 import bermwright.lowering.body.Ground;
-import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
-import bermwright.lowering.rig.LoweringLines;
-import bermwright.lowering.rig.Poles;
-import bermwright.lowering.rig.PullOver;
-import bermwright.lowering.rig.Rig;
-import bermwright.lowering.rig.Stay;
-import bermwright.lowering.rig.Winch;
 import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.soil.Regolith;
 import bermwright.lowering.thrust.Thrusters;
@@ -40,7 +33,12 @@ record HullCase(LayPlane plane, TippingBody tipping, Regolith soil) {
 
     /** The lowering by lines, absent where no lines are given. */
     Optional<LoweringCase> byLines(Plan plan, Hull hull, ElevationGrid ground) {
-        return hull.lowering().flatMap(gear -> new GearFromPlan(hull, plane, ground)
+        return byLines(plan, hull, ground, GearFromPlan.Landed.AS_PLANNED);
+    }
+
+    /** The lowering by lines of a hull that landed off its place, absent where no lines are given. */
+    Optional<LoweringCase> byLines(Plan plan, Hull hull, ElevationGrid ground, GearFromPlan.Landed landed) {
+        return hull.lowering().flatMap(gear -> new GearFromPlan(landed, plane, ground)
                 .rig(gear, GearFromPlan.factors(plan.rules()))
                 .map(rig -> new LoweringCase(tipping, rig, soil, gear.rate())));
     }
@@ -49,24 +47,5 @@ record HullCase(LayPlane plane, TippingBody tipping, Regolith soil) {
     static Optional<Thrusters> thrusters(Hull hull) {
         return hull.lowering().flatMap(LoweringGear::sideThrusters).map(t -> new Thrusters(t.count(), t.thrustEach(),
                 t.fromBase(), t.cant(), t.specificImpulse()));
-    }
-
-    /** The same rig for a hull that came down further ahead by a distance, the gear staying where it is (m). */
-    static Rig landedAhead(Rig rig, double ahead) {
-        LoweringLines lines = rig.lines();
-        Winch winch = lines.winch();
-        return new Rig(new LoweringLines(lines.count(), lines.lug(), lines.line(),
-                new Winch(back(winch.at(), ahead), winch.rating(), winch.brakeHeat(), winch.anchor()),
-                lines.payOutMismatch(), lines.sheaveEfficiency()),
-                rig.poles().map(p -> new Poles(back(p.foot(), ahead), back(p.head(), ahead), p.halfSpread(), p.tube(),
-                        p.footArea())),
-                rig.stays().stream().map(s -> new Stay(back(s.anchorAt(), ahead), s.halfSpread(), s.breakingLoad(),
-                        s.anchor())).toList(),
-                rig.pullOver().map(p -> new PullOver(p.lug(), back(p.anchorAt(), ahead), p.rating(), p.anchor())),
-                rig.pivotHold(), rig.factors());
-    }
-
-    private static PlanePoint back(PlanePoint point, double ahead) {
-        return new PlanePoint(point.x() - ahead, point.z());
     }
 }

@@ -22,12 +22,13 @@ import java.util.Optional;
  * @param thrusters laying down by side thrusters; absent where none are given
  * @param landing   landing on the side; absent for hulls that do not
  * @param rest      how it lies on the ground as it is; absent where there is no ground or it stays upright
+ * @param disc      what becomes of it for landings all over the dispersion; absent without lines or dispersion
  * @param findings  what is wrong or worth knowing
  * @param notes     models, ranges and spreads behind the figures
  */
 public record Laydown(String hull, Optional<LayPlane> plane, Optional<LoweringResult> lowering,
         Optional<Review> review, Optional<ThrusterResult> thrusters, Optional<LyingLanding> landing,
-        Optional<RestPose> rest, List<Finding> findings, List<ModelNote> notes) {
+        Optional<RestPose> rest, Optional<LandingDisc> disc, List<Finding> findings, List<ModelNote> notes) {
     /** Copies the lists. */
     public Laydown {
         Objects.requireNonNull(hull, "hull");
@@ -37,6 +38,7 @@ public record Laydown(String hull, Optional<LayPlane> plane, Optional<LoweringRe
         Objects.requireNonNull(thrusters, "thrusters");
         Objects.requireNonNull(landing, "landing");
         Objects.requireNonNull(rest, "rest");
+        Objects.requireNonNull(disc, "disc");
         findings = List.copyOf(findings);
         notes = List.copyOf(notes);
     }

@@ -6,7 +6,6 @@ import bermwright.lowering.rest.LyingCylinder;
 import bermwright.lowering.rest.RestPose;
 import bermwright.lowering.review.Review;
 import bermwright.lowering.review.Reviews;
-import bermwright.lowering.rig.Rig;
 import bermwright.lowering.rig.Tube;
 import bermwright.lowering.sequence.Lowered;
 import bermwright.lowering.sequence.Lowering;
@@ -43,6 +42,7 @@ public final class LaydownOfHull {
     private Optional<ThrusterResult> thrusters = Optional.empty();
     private Optional<LyingLanding> landing = Optional.empty();
     private Optional<RestPose> rest = Optional.empty();
+    private Optional<LandingDisc> disc = Optional.empty();
 
     private LaydownOfHull(Plan plan, Hull hull, ElevationGrid ground) {
         this.plan = plan;
@@ -73,7 +73,7 @@ public final class LaydownOfHull {
         LaydownOfHull work = new LaydownOfHull(plan, hull, ground);
         work.workOut();
         return new Laydown(hull.id(), work.plane, work.lowering, work.review, work.thrusters, work.landing, work.rest,
-                work.findings, work.notes);
+                work.disc, work.findings, work.notes);
     }
 
     private void workOut() {
@@ -144,7 +144,7 @@ public final class LaydownOfHull {
             review.ifPresent(r -> new ReviewFindings(lines, r, wander).troubles().forEach(this::find));
             bending(lines);
             backwardWindows();
-            dispersion(lines, lowered);
+            dispersion(lowered);
         }
     }
 
@@ -165,19 +165,20 @@ public final class LaydownOfHull {
                                 + " %.2f h; it is left out.", w.shade().word(), w.from(), w.to()))));
     }
 
-    /** Gear that stays where it is must do for every landing inside the dispersion, along the azimuth. */
-    private void dispersion(LoweringCase lines, Lowered lowered) {
+    /** Gear that stays where it is must do for every landing inside the dispersion. */
+    private void dispersion(Lowered lowered) {
         double off = hull.landingDispersion();
         if (!(off > 0)) {
             return;
         }
-        lowering.flatMap(r -> SidewaysLanding.of(lines, r, off, hull.lowering().orElseThrow().wander()))
-                .ifPresent(this::find);
+        LandingTrials trials = new LandingTrials(plan, hull, ground);
+        disc = trials.disc();
+        lowering.ifPresent(r -> disc.ifPresent(d -> trials.troubles(d, r.checks()).forEach(this::find)));
         Set<String> known = new HashSet<>();
         lowered.troubles().stream().filter(t -> t.level() == Trouble.Level.REFUSE).forEach(t -> known.add(t.rule()));
         for (double ahead : new double[] {off, -off}) {
-            Rig moved = HullCase.landedAhead(lines.rig(), ahead);
-            for (Trouble t : Lowering.of(lines.with(moved)).troubles()) {
+            List<Trouble> there = trials.landed(ahead, 0).map(c -> Lowering.of(c).troubles()).orElse(List.of());
+            for (Trouble t : there) {
                 if (t.level() == Trouble.Level.REFUSE && known.add(t.rule())) {
                     find(new Trouble("lowering-dispersion", Trouble.Level.REFUSE, t.measured(), t.limit(), t.unit(),
                             t.source(), String.format(Locale.ROOT, "Landed %.1f m %s, inside its dispersion, with the"

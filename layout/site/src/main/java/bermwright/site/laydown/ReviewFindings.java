@@ -172,10 +172,10 @@ final class ReviewFindings {
                 new Trouble.Figures(Math.toDegrees(s.angle()), Math.toDegrees(wander), "deg"), SPACE + "; wander of"
                         + " the plan", s.finds()
                 ? text("Without side lines the hull rolls on its rim until at %.0f deg it leans %.1f deg out of its"
-                        + " plane, its far end %.1f m to the lower side; the plan allows a swing of %.1f deg.%s", deg,
+                        + " plane, its far end %.1f m aside; the plan allows a swing of %.1f deg.%s", deg,
                         Math.toDegrees(s.angle()), s.farEnd(), Math.toDegrees(wander), until)
-                : text("Without side lines nothing stops the hull from rolling away on its rim down the cross slope"
-                        + " at %.0f deg.%s Give shoes, or hold it with side lines before hand-over.", deg, until)));
+                : text("Without side lines nothing stops the hull from rolling away on its rim at %.0f deg.%s Give"
+                        + " shoes, or hold it with side lines before hand-over.", deg, until)));
     }
 
     /** Whether a bare shell bears what bends the nearly lying hull. */

@@ -280,9 +280,44 @@ class LaydownTest {
                 .findFirst().orElseThrow();
         double tilt = laydown.lowering().orElseThrow().handOverTilt();
         double lug = 30 * Math.sin(tilt) - 3.8 * Math.cos(tilt);
-        assertEquals(Math.toDegrees(Math.atan(2 / (10 + lug))), sideways.measured().orElseThrow(), 1e-9);
+        double most = 0;
+        for (int i = 0; i < 12; i++) {
+            double way = Math.toRadians(30 * i);
+            most = Math.max(most, Math.atan2(2 * Math.abs(Math.sin(way)), 10 + lug + 2 * Math.cos(way)));
+        }
+        assertEquals(Math.toDegrees(most), sideways.measured().orElseThrow(), 1e-9);
+        assertTrue(sideways.text().contains("2.0 m to the"), sideways.text());
         assertEquals(Finding.Level.WARN, sideways.level());
         assertFalse(laydown(hull(), LEVEL).findings().stream()
                 .anyMatch(f -> f.rule().equals("lowering-dispersion-sideways")));
+    }
+
+    /** A ring of twelve at the edge, six half way, the planned place; the same on level ground to both sides. */
+    @Test
+    void landingsAllOverTheDispersionAreTried() {
+        LandingDisc disc = laydown(dispersed(hull(), 2), LEVEL).disc().orElseThrow();
+        assertEquals(19, disc.spots().size());
+        assertEquals("at the planned place", disc.spots().get(0).where());
+        double planned = laydown(hull(), LEVEL).lowering().orElseThrow().greatestLineTension();
+        assertEquals(planned, disc.spots().get(0).eased().tension(), 1e-9 * planned);
+        for (LandingDisc.Spot s : disc.spots()) {
+            assertTrue(s.worst().tension() >= s.eased().tension());
+            LandingDisc.Spot mirror = disc.spots().stream().filter(m -> Math.abs(m.ahead() - s.ahead()) < 1e-9
+                    && Math.abs(m.left() + s.left()) < 1e-9).findFirst().orElseThrow();
+            assertEquals(s.eased().tension(), mirror.eased().tension(), 1e-9 * planned);
+            assertEquals(s.worst().tension(), mirror.worst().tension(), 1e-9 * planned);
+        }
+        assertTrue(disc.worst().ahead() > 0, "further from the poles the lines lie flatter: " + disc.worst());
+        assertTrue(laydown(hull(), LEVEL).disc().isEmpty());
+    }
+
+    /** The far side of the disc lies lower: gear set out on the planned side then stands higher over the hull. */
+    @Test
+    void everyLandingIsOnItsOwnGround() {
+        ElevationGrid step = SamplePlans.ground((e, n) -> 0.02 * (e - PLACE.east()));
+        LandingDisc disc = laydown(dispersed(hull(), 2), step).disc().orElseThrow();
+        double right = disc.spots().stream().filter(s -> s.left() < -1.9).findFirst().orElseThrow().worst().tension();
+        double left = disc.spots().stream().filter(s -> s.left() > 1.9).findFirst().orElseThrow().worst().tension();
+        assertTrue(Math.abs(right - left) > 1e-3 * left, right + " " + left);
     }
 }
