@@ -25,6 +25,10 @@ final class HullSight {
     private final double up;
     private final double radius;
     private final double skin;
+    private final double reach;
+    private final Vec3 axis;
+    private final Vec3 side;
+    private final Vec3 top;
     private Vec3 planLocal = Vec3.ZERO;
 
     HullSight(HullSolid hull, Vec3 station) {
@@ -37,6 +41,10 @@ final class HullSight {
         radius = hull.shape().radius();
         skin = hull.shape().skin();
         upLocal = hull.pose().turned(Vec3.UP);
+        axis = hull.pose().axis();
+        side = hull.pose().left();
+        top = hull.pose().crown();
+        reach = hull.reach();
         inside = hull.contains(station);
         Vec3 middle = hull.middle();
         toEast = middle.x() - station.x();
@@ -45,12 +53,24 @@ final class HullSight {
 
     /** Turns to an azimuth; afterwards {@link #ahead} says whether any ray of it can meet the hull. */
     void face(double east, double north) {
-        double aside = Math.abs(toEast * north - toNorth * east);
-        double along = toEast * east + toNorth * north;
-        ahead = inside || aside <= hull.reach() && along > -hull.reach();
+        ahead = isAhead(east, north);
         if (ahead) {
             planLocal = hull.pose().turned(new Vec3(east, north, 0));
         }
+    }
+
+    /** Whether any ray of an azimuth can meet the hull. */
+    boolean isAhead(double east, double north) {
+        return inside || Math.abs(toEast * north - toNorth * east) <= reach && toEast * east + toNorth * north > -reach;
+    }
+
+    /** For a station inside: the way out along one direction; afterwards {@link #leave} holds. */
+    void leave(double east, double north, double rise) {
+        ray.step(east * axis.x() + north * axis.y() + rise * axis.z(),
+                east * side.x() + north * side.y() + rise * side.z(),
+                east * top.x() + north * top.y() + rise * top.z());
+        hull.shape().leave(ray, crossing);
+        leave = crossing.leave();
     }
 
     /** Looks along one elevation; afterwards {@link #crossed}, {@link #enter} and {@link #leave} hold. */

@@ -260,9 +260,9 @@ final class ProfileCut {
             double x = nx + t * slope;
             int column = (int) x;
             int place = rank + i + signX * column + signY * (column + line);
-            column = Math.min(column, lastColumn);
-            int row = Math.max(0, Math.min(column + line, lastRow));
-            int from = row * columns + column;
+            // A crossing in a corner of the grid belongs to the cell before it.
+            column = Math.max(Math.max(0, -line), Math.min(column, Math.min(lastColumn, lastRow - line)));
+            int from = (column + line) * columns + column;
             put(place, t, from, from + columns + 1, x - column);
             line += sign;
         }
@@ -299,8 +299,9 @@ final class ProfileCut {
                 put(n, Math.max(t, from), lineOfY * columns + column, lineOfY * columns + column + 1, x - column);
             } else {
                 k++;
-                int node = clamp(column + lineOfD, field.rows - 2) * columns + column;
-                put(n, Math.max(t, from), node, node + columns + 1, x - column);
+                int before = Math.max(Math.max(0, -lineOfD), Math.min(column, field.rows - 2 - lineOfD));
+                int node = (before + lineOfD) * columns + before;
+                put(n, Math.max(t, from), node, node + columns + 1, x - before);
             }
         }
     }

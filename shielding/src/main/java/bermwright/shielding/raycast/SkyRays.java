@@ -31,6 +31,15 @@ public final class SkyRays {
         }
     }
 
+    /** Takes over the only ray of others. */
+    void takeFirst(int ray, SkyRays alone) {
+        placed[ray] = alone.placed[0];
+        inPlace[ray] = alone.inPlace[0];
+        skin[ray] = alone.skin[0];
+        rise[ray] = alone.rise[0];
+        beyondEdge += alone.beyondEdge;
+    }
+
     /**
      * How many rays there are.
      *
@@ -89,7 +98,7 @@ public final class SkyRays {
     /**
      * Rays that were still in soil at the edge of the known ground; beyond it level ground is assumed.
      *
-     * @return the number of such rays (1), always the lowest ones
+     * @return the number of such rays (1), always the lowest ones of a fan
      */
     public int beyondEdge() {
         return beyondEdge;

@@ -2,6 +2,7 @@
 package bermwright.shielding.raycast;
 
 import bermwright.foundation.Azimuth;
+import bermwright.foundation.Require;
 import bermwright.foundation.Vec3;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.WallSolid;
@@ -14,6 +15,7 @@ import java.util.Optional;
  * Soil inside hulls counts as empty. One sweep belongs to one thread; the field behind it is shared.
  */
 public final class SkySweep {
+    private static final double[] NOTHING = new double[0];
     private final SoilField field;
     private final ProfileWalk walk;
     private final ProfileWalk.Way way = new ProfileWalk.Way();
@@ -22,6 +24,9 @@ public final class SkySweep {
     private final double[] start;
     private final Voids voids;
     private final Elevations fan = new Elevations();
+    private SingleRays singles;
+    private final double[] single = new double[1];
+    private final SkyRays alone = new SkyRays();
 
     SkySweep(SoilField field, Ground scene, Vec3 station) {
         this.field = field;
@@ -46,9 +51,13 @@ public final class SkySweep {
      * @throws IllegalArgumentException if the sines do not rise or are out of range
      */
     public void look(Azimuth azimuth, double[] sines, SkyRays into) {
-        fan.set(sines);
         way.east = azimuth.east();
         way.north = azimuth.north();
+        look(sines, into);
+    }
+
+    private void look(double[] sines, SkyRays into) {
+        fan.set(sines);
         into.room(sines);
         Optional<HullSight> only = face(way.east, way.north);
         if (only.isPresent()) {
@@ -67,6 +76,79 @@ public final class SkySweep {
         for (int k = 0; walls.length > 0 && k < sines.length; k++) {
             into.placed[k] += walls(way.east, way.north, k, fan.cosines[k]);
         }
+    }
+
+    /**
+     * Looks along single rays in any order, none of which shares its azimuth with another.
+     *
+     * @param east  parts of the unit directions to the east (1)
+     * @param north parts to the north (1)
+     * @param up    parts upwards (1), above 0 and below 1; not changed while the rays are in use
+     * @param into  takes what each ray crosses; {@link SkyRays#beyondEdge} then is the number of those rays, which
+     *              are not the lowest ones
+     * @throws IllegalArgumentException if a ray does not rise, or rises straight
+     */
+    public void look(double[] east, double[] north, double[] up, SkyRays into) {
+        into.room(up);
+        into.beyondEdge = 0;
+        if (singles == null) {
+            singles = new SingleRays(field, start);
+        }
+        boolean apart = field.uniform && walls.length == 0;
+        for (int k = 0; k < up.length; k++) {
+            double flat = Math.sqrt(east[k] * east[k] + north[k] * north[k]);
+            Require.that(up[k] > 0 && flat > 0, "the upward part of ray %s is %s; accepted: above 0 and below 1", k,
+                    up[k]);
+            way.east = east[k] / flat;
+            way.north = north[k] / flat;
+            if (!(apart && single(k, up[k], flat, into))) {
+                alone(k, up[k], into);
+            }
+            if (singles.isFull()) {
+                singles.run(into);
+            }
+        }
+        singles.run(into);
+        for (int k = 0; k < up.length; k++) {
+            if (Double.isNaN(into.placed[k])) {
+                double flat = Math.sqrt(east[k] * east[k] + north[k] * north[k]);
+                way.east = east[k] / flat;
+                way.north = north[k] / flat;
+                alone(k, up[k], into);
+            }
+        }
+    }
+
+    /** Looks along one ray as a fan of one. */
+    private void alone(int k, double up, SkyRays into) {
+        single[0] = up;
+        fan.sines = NOTHING;
+        look(single, alone);
+        into.takeFirst(k, alone);
+    }
+
+    /** Follows one ray beside others where only the hull around the station can be in its way; false where more is. */
+    private boolean single(int k, double up, double flat, SkyRays into) {
+        HullSight only = null;
+        int ahead = 0;
+        for (HullSight sight : sights) {
+            if (sight.isAhead(way.east, way.north)) {
+                ahead++;
+                only = sight;
+            }
+        }
+        if (ahead > 1 || ahead == 1 && !only.inside) {
+            return false;
+        }
+        double until = 0;
+        into.skin[k] = 0;
+        if (ahead == 1) {
+            only.leave(way.east * flat, way.north * flat, up);
+            until = only.leave * flat;
+            into.skin[k] = only.skinOut();
+        }
+        singles.put(k, way, up / flat, until);
+        return true;
     }
 
     /** Turns lengths below the surfaces into areal densities. */

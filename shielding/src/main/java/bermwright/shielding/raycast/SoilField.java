@@ -20,6 +20,8 @@ final class SoilField {
     final boolean uniform;
     final double uniformDensity;
     final Tiles tiles;
+    private volatile Steepness steepness;
+    private volatile Steepness steepnessInPlace;
 
     SoilField(Soil soil) {
         GridFrame frame = soil.finished().frame();
@@ -73,5 +75,24 @@ final class SoilField {
     /** Whether a place, in cells from the south-west node, lies on the grid. */
     boolean holds(double x, double y) {
         return x >= 0 && y >= 0 && x <= columns - 1 && y <= rows - 1;
+    }
+
+    /** The steepest of the finished surface around each place; made when single rays first ask for it. */
+    Steepness steepness() {
+        Steepness made = steepness;
+        if (made == null) {
+            made = new Steepness(columns, spacing, finished);
+            steepness = made;
+        }
+        return made;
+    }
+
+    Steepness steepnessInPlace() {
+        Steepness made = steepnessInPlace;
+        if (made == null) {
+            made = new Steepness(columns, spacing, inPlace);
+            steepnessInPlace = made;
+        }
+        return made;
     }
 }

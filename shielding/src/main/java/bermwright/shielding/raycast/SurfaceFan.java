@@ -107,6 +107,20 @@ final class SurfaceFan {
         double climb = z - fromRise;
         double slope = along > 0 ? climb / along : 0;
         int b = from;
+        if (voids.single && crossings == null) {
+            double[] until = voids.until;
+            double[] lengths = length;
+            double[] starts = entered;
+            double[] rises = exitRise;
+            while (bounded[b] * t >= z) {
+                b--;
+                double tangent = bounded[b + 1];
+                double beyond = meeting(fromAt, along, fromRise - tangent * fromAt, tangent * along - climb) - until[b];
+                lengths[b] += (beyond > 0 ? beyond : 0) - starts[b];
+                rises[b] = slope;
+            }
+            return b;
+        }
         while (bounded[b] * t >= z) {
             b--;
             double tangent = bounded[b + 1];

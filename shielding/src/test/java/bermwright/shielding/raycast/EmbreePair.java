@@ -164,7 +164,15 @@ public final class EmbreePair {
         double[] ours = new double[count];
         SceneRays ready = SceneRays.of(new Scene(Soil.bare(set.surface, DensityProfile.uniform(1)),
                 List.of(set.hull)));
-        double[] shared = time(i -> fans(set, ready, i, ours, true), count);
+        boolean scattered = set.sines[0][0].length == 1;
+        double[][][] directions = scattered ? directions(set) : new double[0][][];
+        double[] shared = time(i -> {
+            if (scattered) {
+                single(set, ready, i, directions[i], ours);
+            } else {
+                fans(set, ready, i, ours, true);
+            }
+        }, count);
         compare(set, theirs, ours, "shared");
         double[] alone = time(i -> fans(set, ready, i, ours, false), count);
         String differ = compare(set, theirs, ours, "ray by ray");
@@ -192,6 +200,32 @@ public final class EmbreePair {
                     ours[at++] = rays.inPlace(0);
                 }
             }
+        }
+    }
+
+    /** For each origin the east, north and upward parts of all directions, as Embree gets them. */
+    private static double[][][] directions(Set set) {
+        double[][][] all = new double[ORIGINS][3][];
+        for (int i = 0; i < ORIGINS; i++) {
+            int rays = set.azimuths[i].length;
+            all[i] = new double[3][rays];
+            for (int a = 0; a < rays; a++) {
+                double sine = set.sines[i][a][0];
+                double cosine = Math.sqrt(1 - sine * sine);
+                all[i][0][a] = cosine * Math.sin(set.azimuths[i][a]);
+                all[i][1][a] = cosine * Math.cos(set.azimuths[i][a]);
+                all[i][2][a] = sine;
+            }
+        }
+        return all;
+    }
+
+    private static void single(Set set, SceneRays scene, int origin, double[][] directions, double[] ours) {
+        SkyRays rays = new SkyRays();
+        scene.from(set.origins[origin]).look(directions[0], directions[1], directions[2], rays);
+        int at = first(set, origin);
+        for (int a = 0; a < rays.count(); a++) {
+            ours[at + a] = rays.inPlace(a);
         }
     }
 

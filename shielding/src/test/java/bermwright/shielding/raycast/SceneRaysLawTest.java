@@ -153,6 +153,50 @@ class SceneRaysLawTest {
         }
     }
 
+    /** Rays followed side by side, each for itself, are those of fans: along lines and diagonals of the grid too. */
+    @ParameterizedTest
+    @ValueSource(longs = {14, 15})
+    void singleRaysAreThoseOfFans(long seed) {
+        Scene whole = scene(seed, 1.4, DensityProfile.uniform(1800));
+        Scene one = new Scene(whole.soil(), whole.hulls().subList(1, 2));
+        Vec3 node = new Vec3(20, -15, whole.soil().finished().height(20, -15) - 3);
+        Vec3 inside = hulls().get(1).pose().point(6, 0.3, 0.2);
+        Random random = new Random(seed);
+        for (Vec3 from : List.of(inside, node, node.plus(new Vec3(0.4, 0.4, 9)))) {
+            for (Scene scene : List.of(whole, one)) {
+                compareSingleRays(SceneRays.of(scene), from, random);
+            }
+        }
+    }
+
+    private static void compareSingleRays(SceneRays rays, Vec3 from, Random random) {
+        int many = 700;
+        double[][] directions = new double[3][many];
+        Azimuth[] azimuths = new Azimuth[many];
+        for (int k = 0; k < many; k++) {
+            azimuths[k] = k < 8 ? Azimuth.ofDegrees(45 * k) : new Azimuth(2 * Math.PI * random.nextDouble());
+            double sine = k % 5 == 0 ? 0.001 + 0.1 * random.nextDouble() : 0.001 + 0.998 * random.nextDouble();
+            double cosine = Math.sqrt(1 - sine * sine);
+            directions[0][k] = cosine * azimuths[k].east();
+            directions[1][k] = cosine * azimuths[k].north();
+            directions[2][k] = sine;
+        }
+        SkyRays single = new SkyRays();
+        rays.from(from).look(directions[0], directions[1], directions[2], single);
+        SkyRays fan = new SkyRays();
+        int beyond = 0;
+        for (int k = 0; k < many; k++) {
+            rays.from(from).look(azimuths[k], new double[] {directions[2][k]}, fan);
+            String where = "from " + from + " along " + azimuths[k] + ", sine " + directions[2][k];
+            assertEquals(fan.placed(0), single.placed(k), 1e-6 * Math.max(1, fan.placed(0)), where);
+            assertEquals(fan.inPlace(0), single.inPlace(k), 1e-6 * Math.max(1, fan.inPlace(0)), where);
+            assertEquals(fan.skin(0), single.skin(k), 1e-6 * Math.max(1, fan.skin(0)), where);
+            assertEquals(fan.slant(0), single.slant(k), 1e-6, where);
+            beyond += fan.beyondEdge();
+        }
+        assertEquals(beyond, single.beyondEdge());
+    }
+
     @ParameterizedTest
     @ValueSource(longs = {6, 7})
     void moreCoverNeverLessensArealDensityInAnyDirection(long seed) {
