@@ -27,6 +27,7 @@ final class AssessCommand extends PlanCommand {
             BurialPage.put(entry, hull);
             DosePage.put(entry, hull);
         });
+        CoverPage.putPassThroughs(page, assessment);
         WaysOutPage.put(page, assessment);
         EarthworksPage.put(page, assessment);
         StagesPage.put(page, assessment);
@@ -39,6 +40,7 @@ final class AssessCommand extends PlanCommand {
         CommonText.findings(assessment.findings(), out);
         LoweringText.summary(assessment, out);
         CoverText.write(assessment, out);
+        CoverText.writePassThroughs(assessment, out);
         CoverText.writeSupports(assessment, out);
         DoseText.write(assessment, out);
         WaysOutText.write(assessment, out);

@@ -27,6 +27,7 @@ final class CoverCommand extends PlanCommand {
             BurialPage.put(entry, hull);
         });
         CoverPage.putToes(page, assessment);
+        CoverPage.putPassThroughs(page, assessment);
         return page;
     }
 
@@ -34,6 +35,7 @@ final class CoverCommand extends PlanCommand {
     void text(Assessment assessment, PrintStream out) {
         CommonText.head(assessment, out);
         CoverText.write(assessment, out);
+        CoverText.writePassThroughs(assessment, out);
         CoverText.writeSupports(assessment, out);
         CommonText.findings(assessment.findings(), out);
         CommonText.foot(assessment, out);

@@ -40,6 +40,19 @@ final class CoverPage {
         JsonPage.put(entry, "least_areal_density_g_cm2", InUnits.gramsASquareCentimetre(cover.leastArealDensity()));
     }
 
+    /** What passes through the covers, and how it fares. */
+    static void putPassThroughs(ObjectNode page, Assessment assessment) {
+        ArrayNode all = page.putArray("pass_throughs");
+        assessment.cover().ifPresent(cover -> cover.passing().forEach(p -> {
+            ObjectNode entry = all.addObject().put("hull", p.hull()).put("id", p.thing().id())
+                    .put("kind", p.thing().kind().word()).put("state", p.state());
+            JsonPage.put(entry, "deepest_soil_m", p.deepest());
+            JsonPage.put(entry, "share_under_soil", p.shareUnderSoil());
+            JsonPage.put(entry, "open_way_m", p.openWay());
+            JsonPage.put(entry, "displaced_m3", p.displaced());
+        }));
+    }
+
     /** The outlines where the mound meets the ground. */
     static void putToes(ObjectNode page, Assessment assessment) {
         ArrayNode toes = page.putArray("toes");

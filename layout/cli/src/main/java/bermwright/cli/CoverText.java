@@ -5,7 +5,10 @@ import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.burial.HullBurial;
 import bermwright.site.burial.HullSupports;
+import bermwright.site.exposure.PassedThrough;
+import bermwright.site.exposure.SiteCover;
 import java.io.PrintStream;
+import java.util.List;
 
 /** The cover of each hull, for people. */
 final class CoverText {
@@ -35,6 +38,22 @@ final class CoverText {
         assessment.cover().ifPresent(cover -> out.printf("  In all %s m3 placed, slopes of at most %s deg.%n%n",
                 TextTable.words(cover.volume(), 0),
                 TextTable.words(InUnits.degrees(assessment.plan().ground().regolith().stableSlope()), 1)));
+    }
+
+    /** What passes through the covers; nothing where nothing does. */
+    static void writePassThroughs(Assessment assessment, PrintStream out) {
+        List<PassedThrough> all = assessment.cover().map(SiteCover::passing).orElse(List.of());
+        if (all.isEmpty()) {
+            return;
+        }
+        CommonText.heading("What passes through the covers", out);
+        TextTable table = new TextTable("hull", "what", "kind", "at along m", "around deg", "state", "soil over it m",
+                "open way m", "takes up m3");
+        all.forEach(p -> table.row(p.hull(), p.thing().id(), p.thing().kind().word(),
+                TextTable.number(p.thing().along(), 1), TextTable.number(InUnits.degrees(p.thing().around()), 0),
+                p.state(), TextTable.number(p.deepest(), 2), TextTable.number(p.openWay(), 2),
+                TextTable.number(p.displaced(), 2)));
+        out.println(table);
     }
 
     /** What carries each buried hull. */

@@ -238,6 +238,7 @@ record Readers(Assessment assessment, Pack pack) {
                 + " length where that is at an end." : "");
         sheets.unrolled().ifPresent(drawing -> pack.figure(drawing, "The grid carries "
                 + Words.said(assessment.ground().grid().trueSpacing(), "m") + " cells: what is smaller is not known."));
+        sheets.passThroughs().ifPresent(pack::table);
         hull.burial().ifPresent(burial -> {
             BurialSheets shell = new BurialSheets(hull.hull(), burial);
             pack.page.list(shell.words());

@@ -10,7 +10,6 @@ import bermwright.site.footprint.ShapeKind;
 import bermwright.site.plan.Anchor;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
-import bermwright.site.plan.PassThrough;
 import bermwright.site.plan.Plan;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,7 +17,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiFunction;
 
 /** Turns the outlines of a site into what the map draws; outlines that stayed the same keep their figures. */
 public final class MapFigures {
@@ -101,6 +99,7 @@ public final class MapFigures {
     private static String label(FigureLook look, Shape shape) {
         return switch (look) {
             case LYING, BORROW, STOCKPILE, PREPARATION, PAD, KEEP_OUT, TUNNEL -> shape.subject();
+            case PASS_THROUGH -> shape.part();
             case CORRIDOR -> shape.part().isEmpty() || shape.part().endsWith(" 1") ? shape.subject() : "";
             default -> "";
         };
@@ -138,6 +137,8 @@ public final class MapFigures {
             case SNAP_BACK -> FigureLook.SNAP_BACK;
             case THRUSTER_PLUME, LANDING_PLUME -> FigureLook.PLUME;
             case COVER_TOE -> FigureLook.COVER_TOE;
+            case PASS_THROUGH -> FigureLook.PASS_THROUGH;
+            case KEPT_CLEAR -> FigureLook.KEPT_CLEAR;
             case TUNNEL -> FigureLook.TUNNEL;
             case WALL -> FigureLook.WALL;
             case CORRIDOR -> FigureLook.CORRIDOR;
@@ -172,32 +173,11 @@ public final class MapFigures {
         }).orElse(FigureLook.ANCHOR_PLATE);
     }
 
-    /** Something that passes through a cover, as it is seen from above, and the strip that is kept free around it. */
-    private static void passing(List<MapFigure> all, Hull hull, PassThrough one, BiFunction<Double, Double, Point> at) {
-        Part part = Part.hull(hull.id());
-        one.clear().ifPresent(clear -> all.add(MapFigure.area(FigureLook.KEPT_CLEAR, part, "",
-                seen(hull, one, clear, at))));
-        all.add(MapFigure.area(FigureLook.PASS_THROUGH, part, one.id(), seen(hull, one, 0, at)));
-    }
-
-    private static List<Point> seen(Hull hull, PassThrough one, double rim, BiFunction<Double, Double, Point> at) {
-        double half = (one.width() / 2 + rim) / hull.radius();
-        double widest = Math.min(Math.PI / 2, half);
-        double left = hull.radius() * Math.sin(one.around() + widest);
-        double right = hull.radius() * Math.sin(one.around() - widest);
-        double from = one.along() - one.length() / 2 - rim;
-        double to = one.along() + one.length() / 2 + rim;
-        return List.of(at.apply(from, left), at.apply(to, left), at.apply(to, right), at.apply(from, right));
-    }
-
     private static void inside(List<MapFigure> all, LiveSite site, Hull hull) {
         Part part = Part.hull(hull.id());
         double scale = site.metreScale();
         if (hull.arrival() != Hull.Arrival.STAYS_UPRIGHT) {
             Point base = hull.baseCentre().moved(hull.layDownAzimuth(), hull.pivotAhead() / scale, 0);
-            hull.cover().ifPresent(cover -> cover.passThroughs().stream().filter(p -> p.along() <= hull.length())
-                    .forEach(p -> passing(all, hull, p, (x, y) -> base.moved(hull.layDownAzimuth(), x / scale,
-                            y / scale))));
             hull.stations().forEach(s -> all.add(MapFigure.mark(FigureLook.STATION, part, s.id(),
                     base.moved(hull.layDownAzimuth(), s.along() / scale, s.across() / scale))));
         }

@@ -126,7 +126,7 @@ public final class WorkStages {
                 && steps.get(done - 1).of().equals(part.id());
         return switch (figure.look()) {
             case STANDING, LANDING_SPREAD -> !isLowered || isNow;
-            case LYING, STATION, HATCH -> isLowered;
+            case LYING, STATION, HATCH, PASS_THROUGH, KEPT_CLEAR -> isLowered;
             case COVER_TOE -> done(WorkStep.Kind.COVER, done).contains(part.id())
                     || !isPlanned(WorkStep.Kind.COVER, part.id()) && done == steps.size();
             default -> isNow;

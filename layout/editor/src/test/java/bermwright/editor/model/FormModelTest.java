@@ -149,7 +149,8 @@ class FormModelTest {
         assertTrue(form.type(field("hulls[0].cover.pass_throughs[0].along_m"), "12"));
         assertTrue(form.type(field("hulls[0].cover.pass_throughs[0].clear_m"), "0.5"));
         List<MapFigure> shown = bench.figures().stream().filter(f -> f.look() == FigureLook.PASS_THROUGH).toList();
-        assertEquals(List.of("feed-through", "feed-through-2"), shown.stream().map(MapFigure::label).toList());
+        assertEquals(List.of("shaft feed-through", "feed-through feed-through-2"),
+                shown.stream().map(MapFigure::label).toList());
         // Lying towards 80 degrees from east 120, its pivot line 3.7 m ahead: 12 m on the middle of the shaft.
         assertEquals(120 + 15.7 * Math.sin(Math.toRadians(80)), shown.get(0).box().centre().east(), 0.01);
         assertEquals(1, bench.figures().stream().filter(f -> f.look() == FigureLook.KEPT_CLEAR).count());

@@ -49,6 +49,10 @@ public enum MapStyle {
     TUNNEL("tunnel", Look.filled(Ink.BLACK, 1.2, "", "#ffffffcc")),
     /** A hull once it lies. */
     LYING_HULL("hull lying", Look.filled(Ink.BLACK, 2.2, "", "#ffffffcc")),
+    /** The strip that is kept free of soil around something in a cover. */
+    KEPT_CLEAR("strip kept clear of soil", Look.area(Ink.BLUE, 1.2, "3 2", Patterns.RISING)),
+    /** A radiator, cable, feed-through, thermal keep-out or shaft. */
+    PASS_THROUGH("passes through the cover", Look.filled(Ink.BLUE, 1.6, "", "#ffffffcc")),
     /** A hull while it stands. */
     STANDING_HULL("hull standing", Look.filled(Ink.BLACK, 1.6, "5 3", "#ffffff66")),
     /** A lowering line. */

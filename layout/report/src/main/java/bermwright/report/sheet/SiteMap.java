@@ -20,7 +20,7 @@ import java.util.Set;
 /** The outlines of a site as things on the plan drawing, also for the editor. */
 public final class SiteMap {
     private static final Set<ShapeKind> BODIES = EnumSet.of(ShapeKind.STANDING, ShapeKind.LYING, ShapeKind.SWEEP,
-            ShapeKind.COVER_TOE);
+            ShapeKind.COVER_TOE, ShapeKind.PASS_THROUGH, ShapeKind.KEPT_CLEAR);
 
     private static final Set<ShapeKind> STAYING = EnumSet.of(ShapeKind.LYING, ShapeKind.COVER_TOE, ShapeKind.WALL,
             ShapeKind.TUNNEL, ShapeKind.KEEP_OUT, ShapeKind.PAD, ShapeKind.BORROW);
@@ -137,6 +137,8 @@ public final class SiteMap {
             case SNAP_BACK -> MapStyle.SNAP_BACK;
             case THRUSTER_PLUME, LANDING_PLUME -> MapStyle.PLUME;
             case COVER_TOE -> MapStyle.COVER_TOE;
+            case PASS_THROUGH -> MapStyle.PASS_THROUGH;
+            case KEPT_CLEAR -> MapStyle.KEPT_CLEAR;
             case TUNNEL -> MapStyle.TUNNEL;
             case WALL -> MapStyle.WALL;
             case CORRIDOR -> MapStyle.CORRIDOR;
@@ -153,6 +155,7 @@ public final class SiteMap {
         return switch (shape.kind()) {
             case LYING -> "hull " + shape.subject();
             case KEEP_OUT, PAD, CORRIDOR, BORROW, STOCKPILE, PREPARATION, TUNNEL, WALL -> shape.subject();
+            case PASS_THROUGH -> detailed ? shape.part() : "";
             case ANCHOR, WINCH, POLE_FOOT -> detailed ? shape.kind().word() + ", " + shape.part() : "";
             default -> "";
         };

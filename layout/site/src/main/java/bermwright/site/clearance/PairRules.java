@@ -127,6 +127,12 @@ final class PairRules {
                 "Build it after this hull is down."));
         rules.add(new PairRule("wall-through-hull", REFUSE, EnumSet.of(ShapeKind.WALL), BODY, Kept.NOTHING, PRACTICE,
                 "The wall and the hull cannot share the place."));
+        rules.add(new PairRule("kept-clear-built-on", REFUSE, EnumSet.of(ShapeKind.KEPT_CLEAR),
+                EnumSet.of(ShapeKind.LYING, ShapeKind.WALL, ShapeKind.TUNNEL, ShapeKind.STOCKPILE), Kept.NOTHING,
+                "strip kept clear in the plan", "What needs that strip free would be shaded, touched or buried."));
+        rules.add(new PairRule("pass-through-in-sweep", WARN, EnumSet.of(ShapeKind.PASS_THROUGH),
+                EnumSet.of(ShapeKind.SWEEP), Kept.NOTHING, PLAN,
+                "The other hull comes down over it; fit it afterwards."));
         rules.add(new PairRule("pad-built-over", REFUSE, EnumSet.of(ShapeKind.COVER_TOE, ShapeKind.WALL,
                 ShapeKind.BORROW, ShapeKind.STOCKPILE, ShapeKind.ANCHOR, ShapeKind.WINCH, ShapeKind.POLE_FOOT),
                 EnumSet.of(ShapeKind.PAD), Kept.NOTHING, PLAN, "The pad cannot be used any more."));

@@ -138,7 +138,9 @@ public final class CoverTrial {
                     close ? EndCover.COVERED : hull.far(), hull.crownWidth()));
         }
         Mound mound = SiteCover.mound(plan, site, covers, closed);
-        return new Outcome(mound.placedVolume(), doses(mound.finished()), mound.runsOffTheGround());
+        double open = new PassThroughs(plan, site).states(mound.finished()).stream()
+                .mapToDouble(PassedThrough::displaced).sum();
+        return new Outcome(mound.placedVolume() - open, doses(mound.finished()), mound.runsOffTheGround());
     }
 
     /**

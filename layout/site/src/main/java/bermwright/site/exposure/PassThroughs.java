@@ -28,8 +28,8 @@ import java.util.OptionalDouble;
  * <p>A shaft rises straight up from the upper half of the skin, an open feed-through leaves square to it; both are
  * round, of the same open area, and end where they come out of the soil. Lid and wall count as much as the hull's skin,
  * which they stand for: nothing else is behind them. A mouth of less than a hundredth of the sky holds few of the
- * station's rays, so the dose that comes through it is known to about a fifth. The soil
- * they displace is not taken off the mound's volume.
+ * station's rays, so the dose that comes through it is known to about a fifth. The placed
+ * soil they take up is taken off the mound's volume.
  */
 final class PassThroughs {
     /** Step of the walk to the open, and how far a void reaches into the hull so that no film of soil stays (m). */
@@ -148,6 +148,35 @@ final class PassThroughs {
                 HullEnd.FLAT, one.hull.skinArealDensity()), new HullPose(skin.minus(out.times(into)), out, side)));
     }
 
+    /** How each fares under a surface in true metres; what does not lie on its hull is left out. */
+    List<PassedThrough> states(ElevationGrid surface) {
+        List<PassedThrough> states = new ArrayList<>();
+        for (Placed one : all()) {
+            if (one.isOnHull()) {
+                Optional<HullSolid> pipe = one.thing.isVoid() ? pipe(one, surface) : Optional.empty();
+                Over over = one.thing.isVoid() ? Over.NOTHING : over(one, surface);
+                states.add(new PassedThrough(one.hull.id(), one.thing, over.deepest, over.share,
+                        pipe.map(p -> p.shape().length()).orElse(0.0),
+                        pipe.map(p -> displaced(p, surface)).orElse(0.0)));
+            }
+        }
+        return states;
+    }
+
+    /** Placed soil that a pipe takes up (m3): its section along the part of its axis in the mound. */
+    private double displaced(HullSolid pipe, ElevationGrid surface) {
+        double length = pipe.shape().length();
+        int steps = (int) Math.max(1, Math.ceil(length / STEP));
+        double within = 0;
+        for (int i = 0; i < steps; i++) {
+            Vec3 at = pipe.pose().point(length * (i + 0.5) / steps, 0, 0);
+            boolean isSoil = at.z() < surface.height(at.plan()) && at.z() > site.ground().height(at.plan())
+                    && site.hullSolids().stream().noneMatch(h -> h.contains(at));
+            within += isSoil ? length / steps : 0;
+        }
+        return within * Math.PI * pipe.shape().radius() * pipe.shape().radius();
+    }
+
     /** Length of the way through soil from the skin to the open (m); nothing where there is none or no end. */
     private static double wayOut(Vec3 skin, Vec3 out, ElevationGrid surface) {
         for (double t = STEP; t < FARTHEST; t += STEP) {
@@ -191,7 +220,12 @@ final class PassThroughs {
                 one.thing.kind().word(), area, pipe.shape().length()));
     }
 
-    private void soilOver(Placed one, ElevationGrid surface, List<Finding> findings) {
+    private record Over(double deepest, double share) {
+        static final Over NOTHING = new Over(0, 0);
+    }
+
+    /** Soil over what does not open it: the deepest, and the share of it under more than dust. */
+    private static Over over(Placed one, ElevationGrid surface) {
         double deepest = 0;
         int under = 0;
         for (int i = 0; i < PLACES; i++) {
@@ -204,10 +238,16 @@ final class PassThroughs {
                 under += soil > DUST ? 1 : 0;
             }
         }
-        if (under == 0) {
+        return under == 0 ? Over.NOTHING : new Over(deepest, (double) under / (PLACES * PLACES));
+    }
+
+    private void soilOver(Placed one, ElevationGrid surface, List<Finding> findings) {
+        Over over = over(one, surface);
+        double share = over.share;
+        double deepest = over.deepest;
+        if (!(share > 0)) {
             return;
         }
-        double share = (double) under / (PLACES * PLACES);
         if (one.thing.kind().isSpoiltBySoil()) {
             findings.add(finding(one, "pass-through-buried", share > 0.5 ? Level.REFUSE : Level.WARN,
                     Figures.of(deepest, 0, "m"), text("Soil lies on %.0f %% of the %s, up to %.2f m deep, and stops"

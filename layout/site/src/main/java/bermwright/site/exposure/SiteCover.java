@@ -27,10 +27,11 @@ import java.util.Set;
  * @param toes     outlines where the mound meets the ground, in the plan's frame; none for a surface that was given
  * @param volume   soil placed in all (m3)
  * @param hulls    what covers each hull that has a cover and lies on known ground
+ * @param passing  how what passes through the covers fares
  * @param findings what is wrong with the covers
  */
 public record SiteCover(ElevationGrid natural, ElevationGrid prepared, ElevationGrid finished, List<Ring> toes,
-        double volume, List<HullCover> hulls, List<Finding> findings) {
+        double volume, List<HullCover> hulls, List<PassedThrough> passing, List<Finding> findings) {
     /** Steps of the depth map along a hull (m) and around it. */
     private static final double MAP_STEP = 0.5;
     private static final int MAP_AROUND = 72;
@@ -39,6 +40,7 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
     public SiteCover {
         toes = List.copyOf(toes);
         hulls = List.copyOf(hulls);
+        passing = List.copyOf(passing);
         findings = List.copyOf(findings);
     }
 
@@ -54,19 +56,23 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
         SiteHulls site = new SiteHulls(plan, prepared);
         Mound mound = mound(plan, site, site.covered(), Set.of());
         ElevationGrid finished = prepared.withHeights(mound.finished().heights());
+        PassThroughs passing = new PassThroughs(plan, site);
+        List<PassedThrough> states = passing.states(mound.finished());
         List<HullCover> covers = new ArrayList<>();
         for (int i = 0; i < mound.hulls().size(); i++) {
             CoveredHull covered = mound.hulls().get(i);
             Optional<Hull> hull = plan.hull(covered.hull().id());
             if (hull.isPresent()) {
                 covers.add(measured(plan, covered, mound.finished(),
-                        mound.placedVolume(i) + tunnelShare(plan, mound, hull.get().id())));
+                        mound.placedVolume(i) + tunnelShare(plan, mound, hull.get().id())
+                                - displaced(states, hull.get().id())));
             }
         }
         List<Finding> findings = new ArrayList<>(CoverFindings.of(plan, site, Optional.of(mound), covers));
-        findings.addAll(new PassThroughs(plan, site).findings(mound.finished()));
+        findings.addAll(passing.findings(mound.finished()));
         return new SiteCover(natural, prepared, finished,
-                mound.toes().stream().map(site.metres()::projected).toList(), mound.placedVolume(), covers, findings);
+                mound.toes().stream().map(site.metres()::projected).toList(), mound.placedVolume()
+                        - states.stream().mapToDouble(PassedThrough::displaced).sum(), covers, states, findings);
     }
 
     /** The mound over given covers, in true metres; no ways are kept clear at closed hulls. */
@@ -100,9 +106,12 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
             taken += Mound.takenUp(solid, site.ground(), surface);
         }
         List<Finding> findings = new ArrayList<>(CoverFindings.of(plan, site, Optional.empty(), covers));
-        findings.addAll(new PassThroughs(plan, site).findings(surface));
+        PassThroughs passing = new PassThroughs(plan, site);
+        findings.addAll(passing.findings(surface));
+        List<PassedThrough> states = passing.states(surface);
+        taken += states.stream().mapToDouble(PassedThrough::displaced).sum();
         double volume = Math.max(0, Mound.volumeBetween(site.ground(), surface) - taken);
-        return new SiteCover(natural, prepared, finished, List.of(), volume, covers, findings);
+        return new SiteCover(natural, prepared, finished, List.of(), volume, covers, states, findings);
     }
 
     /** Half the soil over each tunnel that ends at a hull (m3), so that no soil is left out of the haul. */
@@ -119,6 +128,11 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
             }
         }
         return share;
+    }
+
+    /** Soil that open ways through one hull's cover take up (m3). */
+    private static double displaced(List<PassedThrough> states, String hull) {
+        return states.stream().filter(s -> s.hull().equals(hull)).mapToDouble(PassedThrough::displaced).sum();
     }
 
     private static HullCover measured(Plan plan, CoveredHull covered, ElevationGrid surface, double volume) {

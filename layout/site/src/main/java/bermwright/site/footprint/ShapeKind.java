@@ -35,6 +35,10 @@ public enum ShapeKind {
     LANDING_PLUME,
     /** Toe of a cover. */
     COVER_TOE,
+    /** Something that passes through a cover: a radiator, a cable, a shaft. */
+    PASS_THROUGH,
+    /** The strip around it that soil and everything else is kept off. */
+    KEPT_CLEAR,
     /** A tunnel. */
     TUNNEL,
     /** A wall. */

@@ -155,6 +155,7 @@ public final class SiteShapes {
                     (hull.landingDispersion() + hull.radius()) / metreScale())));
         }
         shapes.addAll(GearOutline.of(hull, frame, plan.ground().regolith().frictionAngle()));
+        shapes.addAll(PassOutline.of(hull, frame));
         for (Ring toe : coverToes.getOrDefault(hull.id(), List.of())) {
             shapes.add(new Shape(ShapeKind.COVER_TOE, hull.id(), "", toe));
         }

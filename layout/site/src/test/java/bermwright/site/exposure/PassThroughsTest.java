@@ -9,15 +9,22 @@ import bermwright.foundation.Progress;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.dose.Responses;
 import bermwright.site.SamplePlans;
+import bermwright.site.clearance.Clearance;
 import bermwright.site.finding.Finding;
 import bermwright.site.finding.Finding.Level;
+import bermwright.site.footprint.Shape;
+import bermwright.site.footprint.ShapeKind;
+import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Kept;
 import bermwright.site.plan.PassThrough;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.Wall;
 import bermwright.terrain.grid.ElevationGrid;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -144,5 +151,57 @@ class PassThroughsTest {
         only(cover(closed), "pass-through-under-soil");
         assertEquals(Level.WARN, only(cover(thing(PassThrough.Kind.FEED_THROUGH, 18, 70, OptionalDouble.empty())),
                 "cover-pierced").level());
+    }
+
+    /** A shaft of 1 m2 takes 2.5 m of soil off the crown, and so much off the soil to be hauled. */
+    @Test
+    void theSoilAShaftTakesUpIsNotHauled() {
+        SiteCover closed = cover();
+        SiteCover pierced = cover(thing(PassThrough.Kind.SHAFT, 18, 0, OptionalDouble.empty()));
+        PassedThrough shaft = pierced.passing().get(0);
+        assertEquals(2.5, shaft.displaced(), ROUNDED_CREST);
+        assertEquals("open through the soil", shaft.state());
+        assertEquals(shaft.displaced(), closed.volume() - pierced.volume(), 1e-9 * closed.volume());
+        assertEquals(shaft.displaced(), closed.hulls().get(0).volume() - pierced.hulls().get(0).volume(),
+                1e-9 * closed.volume());
+    }
+
+    @Test
+    void itsStateIsSaid() {
+        PassedThrough cable = cover(thing(PassThrough.Kind.CABLE, 18, 60, OptionalDouble.empty())).passing().get(0);
+        assertEquals("under soil", cable.state());
+        assertEquals(1, cable.shareUnderSoil());
+        assertTrue(cable.deepest() > 2.5, "straight up it is deeper than square to the skin");
+        assertEquals("spoilt by soil", cover(thing(PassThrough.Kind.RADIATOR, 18, 0, OptionalDouble.empty()))
+                .passing().get(0).state());
+        assertEquals("free of soil", cover(thing(PassThrough.Kind.RADIATOR, 18, 0, OptionalDouble.of(0.5)))
+                .passing().get(0).state());
+        assertEquals(List.of(), cover(thing(PassThrough.Kind.CABLE, 40, 0, OptionalDouble.empty())).passing());
+    }
+
+    /** The strip of a radiator on the left flank lies left of the axis, as wide as its chord and half a metre more. */
+    @Test
+    void itsStripStandsOnThePlanAndNothingMayBeBuiltOnIt() {
+        Plan plan = plan(thing(PassThrough.Kind.RADIATOR, 18, 60, OptionalDouble.of(0.5)));
+        SiteShapes shapes = SiteShapes.of(plan, Optional.of(GROUND), Map.of());
+        Shape strip = shapes.hulls().get(0).of(ShapeKind.KEPT_CLEAR).get(0);
+        double turn = 1.0 / 3.8;
+        double[] norths = {150 + 3.8 * Math.sin(Math.PI / 3 - turn), 150 + 3.8 * Math.sin(Math.PI / 3 + turn)};
+        assertEquals(norths[0], strip.outline().corners().stream().mapToDouble(Point::north).min().orElseThrow(), 2e-3);
+        assertEquals(norths[1], strip.outline().corners().stream().mapToDouble(Point::north).max().orElseThrow(), 2e-3);
+        assertEquals(BASE_EAST + 17, strip.outline().corners().stream().mapToDouble(Point::east).min().orElseThrow(),
+                2e-3);
+        assertEquals(2 * (norths[1] - norths[0]), strip.outline().area(), 0.02);
+        Plan built = new Plan(plan.title(), plan.ground(), plan.hulls(), List.of(new Wall("W", List.of(
+                new Point(BASE_EAST + 10, norths[1]), new Point(BASE_EAST + 30, norths[1])), 2, 0.5, Kept.NOTHING)),
+                plan.tunnels(), plan.keepOuts(), plan.corridors(), plan.landingPads(), plan.preparations(),
+                plan.borrowGrounds(), plan.stockpiles(), plan.machines(), plan.exposure(), plan.rules(),
+                plan.orderOfWork(), plan.kept());
+        assertTrue(Clearance.check(shapes, Optional.of(GROUND)).stream()
+                .noneMatch(f -> f.rule().equals("kept-clear-built-on")));
+        Finding on = Clearance.check(SiteShapes.of(built, Optional.of(GROUND), Map.of()), Optional.of(GROUND)).stream()
+                .filter(f -> f.rule().equals("kept-clear-built-on")).findFirst().orElseThrow();
+        assertEquals(Level.REFUSE, on.level());
+        assertEquals("A", on.subject());
     }
 }
