@@ -8,9 +8,16 @@ import javafx.scene.layout.VBox;
 
 /** The cautions: one line always in view over the answers, all of them behind it. */
 final class CautionLine extends TitledPane {
+    /** Room for the arrow and the rims beside the words (pixels). */
+    private static final double BESIDES = 44;
+
     CautionLine() {
         setId("cautions");
-        setText("\u26A0 " + Cautions.all().get(0));
+        Label first = new Label("\u26A0 " + Cautions.all().get(0));
+        first.setWrapText(true);
+        first.maxWidthProperty().bind(widthProperty().subtract(BESIDES));
+        setText(null);
+        setGraphic(first);
         setExpanded(false);
         setAnimated(false);
         VBox all = new VBox(4);

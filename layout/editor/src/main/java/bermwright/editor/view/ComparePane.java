@@ -44,6 +44,7 @@ final class ComparePane extends VBox {
             + " became of every figure. Or compare with another plan file.");
     private final TableView<Comparison.Row> table = new TableView<>();
     private final CheckBox onlyChanged = new CheckBox("only what differs");
+    private final HBox maps = new HBox(4);
     private final Canvas mine = new Canvas();
     private final Canvas other = new Canvas();
     private Optional<Assessment> kept = Optional.empty();
@@ -55,24 +56,20 @@ final class ComparePane extends VBox {
         this.background = background;
         this.dress = dress;
         words.setWrapText(true);
+        words.setMinHeight(USE_PREF_SIZE);
         words.setId("compare-words");
         Button keep = new Button("Keep this variant");
         keep.setId("keep-variant");
         keep.setOnAction(event -> keepNow());
         onlyChanged.setSelected(true);
         onlyChanged.setOnAction(event -> refresh());
-        HBox maps = new HBox(4, framed(other), framed(mine));
+        maps.getChildren().addAll(framed("variant", other), framed("now", mine));
         maps.setMinHeight(170);
         maps.setPrefHeight(230);
+        showMaps(false);
         table.setId("comparison");
         table.setPlaceholder(new Label("No difference to show yet."));
-        table.getColumns().add(column("about", 5.2, Comparison.Row::subject));
-        table.getColumns().add(column("figure", 13, Comparison.Row::name));
-        table.getColumns().add(column("variant", 4.9, r -> Figures.brief(r.mine())));
-        table.getColumns().add(column("now", 4.9, r -> Figures.brief(r.other())));
-        table.getColumns().add(column("difference", 5.8, r -> r.isSame() ? "none" : (r.difference() > 0 ? "+" : "")
-                + Figures.brief(r.difference())));
-        table.getColumns().add(column("unit", 3.6, r -> UnitWords.shown(r.unit())));
+        fillTable();
         VBox.setVgrow(table, Priority.ALWAYS);
         HBox bar = new HBox(8, keep, onlyChanged);
         bar.getStyleClass().add("bar");
@@ -81,14 +78,36 @@ final class ComparePane extends VBox {
         bench.calm().listen(this::refresh);
     }
 
+    private void fillTable() {
+        table.getColumns().clear();
+        table.getColumns().add(column("about", 5.2, Comparison.Row::subject));
+        table.getColumns().add(column("figure", 13, Comparison.Row::name));
+        table.getColumns().add(column("variant", 5.4, r -> Figures.brief(r.mine())));
+        table.getColumns().add(column("now", 5.0, r -> Figures.brief(r.other())));
+        table.getColumns().add(column("difference", 6.6, r -> r.isSame() ? "none" : (r.difference() > 0 ? "+" : "")
+                + Figures.brief(r.difference())));
+        table.getColumns().add(column("unit", 4.2, r -> UnitWords.shown(r.unit())));
+    }
+
+    private void showMaps(boolean isThere) {
+        maps.setVisible(isThere);
+        maps.setManaged(isThere);
+    }
+
     /** Dresses the pane for another window. */
     void dress(Dress changed) {
+        boolean isOther = changed.scale() != dress.scale();
         dress = changed;
+        if (isOther) {
+            fillTable();
+        }
         refresh();
     }
 
-    private Region framed(Canvas canvas) {
-        Pane pane = new Pane(canvas);
+    private Region framed(String name, Canvas canvas) {
+        Label over = new Label(name);
+        over.getStyleClass().add("hint");
+        Pane pane = new Pane(canvas, over);
         HBox.setHgrow(pane, Priority.ALWAYS);
         pane.setMinWidth(60);
         pane.widthProperty().addListener((observed, before, now) -> refresh());
@@ -174,6 +193,7 @@ final class ComparePane extends VBox {
                 + (isFresh ? "." : ", as it was before the last edit; its new figures are being worked out."));
         List<Comparison.Row> rows = Comparison.rows(FigureList.of(kept.get()), FigureList.of(now.get()));
         table.getItems().setAll(rows.stream().filter(r -> !onlyChanged.isSelected() || !r.isSame()).toList());
+        showMaps(true);
         draw(other, kept.get());
         draw(mine, now.get());
     }

@@ -14,6 +14,10 @@ import javafx.scene.text.TextAlignment;
 final class CurveChart extends Region {
     private static final double[][] DASHES = {{}, {8, 4}, {2, 3}, {10, 3, 2, 3}, {4, 2}};
     private static final double TICKS = 5;
+    /** Height with text at its usual size (pixels). */
+    private static final double HEIGHT = 250;
+    /** Wider than so many times the text's size the names of curves stand in two columns (1). */
+    private static final double TWO_COLUMNS = 30;
 
     private final Canvas canvas = new Canvas();
     private Dress dress;
@@ -46,11 +50,12 @@ final class CurveChart extends Region {
         this.dress = dress;
         getChildren().add(canvas);
         setMinHeight(150);
-        setPrefHeight(250);
+        setPrefHeight(HEIGHT * dress.scale());
     }
 
     void dress(Dress changed) {
         dress = changed;
+        setPrefHeight(HEIGHT * dress.scale());
         paint();
     }
 
@@ -85,13 +90,14 @@ final class CurveChart extends Region {
         for (Level level : content.levels) {
             greatest = level.y < 3 * greatest ? Math.max(greatest, level.y) : greatest;
         }
-        double legend = (content.curves.size() + 1) / 2 * text * 1.5 + 8 + text;
+        int columns = canvas.getWidth() > TWO_COLUMNS * text ? 2 : 1;
+        double legend = (content.curves.size() + columns - 1) / columns * text * 1.5 + 8 + text;
         Frame frame = new Frame(4.2 * text, legend + text, canvas.getWidth() - 10, canvas.getHeight() - 2.6 * text,
                 content.most, greatest * 1.08);
         axes(g, frame, style, text);
         for (int i = 0; i < content.curves.size(); i++) {
             curve(g, frame, i);
-            legend(g, i, text);
+            legend(g, i, columns, text);
         }
         for (Level level : content.levels) {
             if (level.y <= frame.top) {
@@ -158,9 +164,9 @@ final class CurveChart extends Region {
         g.setLineDashes();
     }
 
-    private void legend(GraphicsContext g, int index, double text) {
-        double x = 8 + index % 2 * canvas.getWidth() / 2;
-        double y = 4 + (index / 2 + 0.5) * text * 1.5;
+    private void legend(GraphicsContext g, int index, int columns, double text) {
+        double x = 8 + index % columns * canvas.getWidth() / columns;
+        double y = 4 + (index / columns + 0.5) * text * 1.5;
         g.setStroke(colour(index));
         g.setLineWidth(2.2);
         g.setLineDashes(DASHES[index % DASHES.length]);

@@ -6,6 +6,8 @@ import java.util.Optional;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
 
 /** Shows a drawing of the report as wide as there is room. */
@@ -18,6 +20,19 @@ final class DrawingView extends Region {
         getStyleClass().add("drawing");
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         getChildren().add(canvas);
+        setFocusTraversable(true);
+        Tooltip.install(this, Hint.of("Click, or press Enter here, to see this drawing large."));
+        setOnMouseClicked(event -> showLarge());
+        setOnKeyPressed(event -> {
+            if (event.getCode() == KeyCode.ENTER) {
+                showLarge();
+                event.consume();
+            }
+        });
+    }
+
+    private void showLarge() {
+        content.drawing.ifPresent(drawing -> LargeDrawing.show(getScene().getWindow(), content));
     }
 
     /** A drawing that was read off the screen thread. */

@@ -53,12 +53,14 @@ final class FormField extends VBox {
         trouble.setWrapText(true);
         trouble.setId(field.path() + "!");
         getStyleClass().add("field");
+        // The form is as wide as its column, never wider: what has no room goes under its label.
+        setMinWidth(0);
         if (control instanceof TextArea) {
             getChildren().addAll(new HBox(6, label, unit), control, trouble);
         } else {
             HBox.setHgrow(label, Priority.ALWAYS);
             label.setMaxWidth(Double.MAX_VALUE);
-            control.setMinWidth(USE_PREF_SIZE);
+            control.setMinWidth(control instanceof ComboBox ? 0 : USE_PREF_SIZE);
             unit.setMinWidth(USE_PREF_SIZE);
             line.getChildren().addAll(label, control, unit);
             line.getStyleClass().add("field-line");

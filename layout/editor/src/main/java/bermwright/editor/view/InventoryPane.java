@@ -24,6 +24,9 @@ final class InventoryPane extends ListView<Part> {
             @Override
             protected void updateItem(Part part, boolean isEmpty) {
                 super.updateItem(part, isEmpty);
+                // Long names wrap instead of making the list scroll sideways.
+                setPrefWidth(0);
+                setWrapText(true);
                 setText(isEmpty || part == null ? null : part.words());
             }
         });

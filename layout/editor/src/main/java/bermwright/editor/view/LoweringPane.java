@@ -17,6 +17,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
 import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
 
 /** How the picked hull goes down: a slider of tilt, the hull from the side, forces by tilt and what governs. */
 final class LoweringPane extends ScrollPane {
@@ -52,6 +53,19 @@ final class LoweringPane extends ScrollPane {
         slider.setId("tilt");
         slider.setAccessibleText("Tilt in degrees");
         slider.setShowTickLabels(true);
+        slider.setLabelFormatter(new StringConverter<>() {
+            @Override
+            public String toString(Double degrees) {
+                // The tilt at rest is the slider's end and no round number.
+                return degrees % 15 == 0 && degrees < slider.getMax() - 2 ? "%.0f\u00b0".formatted(degrees)
+                        : degrees >= slider.getMax() ? "rest" : "";
+            }
+
+            @Override
+            public Double fromString(String words) {
+                return Double.valueOf(words);
+            }
+        });
         slider.setShowTickMarks(true);
         slider.setMajorTickUnit(15);
         slider.setBlockIncrement(1);

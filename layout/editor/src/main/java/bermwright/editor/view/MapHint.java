@@ -6,7 +6,9 @@ import bermwright.editor.model.MapHands;
 import bermwright.editor.model.NumberedFinding;
 import bermwright.editor.model.Workbench;
 import bermwright.foundation.Point;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.MouseEvent;
 
@@ -50,6 +52,12 @@ final class MapHint {
         if (finding.isPresent()) {
             return finding.map(n -> n.number() + "  " + n.finding().subject() + ", " + n.finding().rule() + ": "
                     + n.finding().text() + "\nLimit from: " + n.finding().source()).orElseThrow();
+        }
+        List<NumberedFinding> crowd = map.crowdAt(x, y);
+        if (!crowd.isEmpty()) {
+            return crowd.size() + " more findings here; go closer, or pick them in the list: " + crowd.stream()
+                    .map(n -> n.number() + " " + n.finding().subject() + " " + n.finding().rule())
+                    .collect(Collectors.joining(", ")) + ".";
         }
         Point place = map.camera().place(x, y);
         return hands.figureAt(place, new MapHands.Feel(map.camera().metresPerPixel(), false))

@@ -110,6 +110,11 @@ final class MapLayers {
         return overlay.findingAt(camera, scene(), x, y);
     }
 
+    /** The findings that are only counted at a place of the map (pixels). */
+    List<NumberedFinding> crowdAt(MapCamera camera, double x, double y) {
+        return overlay.crowdAt(camera, scene(), x, y);
+    }
+
     /**
      * Draws what lies over the ground.
      *
@@ -167,7 +172,7 @@ final class MapLayers {
     private void paintLive(MapCamera camera, MapOverlay.Layer layer, Optional<MapOverlay.Scene> held) {
         MapCamera from = painted.orElseThrow();
         Reach reach = new Reach();
-        overlay.reach(reach, from, layer, stillSpots.copy());
+        overlay.reach(reach, from, layer, bench.pickedFinding(), stillSpots.copy());
         held.ifPresent(scene -> overlay.reach(reach, from, scene));
         Optional<HullAtTilt> lowering = tilt.flatMap(TiltModel::mapPicture);
         lowering.ifPresent(picture -> MapOverlay.reach(reach, from, picture));

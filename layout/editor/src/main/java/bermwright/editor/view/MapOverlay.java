@@ -28,6 +28,10 @@ final class MapOverlay {
     private static final double BAR_SHARE = 0.22;
     /** How far a handle or the end of a line reaches around its place (pixels). */
     private static final double HANDLE_REACH = 12;
+    /** Findings nearer to each other than so many times the text's size make a crowd (1). */
+    private static final double CROWD = 5;
+    /** So many of a crowd are drawn, the others counted (1). */
+    private static final int MOST = 6;
 
     private final MapLook look;
     private final MapStyle style;
@@ -77,11 +81,21 @@ final class MapOverlay {
     private record Badge(NumberedFinding finding, Point2D place, Point2D spot) {
     }
 
+    /** Findings that have no room of their own, and the spot where their number is drawn (pixels). */
+    private record Crowd(List<NumberedFinding> findings, Point2D spot) {
+        String words() {
+            return "+" + findings.size();
+        }
+    }
+
+    private record Badges(List<Badge> badges, List<Crowd> crowds) {
+    }
+
     /** Draws figures and findings; the badges find spots that are not taken. */
     void paint(GraphicsContext g, MapCamera camera, Layer layer, Workbench bench, BadgeSpots spots) {
         painter.paint(g, camera, layer.figures(), bench.picked());
         g.setLineDashes();
-        findings(g, badges(camera, layer.findings(), spots), bench.pickedFinding());
+        findings(g, badges(camera, layer.findings(), bench.pickedFinding(), spots), bench.pickedFinding());
     }
 
     /** Draws everything there is. */
@@ -89,23 +103,33 @@ final class MapOverlay {
         Layer all = all(scene);
         painter.paint(g, camera, all.figures(), scene.bench().picked());
         hand(g, camera, scene);
-        findings(g, badges(camera, all.findings(), spots()), scene.bench().pickedFinding());
+        Optional<Integer> picked = scene.bench().pickedFinding();
+        findings(g, badges(camera, all.findings(), picked, spots()), picked);
     }
 
     /** The finding whose badge is at a place of the map (pixels). */
     Optional<NumberedFinding> findingAt(MapCamera camera, Scene scene, double x, double y) {
-        return badges(camera, all(scene).findings(), spots()).stream()
+        return badges(camera, all(scene).findings(), scene.bench().pickedFinding(), spots()).badges().stream()
                 .filter(badge -> badge.spot().distance(x, y) <= look.textSize()).map(Badge::finding).findFirst();
     }
 
+    /** The findings that are only counted at a place of the map (pixels). */
+    List<NumberedFinding> crowdAt(MapCamera camera, Scene scene, double x, double y) {
+        return badges(camera, all(scene).findings(), scene.bench().pickedFinding(), spots()).crowds().stream()
+                .filter(crowd -> crowd.spot().distance(x, y) <= look.textSize()).map(Crowd::findings).findFirst()
+                .orElse(List.of());
+    }
+
     /** How far figures and badges reach over the camera's picture. */
-    void reach(Reach reach, MapCamera camera, Layer layer, BadgeSpots spots) {
+    void reach(Reach reach, MapCamera camera, Layer layer, Optional<Integer> picked, BadgeSpots spots) {
         painter.reach(reach, camera, layer.figures());
         double badge = 1.5 * look.textSize();
-        for (Badge drawn : badges(camera, layer.findings(), spots)) {
+        Badges all = badges(camera, layer.findings(), picked, spots);
+        for (Badge drawn : all.badges()) {
             reach.add(drawn.spot().getX(), drawn.spot().getY(), badge);
             reach.add(drawn.place().getX(), drawn.place().getY(), badge);
         }
+        all.crowds().forEach(crowd -> reach.add(crowd.spot().getX(), crowd.spot().getY(), 1.5 * badge));
     }
 
     /** How far what the hand can take hold of reaches. */
@@ -197,28 +221,68 @@ final class MapOverlay {
         }
     }
 
-    private static List<Badge> badges(MapCamera camera, List<NumberedFinding> findings, BadgeSpots spots) {
+    /** The badges; of a crowd only the worst are drawn and the others counted, but never the picked one. */
+    private Badges badges(MapCamera camera, List<NumberedFinding> findings, Optional<Integer> picked,
+            BadgeSpots spots) {
         List<Badge> badges = new ArrayList<>();
+        List<List<NumberedFinding>> crowds = new ArrayList<>();
+        List<Point2D> centres = new ArrayList<>();
         for (NumberedFinding numbered : findings) {
             Point p = numbered.finding().place().orElseThrow();
             Point2D place = new Point2D(camera.x(p.east()), camera.y(p.north()));
-            badges.add(new Badge(numbered, place, spots.free(place)));
+            boolean isCrowded = badges.stream().filter(b -> b.place().distance(place) < CROWD * look.textSize())
+                    .count() >= MOST && picked.filter(n -> n == numbered.number()).isEmpty();
+            if (!isCrowded) {
+                badges.add(new Badge(numbered, place, spots.free(place)));
+                continue;
+            }
+            int crowd = 0;
+            while (crowd < centres.size() && centres.get(crowd).distance(place) >= CROWD * look.textSize()) {
+                crowd++;
+            }
+            if (crowd == centres.size()) {
+                centres.add(place);
+                crowds.add(new ArrayList<>());
+            }
+            crowds.get(crowd).add(numbered);
         }
-        return badges;
+        List<Crowd> more = new ArrayList<>();
+        for (int i = 0; i < crowds.size(); i++) {
+            more.add(new Crowd(crowds.get(i), spots.free(centres.get(i))));
+        }
+        return new Badges(badges, more);
     }
 
     /** The badges, the worst at their very places and drawn last, the others beside them on a leader. */
-    private void findings(GraphicsContext g, List<Badge> badges, Optional<Integer> picked) {
-        for (Badge badge : badges) {
+    private void findings(GraphicsContext g, Badges drawn, Optional<Integer> picked) {
+        for (Badge badge : drawn.badges()) {
             if (badge.place().distance(badge.spot()) > 1) {
                 g.setStroke(style.ink());
                 g.setLineWidth(1);
                 g.strokeLine(badge.place().getX(), badge.place().getY(), badge.spot().getX(), badge.spot().getY());
             }
         }
-        for (int i = badges.size() - 1; i >= 0; i--) {
-            finding(g, badges.get(i).finding(), badges.get(i).spot(), picked);
+        drawn.crowds().forEach(crowd -> crowd(g, crowd));
+        for (int i = drawn.badges().size() - 1; i >= 0; i--) {
+            finding(g, drawn.badges().get(i).finding(), drawn.badges().get(i).spot(), picked);
         }
+    }
+
+    private void crowd(GraphicsContext g, Crowd crowd) {
+        double h = 1.5 * look.textSize();
+        double w = (1.1 + 0.6 * crowd.words().length()) * look.textSize();
+        double x = crowd.spot().getX() - w / 2;
+        double y = crowd.spot().getY() - h / 2;
+        g.setFill(style.halo());
+        g.fillRoundRect(x, y, w, h, h, h);
+        g.setStroke(style.ink());
+        g.setLineWidth(1.2);
+        g.strokeRoundRect(x, y, w, h, h, h);
+        g.setFont(Font.font("SansSerif", look.textSize() * 0.85));
+        g.setTextAlign(TextAlignment.CENTER);
+        g.setTextBaseline(VPos.CENTER);
+        g.setFill(style.ink());
+        g.fillText(crowd.words(), crowd.spot().getX(), crowd.spot().getY());
     }
 
     private void finding(GraphicsContext g, NumberedFinding numbered, Point2D at, Optional<Integer> picked) {
@@ -279,7 +343,7 @@ final class MapOverlay {
     }
 
     private void norths(GraphicsContext g, MapCamera camera, Workbench bench) {
-        double x = camera.width() - RIM - 34 - look.textSize();
+        double x = camera.width() - RIM - 34 - 2.4 * look.textSize();
         double y = camera.height() - RIM - 34 - 2 * look.textSize();
         arrow(g, x, y, 0, true);
         painter.text(g, "grid N", x, y - 34 - look.textSize() * 0.7, style.ink());

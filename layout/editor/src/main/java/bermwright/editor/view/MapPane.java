@@ -10,6 +10,7 @@ import bermwright.editor.model.TiltModel;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
 import bermwright.foundation.Point;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
@@ -147,6 +148,11 @@ public final class MapPane extends Region {
             findingAt(event.getX(), event.getY()).ifPresent(bench::pickFinding);
         }
         refresh();
+    }
+
+    /** The findings that are only counted at a place of the map (pixels), for want of room. */
+    List<NumberedFinding> crowdAt(double x, double y) {
+        return layers.crowdAt(camera, x, y);
     }
 
     /** The finding whose badge is at a place of the map (pixels). */

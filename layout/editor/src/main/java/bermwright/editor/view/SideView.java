@@ -17,6 +17,8 @@ import javafx.scene.text.TextAlignment;
 /** A hull on its way down from the side: body, lines, poles and stays over the fitted ground. */
 final class SideView extends Region {
     private static final double RIM = 14;
+    /** Height with text at its usual size (pixels). */
+    private static final double HEIGHT = 210;
 
     private final TiltModel model;
     private final Canvas canvas = new Canvas();
@@ -29,11 +31,12 @@ final class SideView extends Region {
         setAccessibleText("The hull on its way down, from the side");
         getChildren().add(canvas);
         setMinHeight(120);
-        setPrefHeight(210);
+        setPrefHeight(HEIGHT * Math.sqrt(dress.scale()));
     }
 
     void dress(Dress changed) {
         dress = changed;
+        setPrefHeight(HEIGHT * Math.sqrt(dress.scale()));
         paint();
     }
 

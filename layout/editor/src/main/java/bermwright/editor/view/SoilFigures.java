@@ -50,9 +50,10 @@ final class SoilFigures {
                         : ", hours not known and not in the days")
                 .append(stage.bar().critical() ? "; any delay delays the whole work." : ".");
         if (!stage.soil().lifts().isEmpty()) {
-            text.append("\nPlaces ").append(Figures.brief(stage.soil().placed())).append(" m\u00b3 in lifts up to ")
-                    .append(stage.soil().lifts().stream().map(Figures::brief).collect(Collectors.joining(", ")))
-                    .append(" m over the bed.");
+            text.append("\nPlaces ").append(Figures.brief(stage.soil().placed())).append(" m\u00b3 in ")
+                    .append(stage.soil().lifts().size()).append(stage.soil().lifts().size() == 1 ? " lift" : " lifts")
+                    .append(", the last up to ").append(Figures.brief(stage.soil().lifts()
+                            .get(stage.soil().lifts().size() - 1))).append(" m over the bed.");
         }
         text.append("\nStanding: ").append(names(stage.standing())).append("; lying: ").append(names(stage.lying()))
                 .append('.');

@@ -4,6 +4,7 @@ package bermwright.editor.view;
 import bermwright.editor.model.Workbench;
 import bermwright.foundation.Point;
 import bermwright.site.assessment.SiteGround;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.control.Button;
@@ -29,6 +30,8 @@ final class StatusStrip extends HBox {
         progress.setPrefWidth(120);
         stop.setId("stop");
         stop.setMinWidth(USE_PREF_SIZE);
+        freshness.setMinWidth(USE_PREF_SIZE);
+        progress.setMinWidth(60);
         stop.setOnAction(event -> stopping.run());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
@@ -39,7 +42,7 @@ final class StatusStrip extends HBox {
     }
 
     void point(Optional<Point> place) {
-        pointer.setText(place.map(this::words).orElse("Point at the map to read east, north, height and slope."));
+        pointer.setText(place.map(this::words).orElse("Point at the map: east, north, height, slope"));
     }
 
     private String words(Point p) {
@@ -61,14 +64,19 @@ final class StatusStrip extends HBox {
 
     void working(double share, String words, Runnable onStop) {
         progress.setProgress(share);
-        progress.setVisible(true);
-        stop.setVisible(true);
+        show(true);
         freshness.setText(words);
         stopping = onStop;
     }
 
     void idle() {
-        progress.setVisible(false);
-        stop.setVisible(false);
+        show(false);
+    }
+
+    private void show(boolean isWorking) {
+        for (Region node : List.of(progress, stop)) {
+            node.setVisible(isWorking);
+            node.setManaged(isWorking);
+        }
     }
 }
