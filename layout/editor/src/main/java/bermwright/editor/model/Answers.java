@@ -50,7 +50,7 @@ public final class Answers {
     private Optional<Assessment> assessment = Optional.empty();
     private List<Finding> deepFindings = List.of();
     private List<NumberedFinding> findings = List.of();
-    private List<MapFigure> hauls = List.of();
+    private List<MapFigure> ways = List.of();
     private Optional<Background.Step> step = Optional.empty();
     private Optional<Plan> stopped = Optional.empty();
 
@@ -228,7 +228,8 @@ public final class Answers {
             deepFindings = deep.beyondLive;
             step = Optional.empty();
             failures.remove("cover, dose and soil");
-            hauls = MapFigures.hauls(deep.assessment);
+            ways = new ArrayList<>(MapFigures.hauls(deep.assessment));
+            ways.addAll(MapFigures.footWays(deep.assessment));
             if (live.filter(l -> l.plan.equals(plan)).isPresent()) {
                 live = Optional.of(new Live(plan, deep.live, figures(live, deep.live)));
             }
@@ -376,7 +377,7 @@ public final class Answers {
         if (live.isEmpty()) {
             return List.of();
         }
-        List<MapFigure> all = new ArrayList<>(hauls);
+        List<MapFigure> all = new ArrayList<>(ways);
         all.addAll(live.get().figures.figures());
         return all;
     }

@@ -15,6 +15,8 @@ public enum FigureLook {
     CORRIDOR("Corridor", "A way of this width stays free and no steeper than its greatest grade."),
     /** The way of the haulers. */
     HAUL_WAY("Haul way", "Haulers take this way from borrow ground to cover."),
+    /** The way people take to a shelter. */
+    FOOT_WAY("Way to shelter", "People outside take this way to the nearest storm shelter."),
     /** A landing pad. */
     PAD("Landing pad", "Landers come down here; nothing else stands on it."),
     /** Outline of the cover on the ground. */

@@ -14,6 +14,7 @@ import bermwright.site.plan.Plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -77,6 +78,20 @@ public final class MapFigures {
         return assessment.earthworks().map(e -> e.hauls().stream().filter(h -> h.way().size() > 1)
                 .map(h -> MapFigure.line(FigureLook.HAUL_WAY, new Part(Part.Kind.BORROW_GROUND, h.from()), "",
                         h.way())).toList()).orElse(List.of());
+    }
+
+    /**
+     * The ways of people outside to the nearest storm shelter; one that several share is drawn once.
+     *
+     * @param assessment the assessment that found them
+     * @return one figure for each way
+     */
+    public static List<MapFigure> footWays(Assessment assessment) {
+        Map<List<Point>, MapFigure> shared = new LinkedHashMap<>();
+        assessment.waysOut().shelters().stream().filter(w -> w.way().size() > 1)
+                .forEach(w -> Part.bySubject(assessment.plan(), w.from()).ifPresent(part -> shared.putIfAbsent(w.way(),
+                        MapFigure.line(FigureLook.FOOT_WAY, part, "", w.way()))));
+        return List.copyOf(shared.values());
     }
 
     private static List<MapFigure> drawn(Plan plan, Shape shape) {

@@ -25,6 +25,8 @@ final class DosePane extends ScrollPane {
     private final VBox limits = new VBox(6);
     private final DrawingView stations = new DrawingView();
     private final DrawingView sky = new DrawingView();
+    private final VBox spreads = new VBox(4);
+    private final VBox ways = new VBox(4);
     private final Label models = new Label();
     private Optional<Assessment> shown = Optional.empty();
     private Optional<String> shownHull = Optional.empty();
@@ -36,7 +38,7 @@ final class DosePane extends ScrollPane {
         title.getStyleClass().add("heading");
         title.setWrapText(true);
         models.setWrapText(true);
-        VBox box = new VBox(title, limits, stations, sky, models);
+        VBox box = new VBox(title, limits, stations, sky, spreads, ways, models);
         box.getStyleClass().add("answer");
         setContent(box);
         setFitToWidth(true);
@@ -65,6 +67,8 @@ final class DosePane extends ScrollPane {
                 Background.Listener.of(sky::show, this::failed));
         if (!isSame) {
             background.start(LANE, progress -> drawn(sheets), Background.Listener.of(this::show, this::failed));
+            spreads.getChildren().setAll(assessment.map(ReviewFigures::spreads).orElse(List.of()));
+            ways.getChildren().setAll(assessment.map(ReviewFigures::ways).orElse(List.of()));
             models.setText(assessment.flatMap(Assessment::dose).map(d -> d.models().stream()
                     .map(m -> m.model() + " Holds for: " + m.validFor() + " Spread: " + m.spread() + " ("
                             + m.status().word() + ")").collect(Collectors.joining("\n\n"))).orElse(""));

@@ -27,7 +27,7 @@ final class FormPane extends ScrollPane {
     private final VBox content = new VBox();
     private final Map<String, FormField> fields = new LinkedHashMap<>();
     private final Map<String, Boolean> opened = new HashMap<>();
-    private String structure = "";
+    private String structure = "not made yet";
 
     FormPane(Workbench bench, FormModel model) {
         this.bench = bench;

@@ -54,6 +54,7 @@ final class MapStyle {
         put(FigureLook.PREPARATION, yellow, new Edge(1.8, 6, 3), 0.08, Pattern.LEVEL);
         put(FigureLook.CORRIDOR, green, new Edge(1.4, 14, 5), 0.14, Pattern.NONE);
         put(FigureLook.HAUL_WAY, orange, new Edge(2.2, 3, 5), 0.0, Pattern.NONE);
+        put(FigureLook.FOOT_WAY, green, new Edge(1.8, 1, 4), 0.0, Pattern.NONE);
         put(FigureLook.PAD, sky, new Edge(2.2), 0.18, Pattern.NONE);
         put(FigureLook.COVER_TOE, orange, new Edge(2.0, 8, 3, 2, 3), 0.20, Pattern.NONE);
         put(FigureLook.KEEP_OUT, vermilion, new Edge(2.4), 0.14, Pattern.CROSSED);
