@@ -62,7 +62,8 @@ public record MapFigure(FigureLook look, Optional<Part> part, String label, List
         return new MapFigure(look, Optional.of(part), label, List.of(place), false, around(List.of(place)));
     }
 
-    private static MapCamera.Box around(List<Point> corners) {
+    /** The box around places. */
+    static MapCamera.Box around(List<Point> corners) {
         double west = Double.POSITIVE_INFINITY;
         double south = Double.POSITIVE_INFINITY;
         double east = Double.NEGATIVE_INFINITY;

@@ -1,58 +1,70 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.model;
 
-import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 
-/** Paints the ground at the screen's own size, between the nodes, line by line. */
+/** Paints shade and slope of the ground at the screen's own scale, between the pixels of one size, line by line. */
 final class ReliefDetail {
-    private static final int INDEX_CONTOUR_EVERY = 5;
-
     private final ReliefData data;
     private final ReliefLook look;
     private final MapCamera camera;
-    private final double interval;
+    private final int level;
+    private final double size;
 
-    ReliefDetail(ReliefData data, ReliefLook look, MapCamera camera) {
+    /**
+     * A painter.
+     *
+     * @param data   shade and slope
+     * @param look   what to show
+     * @param camera the screen
+     * @param level  the size it is painted from
+     */
+    ReliefDetail(ReliefData data, ReliefLook look, MapCamera camera, int level) {
         this.data = data;
         this.look = look;
         this.camera = camera;
-        // Enlarged four times, the lines may stand four times closer and still be told apart.
-        double enlarged = data.grid().frame().spacing() / camera.metresPerPixel();
-        this.interval = enlarged > 16 ? look.contourInterval() / 10
-                : enlarged > 6 ? look.contourInterval() / 2 : look.contourInterval();
+        this.level = level;
+        this.size = 1 << level;
     }
 
-    void paint(int y, int[] pixels, int width) {
-        ElevationGrid grid = data.grid();
-        GridFrame frame = grid.frame();
-        double north = camera.place(0, y + 0.5).north();
-        double below = camera.place(0, y + 1.5).north();
-        double west = camera.place(0.5, y).east();
-        double step = camera.metresPerPixel();
-        double row = (frame.northEdge() - north) / frame.spacing();
-        double here = grid.height(west, north);
-        for (int x = 0; x < width; x++) {
-            double east = west + x * step;
-            double right = grid.height(east + step, north);
-            double column = (east - frame.west()) / frame.spacing();
-            pixels[y * width + x] = Double.isNaN(here) ? 0
-                    : colour(column, row, new double[] {here, right, grid.height(east, below)}, x << 16 | y);
-            here = right;
+    void paint(int y, int[] pixels, int across) {
+        GridFrame frame = data.grid().frame();
+        double nodeRow = (frame.northEdge() - camera.place(0, y + 0.5).north()) / frame.spacing();
+        if (nodeRow < -0.5 || nodeRow > frame.rows() - 0.5) {
+            return;
+        }
+        double row = clamped((nodeRow + 0.5) / size - 0.5, data.height(level));
+        double step = camera.metresPerPixel() / frame.spacing();
+        double nodeColumn = (camera.place(0.5, y).east() - frame.west()) / frame.spacing();
+        for (int x = 0; x < across; x++, nodeColumn += step) {
+            if (nodeColumn >= -0.5 && nodeColumn <= frame.columns() - 0.5) {
+                pixels[y * across + x] = colour(clamped((nodeColumn + 0.5) / size - 0.5, data.width(level)), row,
+                        x << 16 | y);
+            }
         }
     }
 
-    private int colour(double column, double row, double[] heights, int place) {
-        int x = Math.min(data.width(0) - 2, (int) column);
-        int y = Math.min(data.height(0) - 2, (int) row);
+    private static double clamped(double at, int count) {
+        return Math.max(0, Math.min(count - 1, at));
+    }
+
+    private int colour(double column, double row, int place) {
+        int x = Math.min(data.width(level) - 1, (int) column);
+        int y = Math.min(data.height(level) - 1, (int) row);
+        int right = Math.min(data.width(level) - 1, x + 1);
+        int below = Math.min(data.height(level) - 1, y + 1);
         double u = column - x;
         double v = row - y;
-        double shade = (1 - v) * ((1 - u) * data.shade(0, x, y) + u * data.shade(0, x + 1, y))
-                + v * ((1 - u) * data.shade(0, x, y + 1) + u * data.shade(0, x + 1, y + 1));
-        double slope = (1 - v) * ((1 - u) * data.slopeDeg(0, x, y) + u * data.slopeDeg(0, x + 1, y))
-                + v * ((1 - u) * data.slopeDeg(0, x, y + 1) + u * data.slopeDeg(0, x + 1, y + 1));
-        SlopeBand band = look.hasSlopeBands() ? SlopeBand.of(slope) : SlopeBand.LEVEL;
-        int contour = look.hasContours() ? ReliefInk.contour(heights, interval, INDEX_CONTOUR_EVERY) : 0;
-        return ReliefInk.colour(look, (int) Math.round(shade), band, contour, place);
+        if (data.shade(level, u < 0.5 ? x : right, v < 0.5 ? y : below) == 0) {
+            return ReliefInk.unknown(look, place >>> 16, place & 0xFFFF);
+        }
+        double shade = (1 - v) * ((1 - u) * data.shade(level, x, y) + u * data.shade(level, right, y))
+                + v * ((1 - u) * data.shade(level, x, below) + u * data.shade(level, right, below));
+        SlopeBand band = SlopeBand.LEVEL;
+        if (look.hasSlopeBands()) {
+            band = SlopeBand.of((1 - v) * ((1 - u) * data.slopeDeg(level, x, y) + u * data.slopeDeg(level, right, y))
+                    + v * ((1 - u) * data.slopeDeg(level, x, below) + u * data.slopeDeg(level, right, below)));
+        }
+        return ReliefInk.colour(look, (int) Math.round(shade), band, place);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.model;
 
+import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.terrain.grid.GridFrame;
 import java.util.ArrayList;
@@ -13,17 +14,15 @@ import java.util.stream.IntStream;
 public final class ReliefPicture {
     /** Pixels along a tile's side; larger pictures cost more than the part of them that is seen. */
     private static final int TILE = 1024;
-    private static final int UNKNOWN_LIGHT = 0xFFCFC7DA;
-    private static final int UNKNOWN_DARK = 0xFF2A2333;
-    private static final int INDEX_CONTOUR_EVERY = 5;
-
     private final ReliefData data;
     private final ReliefLook look;
+    private final ContourSet contours;
     private final List<List<Tile>> levels;
 
     private ReliefPicture(ReliefData data, ReliefLook look, List<List<Tile>> levels) {
         this.data = data;
         this.look = look;
+        this.contours = look.hasContours() ? ContourSet.of(data.grid(), look.contourInterval()) : ContourSet.none();
         this.levels = levels;
     }
 
@@ -35,8 +34,13 @@ public final class ReliefPicture {
      * @param height height (pixels)
      * @param pixels colours as alpha, red, green and blue in one number, rows from the northernmost; shared, not to be
      *               changed
+     * @param heights heights to be written on contour lines
      */
-    public record Tile(MapCamera.Box box, int width, int height, int[] pixels) {
+    public record Tile(MapCamera.Box box, int width, int height, int[] pixels, List<ContourSet.Height> heights) {
+        /** Copies the heights. */
+        public Tile {
+            heights = List.copyOf(heights);
+        }
     }
 
     /**
@@ -69,35 +73,32 @@ public final class ReliefPicture {
         int w = Math.min(TILE + 1, data.width(level) - x0);
         int h = Math.min(TILE + 1, data.height(level) - y0);
         int[] pixels = new int[w * h];
-        double interval = look.contourInterval() * Math.max(1, 1 << Math.max(0, level - 1));
         IntStream.range(0, h).parallel().forEach(y -> {
             for (int x = 0; x < w; x++) {
-                pixels[y * w + x] = colour(level, x0 + x, y0 + y, interval);
+                pixels[y * w + x] = colour(level, x0 + x, y0 + y);
             }
         });
         GridFrame frame = data.grid().frame();
         double size = frame.spacing() * (1 << level);
         double west = frame.west() - frame.spacing() / 2 + x0 * size;
         double north = frame.northEdge() + frame.spacing() / 2 - y0 * size;
-        return new Tile(new MapCamera.Box(west, north - h * size, west + w * size, north), w, h, pixels);
+        MapCamera.Box box = new MapCamera.Box(west, north - h * size, west + w * size, north);
+        contours.draw(pixels, new MapCamera(box.centre(), size, w, h), every(level), look.isDark());
+        return new Tile(box, w, h, pixels, List.of());
     }
 
-    private int colour(int level, int x, int y, double interval) {
+    /** Of a picture that is smaller only every so many-th line is drawn. */
+    private static int every(int level) {
+        return 1 << Math.max(0, level - 1);
+    }
+
+    private int colour(int level, int x, int y) {
         int shade = data.shade(level, x, y);
         if (shade == 0) {
-            boolean ink = (x + y) % 8 == 0;
-            return look.isDark() ? ink ? 0xFF3D3350 : UNKNOWN_DARK : ink ? 0xFFA99FBA : UNKNOWN_LIGHT;
+            return ReliefInk.unknown(look, x, y);
         }
-        int contour = look.hasContours() ? contour(level, x, y, interval) : 0;
         double slope = look.hasSlopeBands() ? data.slopeDeg(level, x, y) : 0;
-        return ReliefInk.colour(look, shade, SlopeBand.of(slope), contour, (x & 0xFFFF) << 16 | y & 0xFFFF);
-    }
-
-    private int contour(int level, int x, int y, double interval) {
-        double here = data.elevation(level, x, y);
-        double right = x + 1 < data.width(level) ? data.elevation(level, x + 1, y) : here;
-        double below = y + 1 < data.height(level) ? data.elevation(level, x, y + 1) : here;
-        return ReliefInk.contour(new double[] {here, right, below}, interval, INDEX_CONTOUR_EVERY);
+        return ReliefInk.colour(look, shade, SlopeBand.of(slope), (x & 0xFFFF) << 16 | y & 0xFFFF);
     }
 
     /**
@@ -142,23 +143,33 @@ public final class ReliefPicture {
         int w = (int) Math.ceil(camera.width());
         int h = (int) Math.ceil(camera.height());
         int[] pixels = new int[w * h];
-        ReliefDetail detail = new ReliefDetail(data, look, camera);
-        int level = level(camera);
-        ReliefZoom zoom = new ReliefZoom(levels.get(level), TILE, data, level, camera);
-        boolean isCoarse = isCoarseFor(camera);
+        int level = isCoarseFor(camera) ? 0 : level(camera);
+        ReliefDetail detail = new ReliefDetail(data, look, camera, level);
         // On one processor, so that the screen keeps the other while the map is moved.
-        IntStream.range(0, h).forEach(y -> {
+        for (int y = 0; y < h; y++) {
             progress.check();
-            if (isCoarse) {
-                detail.paint(y, pixels, w);
-            } else {
-                zoom.paint(y, pixels, w);
-            }
-        });
+            detail.paint(y, pixels, w);
+        }
         MapCamera.Box box = camera.box();
         double mpp = camera.metresPerPixel();
-        return new Tile(new MapCamera.Box(box.west(), box.north() - h * mpp, box.west() + w * mpp, box.north()), w, h,
-                pixels);
+        MapCamera.Box painted = new MapCamera.Box(box.west(), box.north() - h * mpp, box.west() + w * mpp, box.north());
+        MapCamera whole = new MapCamera(painted.centre(), mpp, w, h);
+        ContourSet lines = lines(whole);
+        lines.draw(pixels, whole, every(level), look.isDark());
+        return new Tile(painted, w, h, pixels, lines.heights(whole, every(level)));
+    }
+
+    /** The lines for a camera: enlarged, they may stand closer and still be told apart. */
+    private ContourSet lines(MapCamera camera) {
+        double enlarged = data.grid().frame().spacing() / camera.metresPerPixel();
+        double closer = enlarged > 16 ? 10 : enlarged > 6 ? 2 : 1;
+        MapCamera.Box sight = camera.box();
+        if (closer == 1 || !look.hasContours() || !sight.meets(box())) {
+            return contours;
+        }
+        MapCamera.Box around = sight.grown(data.grid().frame().spacing());
+        return ContourSet.of(data.grid().window(new Point(around.west(), around.south()), new Point(around.east(),
+                around.north())), look.contourInterval() / closer);
     }
 
     /**

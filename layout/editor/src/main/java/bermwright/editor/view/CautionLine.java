@@ -36,6 +36,7 @@ final class CautionLine extends VBox {
         Cautions.all().forEach(caution -> all.getChildren().add(words("\u2022 " + caution)));
         getChildren().addAll(line, all);
         getStyleClass().add("cautions");
+        setMinHeight(USE_PREF_SIZE);
         Tooltip.install(line, Hint.of(String.join("\n\n", Cautions.all())));
         open(false);
     }
@@ -44,6 +45,7 @@ final class CautionLine extends VBox {
         Label label = new Label(text);
         label.setWrapText(true);
         label.setMinWidth(0);
+        label.setMinHeight(USE_PREF_SIZE);
         label.setMaxWidth(Double.MAX_VALUE);
         return label;
     }

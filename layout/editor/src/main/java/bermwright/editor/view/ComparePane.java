@@ -81,7 +81,7 @@ final class ComparePane extends VBox {
     private void fillTable() {
         table.getColumns().clear();
         table.getColumns().add(column("about", 5.2, Comparison.Row::subject));
-        table.getColumns().add(column("figure", 13, Comparison.Row::name));
+        table.getColumns().add(column("figure", dress.scale() > SitePane.LARGE ? 9 : 13, Comparison.Row::name));
         table.getColumns().add(column("variant", 5.4, r -> Figures.brief(r.mine())));
         table.getColumns().add(column("now", 5.0, r -> Figures.brief(r.other())));
         table.getColumns().add(column("difference", 6.6, r -> r.isSame() ? "none" : (r.difference() > 0 ? "+" : "")

@@ -70,8 +70,8 @@ final class DosePane extends ScrollPane {
             spreads.getChildren().setAll(assessment.map(ReviewFigures::spreads).orElse(List.of()));
             ways.getChildren().setAll(assessment.map(ReviewFigures::ways).orElse(List.of()));
             models.setText(assessment.flatMap(Assessment::dose).map(d -> d.models().stream()
-                    .map(m -> m.model() + " Holds for: " + m.validFor() + " Spread: " + m.spread() + " ("
-                            + m.status().word() + ")").collect(Collectors.joining("\n\n"))).orElse(""));
+                    .map(m -> "Model (" + m.status().word() + "): " + m.model() + "\nHolds for: " + m.validFor()
+                            + "\nSpread: " + m.spread()).collect(Collectors.joining("\n\n"))).orElse(""));
         }
     }
 

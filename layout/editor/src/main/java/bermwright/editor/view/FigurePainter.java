@@ -6,8 +6,10 @@ import bermwright.editor.model.FigureLook;
 import bermwright.editor.model.MapCamera;
 import bermwright.editor.model.MapFigure;
 import bermwright.foundation.Point;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Rectangle2D;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -17,6 +19,8 @@ import javafx.scene.text.TextAlignment;
 /** Draws the things on the map: areas with their patterns, lines, marks and labels. */
 final class FigurePainter {
     private static final double MARK = 6;
+    /** Width of a letter over the text's size (1). */
+    private static final double LETTER = 0.58;
 
     private final MapStyle style;
     private final double textSize;
@@ -36,9 +40,11 @@ final class FigurePainter {
             }
         }
         g.setLineDashes();
-        for (MapFigure figure : figures) {
-            if (!figure.label().isEmpty() && figure.box().meets(sight)) {
-                label(g, camera, figure);
+        // What is drawn last is said first; a name that would lie over another is left out until one looks closer.
+        List<Rectangle2D> said = new ArrayList<>();
+        for (int i = figures.size() - 1; i >= 0; i--) {
+            if (!figures.get(i).label().isEmpty() && figures.get(i).box().meets(sight)) {
+                label(g, camera, figures.get(i), said);
             }
         }
     }
@@ -150,7 +156,7 @@ final class FigurePainter {
         }
     }
 
-    private void label(GraphicsContext g, MapCamera camera, MapFigure figure) {
+    private void label(GraphicsContext g, MapCamera camera, MapFigure figure, List<Rectangle2D> said) {
         double size = (figure.box().east() - figure.box().west() + figure.box().north() - figure.box().south())
                 / camera.metresPerPixel();
         if (!figure.look().isMark() && size < 24 || figure.look().isMark() && camera.metresPerPixel() > 0.12) {
@@ -158,7 +164,12 @@ final class FigurePainter {
         }
         Point at = figure.look().isMark() ? figure.corners().get(0) : figure.box().centre();
         double y = camera.y(at.north()) + (figure.look().isMark() ? 1.4 * textSize : 0);
-        text(g, figure.label(), camera.x(at.east()), y, style.ink());
+        double wide = LETTER * figure.label().length() * textSize;
+        Rectangle2D room = new Rectangle2D(camera.x(at.east()) - wide / 2, y - 0.6 * textSize, wide, 1.2 * textSize);
+        if (said.stream().noneMatch(room::intersects)) {
+            said.add(room);
+            text(g, figure.label(), camera.x(at.east()), y, style.ink());
+        }
     }
 
     void text(GraphicsContext g, String words, double x, double y, Color colour) {

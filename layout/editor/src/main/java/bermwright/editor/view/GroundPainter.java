@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
+import bermwright.editor.model.ContourSet;
 import bermwright.editor.model.MapCamera;
 import bermwright.editor.model.ReliefPicture;
 import java.nio.IntBuffer;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
@@ -40,6 +42,11 @@ final class GroundPainter {
 
     Optional<ReliefPicture> picture() {
         return picture;
+    }
+
+    /** Heights to be written on contour lines. */
+    List<ContourSet.Height> heights() {
+        return detail.map(ReliefPicture.Tile::heights).orElse(List.of());
     }
 
     /** The ground as a picture to be shifted, where one at the screen's scale reaches over all that is in sight. */

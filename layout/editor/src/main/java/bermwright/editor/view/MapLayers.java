@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
+import bermwright.editor.model.ContourSet;
 import bermwright.editor.model.MapCamera;
 import bermwright.editor.model.MapFigure;
 import bermwright.editor.model.MapHands;
@@ -43,6 +44,7 @@ final class MapLayers {
     /** An opaque ground colour, so that nothing behind the map is drawn in vain. */
     private final Rectangle backdrop = new Rectangle();
     private Optional<MapCamera> painted = Optional.empty();
+    private List<ContourSet.Height> written = List.of();
     private final StillLayer still = new StillLayer();
     private BadgeSpots stillSpots;
     private final GroundPainter groundPainter = new GroundPainter();
@@ -126,8 +128,8 @@ final class MapLayers {
             paintTried(camera, isNew, isShifted);
         } else {
             still.end();
-            if (isNew || !reaches(camera)) {
-                paintOver(isNew ? whole(camera) : withRim(camera), (g, from) -> overlay.paint(g, from, scene()));
+            if (isNew || !reaches(camera) || written != groundPainter.heights()) {
+                paintOver(isNew ? whole(camera) : withRim(camera), this::paintStill);
             }
             paintLive(camera, new MapOverlay.Layer(List.of(), List.of()), Optional.empty());
         }
@@ -156,6 +158,11 @@ final class MapLayers {
         return new MapOverlay.Scene(bench, hands, stage);
     }
 
+    private void paintStill(GraphicsContext g, MapCamera from) {
+        overlay.heights(g, from, groundPainter.heights());
+        overlay.paint(g, from, scene());
+    }
+
     /** Draws what moves while something is tried out, and what stands still only where it must be. */
     private void paintTried(MapCamera camera, boolean isNew, boolean isShifted) {
         MapOverlay.Scene scene = scene();
@@ -163,7 +170,10 @@ final class MapLayers {
         if (isChanged || isNew || isShifted && !reaches(camera)) {
             stillSpots = overlay.spots();
             paintOver(isShifted && !isNew ? withRim(camera) : whole(camera),
-                    (g, from) -> overlay.paint(g, from, still.still(), bench, stillSpots));
+                    (g, from) -> {
+                        overlay.heights(g, from, groundPainter.heights());
+                        overlay.paint(g, from, still.still(), bench, stillSpots);
+                    });
         }
         paintLive(camera, still.live(), Optional.of(scene));
     }
@@ -203,6 +213,7 @@ final class MapLayers {
 
     private void paintOver(MapCamera from, BiConsumer<GraphicsContext, MapCamera> painter) {
         painted = Optional.of(from);
+        written = groundPainter.heights();
         over.setWidth(from.width());
         over.setHeight(from.height());
         GraphicsContext g = over.getGraphicsContext2D();
@@ -223,7 +234,7 @@ final class MapLayers {
     /** Draws the whole map into a canvas of the camera's size. */
     void paintWhole(GraphicsContext g, MapCamera from) {
         paintGround(g, from);
-        overlay.paint(g, from, scene());
+        paintStill(g, from);
         tilt.flatMap(TiltModel::mapPicture).ifPresent(picture -> overlay.hullOnItsWay(g, from, picture));
         overlay.paintFixed(g, from, bench);
     }

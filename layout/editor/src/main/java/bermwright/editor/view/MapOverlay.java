@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
+import bermwright.editor.model.ContourSet;
 import bermwright.editor.model.FigureLook;
 import bermwright.editor.model.MapCamera;
 import bermwright.editor.model.MapFigure;
@@ -152,6 +153,25 @@ final class MapOverlay {
             reach.add(camera, rope.from(), HANDLE_REACH);
             reach.add(camera, rope.to(), HANDLE_REACH);
         });
+    }
+
+    /** Writes heights on contour lines, as long as these are drawn at about that scale. */
+    void heights(GraphicsContext g, MapCamera camera, List<ContourSet.Height> heights) {
+        g.setFont(Font.font("SansSerif", look.textSize() * 0.8));
+        g.setTextAlign(TextAlignment.CENTER);
+        g.setTextBaseline(VPos.CENTER);
+        g.setLineDashes();
+        for (ContourSet.Height height : heights) {
+            g.save();
+            g.translate(camera.x(height.place().east()), camera.y(height.place().north()));
+            g.rotate(Math.toDegrees(height.turn()));
+            g.setLineWidth(3);
+            g.setStroke(style.halo());
+            g.strokeText(height.words(), 0, 0);
+            g.setFill(style.faint());
+            g.fillText(height.words(), 0, 0);
+            g.restore();
+        }
     }
 
     /** Draws what the hand can take hold of, and what it has snapped to. */

@@ -126,6 +126,10 @@ final class MapStyle {
         return dark ? Color.web("#F4F1EA") : Color.web("#17130C");
     }
 
+    Color faint() {
+        return dark ? Color.web("#CFC8B8") : Color.web("#4A4335");
+    }
+
     Color halo() {
         return dark ? Color.web("#12101A", 0.8) : Color.web("#FFFDF6", 0.85);
     }

@@ -34,7 +34,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
     private static final String RELIEF_LANE = "relief";
     private static final int THREADS = 4;
     /** Text so many times the usual counts as large (1). */
-    private static final double LARGE = 1.4;
+    static final double LARGE = 1.4;
 
     private final Background background = new Background(Platform::runLater, THREADS);
     private final Workbench bench;
@@ -47,6 +47,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
     private final StatusStrip status;
     private final Notices notices = new Notices();
     private final AnswerTabs answers;
+    private final SplitPane left = new SplitPane();
     private final SplitPane columns = new SplitPane();
     private Optional<ReliefData> relief = Optional.empty();
     private Optional<ReliefData> stageRelief = Optional.empty();
@@ -68,7 +69,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
         formPane = new FormPane(bench, form);
         VBox below = new VBox(FormPane.heading(bench, actions), formPane);
         VBox.setVgrow(below.getChildren().get(1), Priority.ALWAYS);
-        SplitPane left = new SplitPane(inventory, below);
+        left.getItems().addAll(inventory, below);
         left.setOrientation(Orientation.VERTICAL);
         left.setDividerPositions(0.36);
         StackPane middle = new StackPane(map, notices);
@@ -185,7 +186,14 @@ final class SitePane extends BorderPane implements AutoCloseable {
         for (Node node = owner; node != null && now < 0; node = node.getParent()) {
             now = parts.indexOf(node);
         }
-        parts.get((now + 1) % parts.size()).requestFocus();
+        for (int step = 1; step <= parts.size(); step++) {
+            Node next = parts.get((now + step) % parts.size());
+            // A column that is hidden is passed over.
+            if (next.getScene() != null) {
+                next.requestFocus();
+                return;
+            }
+        }
     }
 
     /** Shows the whole plan once, as soon as both the ground is read and the map has its size. */
@@ -197,7 +205,37 @@ final class SitePane extends BorderPane implements AutoCloseable {
 
     /** Larger text needs wider columns beside the map. */
     private void divide(Dress dress) {
-        columns.setDividerPositions(dress.scale() > LARGE ? 0.28 : 0.21, dress.scale() > LARGE ? 0.55 : 0.62);
+        boolean isLarge = dress.scale() > LARGE;
+        double forList = isLarge ? 0.28 : 0.21;
+        double forAnswers = isLarge ? 0.55 : 0.62;
+        if (columns.getItems().size() == 3) {
+            columns.setDividerPositions(forList, forAnswers);
+        } else if (columns.getItems().contains(left)) {
+            columns.setDividerPositions(forList);
+        } else if (columns.getItems().contains(answers)) {
+            columns.setDividerPositions(forAnswers);
+        }
+    }
+
+    /** Shows or hides the columns beside the map, so that the map can have their room. */
+    void showColumns(boolean hasList, boolean hasAnswers, Dress dress) {
+        columns.getItems().removeAll(left, answers);
+        if (hasList) {
+            columns.getItems().add(0, left);
+        }
+        if (hasAnswers) {
+            columns.getItems().add(answers);
+        }
+        divide(dress);
+        map.requestFocus();
+    }
+
+    boolean hasList() {
+        return columns.getItems().contains(left);
+    }
+
+    boolean hasAnswers() {
+        return columns.getItems().contains(answers);
     }
 
     /** Shows the whole plan without a flight. */

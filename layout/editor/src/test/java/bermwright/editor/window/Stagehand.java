@@ -27,7 +27,7 @@ import org.testfx.api.FxRobot;
 
 /** Opens an editor window and works it with a robot's mouse and keys. */
 final class Stagehand {
-    private static final long PATIENCE_MILLIS = 60_000;
+    private static final long PATIENCE_MILLIS = 240_000;
     private static boolean isStarted;
 
     private final Stage stage;

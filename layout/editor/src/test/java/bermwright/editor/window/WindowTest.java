@@ -27,7 +27,7 @@ import org.junit.jupiter.api.TestFactory;
  * environment; each of its scenarios is a test here.
  */
 class WindowTest {
-    private static final long MOST_SECONDS = 420;
+    private static final long MOST_SECONDS = 1200;
     private static final Path TARGET = Path.of(System.getProperty("bermwright.target", "target"));
     private static Optional<VirtualDisplay> display = Optional.empty();
 
