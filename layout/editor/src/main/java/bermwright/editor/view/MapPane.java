@@ -142,6 +142,10 @@ public final class MapPane extends Region {
         isPanning = false;
         last = Optional.empty();
         if (hands.isHolding()) {
+            if (!event.isStillSincePress()) {
+                // The last stretch may not have been told as a drag of its own.
+                hands.drag(place(event), feel(event));
+            }
             hands.release();
         }
         if (event.isStillSincePress() && event.getButton() == MouseButton.PRIMARY) {

@@ -57,10 +57,13 @@ final class SoilFigures {
         }
         text.append("\nStanding: ").append(names(stage.standing())).append("; lying: ").append(names(stage.lying()))
                 .append('.');
-        stages.doses(done).forEach(d -> text.append("\n").append(d.hull()).append(", ").append(d.station())
-                .append(": a stay would give ").append(Figures.brief(d.covered().best() * 1e3)).append(" mSv (")
+        if (!stages.doses(done).isEmpty()) {
+            text.append("\nDose of a whole stay under the cover as it then is, low to high:");
+        }
+        stages.doses(done).forEach(d -> text.append("\n    ").append(d.hull()).append(", ").append(d.station())
+                .append(": ").append(Figures.brief(d.covered().best() * 1e3)).append(" mSv (")
                 .append(Figures.brief(d.covered().low() * 1e3)).append(" to ")
-                .append(Figures.brief(d.covered().high() * 1e3)).append(") under the cover as it is then."));
+                .append(Figures.brief(d.covered().high() * 1e3)).append(")"));
         return text.toString();
     }
 

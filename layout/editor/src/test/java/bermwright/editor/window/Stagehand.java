@@ -12,6 +12,7 @@ import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
@@ -22,6 +23,7 @@ import javafx.embed.swing.SwingFXUtils;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import javax.imageio.ImageIO;
 import org.testfx.api.FxRobot;
 
@@ -172,6 +174,14 @@ final class Stagehand {
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
+            return true;
+        });
+    }
+
+    /** Closes whatever a scenario left open, so that the next does not click into it. */
+    static void closeAll() {
+        onScreenThread(() -> {
+            List.copyOf(Window.getWindows()).forEach(Window::hide);
             return true;
         });
     }

@@ -23,9 +23,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import javafx.geometry.Point2D;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
 
 /** What a person does with the editor, step by step, in windows of their own; prints what passed and what failed. */
 final class WindowScenarios {
@@ -80,6 +82,7 @@ final class WindowScenarios {
                 StringWriter trace = new StringWriter();
                 failure.printStackTrace(new PrintWriter(trace));
                 System.out.println("FAIL " + name + "\n" + trace);
+                Stagehand.closeAll();
             }
             System.out.flush();
         });
@@ -223,6 +226,14 @@ final class WindowScenarios {
         hand.await("the ground is shown", () -> WindowParts.isGroundShown(hand.window()));
         hand.settle();
         hand.screenshot("07-text-at-200-percent");
+        MapCamera.Box plan = Stagehand.onScreenThread(() -> hand.bench().box().orElseThrow());
+        assertTrue(Stagehand.onScreenThread(() -> hand.map().camera().box()).contains(plan), "the plan stays in sight");
+        double beside = hand.map().getWidth();
+        hand.robot().push(KeyCode.CONTROL, KeyCode.DIGIT8);
+        hand.await("the map takes the room of list and form", () -> hand.map().getWidth() > beside + 200);
+        hand.settle();
+        assertTrue(Stagehand.onScreenThread(() -> hand.map().camera().box()).contains(plan), "and shows it whole");
+        hand.screenshot("07-list-hidden");
         hand.close();
     }
 
@@ -355,10 +366,26 @@ final class WindowScenarios {
         assertFalse(Files.exists(folder.resolve("notes-plan.json")));
         hand.robot().push(KeyCode.ESCAPE);
         hand.await("the dialog is closed", () -> hand.robot().lookup("#trouble-dialog").tryQuery().isEmpty());
-        Stagehand.onScreenThread(() -> WindowParts.dropOn(hand.window(), folder.resolve("plan.json")));
+        dragOnto(hand, folder.resolve("plan.json"));
         hand.await("the plan dropped is open", () -> hand.bench().document().file().endsWith("plan.json")
                 && hand.bench().plan().hulls().size() == 2);
         hand.close();
+    }
+
+    /** Drags a file out of another window and lets it go over the map, through the system's own drag and drop. */
+    private static void dragOnto(Stagehand hand, Path file) {
+        DragSource source = DragSource.open(file, 1300, 800);
+        Point2D from = source.middle();
+        Point2D to = Stagehand.onScreenThread(() -> hand.map().localToScreen(100, 100));
+        hand.robot().moveTo(from);
+        hand.robot().press(MouseButton.PRIMARY);
+        for (int i = 1; i <= 30; i++) {
+            hand.robot().moveTo(from.interpolate(to, i / 30.0));
+            Stagehand.pause(20);
+        }
+        Stagehand.pause(300);
+        hand.robot().release(MouseButton.PRIMARY);
+        source.close();
     }
 
     private void orderOfWork() {
