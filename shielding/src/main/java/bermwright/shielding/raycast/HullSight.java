@@ -29,7 +29,10 @@ final class HullSight {
     private final Vec3 axis;
     private final Vec3 side;
     private final Vec3 top;
-    private Vec3 planLocal = Vec3.ZERO;
+    /** Parts of the level direction faced in the hull's axes. */
+    private double alongPlan;
+    private double acrossPlan;
+    private double upPlan;
 
     HullSight(HullSolid hull, Vec3 station) {
         this.hull = hull;
@@ -55,7 +58,9 @@ final class HullSight {
     void face(double east, double north) {
         ahead = isAhead(east, north);
         if (ahead) {
-            planLocal = hull.pose().turned(new Vec3(east, north, 0));
+            alongPlan = east * axis.x() + north * axis.y();
+            acrossPlan = east * side.x() + north * side.y();
+            upPlan = east * top.x() + north * top.y();
         }
     }
 
@@ -75,8 +80,8 @@ final class HullSight {
 
     /** Looks along one elevation; afterwards {@link #crossed}, {@link #enter} and {@link #leave} hold. */
     void look(double cos, double sin) {
-        ray.step(cos * planLocal.x() + sin * upLocal.x(), cos * planLocal.y() + sin * upLocal.y(),
-                cos * planLocal.z() + sin * upLocal.z());
+        ray.step(cos * alongPlan + sin * upLocal.x(), cos * acrossPlan + sin * upLocal.y(),
+                cos * upPlan + sin * upLocal.z());
         crossed = (inside ? hull.shape().leave(ray, crossing) : hull.shape().cross(ray, crossing))
                 && crossing.leave() > 0;
         enter = inside ? 0 : Math.max(0, crossing.enter());
@@ -113,9 +118,9 @@ final class HullSight {
         double left = across;
         double crown = up;
         double rest = left * left + crown * crown - radius * radius;
-        double px = planLocal.x();
-        double py = planLocal.y();
-        double pz = planLocal.z();
+        double px = alongPlan;
+        double py = acrossPlan;
+        double pz = upPlan;
         double ux = upLocal.x();
         double uy = upLocal.y();
         double uz = upLocal.z();

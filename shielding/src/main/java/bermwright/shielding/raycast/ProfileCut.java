@@ -42,8 +42,16 @@ final class ProfileCut {
     private double perX;
     private double perY;
     private double perD;
-    private int tileX;
-    private int tileY;
+    /** The tile walked on, what leads to those beside it, where it is left and how wide the next are. */
+    private int tile;
+    private int besideX;
+    private int besideY;
+    private double outX;
+    private double outY;
+    private double widthX;
+    private double widthY;
+    /** Where the grid ends, so that no rounding leads past it. */
+    private double last;
     private int quarter;
     private double tileAt;
     private int lineX;
@@ -74,8 +82,16 @@ final class ProfileCut {
         perD = Math.abs(gy - gx) < 1e-15 ? Double.POSITIVE_INFINITY : 1 / (gy - gx);
         edge = Math.min(gx == 0 ? Double.POSITIVE_INFINITY : ((gx > 0 ? field.columns - 1 : 0) - x0) * perX,
                 gy == 0 ? Double.POSITIVE_INFINITY : ((gy > 0 ? field.rows - 1 : 0) - y0) * perY);
-        tileX = clamp((int) (gx >= 0 ? x0 + NUDGE : x0 - NUDGE), field.columns - 2) >> Tiles.SHIFT;
-        tileY = clamp((int) (gy >= 0 ? y0 + NUDGE : y0 - NUDGE), field.rows - 2) >> Tiles.SHIFT;
+        int tileX = clamp((int) (gx >= 0 ? x0 + NUDGE : x0 - NUDGE), field.columns - 2) >> Tiles.SHIFT;
+        int tileY = clamp((int) (gy >= 0 ? y0 + NUDGE : y0 - NUDGE), field.rows - 2) >> Tiles.SHIFT;
+        tile = tileY * tiles.columns + tileX;
+        besideX = gx > 0 ? 1 : -1;
+        besideY = gy > 0 ? tiles.columns : -tiles.columns;
+        outX = gx == 0 ? Double.POSITIVE_INFINITY : ((tileX + (gx > 0 ? 1 : 0) << Tiles.SHIFT) - x0) * perX;
+        outY = gy == 0 ? Double.POSITIVE_INFINITY : ((tileY + (gy > 0 ? 1 : 0) << Tiles.SHIFT) - y0) * perY;
+        widthX = Math.abs(perX) * (1 << Tiles.SHIFT);
+        widthY = Math.abs(perY) * (1 << Tiles.SHIFT);
+        last = edge * (1 - NUDGE);
         quarter = Tiles.quarter(gx, gy);
         tileAt = 0;
         toEdge = false;
@@ -100,10 +116,9 @@ final class ProfileCut {
     /** Walks over tiles to the next that reaches up to the lowest ray; false where none does. */
     private boolean find(double tangent) {
         float[] further = tiles.beyond[quarter];
-        while (tileAt < edge) {
-            int tile = tileY * tiles.columns + tileX;
-            double out = tangent >= 0 ? tileAt : tileOut();
-            if (tiles.tops[tile] > z0 + tangent * out) {
+        float[] tops = tiles.tops;
+        while (tileAt < last) {
+            if (tops[tile] > z0 + tangent * (tangent >= 0 ? tileAt : tileOut())) {
                 return true;
             }
             if (tangent >= 0 && further[tile] <= z0 + tangent * tileAt || !step()) {
@@ -115,44 +130,32 @@ final class ProfileCut {
 
     /** Walks on to the end of the run. */
     private double last(double tangent) {
-        while (true) {
-            if (!step()) {
-                toEdge = true;
-                return edge;
-            }
-            double out = tangent >= 0 ? tileAt : tileOut();
-            if (!(tiles.tops[tileY * tiles.columns + tileX] > z0 + tangent * out)) {
+        float[] tops = tiles.tops;
+        while (step()) {
+            if (!(tops[tile] > z0 + tangent * (tangent >= 0 ? tileAt : tileOut()))) {
                 return tileAt;
             }
         }
+        toEdge = true;
+        return edge;
     }
 
     private double tileOut() {
-        return Math.min(edge, Math.min(outX(), outY()));
-    }
-
-    private double outX() {
-        return gx == 0 ? Double.POSITIVE_INFINITY
-                : ((gx > 0 ? Math.min(tileX + 1 << Tiles.SHIFT, field.columns - 1) : tileX << Tiles.SHIFT) - x0) * perX;
-    }
-
-    private double outY() {
-        return gy == 0 ? Double.POSITIVE_INFINITY
-                : ((gy > 0 ? Math.min(tileY + 1 << Tiles.SHIFT, field.rows - 1) : tileY << Tiles.SHIFT) - y0) * perY;
+        return Math.min(edge, Math.min(outX, outY));
     }
 
     /** Enters the next tile; false where the grid ends. */
     private boolean step() {
-        double x = outX();
-        double y = outY();
-        if (x < y) {
-            tileX += gx > 0 ? 1 : -1;
-            tileAt = Math.max(tileAt, x);
-            return tileX >= 0 && tileX < tiles.columns;
+        if (outX < outY) {
+            tileAt = outX;
+            outX += widthX;
+            tile += besideX;
+        } else {
+            tileAt = outY;
+            outY += widthY;
+            tile += besideY;
         }
-        tileY += gy > 0 ? 1 : -1;
-        tileAt = Math.max(tileAt, y);
-        return tileY >= 0 && tileY < tiles.rows;
+        return tileAt < last;
     }
 
     private void cut(double to) {
