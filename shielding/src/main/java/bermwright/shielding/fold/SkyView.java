@@ -11,7 +11,7 @@ import java.util.List;
  *
  * <p>Azimuths begin with an even turn and both sides of every edge that the scene tells of, and are halved where the
  * dose still changes; along each azimuth panels of elevation are halved by the difference of two rules over the same
- * rays. What is narrower than 1 degree of azimuth, and lies at no end of a hull, tunnel or wall, may be missed. Where
+ * rays. What is narrower than 2 degrees of azimuth and lies at no end of a hull, tunnel or wall may be missed. Where
  * the doses have not settled within the greatest number of directions, {@link #isSettled} says so.
  */
 public final class SkyView {

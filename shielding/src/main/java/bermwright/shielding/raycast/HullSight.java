@@ -110,6 +110,57 @@ final class HullSight {
         }
     }
 
+    /** The same along single directions. */
+    void leaveAll(SingleRays rays, int many, double[] leaveBy, double[] skinBy) {
+        if (alongBy.length < many) {
+            alongBy = new double[many];
+        }
+        barrel(rays, many, leaveBy, skinBy);
+        double from = hull.shape().barrelStart();
+        double to = hull.shape().barrelEnd();
+        for (int k = 0; k < many; k++) {
+            if (!(alongBy[k] >= from && alongBy[k] <= to)) {
+                double flat = 1 / rays.slants[k];
+                leave(rays.east[k] * flat, rays.north[k] * flat, rays.tangents[k] * flat);
+                leaveBy[k] = leave * flat;
+                skinBy[k] = skinOut();
+            }
+        }
+    }
+
+    private void barrel(SingleRays rays, int many, double[] leaveBy, double[] skinBy) {
+        double[] stations = alongBy;
+        double[] east = rays.east;
+        double[] north = rays.north;
+        double[] tangents = rays.tangents;
+        double[] slants = rays.slants;
+        double start = along;
+        double left = across;
+        double crown = up;
+        double rest = left * left + crown * crown - radius * radius;
+        double mass = skin * radius;
+        double ax = axis.x();
+        double ay = axis.y();
+        double az = axis.z();
+        double sx = side.x();
+        double sy = side.y();
+        double sz = side.z();
+        double tx = top.x();
+        double ty = top.y();
+        double tz = top.z();
+        for (int k = 0; k < many; k++) {
+            double a = east[k] * sx + north[k] * sy + tangents[k] * sz;
+            double b = east[k] * tx + north[k] * ty + tangents[k] * tz;
+            double quadratic = a * a + b * b;
+            double half = left * a + crown * b;
+            double root = Math.sqrt(half * half - quadratic * rest);
+            double distance = (root - half) / quadratic;
+            leaveBy[k] = distance;
+            stations[k] = start + distance * (east[k] * ax + north[k] * ay + tangents[k] * az);
+            skinBy[k] = mass * slants[k] / root;
+        }
+    }
+
     private void barrel(Elevations fan, double[] leaveBy, double[] skinBy) {
         double[] stations = alongBy;
         double[] slopes = fan.slopes;

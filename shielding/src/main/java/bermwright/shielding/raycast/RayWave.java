@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.raycast;
 
+import java.util.Arrays;
+
 /**
  * Follows single rays through one surface, many side by side: each takes one step in turn, so that the processor works
  * on several at once instead of waiting for each.
@@ -65,29 +67,40 @@ final class RayWave {
         reach = (1 << Steepness.SHIFT) * field.spacing;
     }
 
-    /** Puts a rising ray at a distance in plan. */
-    void put(int ray, double east, double north, double tangent, double from) {
-        double x = east * perSpacing;
-        double y = north * perSpacing;
-        gx[ray] = x;
-        gy[ray] = y;
-        perX[ray] = x == 0 ? FAR : 1 / x;
-        perY[ray] = y == 0 ? FAR : 1 / y;
-        perD[ray] = x == y ? 0 : 1 / (x - y);
-        noD[ray] = x == y ? FAR : 0;
-        farX[ray] = x < 0 ? 0 : 1;
-        farY[ray] = y < 0 ? 0 : 1;
-        bias[ray] = y > x ? Double.MIN_NORMAL : -Double.MIN_NORMAL;
-        double toX = x == 0 ? FAR : ((x > 0 ? field.columns - 1 : 0) - x0) * perX[ray];
-        double toY = y == 0 ? FAR : ((y > 0 ? field.rows - 1 : 0) - y0) * perY[ray];
-        edge[ray] = Math.min(toX, toY);
-        tangents[ray] = tangent;
-        at[ray] = from;
-        in[ray] = from;
-        side[ray] = 1;
-        length[ray] = 0;
-        exitRise[ray] = Double.NaN;
-        belowAtEdge[ray] = false;
+    /** Puts rising rays at distances in plan. */
+    void put(SingleRays rays, double[] from, int many) {
+        double[] east = rays.east;
+        double[] north = rays.north;
+        for (int k = 0; k < many; k++) {
+            gx[k] = east[k] * perSpacing;
+            gy[k] = north[k] * perSpacing;
+        }
+        for (int k = 0; k < many; k++) {
+            perX[k] = 1 / gx[k];
+            perY[k] = 1 / gy[k];
+            perD[k] = 1 / (gx[k] - gy[k]);
+        }
+        System.arraycopy(rays.tangents, 0, tangents, 0, many);
+        System.arraycopy(from, 0, at, 0, many);
+        System.arraycopy(from, 0, in, 0, many);
+        Arrays.fill(side, 0, many, 1);
+        Arrays.fill(length, 0, many, 0);
+        Arrays.fill(exitRise, 0, many, Double.NaN);
+        Arrays.fill(belowAtEdge, 0, many, false);
+        for (int k = 0; k < many; k++) {
+            double x = gx[k];
+            double y = gy[k];
+            perX[k] = x == 0 ? FAR : perX[k];
+            perY[k] = y == 0 ? FAR : perY[k];
+            perD[k] = x == y ? 0 : perD[k];
+            noD[k] = x == y ? FAR : 0;
+            farX[k] = x < 0 ? 0 : 1;
+            farY[k] = y < 0 ? 0 : 1;
+            bias[k] = y > x ? Double.MIN_NORMAL : -Double.MIN_NORMAL;
+            double toX = x == 0 ? FAR : ((x > 0 ? field.columns - 1 : 0) - x0) * perX[k];
+            double toY = y == 0 ? FAR : ((y > 0 ? field.rows - 1 : 0) - y0) * perY[k];
+            edge[k] = Math.min(toX, toY);
+        }
     }
 
     /** Follows the first rays until each has nothing more ahead. */

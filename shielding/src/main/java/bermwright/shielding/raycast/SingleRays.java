@@ -1,54 +1,89 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.raycast;
 
-/** Single rays from one station, through both surfaces of soil of one density. */
+import bermwright.foundation.Require;
+import java.util.Arrays;
+
+/** Single rays from one station through both surfaces of soil of one density, a batch at a time. */
 final class SingleRays {
     private final SoilField field;
+    private final HullSight[] sights;
     private final RayWave finished;
     private final RayWave place;
-    private final double[] slants = new double[RayWave.RAYS];
-    /** Which of the caller's rays these are. */
-    private final int[] whose = new int[RayWave.RAYS];
-    private int many;
+    /** The batch: level unit directions, tangents of elevation, and the way over the way in plan. */
+    final double[] east = new double[RayWave.RAYS];
+    final double[] north = new double[RayWave.RAYS];
+    final double[] tangents = new double[RayWave.RAYS];
+    final double[] slants = new double[RayWave.RAYS];
+    /** Where each leaves the hull around it, in plan, and the skin on it. */
+    private final double[] until = new double[RayWave.RAYS];
+    private final double[] skin = new double[RayWave.RAYS];
 
-    SingleRays(SoilField field, double[] start) {
+    SingleRays(SoilField field, HullSight[] sights, double[] start) {
         this.field = field;
+        this.sights = sights;
         finished = new RayWave(field, field.finished, field.steepness(), start);
         place = field.inPlace == field.finished ? finished
                 : new RayWave(field, field.inPlace, field.steepnessInPlace(), start);
     }
 
-    boolean isFull() {
-        return many == RayWave.RAYS;
-    }
-
-    /** Puts one of the caller's rays at a distance in plan, where it leaves the hull around it. */
-    void put(int ray, ProfileWalk.Way way, double tangent, double from) {
-        whose[many] = ray;
-        slants[many] = Math.sqrt(1 + tangent * tangent);
-        finished.put(many, way.east, way.north, tangent, from);
-        if (place != finished) {
-            place.put(many, way.east, way.north, tangent, from);
+    /**
+     * Follows a batch; rays that another hull may stand in the way of, or that end in a hole of the ground, come out
+     * as not a number.
+     */
+    void look(double[][] directions, int first, int many, SkyRays into) {
+        System.arraycopy(directions[0], first, east, 0, many);
+        System.arraycopy(directions[1], first, north, 0, many);
+        System.arraycopy(directions[2], first, tangents, 0, many);
+        for (int k = 0; k < many; k++) {
+            slants[k] = 1 / Math.sqrt(east[k] * east[k] + north[k] * north[k]);
         }
-        many++;
-    }
-
-    /** Follows all rays put so far; those that end in a hole of the ground are told as not a number. */
-    void run(SkyRays into) {
+        for (int k = 0; k < many; k++) {
+            Require.that(tangents[k] > 0 && slants[k] < Double.POSITIVE_INFINITY,
+                    "the upward part of ray %s is %s; accepted: above 0 and below 1", first + k, tangents[k]);
+        }
+        for (int k = 0; k < many; k++) {
+            east[k] *= slants[k];
+            north[k] *= slants[k];
+            tangents[k] *= slants[k];
+        }
+        hulls(many);
+        finished.put(this, until, many);
         finished.run(many);
         if (place != finished) {
+            place.put(this, until, many);
             place.run(many);
         }
         for (int k = 0; k < many; k++) {
-            int ray = whose[k];
-            double all = finished.length[k];
+            int ray = first + k;
             double undisturbed = place.length[k];
-            into.placed[ray] = place == finished ? all * 0
-                    : Math.max(0, all - undisturbed) * slants[k] * field.placedDensity;
+            double over = finished.length[k] - undisturbed;
+            // Not a number stays.
+            into.placed[ray] = (over < 0 ? 0 : over) * slants[k] * field.placedDensity;
             into.inPlace[ray] = undisturbed * slants[k] * field.uniformDensity;
+            into.skin[ray] = skin[k];
             into.rise[ray] = finished.exitRise[k];
-            into.beyondEdge += finished.belowAtEdge[k] ? 1 : 0;
+            into.beyondEdge += finished.belowAtEdge[k] && !Double.isNaN(over) ? 1 : 0;
         }
-        many = 0;
+    }
+
+    private void hulls(int many) {
+        HullSight own = null;
+        for (HullSight sight : sights) {
+            own = own == null && sight.inside ? sight : own;
+        }
+        if (own == null) {
+            Arrays.fill(until, 0);
+            Arrays.fill(skin, 0);
+        } else {
+            own.leaveAll(this, many, until, skin);
+        }
+        for (HullSight sight : sights) {
+            for (int k = 0; sight != own && k < many; k++) {
+                if (sight.isAhead(east[k], north[k])) {
+                    until[k] = Double.NaN;
+                }
+            }
+        }
     }
 }

@@ -91,64 +91,32 @@ public final class SkySweep {
     public void look(double[] east, double[] north, double[] up, SkyRays into) {
         into.room(up);
         into.beyondEdge = 0;
-        if (singles == null) {
-            singles = new SingleRays(field, start);
-        }
         boolean apart = field.uniform && walls.length == 0;
-        for (int k = 0; k < up.length; k++) {
-            double flat = Math.sqrt(east[k] * east[k] + north[k] * north[k]);
-            Require.that(up[k] > 0 && flat > 0, "the upward part of ray %s is %s; accepted: above 0 and below 1", k,
-                    up[k]);
-            way.east = east[k] / flat;
-            way.north = north[k] / flat;
-            if (!(apart && single(k, up[k], flat, into))) {
-                alone(k, up[k], into);
-            }
-            if (singles.isFull()) {
-                singles.run(into);
-            }
+        if (apart && singles == null) {
+            singles = new SingleRays(field, sights, start);
         }
-        singles.run(into);
+        double[][] directions = {east, north, up};
+        for (int first = 0; apart && first < up.length; first += RayWave.RAYS) {
+            singles.look(directions, first, Math.min(RayWave.RAYS, up.length - first), into);
+        }
         for (int k = 0; k < up.length; k++) {
-            if (Double.isNaN(into.placed[k])) {
-                double flat = Math.sqrt(east[k] * east[k] + north[k] * north[k]);
-                way.east = east[k] / flat;
-                way.north = north[k] / flat;
-                alone(k, up[k], into);
+            if (!apart || Double.isNaN(into.placed[k])) {
+                alone(new double[] {east[k], north[k], up[k]}, k, into);
             }
         }
     }
 
     /** Looks along one ray as a fan of one. */
-    private void alone(int k, double up, SkyRays into) {
-        single[0] = up;
+    private void alone(double[] direction, int k, SkyRays into) {
+        double flat = Math.hypot(direction[0], direction[1]);
+        Require.that(direction[2] > 0 && flat > 0, "the upward part of ray %s is %s; accepted: above 0 and below 1", k,
+                direction[2]);
+        way.east = direction[0] / flat;
+        way.north = direction[1] / flat;
+        single[0] = direction[2];
         fan.sines = NOTHING;
         look(single, alone);
         into.takeFirst(k, alone);
-    }
-
-    /** Follows one ray beside others where only the hull around the station can be in its way; false where more is. */
-    private boolean single(int k, double up, double flat, SkyRays into) {
-        HullSight only = null;
-        int ahead = 0;
-        for (HullSight sight : sights) {
-            if (sight.isAhead(way.east, way.north)) {
-                ahead++;
-                only = sight;
-            }
-        }
-        if (ahead > 1 || ahead == 1 && !only.inside) {
-            return false;
-        }
-        double until = 0;
-        into.skin[k] = 0;
-        if (ahead == 1) {
-            only.leave(way.east * flat, way.north * flat, up);
-            until = only.leave * flat;
-            into.skin[k] = only.skinOut();
-        }
-        singles.put(k, way, up / flat, until);
-        return true;
     }
 
     /** Turns lengths below the surfaces into areal densities. */

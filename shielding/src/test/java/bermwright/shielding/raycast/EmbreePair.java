@@ -40,7 +40,7 @@ public final class EmbreePair {
     private static final int ORIGINS = 64;
     private static final int REPEATS = 3;
     /** Runs of ours that come before, until all of it is compiled. */
-    private static final int WARM_UPS = 10;
+    private static final int WARM_UPS = 25;
     private static final int THREADS = 2;
     private static final double ALLOWED_SHARE = 1e-3;
     private static final double ALLOWED_PATH = 2e-3;

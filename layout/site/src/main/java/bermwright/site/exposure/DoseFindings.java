@@ -89,7 +89,7 @@ final class DoseFindings {
         double greatest = stations.stream().mapToDouble(s -> s.seen().openShare()).max().orElse(0);
         return new ModelNote("sky-directions", "rays to the sky in azimuths and elevations that are halved until each"
                 + " dose of a station changes by less than half a per cent",
-                "ways to the sky wider than 1 degree of azimuth, or at the end of a hull, tunnel or wall",
+                "ways to the sky wider than 2 degrees of azimuth, or at the end of a hull, tunnel or wall",
                 open.isEmpty() ? text("%.2f %% at most", greatest * 100)
                         : text("not settled at %s: up to %.1f %% open", String.join(", ",
                                 open.stream().map(s -> s.hull() + "/" + s.station()).toList()), greatest * 100),
