@@ -31,7 +31,7 @@ final class DoseText {
             }
         }
         out.println(table);
-        assessment.dose().ifPresent(dose -> CommonText.wrapped(
+        assessment.dose().filter(dose -> !dose.stations().isEmpty()).ifPresent(dose -> CommonText.wrapped(
                 "Somebody at a station all the time. On open ground: cosmic rays %s mSv, the event %s mSv.".formatted(
                         TextTable.words(InUnits.millisieverts(dose.outside().cosmic().best()), 0),
                         TextTable.words(InUnits.millisieverts(dose.outside().event().best()), 0)), 2, out));

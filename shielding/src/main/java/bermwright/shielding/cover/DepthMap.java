@@ -3,6 +3,7 @@ package bermwright.shielding.cover;
 
 import bermwright.foundation.Require;
 import bermwright.foundation.Vec3;
+import bermwright.shielding.scene.HullEnd;
 import bermwright.shielding.scene.HullShape;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayDeque;
@@ -16,15 +17,22 @@ import java.util.stream.IntStream;
  *
  * <p>Cells are the middles of equal steps along and around; the ends show their own skin. True depth is the nearest
  * way out to the surface in any direction; radial depth the way straight out of the skin; upright depth the way up.
- * Bare skin has depth 0. Places looking down into the ground have no radial way out: there it is not a number.
+ * Bare skin has depth 0. A flat end that looks up is no part of the unrolled skin; its depth counts in the least
+ * depth, in the share below what is wanted and among the thin places all the same. Places looking down into the ground
+ * have no radial way out: there it is not a number.
  */
 public final class DepthMap {
+    /** Sine of the rise from which on an end counts as looking up. */
+    private static final double LOOKS_UP = 0.5;
+    private static final int FACE_RINGS = 8;
+    private static final int FACE_TURNS = 24;
     private final CoveredHull covered;
     private final int along;
     private final int around;
     private final double[] trueDepth;
     private final double[] radialDepth;
     private final double[] uprightDepth;
+    private final List<Place> face = new ArrayList<>();
 
     private DepthMap(CoveredHull covered, int along, int around) {
         this.covered = covered;
@@ -53,7 +61,33 @@ public final class DepthMap {
                 map.measure(distance, i, j);
             }
         });
+        map.face(distance, false);
+        map.face(distance, true);
         return map;
+    }
+
+    /** The depth over a flat end that looks up, on rings of equal area. */
+    private void face(SurfaceDistance distance, boolean far) {
+        HullShape shape = covered.hull().shape();
+        EndCover cover = far ? covered.far() : covered.base();
+        double up = covered.hull().pose().axis().z() * (far ? 1 : -1);
+        if (up < LOOKS_UP || cover != EndCover.COVERED
+                || (far ? shape.farEnd() : shape.baseEnd()).shape() != HullEnd.Shape.FLAT) {
+            return;
+        }
+        double s = far ? shape.length() : 0;
+        double wanted = far ? covered.thickness().farEnd() : covered.thickness().baseEnd();
+        double area = Math.PI * shape.radius() * shape.radius() / (FACE_RINGS * FACE_TURNS);
+        for (int i = 0; i < FACE_RINGS; i++) {
+            double r = shape.radius() * Math.sqrt((i + 0.5) / FACE_RINGS);
+            for (int j = 0; j < FACE_TURNS; j++) {
+                double around = ((j + 0.5) / FACE_TURNS * 2 - 1) * Math.PI;
+                Vec3 place = covered.hull().pose().point(s, r * Math.sin(around), r * Math.cos(around));
+                double above = distance.above(place);
+                double depth = above <= 0 ? 0 : Double.isNaN(above) ? Double.NaN : distance.nearest(place, above);
+                face.add(new Place(s, around, depth, wanted, area));
+            }
+        }
     }
 
     private void measure(SurfaceDistance distance, int i, int j) {
@@ -180,6 +214,9 @@ public final class DepthMap {
                 least = here;
             }
         }
+        for (Place here : face) {
+            least = here.wanted > 0 && !(here.depth >= least.depth) ? here : least;
+        }
         return least;
     }
 
@@ -199,6 +236,10 @@ public final class DepthMap {
                 below += here.depth >= here.wanted - slack ? 0 : here.area;
             }
         }
+        for (Place here : face) {
+            all += here.wanted > 0 ? here.area : 0;
+            below += here.wanted > 0 && !(here.depth >= here.wanted - slack) ? here.area : 0;
+        }
         return all > 0 ? below / all : 0;
     }
 
@@ -216,6 +257,10 @@ public final class DepthMap {
                 found.add(patch(cell, slack, seen));
             }
         }
+        List<Place> shallow = face.stream().filter(p -> p.wanted > 0 && !(p.depth >= p.wanted - slack)).toList();
+        shallow.stream().min((a, b) -> Double.compare(a.depth - a.wanted, b.depth - b.wanted)).ifPresent(worst ->
+                found.add(new Place(worst.along, worst.around, worst.depth, worst.wanted,
+                        shallow.stream().mapToDouble(Place::area).sum())));
         found.sort((a, b) -> Double.compare(b.area, a.area));
         return found;
     }

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.cover;
 
+import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import java.util.List;
+import java.util.Optional;
 
 /** A cover as it stands: the surface, its toe, and the soil placed. */
 public final class Mound {
@@ -77,6 +79,15 @@ public final class Mound {
      * @return true where it does
      */
     public boolean runsOffTheGround() {
+        return leavesTheGround().isPresent();
+    }
+
+    /**
+     * A place where the mound runs off the grid or into a hole.
+     *
+     * @return the first such place from the south-west; empty where there is none
+     */
+    public Optional<Point> leavesTheGround() {
         GridFrame frame = ground.frame();
         for (int row = 0; row < frame.rows(); row++) {
             for (int column = 0; column < frame.columns(); column++) {
@@ -85,11 +96,12 @@ public final class Mound {
                 boolean edge = row == 0 || column == 0 || row == frame.rows() - 1 || column == frame.columns() - 1;
                 if (asked[at] > h && edge || Double.isNaN(h) && asked[at] > Double.NEGATIVE_INFINITY
                         && besideMound(row, column)) {
-                    return true;
+                    return Optional.of(new Point(frame.west() + column * frame.spacing(),
+                            frame.south() + row * frame.spacing()));
                 }
             }
         }
-        return false;
+        return Optional.empty();
     }
 
     private boolean besideMound(int row, int column) {

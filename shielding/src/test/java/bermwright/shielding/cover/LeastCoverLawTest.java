@@ -56,22 +56,69 @@ class LeastCoverLawTest {
             double r = hull.shape().radiusAt(s);
             for (int j = 0; j < 240; j++) {
                 double around = Math.PI * (j / 120.0 - 1);
-                // Flat ends are discs; their rims are enough for the highest cone.
+                // Flat ends are discs; where they stand upright their rims are enough for the highest cone.
                 Vec3 p = hull.pose().point(s, r * Math.sin(around), r * Math.cos(around));
                 double d = Math.hypot(east - p.x(), north - p.y());
                 best = Math.max(best, p.z() + repose.rise(d, covered.wanted(s, around)));
             }
         }
+        return Math.max(best, slowFace(covered, east, north));
+    }
+
+    /** The same over the flat end of an upright hull. */
+    private static double slowFace(CoveredHull covered, double east, double north) {
+        HullShape shape = covered.hull().shape();
+        double best = Double.NEGATIVE_INFINITY;
+        if (covered.hull().pose().axis().z() < 0.9 || shape.farEnd().shape() != HullEnd.Shape.FLAT) {
+            return best;
+        }
+        for (int i = 0; i <= 100; i++) {
+            for (int j = 0; j < 240; j++) {
+                double r = shape.radius() * i / 100;
+                double around = Math.PI * (j / 120.0 - 1);
+                Vec3 p = covered.hull().pose().point(shape.length(), r * Math.sin(around), r * Math.cos(around));
+                best = Math.max(best, p.z() + Repose.of(SLOPE).rise(Math.hypot(east - p.x(), north - p.y()),
+                        covered.thickness().farEnd()));
+            }
+        }
         return best;
     }
 
+    /**
+     * An upright hull's flat top is a disc wider than its cover is thick: over it the soil is level and as thick as
+     * wanted everywhere, and the depth over it counts.
+     */
+    @Test
+    void theFlatTopOfAnUprightHullIsCoveredToItsMiddle() {
+        CoveredHull covered = CoveredHull.uniform(new HullSolid("A", new HullShape(8, 4, HullEnd.FLAT, HullEnd.FLAT,
+                40), HullPose.upright(new Vec3(0.3, -0.2, 0), Azimuth.ofDegrees(20))), 1.5);
+        ElevationGrid ground = LevelCase.level(60, 0.5);
+        Mound mound = LeastCover.over(ground, List.of(covered), SLOPE, List.of());
+        for (double r = 0; r <= 3.5; r += 0.25) {
+            for (double turn = 0; turn < 6; turn += 0.5) {
+                assertEquals(9.5, mound.finished().height(0.3 + r * Math.cos(turn), -0.2 + r * Math.sin(turn)), LATTICE,
+                        "at " + r + " m from the middle");
+            }
+        }
+        assertEquals(1.5, DepthMap.of(covered, mound.finished(), 16, 72).least().depth(), CELL);
+        // Soil to the top alone leaves the face bare, which the unrolled side does not show.
+        ElevationGrid bare = ElevationGrid.sampled(ground.frame(), (e, n) -> Math.min(8, Math.max(0,
+                20 - Math.hypot(e, n))));
+        DepthMap map = DepthMap.of(covered, bare, 16, 72);
+        assertEquals(0, map.least().depth(), 1e-9);
+        assertEquals(8, map.least().along(), 1e-9);
+        assertTrue(map.thinPlaces(0.02).stream().anyMatch(p -> p.along() == 8
+                && Math.abs(p.area() - Math.PI * 16) < 1e-6));
+        assertTrue(map.shareBelowWanted(0.02) > Math.PI * 16 / (Math.PI * 16 + 2 * Math.PI * 4 * 8) - 1e-6);
+    }
+
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 12, 18})
     void agreesWithTheHighestConeOverThousandsOfSkinPoints(long seed) {
         Random random = new Random(seed);
         CoverThickness thickness = seed % 2 == 0 ? CoverThickness.uniform(1.5)
                 : new CoverThickness(1.8, 1.1, 2.2, seed % 3 == 0 ? 0.4 : 1.5);
-        boolean upright = seed == 6;
+        boolean upright = seed % 6 == 0;
         CoveredHull covered = new CoveredHull(drawn(random, upright), thickness, EndCover.COVERED, EndCover.COVERED, 0);
         HullEnvelope envelope = new HullEnvelope(covered, Repose.of(SLOPE), LevelCase.level(40, 1));
         Vec3 middle = covered.hull().middle();
@@ -282,7 +329,9 @@ class LeastCoverLawTest {
     @Test
     void saysWhenTheToeNeverMeetsTheGround() {
         CoveredHull hull = CoveredHull.uniform(LevelCase.hull(18, 2.5, HullEnd.FLAT, Azimuth.ofDegrees(90), 2.5), 1.5);
-        assertTrue(LevelCase.mound(hull, SLOPE_DEG, LevelCase.level(12, 0.5)).runsOffTheGround());
+        Mound off = LevelCase.mound(hull, SLOPE_DEG, LevelCase.level(12, 0.5));
+        assertTrue(off.runsOffTheGround());
+        assertTrue(off.leavesTheGround().isPresent());
         assertFalse(LevelCase.mound(hull, SLOPE_DEG, LevelCase.level(30, 0.5)).runsOffTheGround());
         // Ground that falls away as steeply as the soil stands never meets it.
         ElevationGrid cliff = ElevationGrid.sampled(new GridFrame(81, 81, -40, -40, 1), (e, n) -> -0.75 * Math.abs(n));

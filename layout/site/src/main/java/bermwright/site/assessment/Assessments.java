@@ -155,6 +155,7 @@ public final class Assessments {
         List<HullBurial> burials = HullBurial.of(plan, cover);
         burials.forEach(b -> findings.addAll(b.findings()));
         burials.forEach(b -> models.add(b.supports().note()));
+        findings.addAll(HullBurial.notReckoned(plan, cover));
         WaysOut waysOut = WaysOut.of(shapes, cover);
         findings.addAll(waysOut.findings());
         progress.report(1, "done");

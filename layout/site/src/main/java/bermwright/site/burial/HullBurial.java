@@ -65,6 +65,22 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
         return all;
     }
 
+    /**
+     * Covered hulls that are not reckoned with.
+     *
+     * @param plan  the plan
+     * @param cover its cover
+     * @return a note on each covered hull that stays upright
+     */
+    public static List<Finding> notReckoned(Plan plan, SiteCover cover) {
+        return cover.hulls().stream().map(c -> plan.hull(c.id())).flatMap(Optional::stream)
+                .filter(h -> h.arrival() == Hull.Arrival.STAYS_UPRIGHT)
+                .map(h -> Finding.of("burial-upright", Level.NOTE, h.id(), Figures.NONE, "What soil does to the wall"
+                        + " and the top of a hull that is buried upright is not reckoned here, nor what it presses on"
+                        + " its feet: have it worked out before any soil is placed.").at(h.baseCentre())
+                        .from("our own planning figure")).toList();
+    }
+
     /** One hull's sums. */
     private static final class Reckoning {
         private final Plan plan;

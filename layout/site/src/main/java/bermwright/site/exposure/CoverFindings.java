@@ -45,12 +45,11 @@ final class CoverFindings {
             made.tunnel(tunnel);
         }
         made.crossings();
-        if (mound.isPresent() && mound.get().runsOffTheGround()) {
-            made.findings.add(Finding.of("cover-off-ground", Level.REFUSE, "cover", Figures.NONE,
-                    "The mound is still above the ground at the edge of the elevation file or at a hole in it, so its"
-                            + " toe, its volume and what lies under it are not known. Move the hulls inwards or give a"
-                            + " larger elevation file."));
-        }
+        mound.flatMap(Mound::leavesTheGround).ifPresent(place -> made.findings.add(Finding.of("cover-off-ground",
+                Level.REFUSE, "cover", Figures.NONE, "The mound is still above the ground at the edge of the elevation"
+                        + " file or at a hole in it, so its toe, its volume and what lies under it are not known. Move"
+                        + " the hulls inwards or give a larger elevation file.")
+                .at(site.metres().projected(place.at(0)).plan())));
         for (HullCover cover : covers) {
             made.depth(cover);
         }

@@ -102,6 +102,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
         private final SiteHulls site;
         private final ElevationGrid natural;
         private final ElevationGrid finished;
+        private final ElevationGrid before;
         private final DoseSources sources;
         private final Progress progress;
         private final Map<Double, SceneRays> scenes = new LinkedHashMap<>();
@@ -113,6 +114,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
             this.plan = plan;
             this.sources = sources;
             this.progress = progress;
+            before = cover.natural();
             site = new SiteHulls(plan, cover.prepared());
             natural = cover.natural() == cover.prepared() ? site.ground()
                     : site.metres().stretched(cover.natural());
@@ -195,10 +197,9 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
             return new StationDose.Spread(dose.total(), dose.low(), dose.high());
         }
 
-        /** The same place of the hull as it stood after landing; as it lies, for one that lands lying. */
+        /** The same place of the hull as it came down, before any soil was moved. */
         private double upright(Hull hull, Station station, DoseSources.OfHull of, double days) {
-            Optional<HullPose> pose = hull.arrival() == Hull.Arrival.LANDS_LYING
-                    ? site.hull(hull.id()).map(HullSolid::pose) : site.standing(hull);
+            Optional<HullPose> pose = site.landed(hull, before);
             if (pose.isEmpty()) {
                 return Double.NaN;
             }

@@ -15,6 +15,7 @@ import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hatch;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.Seat;
 import bermwright.site.plan.Tunnel;
 import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
@@ -50,10 +51,22 @@ final class SiteHulls {
     }
 
     private Optional<HullPose> pose(Hull hull, ElevationGrid prepared) {
-        if (hull.arrival() == Hull.Arrival.STAYS_UPRIGHT) {
-            return standing(hull);
-        }
-        return LyingPose.of(hull, prepared).map(pose -> new HullPose(metres.stretched(pose.axisStart()),
+        return hull.arrival() == Hull.Arrival.STAYS_UPRIGHT ? standing(hull) : lying(hull, prepared);
+    }
+
+    /**
+     * The hull as it came down: on the ground before any work, where it is neither sunk nor lifted.
+     *
+     * @param hull    the hull
+     * @param natural the ground before any work, in the plan's projected frame
+     */
+    Optional<HullPose> landed(Hull hull, ElevationGrid natural) {
+        return hull.arrival() == Hull.Arrival.LANDS_LYING
+                ? lying(hull.withSeat(Seat.usual(Seat.Kind.GROUND, 0, 0)), natural) : standing(hull);
+    }
+
+    private Optional<HullPose> lying(Hull hull, ElevationGrid on) {
+        return LyingPose.of(hull, on).map(pose -> new HullPose(metres.stretched(pose.axisStart()),
                 pose.direction(), pose.crown()));
     }
 

@@ -15,7 +15,9 @@ final class StationFindings {
 
     static Finding outsideItsHull(Hull hull, Station station, String subject) {
         double off = Math.hypot(station.across(), station.up());
-        return Finding.of("station-outside-hull", Level.REFUSE, subject, Figures.of(off, hull.radius(), "m"),
+        boolean isPastAnEnd = !(station.along() >= 0 && station.along() <= hull.length());
+        return Finding.of("station-outside-hull", Level.REFUSE, subject,
+                isPastAnEnd ? Figures.of(station.along(), hull.length(), "m") : Figures.of(off, hull.radius(), "m"),
                 String.format(Locale.ROOT, "The station lies %.2f m along the hull of %.2f m and %.2f m off its axis,"
                         + " outside its skin or in the soil; no dose is computed for it.", station.along(),
                         hull.length(), off));

@@ -208,6 +208,19 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
         return copy(id, baseCentre, layDownAzimuth, lowering, wanted);
     }
 
+    /**
+     * This hull on another seat.
+     *
+     * @param other the seat
+     * @return the changed copy
+     */
+    public Hull withSeat(Seat other) {
+        return new Hull(id, length, diameter, baseEnd, farEnd, skin, shell, innerPressure, mass,
+                centreOfMassFromBase, centreOfMassOffAxis, centreOfMassSpread, inertiaAboutCentre, residualPropellant,
+                baseCentre, landingDispersion, layDownAzimuth, clocking, pivot, arrival, lowering, hatches, other,
+                stations, cover, kept);
+    }
+
     private Hull copy(String name, Point place, Azimuth azimuth, Optional<LoweringGear> gear,
             Optional<CoverPlan> wanted) {
         return new Hull(name, length, diameter, baseEnd, farEnd, skin, shell, innerPressure, mass,

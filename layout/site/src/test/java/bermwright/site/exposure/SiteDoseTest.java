@@ -72,6 +72,8 @@ class SiteDoseTest {
         outside.forEach(f -> assertEquals(Finding.Level.REFUSE, f.level()));
         assertEquals(4.2, outside.get(0).measured().orElseThrow(), 1e-12);
         assertEquals(3.8, outside.get(0).limit().orElseThrow(), 1e-12);
+        assertEquals(39, outside.get(1).measured().orElseThrow(), 1e-12);
+        assertEquals(38, outside.get(1).limit().orElseThrow(), 1e-12);
     }
 
     /** Twenty metres of soil are more than any response was made for; one per cent of the dose there is said. */
