@@ -19,6 +19,59 @@ public record Ring(List<Point> corners) {
     }
 
     /**
+     * The upright box around a ring.
+     *
+     * @param west  west end (m)
+     * @param south south end (m)
+     * @param east  east end (m)
+     * @param north north end (m)
+     */
+    public record Box(double west, double south, double east, double north) {
+        /**
+         * The box with its sides moved out.
+         *
+         * @param by how far (m)
+         * @return the wider box
+         */
+        public Box wider(double by) {
+            return new Box(west - by, south - by, east + by, north + by);
+        }
+
+        /**
+         * The south-west corner.
+         *
+         * @return the corner
+         */
+        public Point southwest() {
+            return new Point(west, south);
+        }
+
+        /**
+         * The north-east corner.
+         *
+         * @return the corner
+         */
+        public Point northeast() {
+            return new Point(east, north);
+        }
+    }
+
+    /**
+     * The upright box that just holds this ring.
+     *
+     * @return the box
+     */
+    public Box box() {
+        Box box = new Box(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY,
+                Double.NEGATIVE_INFINITY);
+        for (Point p : corners) {
+            box = new Box(Math.min(box.west, p.east()), Math.min(box.south, p.north()),
+                    Math.max(box.east, p.east()), Math.max(box.north, p.north()));
+        }
+        return box;
+    }
+
+    /**
      * The area with its sign.
      *
      * @return the area (m2), positive where the corners run anticlockwise seen from above

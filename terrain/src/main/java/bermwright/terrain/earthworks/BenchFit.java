@@ -80,15 +80,12 @@ public final class BenchFit {
     private static double[][] samples(ElevationGrid ground, Ring area, Point centre) {
         GridFrame frame = ground.frame();
         double step = Math.sqrt(area.area() / SAMPLES);
-        double west = area.corners().stream().mapToDouble(Point::east).min().orElse(0);
-        double east = area.corners().stream().mapToDouble(Point::east).max().orElse(0);
-        double south = area.corners().stream().mapToDouble(Point::north).min().orElse(0);
-        double north = area.corners().stream().mapToDouble(Point::north).max().orElse(0);
-        Require.that((east - west) / step * ((north - south) / step) < 1e8,
+        Ring.Box box = area.box();
+        Require.that((box.east() - box.west()) / step * ((box.north() - box.south()) / step) < 1e8,
                 "an outline of %s m2 is too thin to carry a bench.", area.area());
         List<Point> places = new ArrayList<>();
-        for (double e = west + step / 2; e < east; e += step) {
-            for (double n = south + step / 2; n < north; n += step) {
+        for (double e = box.west() + step / 2; e < box.east(); e += step) {
+            for (double n = box.south() + step / 2; n < box.north(); n += step) {
                 Point p = new Point(e, n);
                 if (area.contains(p) && frame.contains(p)) {
                     places.add(p);

@@ -86,14 +86,11 @@ final class EdgeField {
     /** Which nodes lie inside an outline. */
     boolean[] inside(Ring ring) {
         boolean[] inside = new boolean[frame.size()];
-        double low = ring.corners().stream().mapToDouble(Point::north).min().orElse(0);
-        double high = ring.corners().stream().mapToDouble(Point::north).max().orElse(0);
-        double west = ring.corners().stream().mapToDouble(Point::east).min().orElse(0);
-        double east = ring.corners().stream().mapToDouble(Point::east).max().orElse(0);
-        int lastRow = last((high - frame.south()) / frame.spacing(), frame.rows());
-        int lastColumn = last((east - frame.west()) / frame.spacing(), frame.columns());
-        for (int row = first((low - frame.south()) / frame.spacing()); row <= lastRow; row++) {
-            for (int column = first((west - frame.west()) / frame.spacing()); column <= lastColumn; column++) {
+        Ring.Box box = ring.box();
+        int lastRow = last((box.north() - frame.south()) / frame.spacing(), frame.rows());
+        int lastColumn = last((box.east() - frame.west()) / frame.spacing(), frame.columns());
+        for (int row = first((box.south() - frame.south()) / frame.spacing()); row <= lastRow; row++) {
+            for (int column = first((box.west() - frame.west()) / frame.spacing()); column <= lastColumn; column++) {
                 inside[row * frame.columns() + column] =
                         ring.contains(new Point(frame.east(column), frame.north(row)));
             }

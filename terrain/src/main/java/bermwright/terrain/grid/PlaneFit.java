@@ -82,11 +82,11 @@ final class PlaneFit {
     private static List<Point> samples(GridFrame frame, Ring footprint) {
         double area = Require.positive("area of a footprint", footprint.area(), "m2");
         double step = frame.spacing() / Math.ceil(frame.spacing() / Math.sqrt(area / LEAST_SAMPLES));
-        double[] box = RingNodes.box(footprint);
-        long firstColumn = (long) Math.ceil((box[0] - frame.west()) / step);
-        long lastColumn = (long) Math.floor((box[2] - frame.west()) / step);
-        long firstRow = (long) Math.ceil((box[1] - frame.south()) / step);
-        long lastRow = (long) Math.floor((box[3] - frame.south()) / step);
+        Ring.Box box = footprint.box();
+        long firstColumn = (long) Math.ceil((box.west() - frame.west()) / step);
+        long lastColumn = (long) Math.floor((box.east() - frame.west()) / step);
+        long firstRow = (long) Math.ceil((box.south() - frame.south()) / step);
+        long lastRow = (long) Math.floor((box.north() - frame.south()) / step);
         Require.that((lastColumn - firstColumn + 1.0) * (lastRow - firstRow + 1.0) < 1e8,
                 "a footprint of %s m2 is too thin and long to be sampled.", area);
         List<Point> places = new ArrayList<>();

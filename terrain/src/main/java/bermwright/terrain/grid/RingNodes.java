@@ -11,14 +11,14 @@ final class RingNodes {
 
     static boolean touchesGap(ElevationGrid grid, Ring area) {
         GridFrame frame = grid.frame();
-        double[] box = box(area);
-        if (!frame.contains(new Point(box[0], box[1])) || !frame.contains(new Point(box[2], box[3]))) {
+        Ring.Box box = area.box();
+        if (!frame.contains(box.southwest()) || !frame.contains(box.northeast())) {
             return true;
         }
-        int lastColumn = Math.min(frame.columns() - 2, (int) ((box[2] - frame.west()) / frame.spacing()));
-        int lastRow = Math.min(frame.rows() - 2, (int) ((box[3] - frame.south()) / frame.spacing()));
-        for (int row = (int) ((box[1] - frame.south()) / frame.spacing()); row <= lastRow; row++) {
-            for (int column = (int) ((box[0] - frame.west()) / frame.spacing()); column <= lastColumn; column++) {
+        int lastColumn = Math.min(frame.columns() - 2, (int) ((box.east() - frame.west()) / frame.spacing()));
+        int lastRow = Math.min(frame.rows() - 2, (int) ((box.north() - frame.south()) / frame.spacing()));
+        for (int row = (int) ((box.south() - frame.south()) / frame.spacing()); row <= lastRow; row++) {
+            for (int column = (int) ((box.west() - frame.west()) / frame.spacing()); column <= lastColumn; column++) {
                 if (hasGap(grid, row, column) && touches(frame, area, row, column)) {
                     return true;
                 }
@@ -71,18 +71,5 @@ final class RingNodes {
             }
         }
         return first <= last;
-    }
-
-    /** West, south, east and north ends of an outline. */
-    static double[] box(Ring area) {
-        double[] box = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY,
-            Double.NEGATIVE_INFINITY};
-        for (Point p : area.corners()) {
-            box[0] = Math.min(box[0], p.east());
-            box[1] = Math.min(box[1], p.north());
-            box[2] = Math.max(box[2], p.east());
-            box[3] = Math.max(box[3], p.north());
-        }
-        return box;
     }
 }

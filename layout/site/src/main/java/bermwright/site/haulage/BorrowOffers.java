@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.haulage;
 
-import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.finding.Finding;
 import bermwright.site.footprint.Shape;
@@ -103,8 +102,8 @@ final class BorrowOffers {
         if (input.ground().isMissing(borrow.area())) {
             return Optional.empty();
         }
-        double[] box = box(borrow.area(), 2 * input.ground().frame().spacing());
-        return Optional.of(input.ground().window(new Point(box[0], box[1]), new Point(box[2], box[3])));
+        Ring.Box box = borrow.area().box().wider(2 * input.ground().frame().spacing());
+        return Optional.of(input.ground().window(box.southwest(), box.northeast()));
     }
 
     private List<BorrowPit.KeptClear> keptClear(BorrowGround borrow, ElevationGrid window) {
@@ -128,20 +127,8 @@ final class BorrowOffers {
     }
 
     private static boolean isNear(Ring ring, ElevationGrid window, double reach) {
-        double[] box = box(ring, reach);
-        return box[0] <= window.frame().eastEdge() && box[2] >= window.frame().west()
-                && box[1] <= window.frame().northEdge() && box[3] >= window.frame().south();
-    }
-
-    private static double[] box(Ring ring, double wider) {
-        double[] box = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY,
-            Double.NEGATIVE_INFINITY};
-        for (Point p : ring.corners()) {
-            box[0] = Math.min(box[0], p.east() - wider);
-            box[1] = Math.min(box[1], p.north() - wider);
-            box[2] = Math.max(box[2], p.east() + wider);
-            box[3] = Math.max(box[3], p.north() + wider);
-        }
-        return box;
+        Ring.Box box = ring.box().wider(reach);
+        return box.west() <= window.frame().eastEdge() && box.east() >= window.frame().west()
+                && box.south() <= window.frame().northEdge() && box.north() >= window.frame().south();
     }
 }

@@ -97,16 +97,10 @@ final class HaulGround {
 
     /** Closes what lies inside an outline or within half the machine's width of it. */
     private void close(Ring ring) {
-        double[] box = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY,
-            Double.NEGATIVE_INFINITY};
-        for (Point p : ring.corners()) {
-            box[0] = Math.min(box[0], p.east());
-            box[1] = Math.min(box[1], p.north());
-            box[2] = Math.max(box[2], p.east());
-            box[3] = Math.max(box[3], p.north());
-        }
-        for (int row = Math.max(0, row(box[1])); row <= Math.min(rows - 1, row(box[3])); row++) {
-            for (int column = Math.max(0, column(box[0])); column <= Math.min(columns - 1, column(box[2])); column++) {
+        Ring.Box box = ring.box();
+        for (int row = Math.max(0, row(box.south())); row <= Math.min(rows - 1, row(box.north())); row++) {
+            int last = Math.min(columns - 1, column(box.east()));
+            for (int column = Math.max(0, column(box.west())); column <= last; column++) {
                 int at = row * columns + column;
                 if (!closed[at] && ring.contains(place(at))) {
                     closed[at] = true;
