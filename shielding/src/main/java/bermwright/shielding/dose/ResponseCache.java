@@ -10,12 +10,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.function.Supplier;
 
 /**
@@ -89,8 +91,8 @@ final class ResponseCache {
         Path temporary = null;
         try {
             Files.createDirectories(directory);
-            temporary = Files.createTempFile(directory, "response", ".part");
-            Files.writeString(temporary, text.toString());
+            temporary = file.resolveSibling("." + file.getFileName() + "." + UUID.randomUUID() + ".part");
+            Files.writeString(temporary, text.toString(), StandardOpenOption.CREATE_NEW);
             Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException | SecurityException e) {
             remove(temporary);

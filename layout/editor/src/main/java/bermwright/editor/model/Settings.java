@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.UUID;
 
 /**
  * What the editor remembers from one day to the next: window, view and files opened lately; a file of plain keys.
@@ -158,7 +159,7 @@ public final class Settings {
         Path target = file.get().toAbsolutePath();
         try {
             Files.createDirectories(target.getParent());
-            Path draft = Files.createTempFile(target.getParent(), "editor", ".part");
+            Path draft = target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
             try (Writer writer = Files.newBufferedWriter(draft)) {
                 values.store(writer, null);
             }

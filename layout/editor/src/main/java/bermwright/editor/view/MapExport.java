@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.UUID;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.print.PrinterJob;
 import javafx.scene.SnapshotParameters;
@@ -29,7 +30,8 @@ final class MapExport {
         WritableImage image = map.snapshot(sharper, null);
         BufferedImage pixels = SwingFXUtils.fromFXImage(image, null);
         Path whole = file.toAbsolutePath();
-        Path draft = Files.createTempFile(whole.getParent(), "map", ".part");
+        // Made like any other file, so that whoever may read the folder may read it.
+        Path draft = whole.resolveSibling("." + whole.getFileName() + "." + UUID.randomUUID() + ".part");
         try {
             if (!ImageIO.write(pixels, "png", draft.toFile())) {
                 throw new IOException("this Java cannot write PNG pictures");

@@ -17,6 +17,7 @@ import bermwright.terrain.grid.GridFrame;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -90,6 +91,11 @@ class ViewModelsTest {
         settings.opened(Path.of("b.json"));
         settings.opened(Path.of("a.json"));
         settings.keep();
+        Path other = Files.writeString(folder.resolve("other"), "");
+        if (Files.getFileStore(file).supportsFileAttributeView(PosixFileAttributeView.class)) {
+            assertEquals(Files.getPosixFilePermissions(other), Files.getPosixFilePermissions(file),
+                    "as readable as any other file");
+        }
         Settings again = Settings.in(file);
         assertEquals(1234.5, again.number("width", 0));
         assertTrue(again.flag("dark", false));
