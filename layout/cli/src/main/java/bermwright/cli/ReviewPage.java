@@ -4,6 +4,7 @@ package bermwright.cli;
 import bermwright.lowering.rest.RestPose;
 import bermwright.lowering.review.EdgeState;
 import bermwright.lowering.review.LineReview;
+import bermwright.lowering.review.LiquidReview;
 import bermwright.lowering.review.Loss;
 import bermwright.lowering.review.MotionReview;
 import bermwright.lowering.review.MotionState;
@@ -41,6 +42,7 @@ final class ReviewPage {
             JsonPage.put(row, "side_pull_kN", InUnits.kilonewtons(e.sidePull()));
         }
         review.cross().ifPresent(c -> CrossPage.put(entry.putObject("cross_slope"), c));
+        review.liquid().ifPresent(l -> liquid(entry.putObject("liquid"), l));
         review.beam().ifPresent(b -> beam(entry.putObject("hull_as_a_beam"), b));
         motion(entry.putObject("motion"), review.motion());
         ArrayNode losses = entry.putArray("one_thing_lost");
@@ -86,6 +88,20 @@ final class ReviewPage {
         JsonPage.put(mismatch, "yaw_kN_m", InUnits.kilonewtons(lines.mismatch().yawMoment()));
         JsonPage.put(mismatch, "roll_kN_m", InUnits.kilonewtons(lines.mismatch().rollMoment()));
         JsonPage.put(mismatch, "side_pull_kN", InUnits.kilonewtons(lines.mismatch().sidePull()));
+    }
+
+    private static void liquid(ObjectNode entry, LiquidReview liquid) {
+        JsonPage.put(entry, "mass_t", InUnits.tonnes(liquid.mass()));
+        JsonPage.put(entry, "balance_tilt_deg", InUnits.degrees(liquid.balance()));
+        ArrayNode tilts = entry.putArray("tilts");
+        for (LiquidReview.State s : liquid.states()) {
+            ObjectNode row = tilts.addObject();
+            JsonPage.put(row, "tilt_deg", InUnits.degrees(s.tilt()));
+            JsonPage.put(row, "centre_of_mass_along_m", s.along());
+            JsonPage.put(row, "centre_of_mass_off_axis_m", s.off());
+            JsonPage.put(row, "held_line_each_kN", InUnits.kilonewtons(s.held()));
+            JsonPage.put(row, "free_line_each_kN", InUnits.kilonewtons(s.free()));
+        }
     }
 
     private static void beam(ObjectNode entry, HullBeam b) {

@@ -14,17 +14,19 @@ import java.util.Optional;
  * @param edge   the pivot on the ground by tilt
  * @param motion what motion does
  * @param cross  what the cross slope does; absent where nothing could be balanced
+ * @param liquid what liquid does that stays level; absent without liquid
  * @param beam   the nearly lying hull as a beam; absent where its centre of mass is beyond the middle third
  * @param losses one thing lost at a time, by tilt
  * @param notes  models, ranges and spreads behind the figures
  */
 public record Review(LineReview lines, List<EdgeState> edge, MotionReview motion, Optional<CrossSlope> cross,
-        Optional<HullBeam> beam, List<Loss> losses, List<ModelNote> notes) {
+        Optional<LiquidReview> liquid, Optional<HullBeam> beam, List<Loss> losses, List<ModelNote> notes) {
     /** Copies the lists. */
     public Review {
         Objects.requireNonNull(lines, "lines");
         Objects.requireNonNull(motion, "motion");
         Objects.requireNonNull(cross, "cross");
+        Objects.requireNonNull(liquid, "liquid");
         Objects.requireNonNull(beam, "beam");
         edge = List.copyOf(edge);
         losses = List.copyOf(losses);

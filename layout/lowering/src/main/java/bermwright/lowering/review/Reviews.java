@@ -33,9 +33,12 @@ public final class Reviews {
      * @return the review
      */
     public static Review of(LoweringCase what, LoweringResult result) {
+        Optional<LiquidReview> liquid = LiquidReview.of(what, result);
+        List<ModelNote> notes = new ArrayList<>(notes());
+        liquid.ifPresent(l -> notes.add(LiquidReview.note()));
         return new Review(new LinesInSpace(what, result).review(), PivotEdge.states(what, result),
-                motion(what, result), CrossSlope.of(what, result), beam(what), new Losses(what, result).all(),
-                notes());
+                motion(what, result), CrossSlope.of(what, result), liquid, beam(what),
+                new Losses(what, result).all(), notes);
     }
 
     private static Optional<HullBeam> beam(LoweringCase what) {

@@ -4,6 +4,7 @@ package bermwright.report.sheet;
 import bermwright.lowering.review.CrossState;
 import bermwright.lowering.review.EdgeState;
 import bermwright.lowering.review.LineReview;
+import bermwright.lowering.review.LiquidReview;
 import bermwright.lowering.review.Loss;
 import bermwright.lowering.review.MotionReview;
 import bermwright.lowering.review.MotionState;
@@ -173,6 +174,11 @@ public record ReviewSheets(Hull hull, Review review) {
             f.add("weight pulling across the plane", c.sideForce() / KILO, 2, "kN");
             c.hardest().ifPresent(h -> f.add("hardest line on the cross slope", h.hardest() / KILO, 2, "kN"));
             f.add("side line at the lugs", c.mostSideLine().sideLine() / KILO, 2, "kN");
+        });
+        review.liquid().flatMap(LiquidReview::worst).ifPresent(l -> {
+            f.add("hardest line with the liquid free in the hull's own cylinder, a bound", l.free() / KILO, 2, "kN");
+            f.add("centre of mass then nearer the far end", l.along(), 2, "m");
+            f.add("centre of mass then nearer the lay-down side", l.off(), 2, "m");
         });
         review.beam().ifPresent(b -> {
             f.add("bending of the hull between base and lugs", b.between() / KILO, 1, "kN m");

@@ -3,6 +3,7 @@ package bermwright.site.laydown;
 
 import bermwright.lowering.review.CrossSlope;
 import bermwright.lowering.review.CrossState;
+import bermwright.lowering.review.LiquidReview;
 import bermwright.lowering.review.Review;
 import bermwright.lowering.sequence.HoldPoint;
 import bermwright.lowering.sequence.LoweringResult;
@@ -86,6 +87,11 @@ public record LoweringWords(List<String> sequence, List<String> holdPoints, List
                         + " at %.0f deg pulls each line with %.0f kN.", Math.toDegrees(s.tilt()),
                         s.snatchEach() / 1000)));
         review.cross().filter(c -> c.sideForce() > 0).ifPresent(c -> lines.add(cross(c)));
+        review.liquid().flatMap(LiquidReview::worst).ifPresent(s -> lines.add(text("Liquid that runs freely in the"
+                + " hull's own cylinder, a bound, brings balance at %.1f deg and moves the centre of mass %.2f m"
+                + " towards the far end and %.2f m to the lay-down side: up to %.1f kN a line at %.0f deg, %.1f kN"
+                + " with the liquid held.", Math.toDegrees(review.liquid().get().balance()), s.along(), s.off(),
+                s.free() / 1000, Math.toDegrees(s.tilt()), s.held() / 1000)));
         review.beam().ifPresent(b -> lines.add(text("As a beam on base and lugs the hull bends with %.0f kN m between"
                 + " them and %.0f kN m at the lugs; lugs at %.1f m bend it least.", b.between() / 1000,
                 b.atLugs() / 1000, b.bestLug())));

@@ -5,6 +5,7 @@ import bermwright.lowering.review.CrossSlope;
 import bermwright.lowering.review.CrossState;
 import bermwright.lowering.review.EdgeState;
 import bermwright.lowering.review.LineReview;
+import bermwright.lowering.review.LiquidReview;
 import bermwright.lowering.review.Loss;
 import bermwright.lowering.review.Review;
 import bermwright.lowering.rig.Tube;
@@ -45,6 +46,7 @@ final class ReviewFindings {
         mismatch(troubles);
         light(troubles);
         review.cross().ifPresent(c -> cross(c, troubles));
+        review.liquid().ifPresent(l -> liquid(l, troubles));
         edge(troubles);
         losses(troubles);
         double speed = review.motion().contactSpeed();
@@ -126,6 +128,17 @@ final class ReviewFindings {
         shoe(cross, troubles);
         holdAcross(cross, troubles);
         cross.mostSway().filter(c -> c.sway().orElseThrow().angle() > wander).ifPresent(c -> sway(cross, c, troubles));
+    }
+
+    private void liquid(LiquidReview liquid, List<Trouble> troubles) {
+        double bears = Math.min(what.rig().lines().winch().rating().orElse(Double.MAX_VALUE),
+                what.rig().lines().line().breakingLoad().orElse(Double.MAX_VALUE) / what.rig().factors().line());
+        liquid.worst().filter(s -> s.free() > bears && s.held() <= bears).ifPresent(s -> troubles.add(Trouble.of(
+                "lowering-liquid", Trouble.Level.WARN, new Trouble.Figures(s.free() / 1000, bears / 1000, "kN"),
+                "liquid free in the hull's own cylinder, an upper bound",
+                text("With %.1f t of liquid free to run along the hull one line may carry up to %.1f kN at %.0f deg,"
+                        + " against %.1f kN with the liquid held: drain it, or show that its tank holds it.",
+                        liquid.mass() / 1000, s.free() / 1000, Math.toDegrees(s.tilt()), s.held() / 1000))));
     }
 
     private static String pulls(double tension) {
