@@ -4,6 +4,7 @@ package bermwright.cli;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.haulage.Haul;
+import bermwright.site.stages.SlopeChecks;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
@@ -13,7 +14,24 @@ final class EarthworksPage {
     }
 
     static void put(ObjectNode page, Assessment assessment) {
-        assessment.earthworks().ifPresent(works -> put(page.putObject("earthworks"), works));
+        assessment.earthworks().ifPresent(works -> {
+            ObjectNode entry = page.putObject("earthworks");
+            put(entry, works);
+            assessment.slopes().ifPresent(slopes -> put(entry, slopes));
+        });
+    }
+
+    private static void put(ObjectNode entry, SlopeChecks slopes) {
+        ArrayNode rows = entry.putArray("slopes");
+        for (SlopeChecks.Slope s : slopes.slopes()) {
+            ObjectNode row = rows.addObject().put("of", s.subject()).put("kind", s.kind());
+            JsonPage.put(row, "height_m", s.height());
+            JsonPage.put(row, "angle_deg", InUnits.degrees(s.angle()));
+            JsonPage.put(row, "factor_worst_circle", s.circle());
+            JsonPage.put(row, "factor_in_the_face", s.plane());
+            JsonPage.put(row, "circle_radius_m", s.radius());
+        }
+        JsonPage.put(entry, "steepest_made_ground_deg", InUnits.degrees(slopes.steepest()));
     }
 
     private static void put(ObjectNode entry, EarthworksResult works) {

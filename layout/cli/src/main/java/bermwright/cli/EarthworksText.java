@@ -4,6 +4,7 @@ package bermwright.cli;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.haulage.Haul;
+import bermwright.site.stages.SlopeChecks;
 import java.io.PrintStream;
 import java.util.Optional;
 
@@ -42,5 +43,18 @@ final class EarthworksText {
                     TextTable.words(days.hours(), 0), TextTable.words(days.days(), 1));
         }
         out.println();
+        assessment.slopes().filter(s -> !s.slopes().isEmpty()).ifPresent(s -> slopes(s, out));
+    }
+
+    private static void slopes(SlopeChecks slopes, PrintStream out) {
+        TextTable table = new TextTable("slope of", "which is a", "height m", "angle deg", "worst circle x",
+                "in the face, no cohesion x");
+        for (SlopeChecks.Slope s : slopes.slopes()) {
+            table.row(s.subject(), s.kind(), TextTable.number(s.height(), 1),
+                    TextTable.number(InUnits.degrees(s.angle()), 1), TextTable.number(s.circle(), 2),
+                    TextTable.number(s.plane(), 2));
+        }
+        out.println("How many times mounds and pits stand against a slide, 1.3 wanted while work goes on:");
+        out.println(table);
     }
 }

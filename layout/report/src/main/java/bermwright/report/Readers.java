@@ -255,6 +255,7 @@ record Readers(Assessment assessment, Pack pack) {
         page.paragraph("How much soil goes where, and the points to set out.");
         assessment.earthworks().ifPresentOrElse(this::soil, () -> page.note("warn", "No earthworks were worked out."));
         pack.table(covers());
+        assessment.slopes().filter(s -> !s.slopes().isEmpty()).ifPresent(s -> pack.table(EarthworkSheets.slopes(s)));
         assessment.stages().ifPresentOrElse(this::work, () -> page.note("warn", "The plan states no order of work."));
         page.heading(3, "setting-out", "Setting out");
         PlanSheets sheets = new PlanSheets(assessment);

@@ -13,6 +13,7 @@ import bermwright.report.page.Table.Column;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.haulage.Haul;
 import bermwright.site.haulage.SoilNeed;
+import bermwright.site.stages.SlopeChecks;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -95,6 +96,23 @@ public record EarthworkSheets(EarthworksResult soil) {
         return new Table("volumes", "Soil to be moved" + Marks.of(soil.notes()), List.of(
                 Column.words("state", "state"), Column.number("volume_m3", "volume (m³)"),
                 Column.number("spread_m3", "one standard deviation (m³)"), Column.number("mass_t", "mass (t)")), rows);
+    }
+
+    /**
+     * How far mounds and pits are from sliding.
+     *
+     * @param checks the slopes
+     * @return the table
+     */
+    public static Table slopes(SlopeChecks checks) {
+        return new Table("slopes", "Slopes: how many times they stand against a slide" + Marks.of(List.of(
+                SlopeChecks.note())), List.of(Column.words("of", "of"), Column.words("kind", "which is a"),
+                Column.number("height_m", "height (m)"), Column.number("angle_deg", "side slope (°)"),
+                Column.number("factor_worst_circle", "on the worst circle"),
+                Column.number("factor_in_the_face", "in the face, without cohesion"),
+                Column.number("circle_radius_m", "radius of that circle (m)")), checks.slopes().stream().map(s ->
+                List.of(s.subject(), s.kind(), Words.fixed(s.height(), 1), Words.degrees(s.angle()),
+                        Words.fixed(s.circle(), 2), Words.fixed(s.plane(), 2), Words.fixed(s.radius(), 1))).toList());
     }
 
     /** Every haul of soil that stays where it is placed. */

@@ -10,6 +10,7 @@ import bermwright.site.footprint.SiteShapes;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.plan.Plan;
 import bermwright.site.stages.SettingOutPoint;
+import bermwright.site.stages.SlopeChecks;
 import bermwright.site.stages.StagesResult;
 import java.util.List;
 import java.util.Optional;
@@ -33,12 +34,13 @@ import java.util.Optional;
  * @param partBuilt cover and dose after each step that places soil; empty where the plan has no order of work
  * @param settingOut points to be staked out; none where the assessment was not asked for everything
  * @param waysOut  ways out of every hull and to the storm shelters
+ * @param slopes   whether mounds, pits and prepared ground stand; empty where earthworks were not asked for
  */
 public record Assessment(Plan plan, String planName, String version, SiteGround ground, List<String> cautions,
         List<ModelNote> models, List<Finding> findings, List<HullAssessment> hulls, SiteShapes shapes,
         Optional<SiteCover> cover, Optional<SiteDose> dose, Optional<EarthworksResult> earthworks,
         Optional<StagesResult> stages, List<PartBuilt> partBuilt,
-        List<SettingOutPoint> settingOut, WaysOut waysOut) {
+        List<SettingOutPoint> settingOut, WaysOut waysOut, Optional<SlopeChecks> slopes) {
     /** Copies the lists. */
     public Assessment {
         cautions = List.copyOf(cautions);

@@ -25,6 +25,7 @@ import bermwright.site.plan.Plan;
 import bermwright.site.pose.LyingPose;
 import bermwright.site.stages.PreparedGround;
 import bermwright.site.stages.SettingOut;
+import bermwright.site.stages.SlopeChecks;
 import bermwright.site.stages.Stages;
 import bermwright.site.stages.StagesInput;
 import bermwright.site.stages.StagesResult;
@@ -149,6 +150,10 @@ public final class Assessments {
         work.earthworks.ifPresent(e -> models.addAll(e.notes()));
         work.stages.ifPresent(s -> findings.addAll(s.findings()));
         work.stages.ifPresent(s -> models.addAll(s.notes()));
+        Optional<SlopeChecks> slopes = asked.isFor(Asked.EARTHWORKS) ? Optional.of(SlopeChecks.of(plan, cover))
+                : Optional.empty();
+        slopes.ifPresent(s -> findings.addAll(s.findings()));
+        slopes.ifPresent(s -> models.add(SlopeChecks.note()));
         List<PartBuilt> partBuilt = work.stages.isEmpty() || dose.isEmpty() ? List.of()
                 : PartBuilt.of(plan, cover, work.stages.get().stages(), sources, progress.part(0.75, 0.98));
         work.stages.ifPresent(s -> findings.addAll(PartBuilt.findings(plan, s.stages(), partBuilt)));
@@ -163,7 +168,7 @@ public final class Assessments {
                 worstFirst(findings), hulls(plan, bed, new Parts(laydowns, cover, dose, burials)), shapes,
                 Optional.of(cover), dose, work.earthworks, work.stages, partBuilt,
                 work.stages.map(StagesResult::settingOut).orElseGet(() -> asked != Asked.EVERYTHING ? List.of()
-                        : SettingOut.of(StagesInput.under(plan, cover, Optional.empty()))), waysOut);
+                        : SettingOut.of(StagesInput.under(plan, cover, Optional.empty()))), waysOut, slopes);
     }
 
     private record Work(Optional<EarthworksResult> earthworks, Optional<StagesResult> stages) {
