@@ -4,6 +4,7 @@ package bermwright.cli;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.haulage.Haul;
+import bermwright.site.stages.GearDigging;
 import bermwright.site.stages.SlopeChecks;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -18,6 +19,12 @@ final class EarthworksPage {
             ObjectNode entry = page.putObject("earthworks");
             put(entry, works);
             assessment.slopes().ifPresent(slopes -> put(entry, slopes));
+            ArrayNode digging = entry.putArray("gear_digging");
+            for (GearDigging.Item item : assessment.digging().items()) {
+                ObjectNode row = digging.addObject().put("hull", item.hull()).put("part", item.part());
+                JsonPage.put(row, "cut_m3", item.cut());
+                JsonPage.put(row, "fill_m3", item.fill());
+            }
         });
     }
 

@@ -4,6 +4,7 @@ package bermwright.cli;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.haulage.Haul;
+import bermwright.site.stages.GearDigging;
 import bermwright.site.stages.SlopeChecks;
 import java.io.PrintStream;
 import java.util.Optional;
@@ -43,7 +44,19 @@ final class EarthworksText {
                     TextTable.words(days.hours(), 0), TextTable.words(days.days(), 1));
         }
         out.println();
+        if (!assessment.digging().items().isEmpty()) {
+            digging(assessment.digging(), out);
+        }
         assessment.slopes().filter(s -> !s.slopes().isEmpty()).ifPresent(s -> slopes(s, out));
+    }
+
+    private static void digging(GearDigging digging, PrintStream out) {
+        TextTable table = new TextTable("hull", "dug for", "cut, in place m3", "filled in, placed m3");
+        for (GearDigging.Item item : digging.items()) {
+            table.row(item.hull(), item.part(), TextTable.number(item.cut(), 1), TextTable.number(item.fill(), 1));
+        }
+        out.println("Derived from the gear, for the plan states no preparation for it:");
+        out.println(table);
     }
 
     private static void slopes(SlopeChecks slopes, PrintStream out) {

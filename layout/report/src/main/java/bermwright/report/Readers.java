@@ -255,6 +255,9 @@ record Readers(Assessment assessment, Pack pack) {
         page.paragraph("How much soil goes where, and the points to set out.");
         assessment.earthworks().ifPresentOrElse(this::soil, () -> page.note("warn", "No earthworks were worked out."));
         pack.table(covers());
+        if (!assessment.digging().items().isEmpty()) {
+            pack.table(EarthworkSheets.digging(assessment.digging()));
+        }
         assessment.slopes().filter(s -> !s.slopes().isEmpty()).ifPresent(s -> pack.table(EarthworkSheets.slopes(s)));
         assessment.stages().ifPresentOrElse(this::work, () -> page.note("warn", "The plan states no order of work."));
         page.heading(3, "setting-out", "Setting out");

@@ -41,7 +41,7 @@ class ReportsTest {
     private static final Set<String> UNITS = Set.of("m", "m2", "m3", "kg", "t", "kN", "deg", "mSv", "cm2", "percent",
             "1", "h", "days", "kPa", "MJ", "s", "min");
     private static final Set<String> PURE = Set.of("number", "point", "measured", "limit", "demand", "capacity",
-            "factor", "required_factor", "loads", "value");
+            "factor", "face_factor", "required_factor", "loads", "value");
 
     @TempDir
     private static Path directory;

@@ -13,6 +13,7 @@ import bermwright.report.page.Table.Column;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.haulage.Haul;
 import bermwright.site.haulage.SoilNeed;
+import bermwright.site.stages.GearDigging;
 import bermwright.site.stages.SlopeChecks;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -108,11 +109,25 @@ public record EarthworkSheets(EarthworksResult soil) {
         return new Table("slopes", "Slopes: how many times they stand against a slide" + Marks.of(List.of(
                 SlopeChecks.note())), List.of(Column.words("of", "of"), Column.words("kind", "which is a"),
                 Column.number("height_m", "height (m)"), Column.number("angle_deg", "side slope (°)"),
-                Column.number("factor_worst_circle", "on the worst circle"),
-                Column.number("factor_in_the_face", "in the face, without cohesion"),
+                Column.number("factor", "on the worst circle"),
+                Column.number("face_factor", "in the face, without cohesion"),
                 Column.number("circle_radius_m", "radius of that circle (m)")), checks.slopes().stream().map(s ->
                 List.of(s.subject(), s.kind(), Words.fixed(s.height(), 1), Words.degrees(s.angle()),
                         Words.fixed(s.circle(), 2), Words.fixed(s.plane(), 2), Words.fixed(s.radius(), 1))).toList());
+    }
+
+    /**
+     * What must be dug for the gear where no preparation is stated for it.
+     *
+     * @param digging the digging
+     * @return the table
+     */
+    public static Table digging(GearDigging digging) {
+        return new Table("gear-digging", "Dug for the gear, derived for want of a stated preparation"
+                + Marks.of(List.of(GearDigging.note())), List.of(Column.words("hull", "hull"),
+                Column.words("part", "dug for"), Column.number("cut_m3", "cut, in place (m³)"),
+                Column.number("fill_m3", "filled in, placed (m³)")), digging.items().stream().map(i -> List.of(
+                i.hull(), i.part(), Words.fixed(i.cut(), 1), Words.fixed(i.fill(), 1))).toList());
     }
 
     /** Every haul of soil that stays where it is placed. */

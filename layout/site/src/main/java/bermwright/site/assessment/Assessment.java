@@ -9,6 +9,7 @@ import bermwright.site.finding.Finding;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.plan.Plan;
+import bermwright.site.stages.GearDigging;
 import bermwright.site.stages.SettingOutPoint;
 import bermwright.site.stages.SlopeChecks;
 import bermwright.site.stages.StagesResult;
@@ -35,12 +36,14 @@ import java.util.Optional;
  * @param settingOut points to be staked out; none where the assessment was not asked for everything
  * @param waysOut  ways out of every hull and to the storm shelters
  * @param slopes   whether mounds, pits and prepared ground stand; empty where earthworks were not asked for
+ * @param digging  what must be dug for the gear where the plan states no preparation for it
  */
 public record Assessment(Plan plan, String planName, String version, SiteGround ground, List<String> cautions,
         List<ModelNote> models, List<Finding> findings, List<HullAssessment> hulls, SiteShapes shapes,
         Optional<SiteCover> cover, Optional<SiteDose> dose, Optional<EarthworksResult> earthworks,
         Optional<StagesResult> stages, List<PartBuilt> partBuilt,
-        List<SettingOutPoint> settingOut, WaysOut waysOut, Optional<SlopeChecks> slopes) {
+        List<SettingOutPoint> settingOut, WaysOut waysOut, Optional<SlopeChecks> slopes,
+        GearDigging digging) {
     /** Copies the lists. */
     public Assessment {
         cautions = List.copyOf(cautions);

@@ -23,6 +23,7 @@ import bermwright.site.laydown.LaydownOfHull;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.pose.LyingPose;
+import bermwright.site.stages.GearDigging;
 import bermwright.site.stages.PreparedGround;
 import bermwright.site.stages.SettingOut;
 import bermwright.site.stages.SlopeChecks;
@@ -143,8 +144,10 @@ public final class Assessments {
         dose.ifPresent(d -> findings.addAll(ThinnerCover.findings(plan, cover, sources, d)));
         dose.ifPresent(d -> models.addAll(d.models()));
         progress.check();
+        GearDigging digging = GearDigging.of(plan, bed);
         Work work = asked.isFor(Asked.EARTHWORKS)
-                ? work(plan, cover, new SoilBalance(plan, cover, toes).input(prepared), progress.part(0.6, 0.75))
+                ? work(plan, cover, new SoilBalance(plan, cover, toes).input(prepared, digging),
+                        progress.part(0.6, 0.75))
                 : Work.NONE;
         work.earthworks.ifPresent(e -> findings.addAll(e.findings()));
         work.earthworks.ifPresent(e -> models.addAll(e.notes()));
@@ -153,7 +156,7 @@ public final class Assessments {
         Optional<SlopeChecks> slopes = asked.isFor(Asked.EARTHWORKS) ? Optional.of(SlopeChecks.of(plan, cover))
                 : Optional.empty();
         slopes.ifPresent(s -> findings.addAll(s.findings()));
-        slopes.ifPresent(s -> models.add(SlopeChecks.note()));
+        slopes.ifPresent(s -> models.addAll(List.of(SlopeChecks.note(), GearDigging.note())));
         List<PartBuilt> partBuilt = work.stages.isEmpty() || dose.isEmpty() ? List.of()
                 : PartBuilt.of(plan, cover, work.stages.get().stages(), sources, progress.part(0.75, 0.98));
         work.stages.ifPresent(s -> findings.addAll(PartBuilt.findings(plan, s.stages(), partBuilt)));
@@ -168,7 +171,7 @@ public final class Assessments {
                 worstFirst(findings), hulls(plan, bed, new Parts(laydowns, cover, dose, burials)), shapes,
                 Optional.of(cover), dose, work.earthworks, work.stages, partBuilt,
                 work.stages.map(StagesResult::settingOut).orElseGet(() -> asked != Asked.EVERYTHING ? List.of()
-                        : SettingOut.of(StagesInput.under(plan, cover, Optional.empty()))), waysOut, slopes);
+                        : SettingOut.of(StagesInput.under(plan, cover, Optional.empty()))), waysOut, slopes, digging);
     }
 
     private record Work(Optional<EarthworksResult> earthworks, Optional<StagesResult> stages) {

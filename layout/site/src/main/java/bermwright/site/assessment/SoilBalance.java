@@ -12,6 +12,7 @@ import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.pose.LyingPose;
+import bermwright.site.stages.GearDigging;
 import bermwright.site.stages.LiftedCover;
 import bermwright.site.stages.PlacedCover;
 import bermwright.site.stages.PreparedGround;
@@ -36,7 +37,7 @@ final class SoilBalance {
         this.toes = toes;
     }
 
-    EarthworksInput input(PreparedGround prepared) {
+    EarthworksInput input(PreparedGround prepared, GearDigging digging) {
         List<SoilNeed> needs = new ArrayList<>(covers());
         List<SoilOffer> offers = new ArrayList<>();
         GroundPlan.Regolith soil = plan.ground().regolith();
@@ -50,6 +51,7 @@ final class SoilBalance {
                 offers.add(new SoilOffer(id, moved.volumes().cut(), soil.bankDensity(), moved.area()));
             }
         }
+        offers.addAll(digging.leftOver(plan));
         return new EarthworksInput(plan, prepared.surface(), needs, offers, EarthworksInput.Objective.MACHINE_HOURS);
     }
 

@@ -75,6 +75,7 @@ public final class Stages {
         List<Stage> stages = stages(order, soils, hours, schedule, progress);
         unfinished(order);
         sides();
+        reach();
         return new StagesResult(stages, schedule.days(), schedule.criticalChain(), curves(), SettingOut.of(input),
                 notes(), findings);
     }
@@ -184,6 +185,37 @@ public final class Stages {
                         .at(hull.baseCentre()).from("both sides level within about 0.5 m, from memory"));
             }
         }
+    }
+
+    /** Where the machine that places a cover cannot climb its side, and whether a ramp finds room on it. */
+    private void reach() {
+        double slope = plan.ground().regolith().stableSlope();
+        covers.forEach((hull, lifted) -> Hauler.of(plan, hull).filter(m -> m.greatestGrade() < slope).ifPresent(m -> {
+            Optional<Ramp> ramp = Ramp.on(plan, hull, lifted.top());
+            double round = round(hull);
+            boolean fits = ramp.isPresent() && ramp.get().run() <= round;
+            String climbs = String.format(Locale.ROOT, "The sides of the cover of hull %s stand at %.1f deg; %s climb"
+                    + " %.1f deg.", hull, Math.toDegrees(slope), m.id(), Math.toDegrees(m.greatestGrade()));
+            String how = ramp.map(r -> String.format(Locale.ROOT, " Above the first lift soil goes up a ramp of %.0f m"
+                    + " to the crown at %.1f m%s", r.run(), lifted.top(), fits ? "." : ", longer than once round the"
+                    + " mound, " + Math.round(round) + " m. Take a machine that climbs more or throws.")).orElse(
+                    " They cannot climb at all: nothing brings soil above the first lift.");
+            findings.add(Finding.of("lift-beyond-machine", fits ? Finding.Level.NOTE : Finding.Level.WARN, hull,
+                    Finding.Figures.of(Math.toDegrees(slope), Math.toDegrees(m.greatestGrade()), "deg"), climbs + how)
+                    .at(plan.hull(hull).orElseThrow().baseCentre()).from("greatest grade of the machine in the plan"));
+        }));
+    }
+
+    /** Length of the way round a mound along its toe (m). */
+    private double round(String hull) {
+        return input.covers().stream().filter(c -> c.hull().equals(hull)).flatMap(c -> c.toes().stream())
+                .mapToDouble(toe -> {
+                    double length = 0;
+                    for (int i = 0; i < toe.corners().size(); i++) {
+                        length += toe.corners().get(i).distance(toe.corners().get((i + 1) % toe.corners().size()));
+                    }
+                    return length * input.ground().metreScale();
+                }).max().orElse(0);
     }
 
     private Optional<Machine> machine(WorkStep step) {

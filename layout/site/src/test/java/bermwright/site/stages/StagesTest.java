@@ -18,6 +18,7 @@ import bermwright.site.haulage.Ramp;
 import bermwright.site.haulage.SoilNeed;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Kept;
+import bermwright.site.plan.Machine;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.WorkStep;
 import bermwright.terrain.grid.ElevationGrid;
@@ -295,5 +296,30 @@ class StagesTest {
         }
         assertEquals(0, points.get(0).placed(), 1);
         assertEquals(cover(A, SiteExample.level()).placed(), points.get(points.size() - 1).placed(), SMALL);
+    }
+
+    private static Plan driven(double gradeDeg) {
+        Machine m = SiteExample.machine();
+        Change change = new Change();
+        change.machines = List.of(new Machine(m.id(), m.kind(), m.count(), m.load(), m.speed(),
+                Math.toRadians(gradeDeg), m.width(), m.fillTime(), m.dumpTime(), m.hoursADay(), m.availabilityShare(),
+                m.kept()));
+        return SiteExample.with(plan(List.of(), A), change);
+    }
+
+    /** The sides stand at 33 deg; a ramp of 15 deg is 41 m long, one of 1 deg longer than the mound's toe. */
+    @Test
+    void aMachineThatCannotClimbTheSideNeedsARampWithRoomForIt() {
+        Finding fits = stages(driven(15), SiteExample.level(), false, A).findings().stream()
+                .filter(f -> f.rule().equals("lift-beyond-machine")).findFirst().orElseThrow();
+        assertEquals(Finding.Level.NOTE, fits.level());
+        assertEquals(33, fits.measured().orElseThrow(), 1e-9);
+        assertEquals(15, fits.limit().orElseThrow(), 1e-9);
+        assertTrue(fits.text().contains("a ramp of 41 m"), fits.text());
+        Finding tooLong = stages(driven(1), SiteExample.level(), false, A).findings().stream()
+                .filter(f -> f.rule().equals("lift-beyond-machine")).findFirst().orElseThrow();
+        assertEquals(Finding.Level.WARN, tooLong.level());
+        assertTrue(tooLong.text().contains("longer than once round the mound"), tooLong.text());
+        assertFalse(has(stages(driven(35), SiteExample.level(), false, A), "lift-beyond-machine"));
     }
 }

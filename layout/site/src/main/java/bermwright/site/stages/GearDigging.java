@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.stages;
+
+import bermwright.foundation.ModelNote;
+import bermwright.foundation.Point;
+import bermwright.foundation.Ring;
+import bermwright.site.footprint.HullShapes;
+import bermwright.site.footprint.Shape;
+import bermwright.site.footprint.ShapeKind;
+import bermwright.site.footprint.SiteShapes;
+import bermwright.site.haulage.SoilOffer;
+import bermwright.site.plan.Anchor;
+import bermwright.site.plan.GroundPlan;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.LoweringGear;
+import bermwright.site.plan.Plan;
+import bermwright.site.plan.Preparation;
+import bermwright.site.pose.LyingPose;
+import bermwright.terrain.earthworks.SlopeStability;
+import bermwright.terrain.grid.ElevationGrid;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What must be dug for the gear where the plan states no preparation for it: level pads under pole feet, winches and
+ * ballast, holes for buried plates and blocks, and the bed of a hull that lies sunk.
+ *
+ * <p>A square pad of side a on ground of slope s cuts and fills a&#179; tan s / 8. A hole is half a metre wider than
+ * what it holds, upright as far as the ground stands so, else with the stable slope; it is filled up again. A bed is
+ * the part of the hull's circle below the ground over its length.
+ *
+ * @param items what is dug, hull by hull
+ */
+public record GearDigging(List<Item> items) {
+    private static final double AROUND = 0.5;
+    private static final Set<Preparation.Kind> STATED = EnumSet.of(Preparation.Kind.PAD, Preparation.Kind.BENCH,
+            Preparation.Kind.TRENCH);
+    private static final double LEAST = 0.01;
+
+    /** Copies the list. */
+    public GearDigging {
+        items = List.copyOf(items);
+    }
+
+    /**
+     * Something to be dug.
+     *
+     * @param hull id of the hull
+     * @param part what it is for, such as {@code pad, left pole}
+     * @param area where it is
+     * @param cut  soil dug, in place (m3), zero or more
+     * @param fill soil put back or filled in, once placed (m3), zero or more
+     */
+    public record Item(String hull, String part, Ring area, double cut, double fill) {
+    }
+
+    /**
+     * Derives it.
+     *
+     * @param plan   the plan
+     * @param ground the prepared ground
+     * @return what is dug
+     */
+    public static GearDigging of(Plan plan, ElevationGrid ground) {
+        List<Item> items = new ArrayList<>();
+        Trench trench = new Trench(plan, ground);
+        for (HullShapes shapes : SiteShapes.of(plan, Optional.of(ground), Map.of()).hulls()) {
+            trench.bed(shapes.hull()).ifPresent(items::add);
+            for (Shape shape : shapes.shapes()) {
+                trench.item(shapes.hull(), shape).filter(i -> i.cut() > LEAST).ifPresent(items::add);
+            }
+        }
+        return new GearDigging(items);
+    }
+
+    /**
+     * Soil that is left over at each hull's gear.
+     *
+     * @param plan the plan, for its densities
+     * @return what may be used elsewhere
+     */
+    public List<SoilOffer> leftOver(Plan plan) {
+        GroundPlan.Regolith soil = plan.ground().regolith();
+        List<SoilOffer> offers = new ArrayList<>();
+        for (String hull : items.stream().map(Item::hull).distinct().toList()) {
+            List<Item> own = items.stream().filter(i -> i.hull.equals(hull)).toList();
+            double left = own.stream().mapToDouble(i -> i.cut - i.fill * soil.placedDensity() / soil.bankDensity())
+                    .sum();
+            if (left > 1) {
+                Item most = own.stream().max((a, b) -> Double.compare(a.cut, b.cut)).orElseThrow();
+                offers.add(new SoilOffer(hull + " gear", left, soil.bankDensity(), most.area));
+            }
+        }
+        return offers;
+    }
+
+    /**
+     * The model behind the volumes.
+     *
+     * @return what it is, where it holds and how far it may be off
+     */
+    public static ModelNote note() {
+        return new ModelNote("gear-digging", "pads, holes and beds derived from the gear where no preparation is"
+                + " stated",
+                "even ground under each; half a metre around it; what is left over is used in the covers, its digging"
+                + " is not in the machine hours", "a third; smaller than a cell of the elevation file",
+                ModelNote.Status.COMPUTED, "geometry, closed form; working space common practice, no source");
+    }
+
+    /** Digs on a plan's ground. */
+    private record Trench(Plan plan, ElevationGrid ground) {
+        Optional<Item> bed(Hull hull) {
+            double sunk = Math.min(hull.seat().sunk(), 2 * hull.radius());
+            Ring footprint = LyingPose.footprint(hull, ground.metreScale());
+            if (!(sunk > 0) || hull.arrival() == Hull.Arrival.STAYS_UPRIGHT || isStated(footprint.centre())) {
+                return Optional.empty();
+            }
+            double r = hull.radius();
+            double circle = r * r * Math.acos((r - sunk) / r) - (r - sunk) * Math.sqrt(2 * r * sunk - sunk * sunk);
+            return Optional.of(new Item(hull.id(), "bed of the sunk hull", footprint, circle * hull.length(), 0));
+        }
+
+        Optional<Item> item(Hull hull, Shape shape) {
+            Ring area = shape.outline();
+            if (isStated(area.centre())) {
+                return Optional.empty();
+            }
+            if (shape.kind() == ShapeKind.POLE_FOOT || shape.kind() == ShapeKind.WINCH) {
+                return pad(hull, "pad, " + (shape.kind() == ShapeKind.WINCH ? "winch of " : "") + shape.part(), area);
+            }
+            Optional<Anchor> anchor = shape.kind() == ShapeKind.ANCHOR ? anchor(hull, shape.part()) : Optional.empty();
+            return anchor.flatMap(a -> switch (a.kind()) {
+                case BALLAST -> pad(hull, "pad, ballast of " + shape.part(), area);
+                case PLATE, BLOCK -> hole(hull, a, shape);
+                case SCREW, PILE -> Optional.empty();
+            });
+        }
+
+        private Optional<Item> pad(Hull hull, String part, Ring area) {
+            double scale = ground.metreScale();
+            double side = Math.sqrt(area.area()) * scale + 2 * AROUND;
+            double slope = ground.slope(area.centre());
+            double wedge = side * side * side * Math.tan(slope) / 8;
+            return Double.isFinite(wedge) ? Optional.of(new Item(hull.id(), part, area, wedge, wedge))
+                    : Optional.empty();
+        }
+
+        private Optional<Item> hole(Hull hull, Anchor anchor, Shape shape) {
+            double depth = anchor.depth().orElse(0);
+            double width = anchor.width().orElse(0);
+            double thick = anchor.kind() == Anchor.Kind.BLOCK ? anchor.length().orElse(width) : 0;
+            if (!(depth > 0 && width > 0)) {
+                return Optional.empty();
+            }
+            GroundPlan.Regolith soil = plan.ground().regolith();
+            double upright = SlopeStability.uprightCut(new SlopeStability.Soil(soil.frictionAngle(), soil.cohesion(),
+                    soil.bankDensity(), plan.ground().gravity()));
+            double out = depth <= upright ? 0 : depth / Math.tan(soil.stableSlope());
+            double l = thick + 2 * AROUND;
+            double w = width + 2 * AROUND;
+            double middle = (l + out) * (w + out);
+            double cut = depth / 6 * (l * w + 4 * middle + (l + 2 * out) * (w + 2 * out));
+            double body = thick * width * anchor.height().orElse(0);
+            return Optional.of(new Item(hull.id(), "hole, " + anchor.kind().word() + " of " + shape.part(),
+                    shape.outline(), cut, Math.max(0, cut - body)));
+        }
+
+        private boolean isStated(Point place) {
+            return plan.preparations().stream().anyMatch(p -> STATED.contains(p.kind()) && p.area().contains(place));
+        }
+
+        private static Optional<Anchor> anchor(Hull hull, String part) {
+            Optional<LoweringGear> gear = hull.lowering();
+            if (part.startsWith("lowering line")) {
+                return gear.flatMap(LoweringGear::lines).flatMap(l -> l.winch().anchor());
+            }
+            if (part.equals("pull-over line")) {
+                return gear.flatMap(LoweringGear::pullOver).flatMap(LoweringGear.PullOver::anchor);
+            }
+            if (part.equals("pivot hold")) {
+                return gear.flatMap(LoweringGear::pivotHold).map(LoweringGear.PivotHold::anchor);
+            }
+            return gear.flatMap(g -> g.stays().stream().flatMap(s -> s.anchor().stream()).findFirst());
+        }
+    }
+}
