@@ -31,6 +31,8 @@ public final class Answers {
     public static final String CLEARANCE = "clearance";
     /** The lane of lowering. */
     public static final String LOWERING = "lowering";
+    /** The lane of landings all over the dispersion, which follow once lowering as planned is there. */
+    public static final String LANDINGS = "landings";
     /** The lane of cover, dose and soil. */
     public static final String ASSESSMENT = "assessment";
     /** How long the hand has to rest before the long work starts. */
@@ -57,8 +59,8 @@ public final class Answers {
     private record Live(Plan plan, LiveSite site, MapFigures figures) {
     }
 
-    /** An answer about lowering and what it was worked out from. */
-    private record Laid(Hull hull, GroundPlan soil, Rules rules, Laydown laydown) {
+    /** An answer about lowering, what it was worked out from, and whether landings beside the planned were tried. */
+    private record Laid(Hull hull, GroundPlan soil, Rules rules, Laydown laydown, boolean isWhole) {
         private boolean holdsFor(Plan plan, Hull other) {
             return hull.equals(other) && soil.equals(plan.ground()) && rules.equals(plan.rules());
         }
@@ -186,8 +188,10 @@ public final class Answers {
     private void lower(Plan plan, ElevationGrid grid) {
         if (isLoweringFresh(plan)) {
             waiting = Optional.empty();
+            tryLandings(plan, grid);
             return;
         }
+        background.cancel(LANDINGS);
         if (background.isBusy(LOWERING)) {
             // The newest plan is taken up when the running one is done, so that a drag sees answers on the way.
             waiting = Optional.of(plan);
@@ -199,8 +203,31 @@ public final class Answers {
             laid = answer;
             failures.remove("lowering");
             gather();
-            waiting.ifPresent(next -> lower(next, grid));
+            waiting.ifPresentOrElse(next -> lower(next, grid), () -> tryLandings(plan, grid));
             changed.raise();
+        }, failure -> failed("lowering", failure)));
+    }
+
+    /** Tries landings all over the dispersion of each hull for which only the planned one was tried. */
+    private void tryLandings(Plan plan, ElevationGrid grid) {
+        if (background.isBusy(LANDINGS) || laid.values().stream().allMatch(Laid::isWhole)) {
+            return;
+        }
+        Map<String, Laid> known = laid;
+        background.start(LANDINGS, progress -> {
+            Map<String, Laid> all = new LinkedHashMap<>();
+            for (Laid quick : known.values()) {
+                progress.check();
+                all.put(quick.hull.id(), quick.isWhole ? quick : new Laid(quick.hull, quick.soil, quick.rules,
+                        LiveSite.laydown(plan, quick.hull, grid), true));
+            }
+            return all;
+        }, Background.Listener.of(answer -> {
+            if (laid == known) {
+                laid = answer;
+                gather();
+                changed.raise();
+            }
         }, failure -> failed("lowering", failure)));
     }
 
@@ -209,7 +236,8 @@ public final class Answers {
         for (Hull hull : plan.hulls()) {
             Laid before = known.get(hull.id());
             all.put(hull.id(), before != null && before.holdsFor(plan, hull) ? before
-                    : new Laid(hull, plan.ground(), plan.rules(), LiveSite.laydown(plan, hull, grid)));
+                    : new Laid(hull, plan.ground(), plan.rules(), LiveSite.laydownAsPlanned(plan, hull, grid),
+                            hull.landingDispersion() == 0));
         }
         return all;
     }

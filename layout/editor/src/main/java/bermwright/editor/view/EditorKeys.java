@@ -19,7 +19,8 @@ final class EditorKeys {
             Ctrl + Down and Ctrl + Up: pick the next thing and the one before
             Double click on a corner takes it out; drag the small cross on an edge to make one
             Alt while dragging: no snapping
-            F6: from map to list, form and answers and on;  Alt + 1 to 6: answers;  F1: guided path""";
+            F6: from map to list, form and answers and on;  Alt + 1 to 6: answers;  F1: guided path;  F2: key of the map
+            Ctrl + 8 and Ctrl + 9: hide or show list and form, and the answers;  a click on a drawing shows it large""";
     private static final double NUDGE = 1;
     private static final double FINE_NUDGE = 0.1;
     private static final double TURN = Math.toRadians(1);

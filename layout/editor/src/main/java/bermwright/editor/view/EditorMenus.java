@@ -124,6 +124,7 @@ final class EditorMenus {
         menu.getItems().addAll(new SeparatorMenuItem(),
                 item("_Work out again", "F5", () -> withBench(b -> b.answers().again())),
                 item("_Guided path", "F1", () -> withSite(s -> GuideBar.start(s, window.settings()))),
+                item("Key of the _map", "F2", () -> MapKey.show(window.stage(), window.dress())),
                 item("_Keys", "Shortcut+K", window::showKeys));
         return menu;
     }

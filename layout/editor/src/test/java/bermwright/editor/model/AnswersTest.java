@@ -15,6 +15,7 @@ import bermwright.site.assessment.LiveSite;
 import bermwright.site.assessment.SiteGround;
 import bermwright.site.finding.Finding;
 import bermwright.site.plan.Plan;
+import bermwright.site.planfile.PlanValues;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -84,5 +85,15 @@ class AnswersTest {
         assertTrue(answers.isClearanceFresh(SampleSite.plan()));
         screen.forEach(Runnable::run);
         assertTrue(answers.isClearanceFresh(SampleSite.plan()), "what was on its way is dropped");
+    }
+
+    @Test
+    void loweringAsPlannedComesFirstAndOtherLandingsFollow() throws InterruptedException {
+        Plan spread = PlanValues.with(SampleSite.plan(), "hulls[0].landing_dispersion_m", "1.5");
+        answers.plan(spread, true);
+        deliverUntil(() -> answers.isLoweringFresh(spread));
+        assertTrue(answers.laydown("A").orElseThrow().lowering().isPresent());
+        deliverUntil(() -> answers.laydown("A").orElseThrow().disc().isPresent());
+        assertTrue(answers.findings().stream().anyMatch(f -> f.finding().rule().startsWith("lowering-dispersion")));
     }
 }

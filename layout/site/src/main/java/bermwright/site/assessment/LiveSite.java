@@ -152,4 +152,16 @@ public final class LiveSite {
     public static Laydown laydown(Plan plan, Hull hull, ElevationGrid ground) {
         return LaydownOfHull.of(plan, hull, ground);
     }
+
+    /**
+     * How one hull comes to lie where it lands as planned, quick enough to follow a hand.
+     *
+     * @param plan   the plan, for its ground and rules
+     * @param hull   the hull
+     * @param ground the ground
+     * @return the answer without what other landings inside the dispersion would find
+     */
+    public static Laydown laydownAsPlanned(Plan plan, Hull hull, ElevationGrid ground) {
+        return LaydownOfHull.asPlanned(plan, hull, ground);
+    }
 }
