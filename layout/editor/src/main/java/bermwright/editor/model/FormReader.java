@@ -61,8 +61,21 @@ final class FormReader {
         for (Key key : PlanKeys.of(type)) {
             add(entries, path + "." + key.name(), key, value.path(key.name()));
         }
+        tellApart(entries);
         entries.add(note(path + ".note", value.path("note")));
         return entries;
+    }
+
+    /** Of two fields of one name, as thickness and kind of an end of a cover, the one with a unit says so. */
+    private static void tellApart(List<FormEntry> entries) {
+        for (int i = 0; i < entries.size(); i++) {
+            FormEntry entry = entries.get(i);
+            boolean isDouble = entries.stream().filter(e -> e.label().equals(entry.label())).count() > 1;
+            if (isDouble && entry instanceof FormEntry.Field f && !f.unit().isEmpty()) {
+                entries.set(i, new FormEntry.Field(f.path(), f.label() + ", in " + f.unit(), f.unit(), f.kind(),
+                        f.text(), f.isGiven(), f.isNeeded(), f.choices(), f.rule()));
+            }
+        }
     }
 
     private static FormEntry.Field note(String path, JsonNode value) {
@@ -94,8 +107,8 @@ final class FormReader {
             List<FormEntry.Block> items = new ArrayList<>();
             for (int i = 0; i < value.size(); i++) {
                 String item = path + "[" + i + "]";
-                String name = value.get(i).path("id").asText(String.valueOf(i + 1));
-                items.add(new FormEntry.Block(item, label(key) + " " + name, true, true, rule, "",
+                String name = value.get(i).path("id").asText(label(key) + " " + (i + 1));
+                items.add(new FormEntry.Block(item, name, true, true, rule, "",
                         entries(item, part.type(), value.get(i))));
             }
             entries.add(new FormEntry.Items(path, label(key), rule, NewBlock.json(part.type()), items));

@@ -58,8 +58,9 @@ final class FormField extends VBox {
         if (control instanceof TextArea) {
             getChildren().addAll(new HBox(6, label, unit), control, trouble);
         } else {
-            HBox.setHgrow(label, Priority.ALWAYS);
-            label.setMaxWidth(Double.MAX_VALUE);
+            boolean isText = field.kind() == FormEntry.Kind.TEXT || field.kind() == FormEntry.Kind.WORDS;
+            HBox.setHgrow(isText ? control : label, Priority.ALWAYS);
+            (isText ? control : label).setMaxWidth(Double.MAX_VALUE);
             control.setMinWidth(control instanceof ComboBox ? 0 : USE_PREF_SIZE);
             unit.setMinWidth(USE_PREF_SIZE);
             line.getChildren().addAll(label, control, unit);

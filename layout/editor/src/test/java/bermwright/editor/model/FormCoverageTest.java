@@ -4,12 +4,9 @@ package bermwright.editor.model;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bermwright.editor.SampleSite;
 import bermwright.editor.edit.NewPart;
 import bermwright.editor.edit.Part;
-import bermwright.editor.run.Background;
 import bermwright.foundation.Point;
-import bermwright.site.assessment.Assessments;
 import bermwright.site.plan.Plan;
 import bermwright.site.planfile.Key;
 import bermwright.site.planfile.PlanKeys;
@@ -36,15 +33,14 @@ class FormCoverageTest {
 
     @TempDir
     private Path folder;
-    private Background background;
+    private OpenSample sample;
     private Workbench bench;
     private FormModel form;
 
     @BeforeEach
     void open() {
-        background = new Background(Runnable::run, 1);
-        bench = new Workbench(PlanDocument.open(SampleSite.write(folder)),
-                new Answers(background, Assessments.standard()));
+        sample = new OpenSample(folder);
+        bench = sample.bench();
         form = new FormModel(bench);
         for (Part.Kind kind : Part.Kind.values()) {
             if (!kind.isSingle() && Part.ids(bench.plan(), kind).isEmpty()) {
@@ -56,8 +52,7 @@ class FormCoverageTest {
 
     @AfterEach
     void close() {
-        background.close();
-        bench.document().close();
+        sample.close();
     }
 
     private static Part first(Plan plan, Part.Kind kind) {

@@ -5,10 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bermwright.editor.SampleSite;
 import bermwright.editor.edit.Part;
-import bermwright.editor.run.Background;
-import bermwright.site.assessment.Assessments;
 import bermwright.site.plan.Plan;
 import bermwright.site.planfile.Key;
 import bermwright.site.planfile.PlanKeys;
@@ -25,23 +22,21 @@ import org.junit.jupiter.api.io.TempDir;
 class FormModelTest {
     @TempDir
     private Path folder;
-    private Background background;
+    private OpenSample sample;
     private Workbench bench;
     private FormModel form;
 
     @BeforeEach
     void open() {
-        background = new Background(Runnable::run, 1);
-        bench = new Workbench(PlanDocument.open(SampleSite.write(folder)),
-                new Answers(background, Assessments.standard()));
+        sample = new OpenSample(folder);
+        bench = sample.bench();
         form = new FormModel(bench);
         bench.pick(Optional.of(Part.hull("A")));
     }
 
     @AfterEach
     void close() {
-        background.close();
-        bench.document().close();
+        sample.close();
     }
 
     private List<FormEntry.Field> fields(FormEntry entry) {
@@ -80,6 +75,15 @@ class FormModelTest {
         FormEntry.Field skin = field("hulls[0].skin[0].areal_density_g_cm2");
         assertEquals("areal density", skin.label());
         assertEquals("g/cm2", skin.unit().replace("\u00b2", "2"));
+    }
+
+    @Test
+    void noTwoFieldsOfABlockHaveOneName() {
+        assertEquals("base end, in m", field("hulls[0].cover.base_end_m").label());
+        assertEquals("base end", field("hulls[0].cover.base_end").label());
+        entries(form.form().orElseThrow()).filter(FormEntry.Block.class::isInstance).map(FormEntry.Block.class::cast)
+                .forEach(block -> assertEquals(block.entries().size(), block.entries().stream().map(FormEntry::label)
+                        .distinct().count(), block.path()));
     }
 
     @Test

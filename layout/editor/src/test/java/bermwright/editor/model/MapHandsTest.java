@@ -10,10 +10,8 @@ import bermwright.editor.edit.HatchAxis;
 import bermwright.editor.edit.Part;
 import bermwright.editor.edit.PartOutline;
 import bermwright.editor.edit.Turn;
-import bermwright.editor.run.Background;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
-import bermwright.site.assessment.Assessments;
 import bermwright.site.finding.Finding;
 import bermwright.site.plan.Hull;
 import java.nio.file.Path;
@@ -31,22 +29,20 @@ class MapHandsTest {
 
     @TempDir
     private Path folder;
-    private Background background;
+    private OpenSample sample;
     private Workbench bench;
     private MapHands hands;
 
     @BeforeEach
     void open() {
-        background = new Background(Runnable::run, 1);
-        bench = new Workbench(PlanDocument.open(SampleSite.write(folder)),
-                new Answers(background, Assessments.standard()));
+        sample = new OpenSample(folder);
+        bench = sample.bench();
         hands = new MapHands(bench);
     }
 
     @AfterEach
     void close() {
-        background.close();
-        bench.document().close();
+        sample.close();
     }
 
     private Hull hull(String id) {
