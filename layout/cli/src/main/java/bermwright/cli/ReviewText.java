@@ -65,8 +65,8 @@ final class ReviewText {
                     kilonewtons(c.pivot().lowerShoe()), kilonewtons(c.pivot().upperShoe()),
                     kilonewtons(c.pivot().side()), kilonewtons(c.sideLine()), c.held().word());
         }
-        out.println("On the cross slope (below hand-over the pull-over line stands as both lines; a rim is the lower"
-                + " shoe):");
+        CommonText.wrapped("Held still on the cross slope; below hand-over the pull-over line stands as both lines, and"
+                + " a rim as the lower shoe:", 2, out);
         out.println(table);
     }
 

@@ -57,20 +57,24 @@ final class Losses {
         }
         double each = s.lineEach() * lines.count() / left;
         double peak = 2 * each - s.lineEach();
-        double bears = Math.min(lines.line().breakingLoad().orElse(0), lines.winch().rating().orElse(0));
         double yaw = lines.halfSpread() * s.lineTotal() * Math.cos(s.lineAngle());
         String rest = text("the other takes %.0f kN after a jolt of %.0f kN, and %.0f kN m turn the base", each / 1000,
                 peak / 1000, yaw / 1000);
         if (lines.line().breakingLoad().isEmpty()) {
             losses.add(new Loss(lost, s.tilt(), Loss.Outcome.NOT_KNOWN, peak, 0, 0, rest + "; it is not rated"));
-        } else if (peak <= lines.line().breakingLoad().getAsDouble() && each <= lines.winch().rating()
-                .orElse(Double.MAX_VALUE)) {
-            losses.add(new Loss(lost, s.tilt(), Loss.Outcome.HOLDS, peak, bears, 0, rest));
-        } else {
-            double speed = runAway(s);
-            losses.add(new Loss(lost, s.tilt(), Loss.Outcome.FALLS, peak, bears, speed,
-                    rest + text(", more than it bears: the hull comes down at %.1f m/s", speed)));
+            return;
         }
+        double breaking = lines.line().breakingLoad().getAsDouble();
+        double rating = lines.winch().rating().orElse(Double.MAX_VALUE);
+        if (peak <= breaking && each <= rating) {
+            losses.add(new Loss(lost, s.tilt(), Loss.Outcome.HOLDS, peak, breaking, 0, rest));
+            return;
+        }
+        boolean breaks = peak > breaking;
+        double speed = runAway(s);
+        losses.add(new Loss(lost, s.tilt(), Loss.Outcome.FALLS, breaks ? peak : each, breaks ? breaking : rating, speed,
+                rest + text(", more than its %s bears: the hull comes down at %.1f m/s", breaks ? "line" : "winch",
+                        speed)));
     }
 
     private void stay(TiltState s) {

@@ -95,10 +95,11 @@ record MapFurniture(Svg svg, double metreScale, double scale) {
      *
      * @param at     its upper left corner (px)
      * @param styles the styles in use, in their order
+     * @param levels levels of the findings drawn
      * @param notes  further words
      * @return the lower end (px)
      */
-    double legend(Dot at, List<MapStyle> styles, List<String> notes) {
+    double legend(Dot at, List<MapStyle> styles, List<Finding.Level> levels, List<String> notes) {
         svg.text(new Dot(at.x(), at.y() + 6), "Legend", "font-size", "13", "font-weight", "bold");
         double y = at.y() + 24;
         for (MapStyle style : styles) {
@@ -113,7 +114,7 @@ record MapFurniture(Svg svg, double metreScale, double scale) {
             y += 22;
         }
         y += 6;
-        for (Finding.Level level : Finding.Level.values()) {
+        for (Finding.Level level : levels) {
             Numbered.mark(svg, new Dot(at.x() + 17, y), level, "1");
             svg.text(new Dot(at.x() + 44, y + 4), switch (level) {
                 case REFUSE -> "finding: refuse";

@@ -77,7 +77,7 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
         labels(svg, labels);
         svg.box(corner, size, "fill", "none", "stroke", Ink.BLACK, "stroke-width", "1.2");
         double legendEnd = furniture.legend(new Dot(LEFT + MAP_WIDTH + 18, TOP + 8),
-                items.stream().map(MapItem::style).distinct().toList(), legendNotes(relief));
+                items.stream().map(MapItem::style).distinct().toList(), levels(), legendNotes(relief));
         return svg.drawing(title, new Dot(WIDTH, Math.max(bottom + BOTTOM, legendEnd + 12)));
     }
 
@@ -139,6 +139,12 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
                 throw new AssertionError("no drawing for " + item);
             }
         }
+    }
+
+    /** Levels of the findings that are drawn, the worst first. */
+    private List<Finding.Level> levels() {
+        return findings.stream().filter(n -> n.finding().place().filter(window::contains).isPresent())
+                .map(n -> n.finding().level()).distinct().sorted().toList();
     }
 
     private void findings(Svg svg, Labels labels) {

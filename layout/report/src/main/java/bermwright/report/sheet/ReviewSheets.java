@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.sheet;
 
+import bermwright.lowering.review.CrossSlope;
 import bermwright.lowering.review.CrossState;
 import bermwright.lowering.review.EdgeState;
 import bermwright.lowering.review.LineReview;
@@ -91,26 +92,44 @@ public record ReviewSheets(Hull hull, Review review) {
      * @return the table; absent where the ground does not fall across
      */
     public Optional<Table> cross() {
-        return review.cross().filter(c -> c.sideForce() > 0).map(c -> new Table(Drawing.name("cross-slope", hull.id()),
-                "Hull " + hull.id() + ": held still on the cross slope, lower and upper side; below hand-over the"
-                + " pull-over line stands as both lines" + mark(), List.of(
-                Column.number("tilt_deg", "tilt (°)"), Column.number("lower_line_kN", "lower line (kN)"),
-                Column.number("upper_line_kN", "upper line (kN)"), Column.number("harder_pole_kN", "harder pole (kN)"),
-                Column.number("lower_shoe_kN", "lower shoe, or rim (kN)"),
-                Column.number("upper_shoe_kN", "upper shoe (kN)"),
-                Column.number("pivot_across_kN", "pivot across (kN)"),
-                Column.number("hold_needed_kN", "hold slanting (kN)"), Column.words("held_by", "kept in its plane by"),
-                Column.number("side_line_kN", "side line (kN)"),
-                Column.words("sway_deg", "sways by itself to (°)")),
-                c.every(CROSS_STEP_DEG).stream().map(ReviewSheets::cross).toList()));
+        return review.cross().filter(c -> c.sideForce() > 0).map(this::cross);
     }
 
-    private static List<String> cross(CrossState c) {
-        return List.of(Words.degrees(c.tilt()), Words.kilonewtons(c.lower()), Words.kilonewtons(c.upper()),
-                c.pole() > 0 ? Words.kilonewtons(c.pole()) : "", Words.kilonewtons(c.pivot().lowerShoe()),
-                Words.kilonewtons(c.pivot().upperShoe()), Words.kilonewtons(c.pivot().side()),
-                Words.kilonewtons(c.pivot().holdNeeded()), c.held().word(), Words.kilonewtons(c.sideLine()),
-                c.sway().map(w -> w.finds() ? Words.degrees(w.angle()) : "rolls away").orElse(""));
+    /** Columns that say something: the rest pose of a rim only on a rim, side lines only where one is needed. */
+    private Table cross(CrossSlope slope) {
+        boolean sways = slope.mostSway().isPresent();
+        boolean sideLines = slope.mostSideLine().sideLine() > 0;
+        List<Column> columns = new ArrayList<>(List.of(Column.number("tilt_deg", "tilt (°)"),
+                Column.number("lower_line_kN", "lower line (kN)"), Column.number("upper_line_kN", "upper line (kN)"),
+                Column.number("harder_pole_kN", "harder pole (kN)"),
+                Column.number("lower_shoe_kN", sways ? "rim (kN)" : "lower shoe (kN)"),
+                Column.number("upper_shoe_kN", sways ? "beside it (kN)" : "upper shoe (kN)"),
+                Column.number("pivot_across_kN", "pivot across (kN)"),
+                Column.number("hold_needed_kN", "hold slanting (kN)"),
+                Column.words("held_by", "kept in its plane by")));
+        if (sideLines) {
+            columns.add(Column.number("side_line_kN", "side line (kN)"));
+        }
+        if (sways) {
+            columns.add(Column.words("sway_deg", "sways by itself to (°)"));
+        }
+        return new Table(Drawing.name("cross-slope", hull.id()), "Hull " + hull.id() + ": held still on the cross"
+                + " slope, lower and upper side; below hand-over the pull-over line stands as both lines" + mark(),
+                columns, slope.every(CROSS_STEP_DEG).stream().map(c -> cross(c, sideLines, sways)).toList());
+    }
+
+    private static List<String> cross(CrossState c, boolean sideLines, boolean sways) {
+        List<String> row = new ArrayList<>(List.of(Words.degrees(c.tilt()), Words.kilonewtons(c.lower()),
+                Words.kilonewtons(c.upper()), c.pole() > 0 ? Words.kilonewtons(c.pole()) : "",
+                Words.kilonewtons(c.pivot().lowerShoe()), Words.kilonewtons(c.pivot().upperShoe()),
+                Words.kilonewtons(c.pivot().side()), Words.kilonewtons(c.pivot().holdNeeded()), c.held().word()));
+        if (sideLines) {
+            row.add(Words.kilonewtons(c.sideLine()));
+        }
+        if (sways) {
+            row.add(c.sway().map(w -> w.finds() ? Words.degrees(w.angle()) : "rolls away").orElse(""));
+        }
+        return row;
     }
 
     private List<Dot> motion(ToDoubleFunction<MotionState> value) {
@@ -168,12 +187,14 @@ public record ReviewSheets(Hull hull, Review review) {
         f.add("how much colder a line in shade is", line.cooling(), 0, "K");
         f.add("tension gained by a held line that cools so", scaled(line.coolingGain()), 2, "kN");
         f.add("unequal pay-out taken", line.mismatch().mismatch(), 3, "m");
-        f.add("hardest line then", line.mismatch().hardest() / KILO, 2, "kN");
-        f.add("yaw moment on the pivot then", line.mismatch().yawMoment() / KILO, 1, "kN m");
+        f.add("hardest line with that", line.mismatch().hardest() / KILO, 2, "kN");
+        f.add("yaw moment on the pivot with that", line.mismatch().yawMoment() / KILO, 1, "kN m");
         review.cross().ifPresent(c -> {
             f.add("weight pulling across the plane", c.sideForce() / KILO, 2, "kN");
             c.hardest().ifPresent(h -> f.add("hardest line on the cross slope", h.hardest() / KILO, 2, "kN"));
-            f.add("side line at the lugs", c.mostSideLine().sideLine() / KILO, 2, "kN");
+            if (c.mostSideLine().sideLine() > 0) {
+                f.add("side line at the lugs", c.mostSideLine().sideLine() / KILO, 2, "kN");
+            }
         });
         review.liquid().flatMap(LiquidReview::worst).ifPresent(l -> {
             f.add("hardest line with the liquid free in the hull's own cylinder, a bound", l.free() / KILO, 2, "kN");

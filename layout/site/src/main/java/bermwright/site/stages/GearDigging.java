@@ -39,7 +39,7 @@ public record GearDigging(List<Item> items) {
     private static final double AROUND = 0.5;
     private static final Set<Preparation.Kind> STATED = EnumSet.of(Preparation.Kind.PAD, Preparation.Kind.BENCH,
             Preparation.Kind.TRENCH);
-    private static final double LEAST = 0.01;
+    private static final double LEAST = 0.05;
 
     /** Copies the list. */
     public GearDigging {
