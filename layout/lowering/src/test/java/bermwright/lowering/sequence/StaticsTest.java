@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.foundation.Vec3;
 import bermwright.lowering.ReferenceBody;
+import bermwright.lowering.body.Ground;
+import bermwright.lowering.body.Pivot;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.rig.Rig;
@@ -83,6 +85,16 @@ class StaticsTest {
                 .at(Math.PI / 2).orElseThrow();
         assertEquals(3.888e6 * 58 / 1383, state.pivotAlong(), 1e-6);
         assertEquals(194_400 - 3.888e6 * 25.5 / 1383, state.pivotUp(), 1e-6);
+    }
+
+    /** What the anchor at the pivot must take lying, one and a half times the pull along less friction. */
+    @ParameterizedTest
+    @CsvSource({"0.3, 207767.64", "0.5, 183225.16"})
+    void theHoldThatIsNeededLying(double friction, double hold) {
+        TippingBody body = new TippingBody(ReferenceBody.body(20, 0), new Pivot.Rim(),
+                Ground.level(ReferenceBody.GRAVITY, friction));
+        assertEquals(hold, statics(body, ReferenceBody.plainRig(ReferenceBody.HEAD, 0)).at(Math.PI / 2).orElseThrow()
+                .holdNeeded(), 0.005);
     }
 
     @ParameterizedTest
