@@ -31,9 +31,10 @@ import java.util.function.IntConsumer;
 /**
  * Our rays and those of the general-purpose ray tracer Embree on the same surface, run by hand.
  *
- * <p>Use: {@code EmbreePair PROGRAM DIRECTORY}, with the program built from {@code src/test/cpp/embree_rays.cpp}. Both
- * get the same surface of 1000 x 1000 nodes, two triangles a cell, the same origins inside one hull and the same
- * directions, and add up the soil on the way. Prints a table for {@code BENCHMARKS.md}.
+ * <p>Use: {@code EmbreePair PROGRAM DIRECTORY [SET]}, with the program built from {@code src/test/cpp/embree_rays.cpp}
+ * and, for one set alone, the first letters of its name. Both get the same surface of 1000 x 1000 nodes, two triangles a
+ * cell, the same origins inside one hull and the same directions, and add up the soil on the way. Prints a table for
+ * {@code BENCHMARKS.md}.
  */
 public final class EmbreePair {
     private static final int NODES = 1000;
@@ -72,7 +73,9 @@ public final class EmbreePair {
                 + " ratio shared | ratio ray by ray | differ | left out |");
         System.out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
         for (Set set : List.of(sky("sky, smooth", 0), sky("sky, rough", 1), grazing(), scattered())) {
-            run(program, directory, set);
+            if (args.length < 3 || set.name.startsWith(args[2])) {
+                run(program, directory, set);
+            }
         }
     }
 
@@ -174,9 +177,9 @@ public final class EmbreePair {
             } else {
                 fans(set, ready, i, ours, true);
             }
-        }, count);
+        }, count, WARM_UPS);
         compare(set, theirs, ours, "shared");
-        double[] alone = time(i -> fans(set, ready, i, ours, false), count);
+        double[] alone = time(i -> fans(set, ready, i, ours, false), count, 4);
         String differ = compare(set, theirs, ours, "ray by ray");
         System.out.printf(Locale.ROOT, "| %d | %s | %s | %.2f (%.2f) | %.2f (%.2f) | %.2f (%.2f) | %.1f (%.1f)"
                 + " | %.2f (%.2f) | %s |%n", count, set.name, best, embree, embreeCpu, shared[0], shared[1], alone[0],
@@ -242,10 +245,10 @@ public final class EmbreePair {
     }
 
     /** Best of some repeats after a warm-up: million rays a second by the clock, and by processor time. */
-    private static double[] time(IntConsumer origin, int count) throws InterruptedException {
+    private static double[] time(IntConsumer origin, int count, int warmUps) throws InterruptedException {
         double wall = Double.POSITIVE_INFINITY;
         double processor = Double.POSITIVE_INFINITY;
-        for (int r = 0; r < REPEATS + WARM_UPS; r++) {
+        for (int r = 0; r < REPEATS + warmUps; r++) {
             long[] used = new long[THREADS];
             Thread[] threads = new Thread[THREADS];
             java.util.concurrent.atomic.AtomicInteger next = new java.util.concurrent.atomic.AtomicInteger();
@@ -263,7 +266,7 @@ public final class EmbreePair {
             for (Thread thread : threads) {
                 thread.join();
             }
-            if (r >= WARM_UPS) {
+            if (r >= warmUps) {
                 wall = Math.min(wall, (System.nanoTime() - start) * 1e-9);
                 processor = Math.min(processor, Arrays.stream(used).sum() * 1e-9);
             }

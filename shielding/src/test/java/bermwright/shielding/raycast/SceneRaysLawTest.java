@@ -268,6 +268,25 @@ class SceneRaysLawTest {
         assertEquals(2 / new Vec3(1, 0, 0.01).direction().z() * 1000, crossed.inPlace(), 1e-3);
     }
 
+    /** Heights that are not known end the known ground as its edge does, for fans and for single rays. */
+    @Test
+    void groundBeyondAHoleIsLevelAndSaid() {
+        ElevationGrid holed = ElevationGrid.sampled(FRAME, (e, n) -> e > 8 && e < 12 ? Double.NaN : 0);
+        SceneRays rays = SceneRays.of(new Scene(Soil.bare(holed, DensityProfile.uniform(1000)), List.of()));
+        Vec3 from = new Vec3(0, 0, -2);
+        Vec3 through = new Vec3(1, 0.1, 0.1).direction();
+        Vec3 before = new Vec3(1, 0.1, 0.5).direction();
+        SkyRays single = new SkyRays();
+        rays.from(from).look(new double[] {through.x(), before.x()}, new double[] {through.y(), before.y()},
+                new double[] {through.z(), before.z()}, single);
+        assertTrue(rays.ray(from, through).beyondEdge());
+        assertTrue(!rays.ray(from, before).beyondEdge());
+        assertEquals(1, single.beyondEdge());
+        assertEquals(2 / through.z() * 1000, rays.ray(from, through).inPlace(), 1e-3);
+        assertEquals(2 / through.z() * 1000, single.inPlace(0), 1e-3);
+        assertEquals(2 / before.z() * 1000, single.inPlace(1), 1e-3);
+    }
+
     @Test
     void refusesAStationOffTheGridAndARayIntoTheGround() {
         ElevationGrid flat = ElevationGrid.sampled(FRAME, (e, n) -> 0);
