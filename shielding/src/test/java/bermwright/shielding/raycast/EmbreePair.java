@@ -32,8 +32,8 @@ import java.util.function.IntConsumer;
  * Our rays and those of the general-purpose ray tracer Embree on the same surface, run by hand.
  *
  * <p>Use: {@code EmbreePair PROGRAM DIRECTORY [SET]}, with the program built from {@code src/test/cpp/embree_rays.cpp}
- * and, for one set alone, the first letters of its name. Both get the same surface of 1000 x 1000 nodes, two triangles a
- * cell, the same origins inside one hull and the same directions, and add up the soil on the way. Prints a table for
+ * and, for one set alone, the first letters of its name. Both get the same surface of 1000 x 1000 nodes, two triangles
+ * a cell, the same origins inside one hull and the same directions, and add up the soil on the way. Prints a table for
  * {@code BENCHMARKS.md}.
  */
 public final class EmbreePair {
