@@ -17,11 +17,13 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
+import javafx.scene.input.MouseEvent;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 import javax.imageio.ImageIO;
@@ -35,10 +37,12 @@ final class Stagehand {
     private final Stage stage;
     private final EditorWindow window;
     private final FxRobot robot = new FxRobot();
+    private final AtomicInteger releases = new AtomicInteger();
 
     private Stagehand(Stage stage, EditorWindow window) {
         this.stage = stage;
         this.window = window;
+        stage.addEventFilter(MouseEvent.MOUSE_RELEASED, event -> releases.incrementAndGet());
     }
 
     static Stagehand open(Path plan) {
@@ -86,14 +90,22 @@ final class Stagehand {
     }
 
     void await(String what, BooleanSupplier condition) {
-        long end = System.currentTimeMillis() + PATIENCE_MILLIS;
+        if (!comesTrue(condition, PATIENCE_MILLIS)) {
+            screenshot("failed");
+            throw new AssertionError("waited in vain until " + what);
+        }
+    }
+
+    /** Whether a condition comes true before the time is over (ms). */
+    boolean comesTrue(BooleanSupplier condition, long millis) {
+        long end = System.currentTimeMillis() + millis;
         while (!onScreenThread(condition::getAsBoolean)) {
-            if (System.currentTimeMillis() > end) {
-                screenshot("failed");
-                throw new AssertionError("waited in vain until " + what);
+            if (System.currentTimeMillis() >= end) {
+                return false;
             }
             pause(20);
         }
+        return true;
     }
 
     /** Waits until the map has drawn everything asked for. */
@@ -163,7 +175,10 @@ final class Stagehand {
         for (int i = 1; i <= 6; i++) {
             robot.moveTo(start.interpolate(end, i / 6.0));
         }
+        int before = releases.get();
         robot.release(javafx.scene.input.MouseButton.PRIMARY);
+        // On a busy machine the robot comes back before the window has heard of the button.
+        await("the window has heard that the button is up", () -> releases.get() > before);
     }
 
     void screenshot(String name) {

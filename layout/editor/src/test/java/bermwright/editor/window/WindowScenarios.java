@@ -22,6 +22,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.Map;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Label;
@@ -366,14 +367,20 @@ final class WindowScenarios {
         assertFalse(Files.exists(folder.resolve("notes-plan.json")));
         hand.robot().push(KeyCode.ESCAPE);
         hand.await("the dialog is closed", () -> hand.robot().lookup("#trouble-dialog").tryQuery().isEmpty());
-        dragOnto(hand, folder.resolve("plan.json"));
-        hand.await("the plan dropped is open", () -> hand.bench().document().file().endsWith("plan.json")
-                && hand.bench().plan().hulls().size() == 2);
+        BooleanSupplier isDropped = () -> hand.bench().document().file().endsWith("plan.json")
+                && hand.bench().plan().hulls().size() == 2;
+        for (int tries = 0; tries < 4 && !hand.comesTrue(isDropped, 0); tries++) {
+            dragOnto(hand, folder.resolve("plan.json"), isDropped);
+        }
+        hand.await("the plan dropped is open", isDropped);
         hand.close();
     }
 
-    /** Drags a file out of another window and lets it go over the map, through the system's own drag and drop. */
-    private static void dragOnto(Stagehand hand, Path file) {
+    /**
+     * Drags a file out of another window and lets it go over the map, through the system's own drag and drop; a busy
+     * machine may lose the hand on its way, so the caller looks whether it came to something.
+     */
+    private static void dragOnto(Stagehand hand, Path file, BooleanSupplier isDropped) {
         DragSource source = DragSource.open(file, 1300, 800);
         Point2D from = source.middle();
         Point2D to = Stagehand.onScreenThread(() -> hand.map().localToScreen(100, 100));
@@ -385,6 +392,7 @@ final class WindowScenarios {
         }
         Stagehand.pause(300);
         hand.robot().release(MouseButton.PRIMARY);
+        hand.comesTrue(isDropped, 20_000);
         source.close();
     }
 
