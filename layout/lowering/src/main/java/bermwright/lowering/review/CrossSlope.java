@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param states     the balance by tilt, at least one
  */
 public record CrossSlope(double sideForce, double overstated, List<CrossState> states) {
-    private static final int ASIDE_STEP_DEG = 5;
+    private static final int ASIDE_STEP_DEG = 15;
 
     /** Copies the list. */
     public CrossSlope {
@@ -47,7 +47,7 @@ public record CrossSlope(double sideForce, double overstated, List<CrossState> s
     }
 
     /**
-     * The balance of a hull that stands aside of its gear: standing, at hand-over, every fifth degree and lying.
+     * The balance of a hull that stands aside of its gear: standing, at hand-over, every fifteenth degree and lying.
      *
      * @param what  the case, its gear given along the lay-down plane the hull now stands in
      * @param aside how far the hull stands aside, and how far it has swung
