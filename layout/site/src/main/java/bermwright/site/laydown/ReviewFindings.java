@@ -180,7 +180,8 @@ final class ReviewFindings {
                         && c.sway().get().angle() <= wander).findFirst();
         CrossState.Sway s = worst.sway().orElseThrow();
         double deg = Math.toDegrees(worst.tilt());
-        String until = calm.map(c -> text(" From %.0f deg on it stays within.", Math.toDegrees(c.tilt()))).orElse("");
+        String until = calm.map(c -> text(" From %.0f deg on it stays within the %.1f deg"
+                + " that the plan lets it swing.", Math.toDegrees(c.tilt()), Math.toDegrees(wander))).orElse("");
         troubles.add(Trouble.of("lowering-sways", Trouble.Level.WARN,
                 new Trouble.Figures(Math.toDegrees(s.angle()), Math.toDegrees(wander), "deg"), SPACE + "; wander of"
                         + " the plan", s.finds()

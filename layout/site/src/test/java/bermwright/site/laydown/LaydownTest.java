@@ -320,4 +320,23 @@ class LaydownTest {
         double left = disc.spots().stream().filter(s -> s.left() > 1.9).findFirst().orElseThrow().worst().tension();
         assertTrue(Math.abs(right - left) > 1e-3 * left, right + " " + left);
     }
+
+    /** A bare rim on ground that falls two degrees across: side lines, and where it would roll without them. */
+    @Test
+    void aRimOnACrossSlopeSaysWhatHoldsItAndWhereItRolls() {
+        Laydown laydown = laydown(hull(), SamplePlans.ground((e, n) -> 20 - 0.035 * e));
+        Finding line = finding(laydown, "lowering-side-line");
+        double weight = 71e3 * 1.62 / 1000;
+        assertTrue(line.measured().orElseThrow() > 0.005 * weight && line.measured().orElseThrow() < 0.1 * weight);
+        Finding sways = finding(laydown, "lowering-sways");
+        assertEquals(Finding.Level.WARN, sways.level());
+        assertTrue(sways.text().contains("rolling away") || sways.text().contains("rolls on its rim"), sways.text());
+        assertFalse(finds(laydown(hull(), LEVEL), Finding.Level.NOTE, "lowering-side-line"));
+        assertEquals(1, LoweringWords.of(laydown).motion().stream().filter(w -> w.startsWith("The cross slope pulls"))
+                .count());
+    }
+
+    private static Finding finding(Laydown laydown, String rule) {
+        return laydown.findings().stream().filter(f -> f.rule().equals(rule)).findFirst().orElseThrow();
+    }
 }
