@@ -67,7 +67,7 @@ final class CurveText {
         DoseAgainstCover curves = sheets.curves();
         CommonText.heading("Particles that make the dose, %: " + curves.materials(), out);
         TextTable table = new TextTable("at", "from", "mSv", "neutrons > 20 MeV", "neutrons below", "protons", "helium",
-                "heavier ions", "pions", "electrons, gammas");
+                "heavier ions", "pions, muons", "electrons, gammas");
         for (StationDose station : sheets.stations()) {
             String at = station.hull() + "/" + station.station();
             row(table, at, curves, c -> CurveSheets.atStation(c, station));
@@ -80,9 +80,9 @@ final class CurveText {
                     c -> c.at(depth * KG_M2).underDome());
         }
         out.println(table);
-        CommonText.wrapped("Cosmic rays a year, the event as a whole. At a station, neutrons below 20 MeV are those"
-                + " under its thinnest cover, with what the ground sends back there; in the open the ground's return"
-                + " comes on top.", 2, out);
+        CommonText.wrapped("Cosmic rays a year, the event as a whole. At a station, neutrons below 20 MeV come"
+                + " through each piece of its cover and from the floor; what else the ground sends back comes on"
+                + " top.", 2, out);
         out.println();
     }
 

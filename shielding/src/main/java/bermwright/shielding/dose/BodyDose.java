@@ -11,22 +11,26 @@ import bermwright.shielding.transport.Stopping;
  * Dose of a person in a field of particles from all sides.
  *
  * <p>Effective dose: protons and neutrons by published coefficients; helium and heavier ions by the quality factor of
- * 1990 behind 5 g/cm2 of water, which stands for the body; pions with weight 2, electrons and gammas 1.
+ * 1990 behind 5 g/cm2 of water, which stands for the body; pions with weight 2, muons, electrons and gammas 1.
  */
 final class BodyDose {
     /** From MeV/g times 1/m2 per (g/cm2) to Gy. */
     private static final double GRAY = 1.602177e-10 * 1e-4;
     private static final double KEV_UM = 0.1;
     private static final double PION_WEIGHT = 2;
-    private static final double PROTON_TO_PION_MASS = 938.272 / 139.57;
+    private static final double PROTON_MEV = 938.272;
+    private static final double PION_MEV = 139.57;
+    private static final double MUON_MEV = 105.658;
     private static final int PION = 29;
     private static final int MADE_PROTON = 30;
+    private static final int MUON = 31;
 
     private final EnergyGrid grid;
     private final double showerLength;
     private final double[] protonCoefficient;
     private final double[] neutronCoefficient;
     private final double[] pionLoss;
+    private final double[] muonLoss;
     private final double[][] ionLoss;
     private final double[][] ionQuality;
 
@@ -37,13 +41,15 @@ final class BodyDose {
         protonCoefficient = new double[n];
         neutronCoefficient = new double[n];
         pionLoss = new double[n];
+        muonLoss = new double[n];
         ionLoss = new double[CosmicSpectrum.GREATEST_CHARGE + 1][n];
         ionQuality = new double[CosmicSpectrum.GREATEST_CHARGE + 1][n];
         for (int i = 0; i < n; i++) {
             double energy = Math.min(grid.energyMeV(i), Stopping.GREATEST_MEV);
             protonCoefficient[i] = FluenceCoefficients.proton(energy);
             neutronCoefficient[i] = FluenceCoefficients.neutron(energy);
-            pionLoss[i] = water.protonMeVPerGCm2(Math.min(Stopping.GREATEST_MEV, energy * PROTON_TO_PION_MASS));
+            pionLoss[i] = loss(water, energy / PION_MEV);
+            muonLoss[i] = loss(water, energy / MUON_MEV);
             double proton = water.protonMeVPerGCm2(energy);
             for (int z = 1; z < ionLoss.length; z++) {
                 double charge = Stopping.effectiveCharge(z, energy);
@@ -73,7 +79,7 @@ final class BodyDose {
         return new Particles(fold(beam, 0, neutronCoefficient), slow(slow),
                 fold(beam, 1, protonCoefficient) + fold(beam, MADE_PROTON, protonCoefficient),
                 equivalent(field.inBody(), 2), heavy,
-                PION_WEIGHT * pions(beam), gammas(beam));
+                PION_WEIGHT * pions(beam) + muons(beam), gammas(beam));
     }
 
     /** Effective dose of slow neutrons by group (Sv). */
@@ -116,6 +122,21 @@ final class BodyDose {
     /** Absorbed dose of charged pions (Gy). */
     double pions(Beam beam) {
         return GRAY * fold(beam, PION, pionLoss);
+    }
+
+    /** Absorbed dose of muons (Gy). */
+    double muons(Beam beam) {
+        return GRAY * fold(beam, MUON, muonLoss);
+    }
+
+    /** Effective dose of nucleons that open ground sends back (Sv). */
+    double back(Beam beam) {
+        return fold(beam, 0, neutronCoefficient) + fold(beam, MADE_PROTON, protonCoefficient);
+    }
+
+    /** Loss of a particle of charge one whose energy is this many of its masses. */
+    private static double loss(Stopping water, double masses) {
+        return water.protonMeVPerGCm2(Math.min(Stopping.GREATEST_MEV, masses * PROTON_MEV));
     }
 
     /** Absorbed dose of electrons and gammas (Gy). */

@@ -49,7 +49,7 @@ public final class FluenceCoefficients {
     }
 
     /**
-     * Ambient dose equivalent H*(10) per fluence of neutrons up to 20 MeV, the quantity of survey instruments.
+     * Ambient dose equivalent H*(10) per fluence of neutrons up to 201 MeV, the quantity of survey instruments.
      *
      * @param energyMeV kinetic energy (MeV), positive
      * @return ambient dose equivalent per fluence (Sv m2), positive

@@ -37,11 +37,10 @@ final class OrganExposure {
     /** Dose of an organ in the middle of a sphere in free space (a second's for cosmic rays). */
     OrganDose at(Field field, OrganDose.Organ organ) {
         Beam beam = penetration.inBody(field.beam(), organ.depthGCm2());
-        double absorbed = body.absorbed(beam, 1) + body.absorbedMade(beam) + body.gammas(beam) + body.pions(beam);
-        double equivalent = body.equivalent(beam, 1) + body.equivalentMade(beam) + body.gammas(beam)
-                + body.pions(beam);
-        double early = PROTON_EFFECTIVENESS * (body.absorbed(beam, 1) + body.absorbedMade(beam)) + body.gammas(beam)
-                + body.pions(beam);
+        double light = body.gammas(beam) + body.pions(beam) + body.muons(beam);
+        double absorbed = body.absorbed(beam, 1) + body.absorbedMade(beam) + light;
+        double equivalent = body.equivalent(beam, 1) + body.equivalentMade(beam) + light;
+        double early = PROTON_EFFECTIVENESS * (body.absorbed(beam, 1) + body.absorbedMade(beam)) + light;
         for (int z = 2; z <= CosmicSpectrum.GREATEST_CHARGE; z++) {
             double dose = body.absorbed(beam, z);
             absorbed += dose;

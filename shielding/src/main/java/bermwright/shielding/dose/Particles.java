@@ -9,7 +9,7 @@ package bermwright.shielding.dose;
  * @param protons      protons
  * @param helium       helium
  * @param heavy        ions heavier than helium
- * @param pions        charged pions
+ * @param pions        charged pions and the muons that they decay into
  * @param gammas       electrons and gammas of neutral pions
  */
 public record Particles(double fastNeutrons, double slowNeutrons, double protons, double helium, double heavy,

@@ -8,7 +8,8 @@ import java.util.List;
  * the planning spread.
  *
  * <p>The distance is the root mean square of the logarithms, each figure weighted by a bell in the logarithm of the
- * depth plus 30 g/cm2, half a unit wide. The fit of the band is tested by leaving out one figure at a time.
+ * depth plus 30 g/cm2, half a unit wide. Deeper than the deepest figure the logarithm grows with the depth. The fit of
+ * the band is tested by leaving out one figure at a time.
  */
 final class PublishedSpread {
     private static final double OFFSET = 300;
@@ -36,8 +37,10 @@ final class PublishedSpread {
             weights += weight;
             squares += weight * figure.distance() * figure.distance();
         }
+        double deepest = figures.stream().mapToDouble(PublishedDose::arealDensity).max().orElse(0);
         double floor = Math.log(PlanningSpread.cosmic(arealDensity).high());
         double spread = Math.max(floor, weights > 0 ? Math.sqrt(squares / weights) : floor);
+        spread *= deepest > 0 ? Math.max(1, arealDensity / deepest) : 1;
         return new Band(Math.exp(-spread), Math.exp(spread));
     }
 }

@@ -168,7 +168,7 @@ final class TransportResponse {
         double seconds = source.seconds();
         List<Particles> doses = outcome.fields().stream().map(f -> body.effective(f).times(seconds)).toList();
         progress.report(1, "response");
-        return new Table(doses, outcome.room(), 0);
+        return new Table(doses, outcome.room(), body.back(outcome.back()) * seconds);
     }
 
     static double[] depths() {
@@ -204,10 +204,11 @@ final class TransportResponse {
                         + ": transport along the ray with slowing down, fragmentation and an intranuclear cascade, "
                         + "slow neutrons by diffusion through each piece of wall by its own cover, given back between "
                         + "walls and floor of the room",
-                "0 to 1500 g/cm2; fast particles straight ahead, muons left out, pions and gammas roughly; gammas of "
-                        + "the ground 3.4 mSv a year in the open whatever the sun, its fast neutrons left out",
-                "a third open, 35 % at 100 g/cm2, a factor 1.6 at 300, 2.4 at 500, 4 at 1000: the distance of "
-                        + "published figures, never less than the planning spread; beside it the sun, W "
+                "0 to 1000 g/cm2, where the last published figure stands, extrapolated to 1500; fast particles "
+                        + "straight ahead, pions, muons and gammas roughly; gammas of the "
+                        + "ground 3.4 mSv a year in the open whatever the sun, its fast nucleons roughly",
+                "a factor 1.4 to 100 g/cm2, 1.6 at 180, 1.9 at 300, 2.3 at 500, 2.8 at 1000, 5 at 1500: the distance "
+                        + "of published figures, never less than the planning spread; beside it the sun, W "
                         + words(CosmicSpread.quiet(spectrum)) + " to " + words(CosmicSpread.active(spectrum))
                         + ", half the range that minimum, mean and maximum are known by",
                 ModelNote.Status.COMPUTED,

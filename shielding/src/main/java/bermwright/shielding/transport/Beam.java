@@ -55,6 +55,14 @@ public final class Beam {
         return new Beam(fluence, 0);
     }
 
+    /** Neutrons and protons that come back, by energy. */
+    static Beam back(double[][] nucleons) {
+        double[][] fluence = new double[Medium.SPECIES][nucleons[0].length];
+        fluence[0] = nucleons[0].clone();
+        fluence[Medium.MADE_PROTON] = nucleons[1].clone();
+        return new Beam(fluence, 0);
+    }
+
     /**
      * A copy that may go its own way.
      *
@@ -71,7 +79,8 @@ public final class Beam {
     /**
      * Fluence of a species at an energy.
      *
-     * @param species 0 neutrons, 1 to 28 ions by charge, 29 charged pions, 30 protons that reactions made
+     * @param species 0 neutrons, 1 to 28 ions by charge, 29 charged pions, 30 protons that reactions made,
+     *                31 muons
      * @param i       index of the energy
      * @return fluence (1/m2/MeV per nucleon), zero or more
      */

@@ -4,13 +4,13 @@ package bermwright.shielding.transport;
 import bermwright.foundation.Require;
 
 /**
- * Energies per nucleon on which spectra are carried, even in the logarithm from 1 MeV to 100 GeV; each stands for a bin
+ * Energies per nucleon on which spectra are carried, even in the logarithm from 1 MeV to 1 TeV; each stands for a bin
  * of width energy times step.
  */
 public final class EnergyGrid {
     /** Least energy (MeV per nucleon). */
     public static final double LEAST_MEV = 1;
-    private static final int DECADES = 5;
+    private static final int DECADES = 6;
 
     private final double[] energies;
     private final double step;

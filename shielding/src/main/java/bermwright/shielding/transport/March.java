@@ -88,11 +88,13 @@ public final class March {
             return;
         }
         straightProtons(beam, hGCm2, whole, speedProtons);
+        double[] muons = medium.muons().source(beam.of(Medium.PION));
         double[][] old = {beam.of(Medium.NEUTRON).clone(), beam.of(Medium.MADE_PROTON).clone(),
             beam.of(Medium.PION).clone()};
         hadrons(beam, hGCm2, old, new double[][][] {before, before}, speedNeutrons);
         double[][] after = production(beam);
         hadrons(beam, hGCm2, old, new double[][][] {before, after}, speedNeutrons);
+        muons(beam, hGCm2, muons, whole);
         double source = (gammas + electromagnetic(beam)) / 2;
         double left = Math.exp(-hGCm2 / showerLength);
         beam.electromagnetic(beam.electromagnetic() * left + source * showerLength * (1 - left));
@@ -129,6 +131,24 @@ public final class March {
                 double[] kinds = medium.local(h == 3 ? 1 : h, k);
                 for (int e = 0; e < sum.length; e++) {
                     sum[e] += number * kinds[e];
+                }
+            }
+        }
+        return sum;
+    }
+
+    /** Nucleons (0 neutrons, 1 protons) that a beam throws back where it is, by energy (1/m2/MeV per g/cm2). */
+    double[][] thrownBack(Beam beam) {
+        double[][] sum = new double[2][size];
+        double[][] hadrons = effective(beam);
+        for (int p = 0; p < Medium.HADRONS; p++) {
+            for (int k = medium.fastFrom(); k < size; k++) {
+                double number = hadrons[p][k] * medium.grid().widthMeV(k);
+                for (int nucleon = 0; number > 0 && nucleon < 2; nucleon++) {
+                    double[] back = medium.back(p, nucleon, k);
+                    for (int i = medium.fastFrom(); i <= k; i++) {
+                        sum[nucleon][i] += number * back[i];
+                    }
                 }
             }
         }
@@ -249,6 +269,18 @@ public final class March {
         }
     }
 
+    private void muons(Beam beam, double h, double[] before, Steps whole) {
+        double[] phi = beam.of(Medium.MUON);
+        double[] after = medium.muons().source(beam.of(Medium.PION));
+        for (int i = 0; i < size; i++) {
+            start[i] = phi[i] + h / cosine(Medium.MUON, i) / 2 * before[i];
+        }
+        shift(start, whole, Medium.MUON);
+        for (int i = 0; i < size; i++) {
+            phi[i] = shiftedPhi[i] + h / cosine(Medium.MUON, i) / 2 * after[i];
+        }
+    }
+
     private void hadrons(Beam beam, double h, double[][] old, double[][][] made, double[] speedNeutrons) {
         double[][] before = made[0];
         double[][] after = made[1];
@@ -333,6 +365,7 @@ public final class March {
         if (species == Medium.NEUTRON) {
             return medium.cosine(0, i);
         }
-        return species == Medium.MADE_PROTON ? medium.cosine(1, i) : species == Medium.PION ? medium.cosine(2, i) : 1;
+        return species == Medium.MADE_PROTON ? medium.cosine(1, i) : species == Medium.PION || species == Medium.MUON
+                ? medium.cosine(2, i) : 1;
     }
 }

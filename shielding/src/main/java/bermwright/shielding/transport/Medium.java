@@ -6,20 +6,20 @@ import bermwright.shielding.spectrum.CosmicSpectrum;
 
 /**
  * A material made ready for transport on an energy grid: ranges, reactions and what they make. Species: 0 neutrons, 1
- * to 28 ions by charge, 29 charged pions, 30 protons that reactions made.
+ * to 28 ions by charge, 29 charged pions, 30 protons that reactions made, 31 muons.
  */
 public final class Medium {
     static final int NEUTRON = 0;
     static final int PION = CosmicSpectrum.GREATEST_CHARGE + 1;
     /** Protons that the cascade made, which go their way at an angle. */
     static final int MADE_PROTON = PION + 1;
-    static final int SPECIES = MADE_PROTON + 1;
+    static final int MUON = MADE_PROTON + 1;
+    static final int SPECIES = MUON + 1;
     /** Projectiles and products that the cascade knows: neutron, proton, pion. */
     static final int HADRONS = 3;
 
     private static final double PION_MEV = 139.57;
     private static final double PROTON_MEV = 938.272;
-    private static final double PION_DECAY_CM = 780.4;
     private static final double PER_GCM2 = 6.02214e-4;
 
     private final Material material;
@@ -33,6 +33,8 @@ public final class Medium {
     private final double[][] electromagnetic;
     private final double[][][] local;
     private final double[][] cosine;
+    private final double[][][][] back;
+    private final Muons muons;
     private final Fragmentation fragmentation;
     private final int fastFrom;
 
@@ -64,6 +66,8 @@ public final class Medium {
                 fillProducts(p, k);
             }
         }
+        muons = new Muons(grid, material.density());
+        back = new double[HADRONS][2][grid.size()][grid.size()];
         for (int p = 0; p < HADRONS; p++) {
             for (int k = fastFrom; k < grid.size(); k++) {
                 addBackward(p, k);
@@ -123,6 +127,15 @@ public final class Medium {
         return products[projectile][product][k];
     }
 
+    /** Nucleons (0 neutrons, 1 protons) thrown back per areal density of a hadron of energy k, by energy (1/MeV). */
+    double[] back(int projectile, int nucleon, int k) {
+        return back[projectile][nucleon][k];
+    }
+
+    Muons muons() {
+        return muons;
+    }
+
     /** Slow neutrons by group per areal density of a hadron of energy k. */
     double[] slow(int projectile, int k) {
         return slow[projectile][k];
@@ -164,8 +177,9 @@ public final class Medium {
     }
 
     private double loss(int s, double mass, double energy) {
-        if (s == PION) {
-            return stopping.protonMeVPerGCm2(Math.min(Stopping.GREATEST_MEV, energy * PROTON_MEV / PION_MEV));
+        if (s == PION || s == MUON) {
+            double share = energy / (s == PION ? PION_MEV : Muons.MUON_MEV);
+            return stopping.protonMeVPerGCm2(Math.min(Stopping.GREATEST_MEV, share * PROTON_MEV));
         }
         double e = Math.min(energy, Stopping.GREATEST_MEV);
         return s == 1 || s == MADE_PROTON ? stopping.protonMeVPerGCm2(e) : stopping.ionMeVPerGCm2(s, e) / mass;
@@ -176,11 +190,13 @@ public final class Medium {
             return energy < CascadeYields.FAST_FROM_MEV / 2 ? 0
                     : NucleonReactions.perGCm2(s == NEUTRON, material, energy);
         }
+        if (s == MUON) {
+            return Muons.ownDecays(energy, material.density());
+        }
         if (s != PION) {
             return IonReactions.perGCm2(s, mass, material, energy);
         }
-        double momentum = Math.sqrt(energy * (energy + 2 * PION_MEV)) / PION_MEV;
-        double sum = 1 / (momentum * PION_DECAY_CM * material.density() / 1000);
+        double sum = Muons.decays(energy, material.density());
         for (Material.Part part : material.parts()) {
             sum += part.moles() * PER_GCM2 * crossSectionMb(CascadeYields.Projectile.PION, part, energy);
         }
@@ -283,6 +299,8 @@ public final class Medium {
                 double lower = i == fastFrom ? 0 : grid.upperMeV(i - 1);
                 double n = yields.above(CascadeYields.Fast.NEUTRON_BACK, energy, lower);
                 double q = yields.above(CascadeYields.Fast.PROTON_BACK, energy, lower);
+                back[p][0][k][i] += sigma * (n - neutrons) / grid.widthMeV(i);
+                back[p][1][k][i] += sigma * (q - protons) / grid.widthMeV(i);
                 addSlow(p, k, NEUTRON, i, sigma * (n - neutrons));
                 addSlow(p, k, 1, i, sigma * (q - protons) * -Math.expm1(-reactions[1][i] * range[1][i]));
                 neutrons = n;

@@ -22,6 +22,8 @@ public final class Penetration {
     private static final double[] SKY_COSINE = new double[SKY_POINTS];
     private static final double DEEPEST_GCM2 = 1500;
     private static final double OPEN_GROUND_GCM2 = 800;
+    /** Beyond the deepest step the source falls by e over this (g/cm2), as it does before. */
+    private static final double DEEP_RELAXATION_GCM2 = 150;
     /** Areal densities of walls that slow neutrons are worked out for (g/cm2). */
     private static final double[] WALLS_GCM2 = {0, 0.5, 1, 2, 3, 5, 7, 10, 15, 20, 25, 30, 40, 50, 60, 75, 90, 105, 125,
         150, 175, 200, 225, 250, 275, 300, 350, 400, 450, 500, 600, 700, 800, 1000, 1200, 1500};
@@ -59,9 +61,10 @@ public final class Penetration {
      *
      * @param fields fields by depth, the first one without any soil
      * @param room   slow neutrons of a room by its walls
+     * @param back   faster nucleons that open ground sends back
      * @param made   slow neutrons made under open ground (1/m2)
      */
-    public record Outcome(List<Field> fields, SlowRoom room, double made) {
+    public record Outcome(List<Field> fields, SlowRoom room, Beam back, double made) {
         /**
          * Slow neutrons that open ground under open sky sends back.
          *
@@ -159,6 +162,7 @@ public final class Penetration {
         Beam running = beam.copy();
         List<double[]> sources = new ArrayList<>();
         List<Double> places = new ArrayList<>();
+        FastReturn back = new FastReturn(soil.medium());
         Beam[] at = new Beam[depths.length];
         double depth = 0;
         int next = 0;
@@ -169,6 +173,9 @@ public final class Penetration {
             }
             sources.add(soil.slowNeutrons(running));
             places.add(depth);
+            if (FastReturn.matters(depth)) {
+                back.add(depth, soil.thrownBack(running));
+            }
             if (next >= depths.length && depth >= DEEPEST_GCM2) {
                 break;
             }
@@ -186,7 +193,7 @@ public final class Penetration {
             fields.add(field(depths[i], at[i], room, sky));
             progress.report(0.8 + 0.2 * i / depths.length, "doses");
         }
-        return new Outcome(List.copyOf(fields), room, made(sky));
+        return new Outcome(List.copyOf(fields), room, Beam.back(back.fluence()), made(sky));
     }
 
     private SlowRoom room(SkySource sky) {
@@ -277,14 +284,13 @@ public final class Penetration {
             double[] sum = new double[SlowCrossSections.GROUPS];
             for (double cosine : SKY_COSINE) {
                 double slant = dome + depthGCm2 / cosine;
-                if (slant >= places[places.length - 1]) {
-                    continue;
-                }
-                int k = java.util.Arrays.binarySearch(places, slant);
+                double inside = Math.min(slant, places[places.length - 1]);
+                double beyond = Math.exp((inside - slant) / DEEP_RELAXATION_GCM2);
+                int k = java.util.Arrays.binarySearch(places, inside);
                 int i = Math.min(places.length - 2, k >= 0 ? k : -k - 2);
-                double w = (slant - places[i]) / (places[i + 1] - places[i]);
+                double w = (inside - places[i]) / (places[i + 1] - places[i]);
                 for (int g = 0; g < sum.length; g++) {
-                    sum[g] += ((1 - w) * sources[i][g] + w * sources[i + 1][g]) / (2.0 * SKY_POINTS);
+                    sum[g] += ((1 - w) * sources[i][g] + w * sources[i + 1][g]) / (2.0 * SKY_POINTS) * beyond;
                 }
             }
             return sum;

@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
 
 /** Our answers to published dose rows, each in the row's own quantity, sun and medium; computed once. */
 final class DoseRows {
@@ -27,6 +28,10 @@ final class DoseRows {
     private static final double[] AIR_DEPTHS = {226, 300, 400, 700};
     private static final double SEA_LEVEL = 1033;
     private static final int SLANTS = 16;
+    private static final int MUON = 31;
+    /** Kinetic energy at 1 GeV/c (MeV). */
+    private static final double ONE_GEV_MUON = 900;
+    private static final double ONE_GEV_PROTON = 433;
     /** Air at about 9 km (kg/m3): it decides how many pions decay before they react. */
     private static final double AIR_DENSITY = 0.5;
 
@@ -101,6 +106,24 @@ final class DoseRows {
             return body.effective(outcome.fields().get(i)).underDome().total();
         }
 
+        double fastNeutrons(Beam back) {
+            return fast(back, FluenceCoefficients::neutron);
+        }
+
+        double fast(Beam back, DoubleUnaryOperator coefficient) {
+            double sum = 0;
+            for (int i = 0; i < penetration.grid().size(); i++) {
+                sum += back.fluence(0, i) * penetration.grid().widthMeV(i)
+                        * coefficient.applyAsDouble(penetration.grid().energyMeV(i));
+            }
+            return sum;
+        }
+
+        /** All that open ground sends back. */
+        double ground(Penetration.Outcome outcome) {
+            return BodyDose.slow(outcome.ground()) + body.back(outcome.back()) + TransportResponse.GROUND_GAMMAS;
+        }
+
         OrganDose organ(Penetration.Outcome outcome, int i, OrganDose.Organ organ) {
             return organs.at(outcome.fields().get(i), organ);
         }
@@ -108,20 +131,21 @@ final class DoseRows {
 
     private void surface() {
         Penetration.Outcome minimum = soil.cosmic(10, 0, 0);
-        double neutrons = BodyDose.slow(minimum.ground());
-        double ground = neutrons + TransportResponse.GROUND_GAMMAS;
+        double neutrons = BodyDose.slow(minimum.ground()) + soil.fastNeutrons(minimum.back());
+        double ground = soil.ground(minimum);
         double sky = soil.effective(minimum, 0) / 2;
         OrganDose skin = soil.organ(minimum, 0, OrganDose.Organ.SKIN);
         OrganDose deep = soil.organ(minimum, 0, OrganDose.Organ.BLOOD_FORMING);
         answers.put("surface-2024", (deep.equivalent() / 2 + ground) * YEAR_MILLI);
         answers.put("surface-day", (skin.equivalent() / 2 + ground) * DAY * 1e6);
-        answers.put("surface-silicon", skin.absorbed() / 2 * 3600 * 1e6 / 1.3 * 1.1 + 3.1);
+        answers.put("surface-silicon",
+                (skin.absorbed() / 2 + soil.body.absorbedMade(minimum.back())) * 3600 * 1e6 / 1.3 + 3.1);
         answers.put("surface-minimum", (sky + ground) * YEAR_MILLI);
         answers.put("surface-effective", (sky + ground) * YEAR_MILLI);
         answers.put("ground-share", neutrons / sky);
         answers.put("secondary-share-0", ground / (sky + ground));
         answers.put("albedo-share", neutrons / (sky + ground));
-        double neutral = 0;
+        double neutral = soil.fast(minimum.back(), e -> FluenceCoefficients.neutron(e) / Quality.neutronWeight(e));
         for (int g = 0; g < Field.groups(); g++) {
             double energy = Field.groupMeV(g);
             neutral += minimum.ground()[g] * FluenceCoefficients.neutron(energy) / Quality.neutronWeight(energy);
@@ -129,10 +153,9 @@ final class DoseRows {
         answers.put("surface-neutral", (neutral + TransportResponse.GROUND_GAMMAS) * 3600 * 1e6 / 1.3);
         Penetration.Outcome maximum = soil.cosmic(100, 0, 0);
         answers.put("surface-maximum",
-                (soil.effective(maximum, 0) / 2 + BodyDose.slow(maximum.ground())
-                        + TransportResponse.GROUND_GAMMAS) * YEAR_MILLI);
-        double ambient = 0;
+                (soil.effective(maximum, 0) / 2 + soil.ground(maximum)) * YEAR_MILLI);
         Penetration.Outcome deepMinimum = soil.cosmic(0, 0, 0);
+        double ambient = soil.fast(deepMinimum.back(), FluenceCoefficients::ambient);
         for (int g = 0; g < Field.groups(); g++) {
             ambient += deepMinimum.ground()[g] * FluenceCoefficients.ambient(Field.groupMeV(g));
         }
@@ -241,5 +264,18 @@ final class DoseRows {
             }
         }
         answers.put("sea-level-neutrons", neutrons * 0.36);
+        // Vertical intensities, no cut-off.
+        Beam sea = air.cosmic(50, 0, 0, SEA_LEVEL).fields().get(1).beam();
+        answers.put("sea-level-muons", above(air, sea, MUON, ONE_GEV_MUON));
+        answers.put("sea-level-protons", above(air, sea, 1, ONE_GEV_PROTON) + above(air, sea, 30, ONE_GEV_PROTON));
+    }
+
+    private static double above(Run run, Beam beam, int species, double energyMeV) {
+        double sum = 0;
+        for (int i = 0; i < run.penetration.grid().size(); i++) {
+            sum += run.penetration.grid().energyMeV(i) < energyMeV ? 0
+                    : beam.fluence(species, i) * run.penetration.grid().widthMeV(i) / (4 * Math.PI);
+        }
+        return sum;
     }
 }

@@ -24,6 +24,13 @@ class PublishedSpreadTest {
         assertTrue(inside(figures) >= LEAST_INSIDE, inside(figures) + " of " + figures.size());
     }
 
+    @Test
+    void beyondTheDeepestFigureTheBandWidens() {
+        double at = Math.log(PublishedSpread.cosmic(10_000).high());
+        assertTrue(Math.log(PublishedSpread.cosmic(15_000).high()) > 1.45 * at);
+        assertEquals(1, PublishedSpread.cosmic(15_000).high() * PublishedSpread.cosmic(15_000).low(), 1e-9);
+    }
+
     static long inside(List<PublishedDose> figures) {
         return figures.stream().filter(left -> {
             List<PublishedDose> others = new ArrayList<>(figures);

@@ -2,7 +2,9 @@
 package bermwright.shielding.dose;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -19,6 +21,16 @@ class ValidationTest {
         Path committed = Path.of(System.getProperty("bermwright.root", ".."), "shielding", "VALIDATION.md");
         assertEquals(page, Files.readString(committed).replace("\r\n", "\n"),
                 "look at the change, then copy target/VALIDATION.md over shielding/VALIDATION.md");
+    }
+
+    @Test
+    void thereAreAtLeastSixtyPrintedFigures() {
+        assertTrue(Validation.checks() >= 60, Validation.checks() + " figures");
+        for (String[] row : DoseRows.printed()) {
+            assertTrue(Double.parseDouble(row[2]) <= Double.parseDouble(row[1])
+                    && Double.parseDouble(row[1]) <= Double.parseDouble(row[3]), row[0]);
+            assertFalse(row[7].isBlank(), row[0]);
+        }
     }
 
     @Test

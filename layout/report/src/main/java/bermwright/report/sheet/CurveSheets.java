@@ -146,7 +146,7 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
                 Column.number("fast_neutrons_percent", "neutrons above 20 MeV (%)"),
                 Column.number("slow_neutrons_percent", "neutrons below (%)"),
                 Column.number("protons_percent", "protons (%)"), Column.number("helium_percent", "helium (%)"),
-                Column.number("heavy_percent", "heavier ions (%)"), Column.number("pions_percent", "pions (%)"),
+                Column.number("heavy_percent", "heavier ions (%)"), Column.number("pions_percent", "pions, muons (%)"),
                 Column.number("gammas_percent", "electrons, gammas (%)")), rows);
     }
 
