@@ -90,8 +90,8 @@ final class Validation {
             lie about the printed 0.30, 0.08 and 0.27 (Gaisser 1990, from memory). The same engine in air, where there
             are measurements behind 700 to 1033 g/cm2, gives too much, not too little: nucleons fall by e over 136 to
             143 g/cm2, printed 120. The one published figure for soil, 20 mSv a year (Globus and Strout 2014), stands
-            three times above ours. We found no reason to come nearer to it; the band is a factor 2.8 there and more beyond.
-            Deeper than 1000 g/cm2 nothing published is left to compare with: extrapolated.
+            three times above ours. We found no reason to come nearer to it; the band is a factor 2.8 there and more
+            beyond. Deeper than 1000 g/cm2 nothing published is left to compare with: extrapolated.
             """;
 
     private Validation() {
