@@ -5,6 +5,7 @@ import bermwright.report.sheet.CurveSheets;
 import bermwright.shielding.dose.DoseCurve;
 import bermwright.shielding.dose.Particles;
 import bermwright.shielding.dose.PublishedDose;
+import bermwright.shielding.fold.Doubt;
 import bermwright.site.exposure.DoseAgainstCover;
 import bermwright.site.exposure.StationDose;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -31,21 +32,23 @@ final class CurvePage {
         entry.put("materials", curves.materials());
         JsonPage.put(entry, "modulation_W", curves.modulationW());
         entry.put("under", "dome of equal thickness, without the ground's return");
-        points(entry.putArray("cosmic_year"), curves.cosmic(), CurveSheets.YEAR_DAYS);
+        points(entry.putArray("cosmic_year"), curves, curves.cosmic(), CurveSheets.YEAR_DAYS);
         curves.event().ifPresent(event -> {
             entry.put("event", event.name());
-            points(entry.putArray("event_whole"), event.curve(), 1);
+            points(entry.putArray("event_whole"), curves, event.curve(), 1);
         });
     }
 
-    private static void points(ArrayNode points, DoseCurve curve, double days) {
+    private static void points(ArrayNode points, DoseAgainstCover curves, DoseCurve curve, double days) {
         for (DoseCurve.Point point : curve.points()) {
             ObjectNode entry = points.addObject();
             double dose = InUnits.millisieverts(point.dome() * days);
             JsonPage.put(entry, "areal_density_g_cm2", InUnits.gramsASquareCentimetre(point.arealDensity()));
             JsonPage.put(entry, "dose_mSv", dose);
-            JsonPage.put(entry, "low_mSv", dose * point.band().low());
-            JsonPage.put(entry, "high_mSv", dose * point.band().high());
+            Doubt doubt = curves.doubt(curve, point);
+            JsonPage.put(entry, "low_mSv", dose * doubt.together().low());
+            JsonPage.put(entry, "high_mSv", dose * doubt.together().high());
+            DosePage.put(entry, doubt);
         }
     }
 

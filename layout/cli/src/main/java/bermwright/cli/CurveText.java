@@ -2,9 +2,11 @@
 package bermwright.cli;
 
 import bermwright.report.sheet.CurveSheets;
+import bermwright.shielding.dose.Band;
 import bermwright.shielding.dose.DoseCurve;
 import bermwright.shielding.dose.Particles;
 import bermwright.shielding.dose.PublishedDose;
+import bermwright.shielding.fold.Doubt;
 import bermwright.site.exposure.DoseAgainstCover;
 import bermwright.site.exposure.StationDose;
 import java.io.PrintStream;
@@ -22,29 +24,36 @@ final class CurveText {
         CommonText.heading("Dose under a dome of equal thickness, mSv: " + curves.materials() + " (hulls "
                 + String.join(", ", curves.hulls()) + ")", out);
         String year = "W " + TextTable.words(curves.modulationW(), 0) + " a year";
-        TextTable table = new TextTable("g/cm2", year, "low 16 %", "high 84 %",
-                curves.event().map(DoseAgainstCover.Event::name).orElse("no event"), "low 16 %", "high 84 %");
+        TextTable table = new TextTable("g/cm2", year, "low 16 %", "high 84 %", "mostly by",
+                curves.event().map(DoseAgainstCover.Event::name).orElse("no event"), "low 16 %", "high 84 %",
+                "mostly by");
         for (int i = 0; i < curves.cosmic().points().size(); i++) {
             int at = i;
             DoseCurve.Point point = curves.cosmic().points().get(i);
             List<Object> row = new ArrayList<>(List.of(TextTable.number(
                     InUnits.gramsASquareCentimetre(point.arealDensity()), 1)));
-            spread(row, point, CurveSheets.YEAR_DAYS, 1);
-            curves.event().ifPresent(e -> spread(row, e.curve().points().get(at), 1, 2));
+            spread(row, curves.doubt(curves.cosmic(), point), point.dome() * CurveSheets.YEAR_DAYS, 1);
+            curves.event().ifPresent(e -> {
+                DoseCurve.Point same = e.curve().points().get(at);
+                spread(row, curves.doubt(e.curve(), same), same.dome(), 2);
+            });
             table.row(row.toArray());
         }
         out.println(table);
         CommonText.wrapped("Without the ground's return. What is deeper than 1500 g/cm2 is counted as 1500."
+                + " Low and high join model, solar activity, soil density and cover thickness as the plan has them."
                 + (curves.reviewed().isPresent() ? " The plan's own table stands in place of one of these curves in the"
                 + " doses above." : ""), 2, out);
         out.println();
     }
 
-    private static void spread(List<Object> row, DoseCurve.Point point, double days, int digits) {
-        double dose = InUnits.millisieverts(point.dome() * days);
+    private static void spread(List<Object> row, Doubt doubt, double sieverts, int digits) {
+        double dose = InUnits.millisieverts(sieverts);
+        Band band = doubt.together();
         row.add(TextTable.number(dose, digits));
-        row.add(TextTable.number(dose * point.band().low(), digits));
-        row.add(TextTable.number(dose * point.band().high(), digits));
+        row.add(TextTable.number(dose * band.low(), digits));
+        row.add(TextTable.number(dose * band.high(), digits));
+        row.add(doubt.greatest().word());
     }
 
     static void published(List<PublishedDose> figures, PrintStream out) {

@@ -47,6 +47,11 @@ final class DosePage {
         milli(entry, "low_mSv", dose.low());
         milli(entry, "best_mSv", dose.best());
         milli(entry, "high_mSv", dose.high());
+        put(entry, doubt);
+    }
+
+    /** What low and high are made of, and which term is the greatest. */
+    static void put(ObjectNode entry, Doubt doubt) {
         entry.put("greatest", doubt.greatest().word());
         ArrayNode terms = entry.putArray("terms");
         for (Doubt.Term term : Doubt.Term.values()) {

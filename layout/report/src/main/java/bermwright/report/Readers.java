@@ -182,6 +182,7 @@ record Readers(Assessment assessment, Pack pack) {
             Marks.reasons(dose.models()).forEach(reason -> page.note("mark", reason));
             pack.figure(sheets.stations(), "For somebody who spends the whole stay and the event there.");
             pack.table(sheets.table());
+            pack.table(sheets.doubts());
             for (int i = 0; i < assessment.plan().exposure().limits().size(); i++) {
                 pack.figure(sheets.against(i), "Source of the limit: "
                         + assessment.plan().exposure().limits().get(i).source() + ".");

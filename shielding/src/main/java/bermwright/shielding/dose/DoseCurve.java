@@ -21,13 +21,15 @@ public record DoseCurve(Response.Per per, List<Point> points, List<PublishedDose
      *
      * @param arealDensity soil along the ray plus the skin as soil (kg/m2)
      * @param isotropic    effective dose at the middle of a sphere of that areal density (Sv a day or an event)
-     * @param band         how far it may be off
+     * @param band         how far it may be off for the sun it was made for
+     * @param sun          how far it changes with the sun
      */
-    public record Point(double arealDensity, Particles isotropic, Band band) {
+    public record Point(double arealDensity, Particles isotropic, Band band, Band sun) {
         /** Refuses missing parts. */
         public Point {
             Objects.requireNonNull(isotropic, "isotropic");
             Objects.requireNonNull(band, "band");
+            Objects.requireNonNull(sun, "sun");
         }
 
         /**

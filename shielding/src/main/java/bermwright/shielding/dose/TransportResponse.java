@@ -64,8 +64,9 @@ final class TransportResponse {
     }
 
     DoseCurve cosmicCurve(CosmicSpectrum spectrum, Progress progress) {
-        return curve(cosmicTable(spectrum, progress), PublishedSpread::cosmic, Response.Per.DAY,
-                PublishedDose.cosmic());
+        Table table = cosmicTable(spectrum, progress.part(0, 0.3));
+        CosmicSpread spread = CosmicSpread.of(spectrum, (s, p) -> doses(cosmicTable(s, p)), progress.part(0.3, 1));
+        return curve(table, spread, Response.Per.DAY, PublishedDose.cosmic());
     }
 
     DoseCurve eventCurve(EventSpectrum spectrum, Progress progress) {
@@ -90,7 +91,8 @@ final class TransportResponse {
         double[] depths = depths();
         List<DoseCurve.Point> points = new ArrayList<>();
         for (int i = 0; i < depths.length; i++) {
-            points.add(new DoseCurve.Point(depths[i], table.doses().get(i), spread.at(depths[i])));
+            points.add(new DoseCurve.Point(depths[i], table.doses().get(i), spread.at(depths[i]),
+                    spread.bySun(depths[i])));
         }
         return new DoseCurve(per, points, published, Optional.of(room(table, per)));
     }

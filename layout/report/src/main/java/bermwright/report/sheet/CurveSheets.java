@@ -47,13 +47,13 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
         String sun = "cosmic rays, W " + Drawing.figure(curves.modulationW(), 3) + ", a year";
         List<Chart.Curve> drawn = new ArrayList<>();
         drawn.add(curve(sun, curves.cosmic(), DoseCurve.Point::dome, YEAR_DAYS, Ink.of(0)));
-        drawn.add(curve("cosmic rays, low and high", curves.cosmic(), p -> p.dome() * p.band().high(), YEAR_DAYS,
+        drawn.add(curve("cosmic rays, low and high", curves.cosmic(), p -> high(curves.cosmic(), p), YEAR_DAYS,
                 edge(Ink.BLUE)));
-        drawn.add(curve("", curves.cosmic(), p -> p.dome() * p.band().low(), YEAR_DAYS, edge(Ink.BLUE)));
+        drawn.add(curve("", curves.cosmic(), p -> low(curves.cosmic(), p), YEAR_DAYS, edge(Ink.BLUE)));
         curves.event().ifPresent(event -> {
             drawn.add(curve("event: " + event.name(), event.curve(), DoseCurve.Point::dome, 1, Ink.of(1)));
-            drawn.add(curve("event, low and high", event.curve(), p -> p.dome() * p.band().high(), 1, edge(Ink.RED)));
-            drawn.add(curve("", event.curve(), p -> p.dome() * p.band().low(), 1, edge(Ink.RED)));
+            drawn.add(curve("event, low and high", event.curve(), p -> high(event.curve(), p), 1, edge(Ink.RED)));
+            drawn.add(curve("", event.curve(), p -> low(event.curve(), p), 1, edge(Ink.RED)));
         });
         curves.reviewed().ifPresent(table -> drawn.add(new Chart.Curve("the plan's own table", curves.cosmic().points()
                 .stream().map(DoseCurve.Point::arealDensity).filter(x -> x <= table.deepest())
@@ -72,6 +72,14 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
                 "Dose under a dome of equal thickness: " + curves.materials(), "areal density of soil and skin (g/cm²)",
                 "effective dose (mSv a year; of the event: mSv)", drawn, List.of(), List.of(),
                 new Chart.Scale(true, OptionalDouble.of(LEAST_SHOWN_MSV), OptionalDouble.empty())).drawing();
+    }
+
+    private double low(DoseCurve curve, DoseCurve.Point point) {
+        return point.dome() * curves.doubt(curve, point).together().low();
+    }
+
+    private double high(DoseCurve curve, DoseCurve.Point point) {
+        return point.dome() * curves.doubt(curve, point).together().high();
     }
 
     private static Ink edge(String colour) {
@@ -96,8 +104,8 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
             int at = i;
             DoseCurve.Point point = curves.cosmic().points().get(i);
             List<String> row = new ArrayList<>(List.of(Words.gramsOnCentimetre(point.arealDensity())));
-            row.addAll(spread(point, YEAR_DAYS));
-            row.addAll(curves.event().map(e -> spread(e.curve().points().get(at), 1)).orElse(List.of("", "", "")));
+            row.addAll(spread(curves.cosmic(), point, YEAR_DAYS));
+            row.addAll(curves.event().map(e -> spread(e.curve(), e.curve().points().get(at), 1)).orElse(List.of("", "", "")));
             rows.add(row);
         }
         return new Table(Drawing.name("dose-against-cover", String.join("-", curves.hulls())), "Dose under a dome of"
@@ -109,10 +117,9 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
                 Column.number("event_high_mSv", "high (mSv)")), rows);
     }
 
-    private static List<String> spread(DoseCurve.Point point, double days) {
-        double dose = point.dome() * days;
-        return List.of(Words.millisieverts(dose), Words.millisieverts(dose * point.band().low()),
-                Words.millisieverts(dose * point.band().high()));
+    private List<String> spread(DoseCurve curve, DoseCurve.Point point, double days) {
+        return List.of(Words.millisieverts(point.dome() * days), Words.millisieverts(low(curve, point) * days),
+                Words.millisieverts(high(curve, point) * days));
     }
 
     /** Published figures with their sources, beside ours for the same depth and sun. */

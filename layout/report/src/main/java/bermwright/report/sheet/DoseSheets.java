@@ -9,6 +9,8 @@ import bermwright.report.drawing.Drawing;
 import bermwright.report.page.Table;
 import bermwright.report.page.Table.Column;
 import bermwright.report.section.SkyPictures;
+import bermwright.shielding.dose.Band;
+import bermwright.shielding.fold.Doubt;
 import bermwright.shielding.fold.SkyPicture;
 import bermwright.site.exposure.CrewDose;
 import bermwright.site.exposure.SiteDose;
@@ -16,6 +18,7 @@ import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.ExposurePlan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -93,6 +96,38 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
     public Optional<CrewDose> crew() {
         return dose.stations().isEmpty() ? Optional.empty()
                 : Optional.of(CrewDose.of(exposure, dose.stations(), dose.outside()));
+    }
+
+    /** What low and high of each station's dose are made of, by source, and which of it is the greatest. */
+    public Table doubts() {
+        List<List<String>> rows = new ArrayList<>();
+        for (StationDose station : dose.stations()) {
+            rows.add(doubts(station, "cosmic rays", station.parts().doubts().cosmic()));
+            station.parts().doubts().event().ifPresent(doubt -> rows.add(doubts(station, "event", doubt)));
+        }
+        List<Column> columns = new ArrayList<>(List.of(Column.words("hull", "hull"),
+                Column.words("station", "station"), Column.words("from", "from")));
+        for (Doubt.Term term : Doubt.Term.values()) {
+            columns.add(Column.words(term.name().toLowerCase(Locale.ROOT) + "_percent", term.word() + " (%)"));
+        }
+        columns.add(Column.words("together_percent", "together (%)"));
+        columns.add(Column.words("mostly_by", "mostly by"));
+        return new Table("dose-doubts", "What makes the doses uncertain, one standard deviation down and up", columns,
+                rows);
+    }
+
+    private static List<String> doubts(StationDose station, String from, Doubt doubt) {
+        List<String> row = new ArrayList<>(List.of(station.hull(), station.station(), from));
+        for (Doubt.Term term : Doubt.Term.values()) {
+            row.add(percent(doubt.of(term)));
+        }
+        row.add(percent(doubt.together()));
+        row.add(doubt.greatest().word());
+        return row;
+    }
+
+    private static String percent(Band band) {
+        return Words.fixed(100 * (band.low() - 1), 0) + " to +" + Words.fixed(100 * (band.high() - 1), 0);
     }
 
     /** Dose by station, as in the file. */

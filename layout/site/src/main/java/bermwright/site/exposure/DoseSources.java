@@ -105,7 +105,8 @@ public record DoseSources(Responses responses, Path directory) {
             progress.check();
             Shield shield = entry.getKey();
             progress.report((double) curves.size() / shields.size(), "dose against cover");
-            curves.add(new DoseAgainstCover(entry.getValue(), shield, exposure.modulation(),
+            curves.add(new DoseAgainstCover(entry.getValue(), shield,
+                    DoseAgainstCover.SunAndSoil.of(plan),
                     responses.cosmicCurve(shield, exposure.modulation(), Progress.NONE),
                     spectrum.map(s -> new DoseAgainstCover.Event(s.name(),
                             responses.eventCurve(shield, s, Progress.NONE))), table));
