@@ -45,7 +45,20 @@ class DoseCurveTest {
             before = point.get("areal_density_g_cm2").asDouble();
             assertTrue(point.get("low_mSv").asDouble() < point.get("dose_mSv").asDouble());
             assertTrue(point.get("high_mSv").asDouble() > point.get("dose_mSv").asDouble());
+            double up = 0;
+            for (JsonNode term : point.get("terms")) {
+                up = Math.hypot(up, Math.log(term.get("high_factor").asDouble()));
+            }
+            assertEquals(point.get("dose_mSv").asDouble() * Math.exp(up), point.get("high_mSv").asDouble(),
+                    ROUNDING * point.get("high_mSv").asDouble());
         }
+        // A metre and a half of soil: model, sun, density and cover all count, and the sun not for events.
+        JsonNode deep = points.get(23);
+        assertTrue(deep.get("terms").get(1).get("high_factor").asDouble() > 1.01);
+        assertTrue(deep.get("terms").get(2).get("high_factor").asDouble() > 1.01, deep.toString());
+        assertTrue(deep.get("terms").get(3).get("high_factor").asDouble() > 1, deep.toString());
+        assertEquals(1, all.get("curves").get(0).get("event_whole").get(23).get("terms").get(1).get("high_factor")
+                .asDouble());
         assertTrue(all.get("published").size() >= 10);
         for (JsonNode figure : all.get("published")) {
             assertFalse(figure.get("source").asText().isBlank());

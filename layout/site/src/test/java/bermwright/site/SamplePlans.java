@@ -37,7 +37,7 @@ public final class SamplePlans {
                 Math.toRadians(33), Math.toRadians(42), 500, K);
         GroundPlan ground = new GroundPlan("ground.tif", Optional.empty(), 0.1, 1.62, 0.4, soil, K);
         ExposurePlan exposure = new ExposurePlan(180, 1, Optional.of(ExposurePlan.SolarActivity.MINIMUM),
-                OptionalDouble.empty(), Optional.of("august 1972"), Optional.empty(), "built in",
+                Optional.empty(), OptionalDouble.empty(), Optional.of("august 1972"), Optional.empty(), "built in",
                 List.of(new ExposurePlan.Limit("effective dose", ExposurePlan.From.ALL, ExposurePlan.Over.STAY, 0.15,
                         "invented for this test", K)), K);
         Rules rules = new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, K);

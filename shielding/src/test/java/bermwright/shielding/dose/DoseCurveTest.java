@@ -14,7 +14,8 @@ class DoseCurveTest {
     private static final Band BAND = new Band(0.5, 2);
     private static final DoseCurve CURVE = new DoseCurve(Response.Per.DAY, List.of(
             new DoseCurve.Point(0, new Particles(0, 0, 4, 0, 0, 0, 0), BAND, Band.NONE),
-            new DoseCurve.Point(100, new Particles(0.5, 0.5, 0, 0, 0, 0, 0), BAND, Band.NONE)), List.of(), Optional.empty());
+            new DoseCurve.Point(100, new Particles(0.5, 0.5, 0, 0, 0, 0, 0), BAND, Band.NONE)), List.of(),
+            Optional.empty());
 
     @Test
     void thePointsAreKept() {

@@ -162,7 +162,7 @@ final class FormReader {
             return FormEntry.Kind.CORNERS;
         } else if (type instanceof ValueType.Many) {
             return FormEntry.Kind.WORDS;
-        } else if (type instanceof ValueType.Text) {
+        } else if (type instanceof ValueType.Text || type instanceof ValueType.Day) {
             return FormEntry.Kind.TEXT;
         }
         throw new AssertionError(type + " has no field");

@@ -105,7 +105,8 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
             DoseCurve.Point point = curves.cosmic().points().get(i);
             List<String> row = new ArrayList<>(List.of(Words.gramsOnCentimetre(point.arealDensity())));
             row.addAll(spread(curves.cosmic(), point, YEAR_DAYS));
-            row.addAll(curves.event().map(e -> spread(e.curve(), e.curve().points().get(at), 1)).orElse(List.of("", "", "")));
+            row.addAll(curves.event().map(e -> spread(e.curve(), e.curve().points().get(at), 1))
+                    .orElse(List.of("", "", "")));
             rows.add(row);
         }
         return new Table(Drawing.name("dose-against-cover", String.join("-", curves.hulls())), "Dose under a dome of"

@@ -18,6 +18,7 @@ import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.Scene;
 import bermwright.shielding.scene.Soil;
+import bermwright.shielding.spectrum.SolarActivity;
 import bermwright.site.finding.Finding;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
@@ -76,6 +77,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
         Outside outside = folding.outside();
         findings.addAll(DoseFindings.of(plan, doses, outside));
         List<ModelNote> models = new ArrayList<>(folding.models.values());
+        plan.exposure().dayInForce().map(SolarActivity::note).ifPresent(models::add);
         if (!doses.isEmpty()) {
             models.add(DoseFindings.directions(doses));
         }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.plan;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -12,7 +13,8 @@ import java.util.OptionalDouble;
  * @param stayDays          length of the stay (days), above zero
  * @param hoursOutsideADay  hours a day outside the hulls (h), 0 to 24
  * @param solarActivity     minimum or maximum; empty where a modulation is given alone
- * @param modulationW       solar modulation index (1), 0 to 200; stands over the solar activity
+ * @param solarDate         day whose place in the sunspot cycle gives the modulation; stands over the solar activity
+ * @param modulationW       solar modulation index (1), 0 to 200; stands over the solar date and the solar activity
  * @param event             name of the solar particle event; empty for none
  * @param eventSpectrumFile own event spectrum, as a path beside the plan; stands over the event
  * @param response          {@code built in}, or a response table as a path beside the plan
@@ -20,8 +22,8 @@ import java.util.OptionalDouble;
  * @param kept              note, own keys and the keys given
  */
 public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<SolarActivity> solarActivity,
-        OptionalDouble modulationW, Optional<String> event, Optional<String> eventSpectrumFile, String response,
-        List<Limit> limits, Kept kept) {
+        Optional<LocalDate> solarDate, OptionalDouble modulationW, Optional<String> event,
+        Optional<String> eventSpectrumFile, String response, List<Limit> limits, Kept kept) {
     /** Copies the limits. */
     public ExposurePlan {
         limits = List.copyOf(limits);
@@ -104,9 +106,21 @@ public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<So
     /**
      * The modulation index in force.
      *
-     * @return modulation index W (1): the given one, else 10 for minimum and 100 for maximum
+     * @return modulation index W (1): the given one, else that of the solar date, else 10 for minimum and 100 for
+     *     maximum
      */
     public double modulation() {
-        return modulationW.orElse(solarActivity.orElse(SolarActivity.MINIMUM) == SolarActivity.MINIMUM ? 10 : 100);
+        double preset = solarActivity.orElse(SolarActivity.MINIMUM) == SolarActivity.MINIMUM ? 10 : 100;
+        return modulationW.orElse(solarDate.map(bermwright.shielding.spectrum.SolarActivity::modulationW)
+                .orElse(preset));
+    }
+
+    /**
+     * The day that the modulation in force is that of.
+     *
+     * @return the day; empty where a modulation or a preset stands
+     */
+    public Optional<LocalDate> dayInForce() {
+        return modulationW.isPresent() ? Optional.empty() : solarDate;
     }
 }

@@ -85,6 +85,9 @@ final class PlanSchema {
         } else if (type instanceof ValueType.Choice choice) {
             List<Json> words = choice.words().stream().map(w -> (Json) Json.Leaf.text(w)).toList();
             return fields("enum", new Json.Items(0, words));
+        } else if (type instanceof ValueType.Day) {
+            return fields("type", Json.Leaf.text("string"), "format", Json.Leaf.text("date"), "pattern",
+                    Json.Leaf.text("^[0-9]{4}-[0-9]{2}-[0-9]{2}$"));
         } else if (type instanceof ValueType.Flag) {
             return fields("type", Json.Leaf.text("boolean"));
         } else if (type instanceof ValueType.Place) {

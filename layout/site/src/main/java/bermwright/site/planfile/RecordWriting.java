@@ -77,6 +77,8 @@ final class RecordWriting {
             return Json.Leaf.text((String) value);
         } else if (type instanceof ValueType.Choice choice) {
             return Json.Leaf.text(choice.words().get(choice.values().indexOf(value)));
+        } else if (type instanceof ValueType.Day) {
+            return Json.Leaf.text(value.toString());
         } else if (type instanceof ValueType.Flag) {
             return Json.Leaf.flag((Boolean) value);
         } else if (type instanceof ValueType.Place) {

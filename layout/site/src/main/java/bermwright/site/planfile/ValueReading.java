@@ -4,6 +4,8 @@ package bermwright.site.planfile;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +38,8 @@ final class ValueReading {
                 throw at.refuse(value, type.accepted());
             }
             return choice.values().get(index);
+        } else if (type instanceof ValueType.Day day) {
+            return day(day, value, at);
         } else if (type instanceof ValueType.Flag) {
             return Boolean.valueOf(leaf(value, Json.Kind.FLAG, at, type).text());
         } else if (type instanceof ValueType.Part part) {
@@ -88,6 +92,18 @@ final class ValueReading {
             throw at.refuse(value, type.accepted());
         }
         return text;
+    }
+
+    private static LocalDate day(ValueType.Day type, Json value, At at) {
+        try {
+            LocalDate day = LocalDate.parse(leaf(value, Json.Kind.TEXT, at, type).text());
+            if (!day.isBefore(type.first()) && !day.isAfter(type.last())) {
+                return day;
+            }
+        } catch (DateTimeParseException e) {
+            throw at.refuse(value, type.accepted());
+        }
+        throw at.refuse(value, type.accepted());
     }
 
     private static Json.Leaf leaf(Json value, Json.Kind kind, At at, ValueType type) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.planfile;
 
+import java.time.LocalDate;
 import java.util.List;
 
 /** The kinds of value a key takes, each with what it accepts. */
@@ -77,6 +78,19 @@ public sealed interface ValueType {
         @Override
         public String accepted() {
             return String.join(", ", words.stream().map(JsonText::quoted).toList());
+        }
+    }
+
+    /**
+     * A day.
+     *
+     * @param first the first one accepted
+     * @param last  the last one accepted
+     */
+    record Day(LocalDate first, LocalDate last) implements ValueType {
+        @Override
+        public String accepted() {
+            return "a date as a text such as \"2031-05-01\", from " + first + " to " + last;
         }
     }
 

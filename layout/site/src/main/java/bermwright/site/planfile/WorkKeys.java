@@ -8,11 +8,14 @@ import static bermwright.site.planfile.Key.standard;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.WorkStep;
 import bermwright.site.planfile.Key.Standard;
+import java.time.LocalDate;
 import java.util.List;
 
 /** Keys of machines, exposure, rules and the order of work. */
 final class WorkKeys {
     private static final String CHOSEN = "chosen here";
+    private static final LocalDate FIRST_SOLAR_DAY = LocalDate.of(1966, 1, 1);
+    private static final LocalDate LAST_SOLAR_DAY = LocalDate.of(2063, 12, 31);
     private static final String PRACTICE = "common practice, no source";
 
     static final List<Key> MACHINE = List.of(
@@ -42,10 +45,13 @@ final class WorkKeys {
                     Standard.of(1, CHOSEN), "Hours a day outside the hulls."),
             optional("solar_activity", "solarActivity",
                     Types.choice(ExposurePlan.SolarActivity.values(), ExposurePlan.SolarActivity::word),
-                    "minimum, which lets in the most cosmic rays, unless modulation_W is given",
+                    "minimum, which lets in the most cosmic rays, unless solar_date or modulation_W is given",
                     "Solar activity: minimum is a modulation index of 10, maximum of 100."),
-            optional("modulation_W", "modulationW", Types.factor(0, 200), "as solar_activity says",
-                    "Solar modulation index; stands over the solar activity."),
+            optional("solar_date", "solarDate", new ValueType.Day(FIRST_SOLAR_DAY, LAST_SOLAR_DAY),
+                    "as solar_activity says", "Day whose place in the sunspot cycle gives the modulation index, for"
+                            + " days to come a mean cycle and no forecast; stands over the solar activity."),
+            optional("modulation_W", "modulationW", Types.factor(0, 200), "as solar_date or solar_activity says",
+                    "Solar modulation index; stands over the solar date and the solar activity."),
             optional("event", "event", Types.NAME, "no event is counted", "Name of the solar particle event."),
             optional("event_spectrum_file", "eventSpectrumFile", Types.NAME, "the spectrum of the named event",
                     "Spectrum of an event of your own, as a path beside the plan; stands over the event."),

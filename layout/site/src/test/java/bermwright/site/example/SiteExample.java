@@ -109,8 +109,8 @@ public final class SiteExample {
     }
 
     public static Plan plan(Hull... hulls) {
-        ExposurePlan exposure = new ExposurePlan(180, 1, Optional.empty(), OptionalDouble.empty(), Optional.empty(),
-                Optional.empty(), "built in", List.of(), NOTHING);
+        ExposurePlan exposure = new ExposurePlan(180, 1, Optional.empty(), Optional.empty(),
+                OptionalDouble.empty(), Optional.empty(), Optional.empty(), "built in", List.of(), NOTHING);
         return new Plan("test", groundPlan(), List.of(hulls), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), List.of(machine()), exposure,
                 new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, NOTHING), List.of(), NOTHING);

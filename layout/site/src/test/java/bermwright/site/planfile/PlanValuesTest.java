@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import bermwright.foundation.InputException;
+import bermwright.shielding.spectrum.SolarActivity;
 import bermwright.site.plan.Plan;
+import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -46,6 +48,21 @@ class PlanValuesTest {
         Plan changed = PlanValues.with(plan, "stockpiles[1]", "{\"id\": \"S2\", \"area\": [[0, 0], [1, 0], [1, 1]]}");
         assertEquals(2, changed.stockpiles().size());
         assertEquals(plan, PlanValues.without(changed, "stockpiles[1]"));
+    }
+
+    @Test
+    void theSunOfADayStandsOverAPresetAndUnderAModulation() {
+        assertEquals(97, plan.exposure().modulation());
+        Plan dated = PlanValues.without(plan, "exposure.modulation_W");
+        assertEquals(SolarActivity.modulationW(LocalDate.of(2031, 5, 1)), dated.exposure().modulation());
+        assertEquals(Optional.of(LocalDate.of(2031, 5, 1)), dated.exposure().dayInForce());
+        assertEquals(100, PlanValues.without(dated, "exposure.solar_date").exposure().modulation());
+        for (String bad : new String[] {"\"2031-13-01\"", "\"1960-01-01\"", "\"May 2031\"", "2031"}) {
+            InputException refused = assertThrows(InputException.class,
+                    () -> PlanValues.with(plan, "exposure.solar_date", bad));
+            assertEquals("exposure.solar_date is " + bad + "; accepted: a date as a text such as \"2031-05-01\", from"
+                    + " 1966-01-01 to 2063-12-31", refused.getMessage().replaceFirst("line 1: ", ""));
+        }
     }
 
     @Test

@@ -47,7 +47,7 @@ class CoverSizingTest {
 
     private static Plan limited(Plan plan, double limit) {
         ExposurePlan e = plan.exposure();
-        ExposurePlan changed = new ExposurePlan(e.stayDays(), e.hoursOutsideADay(), e.solarActivity(),
+        ExposurePlan changed = new ExposurePlan(e.stayDays(), e.hoursOutsideADay(), e.solarActivity(), e.solarDate(),
                 e.modulationW(), e.event(), e.eventSpectrumFile(), e.response(),
                 List.of(new ExposurePlan.Limit("effective dose", ExposurePlan.From.ALL, ExposurePlan.Over.STAY, limit,
                         "invented for this test", Kept.NOTHING)), e.kept());
