@@ -6,6 +6,7 @@ import bermwright.shielding.transport.Beam;
 import bermwright.shielding.transport.EnergyGrid;
 import bermwright.shielding.transport.Field;
 import bermwright.shielding.transport.Stopping;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Dose of a person in a field of particles from all sides.
@@ -132,6 +133,16 @@ final class BodyDose {
     /** Effective dose of nucleons that open ground sends back (Sv). */
     double back(Beam beam) {
         return fold(beam, 0, neutronCoefficient) + fold(beam, MADE_PROTON, protonCoefficient);
+    }
+
+    /** Effective dose of fast neutrons times a weight by energy (Sv). */
+    double fastNeutrons(Beam beam, DoubleUnaryOperator weight) {
+        double sum = 0;
+        for (int i = 0; i < grid.size(); i++) {
+            sum += beam.fluence(0, i) * grid.widthMeV(i) * neutronCoefficient[i]
+                    * weight.applyAsDouble(grid.energyMeV(i));
+        }
+        return sum;
     }
 
     /** Loss of a particle of charge one whose energy is this many of its masses. */

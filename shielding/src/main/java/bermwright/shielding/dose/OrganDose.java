@@ -12,16 +12,27 @@ public record OrganDose(double absorbed, double equivalent, double grayEquivalen
     /** Organs, by the depth of water that stands for the body around them. */
     public enum Organ {
         /** Skin, 0.01 g/cm2. */
-        SKIN(0.01),
+        SKIN("skin", 0.01),
         /** Lens of the eye, 0.3 g/cm2. */
-        EYE(0.3),
+        EYE("eye", 0.3),
         /** Blood-forming organs, 5 g/cm2. */
-        BLOOD_FORMING(5);
+        BLOOD_FORMING("blood-forming organs", 5);
 
+        private final String word;
         private final double depth;
 
-        Organ(double depth) {
+        Organ(String word, double depth) {
+            this.word = word;
             this.depth = depth;
+        }
+
+        /**
+         * The quantity that short-term limits of this organ are given in, counted in Gy-Eq.
+         *
+         * @return such as {@code gray equivalent, skin}
+         */
+        public String quantity() {
+            return "gray equivalent, " + word;
         }
 
         /**

@@ -69,6 +69,22 @@ final class OrganExposure {
                 (sphere.grayEquivalent() - all.grayEquivalent()) / 2 + slow.grayEquivalent());
     }
 
+    /** Gray equivalent of what flies straight to an organ in the middle of a sphere (Gy-Eq, a second's). */
+    double straight(Field field, OrganDose.Organ organ) {
+        return Math.max(0, at(field, organ).grayEquivalent() - early(field.sphere()));
+    }
+
+    /** Gray equivalent of slow neutrons by group (Gy-Eq). */
+    static double early(double[] groups) {
+        return slow(groups).grayEquivalent();
+    }
+
+    /** Gray equivalent of nucleons that open ground sends back (Gy-Eq). */
+    double back(Beam beam) {
+        return PROTON_EFFECTIVENESS * body.absorbedMade(beam) + body.fastNeutrons(beam,
+                energy -> Quality.neutronEffectiveness(energy) / Quality.neutronWeight(energy));
+    }
+
     private static OrganDose slow(double[] groups) {
         double absorbed = 0;
         double equivalent = 0;

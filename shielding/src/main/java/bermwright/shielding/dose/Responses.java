@@ -127,6 +127,33 @@ public final class Responses {
     }
 
     /**
+     * Gray equivalent of an organ by galactic cosmic rays, a day's.
+     *
+     * @param shield      soil and skin
+     * @param modulationW solar modulation W (1), -20 to 200
+     * @param organ       the organ
+     * @param progress    told how far the work has come
+     * @return the response, counted in Gy-Eq
+     * @throws IllegalArgumentException if the modulation is outside the range of the model
+     */
+    public Response cosmicOrgan(Shield shield, double modulationW, OrganDose.Organ organ, Progress progress) {
+        return transport(shield).cosmicOrgan(new CosmicSpectrum(modulationW), organ, progress);
+    }
+
+    /**
+     * Gray equivalent of an organ by a solar particle event.
+     *
+     * @param shield   soil and skin
+     * @param spectrum protons of the event
+     * @param organ    the organ
+     * @param progress told how far the work has come
+     * @return the response, counted in Gy-Eq
+     */
+    public Response eventOrgan(Shield shield, EventSpectrum spectrum, OrganDose.Organ organ, Progress progress) {
+        return transport(shield).eventOrgan(spectrum, organ, progress);
+    }
+
+    /**
      * Doses of organs by cosmic rays in the room behind soil and skin, as under a dome on the ground.
      *
      * @param shield       soil and skin

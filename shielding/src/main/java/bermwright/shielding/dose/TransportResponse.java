@@ -18,6 +18,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
 
 /** Responses computed by transport through soil and skin, and what they are made of. */
 final class TransportResponse {
@@ -55,12 +57,48 @@ final class TransportResponse {
         Table table = cosmicTable(spectrum, progress.part(0, 0.3));
         CosmicSpread spread = CosmicSpread.of(spectrum, (s, p) -> doses(cosmicTable(s, p)), progress.part(0.3, 1));
         Table lit = new Table(table.doses(), table.room(), table.elseFromGround() + GROUND_GAMMAS * SECONDS_A_DAY);
-        return response(lit, spread, Response.Per.DAY, cosmicNote(spectrum));
+        return response(lit, spread, new Role(Response.Per.DAY, BodyDose::slow, cosmicNote(spectrum)));
     }
 
     Response event(EventSpectrum spectrum, Progress progress) {
-        return response(eventTable(spectrum, progress), PlanningSpread::event, Response.Per.EVENT,
-                eventNote(spectrum));
+        return response(eventTable(spectrum, progress), PlanningSpread::event,
+                new Role(Response.Per.EVENT, BodyDose::slow, eventNote(spectrum)));
+    }
+
+    /** Gray equivalent of an organ by cosmic rays, a day's; off as the effective dose is. */
+    Response cosmicOrgan(CosmicSpectrum spectrum, OrganDose.Organ organ, Progress progress) {
+        TabulatedResponse.Spread spread = CosmicSpread.of(spectrum, (s, p) -> doses(cosmicTable(s, p)),
+                progress.part(0, 0.7));
+        Table table = organTable(cosmicKey(spectrum), new Source.Cosmic(spectrum), organ, progress.part(0.7, 1));
+        Table lit = new Table(table.doses(), table.room(), table.elseFromGround() + GROUND_GAMMAS * SECONDS_A_DAY);
+        return response(lit, spread, organRole(Response.Per.DAY, organ, cosmicNote(spectrum)));
+    }
+
+    /** Gray equivalent of an organ by an event; off as the effective dose is. */
+    Response eventOrgan(EventSpectrum spectrum, OrganDose.Organ organ, Progress progress) {
+        Table table = organTable(eventKey(spectrum), new Source.Event(spectrum), organ, progress);
+        return response(table, PlanningSpread::event, organRole(Response.Per.EVENT, organ, eventNote(spectrum)));
+    }
+
+    private static Role organRole(Response.Per per, OrganDose.Organ organ, ModelNote effective) {
+        return new Role(per, OrganExposure::early, new ModelNote(effective.id() + "-"
+                + organ.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'), organ.quantity() + " behind "
+                + organ.depthGCm2() + " g/cm2 of water, by the transport of the effective dose", effective.validFor(),
+                effective.spread(), effective.status(), "NCRP Report 132 (2000), from memory; " + effective.source()));
+    }
+
+    /** A table for an organ, in which what flies straight stands in the place of protons. */
+    private Table organTable(String key, Source source, OrganDose.Organ organ, Progress progress) {
+        return cached(organ.quantity() + " " + key, () -> {
+            Penetration penetration = new Penetration(shield, skinEquivalence, Penetration.Resolution.STANDARD);
+            Penetration.Outcome outcome =
+                    penetration.carry(source.beam(penetration.grid()), DEPTHS_GCM2, progress.part(0, 0.8));
+            OrganExposure exposure = new OrganExposure(penetration);
+            List<Particles> doses = outcome.fields().stream().map(f -> new Particles(0, OrganExposure.early(f.slow()),
+                    exposure.straight(f, organ), 0, 0, 0, 0).times(source.seconds())).toList();
+            progress.report(1, "organ doses");
+            return new Table(doses, outcome.room(), exposure.back(outcome.back()) * source.seconds());
+        });
     }
 
     DoseCurve cosmicCurve(CosmicSpectrum spectrum, Progress progress) {
@@ -74,16 +112,24 @@ final class TransportResponse {
     }
 
     private Table cosmicTable(CosmicSpectrum spectrum, Progress progress) {
-        return cached("cosmic " + spectrum.modulationW(), new Source.Cosmic(spectrum), progress);
+        return cached(cosmicKey(spectrum), () -> computed(new Source.Cosmic(spectrum), progress));
+    }
+
+    private static String cosmicKey(CosmicSpectrum spectrum) {
+        return "cosmic " + spectrum.modulationW();
     }
 
     private Table eventTable(EventSpectrum spectrum, Progress progress) {
+        return cached(eventKey(spectrum), () -> computed(new Source.Event(spectrum), progress));
+    }
+
+    private static String eventKey(EventSpectrum spectrum) {
         StringBuilder key = new StringBuilder("event");
         EnergyGrid grid = new EnergyGrid(Penetration.Resolution.STANDARD.pointsInDecade());
         for (int i = 0; i < grid.size(); i++) {
             key.append(' ').append(spectrum.perMeV(grid.energyMeV(i)));
         }
-        return cached(key.toString(), new Source.Event(spectrum), progress);
+        return key.toString();
     }
 
     private static DoseCurve curve(Table table, TabulatedResponse.Spread spread, Response.Per per,
@@ -94,7 +140,8 @@ final class TransportResponse {
             points.add(new DoseCurve.Point(depths[i], table.doses().get(i), spread.at(depths[i]),
                     spread.bySun(depths[i])));
         }
-        return new DoseCurve(per, points, published, Optional.of(room(table, per)));
+        return new DoseCurve(per, points, published,
+                Optional.of(new TransportRoom(table.room(), BodyDose::slow, seconds(per))));
     }
 
     /** What arrives from outside, and over how many seconds its dose is counted. */
@@ -146,11 +193,11 @@ final class TransportResponse {
         return organs;
     }
 
-    private Table cached(String key, Source source, Progress progress) {
+    private Table cached(String key, Supplier<Table> compute) {
         String content = key + "|" + words(shield.soil()) + "|"
                 + shield.skin().stream().map(l -> words(l.material()) + l.arealDensity()).toList() + "|"
                 + skinEquivalence;
-        return cache.table(content, () -> computed(source, progress));
+        return cache.table(content, compute);
     }
 
     private static String words(CosmicSpectrum spectrum) {
@@ -181,18 +228,22 @@ final class TransportResponse {
         return depths;
     }
 
-    private Response response(Table table, TabulatedResponse.Spread spread, Response.Per per, ModelNote note) {
-        DiffuseRoom room = room(table, per);
+    /** What a table is for: over what it counts, how slow neutrons weigh in it, and its note. */
+    private record Role(Response.Per per, ToDoubleFunction<double[]> slow, ModelNote note) {
+    }
+
+    private Response response(Table table, TabulatedResponse.Spread spread, Role role) {
+        DiffuseRoom room = new TransportRoom(table.room(), role.slow, seconds(role.per));
         DiffuseRoom.Sky open = room.sky();
         open.add(0, 0, 1);
         return new TabulatedResponse(depths(), doses(table), spread,
-                new TabulatedResponse.Terms(per, table.elseFromGround() + open.total(), skinEquivalence, note,
-                        Optional.of(new TabulatedResponse.Slow(
+                new TabulatedResponse.Terms(role.per, table.elseFromGround() + open.total(), skinEquivalence,
+                        role.note, Optional.of(new TabulatedResponse.Slow(
                                 table.doses().stream().mapToDouble(Particles::slowNeutrons).toArray(), room))));
     }
 
-    private static DiffuseRoom room(Table table, Response.Per per) {
-        return new TransportRoom(table.room(), per == Response.Per.DAY ? SECONDS_A_DAY : 1);
+    private static double seconds(Response.Per per) {
+        return per == Response.Per.DAY ? SECONDS_A_DAY : 1;
     }
 
     private static double[] doses(Table table) {

@@ -2,14 +2,16 @@
 package bermwright.shielding.dose;
 
 import bermwright.shielding.transport.SlowRoom;
+import java.util.function.ToDoubleFunction;
 
 /**
  * A room as transport has it, in doses.
  *
  * @param fluences slow neutrons of the room by its walls
+ * @param weight   dose of a fluence by group (Sv or Gy-Eq)
  * @param seconds  seconds of what the dose is counted over (s)
  */
-record TransportRoom(SlowRoom fluences, double seconds) implements DiffuseRoom {
+record TransportRoom(SlowRoom fluences, ToDoubleFunction<double[]> weight, double seconds) implements DiffuseRoom {
     private static final double KG_M2 = 10;
 
     @Override
@@ -23,12 +25,12 @@ record TransportRoom(SlowRoom fluences, double seconds) implements DiffuseRoom {
 
             @Override
             public double total() {
-                return BodyDose.slow(walls.fluence()) * seconds;
+                return weight.applyAsDouble(walls.fluence()) * seconds;
             }
 
             @Override
             public double fromFloor() {
-                return BodyDose.slow(walls.fromFloor()) * seconds;
+                return weight.applyAsDouble(walls.fromFloor()) * seconds;
             }
         };
     }

@@ -59,13 +59,15 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
      */
     public Drawing against(int number) {
         ExposurePlan.Limit limit = exposure.limits().get(number);
+        String unit = StationDose.milli(limit.quantity());
         List<Bars.Bar> bars = new ArrayList<>();
-        crew().ifPresent(crew -> bars.add(bar("crew, sharing time as planned", crew.against(limit))));
+        crew(limit.quantity()).ifPresent(crew -> bars.add(bar("crew, sharing time as planned",
+                crew.against(limit), unit)));
         dose.stations().forEach(station -> bars.add(bar(name(station) + " alone",
-                CrewDose.alone(exposure, station, limit))));
+                CrewDose.alone(exposure, station, limit), unit)));
         return new Bars("dose-limit-" + (number + 1), "Against the limit on " + words(limit) + mark(), limit.quantity()
-                + " (mSv)", List.of("dose that this limit counts"), bars,
-                List.of(new Chart.Mark("limit", limit.limit() * MILLI, "mSv"))).drawing();
+                + " (" + unit + ")", List.of("dose that this limit counts"), bars,
+                List.of(new Chart.Mark("limit", limit.limit() * MILLI, unit))).drawing();
     }
 
     /**
@@ -96,6 +98,11 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
     public Optional<CrewDose> crew() {
         return dose.stations().isEmpty() ? Optional.empty()
                 : Optional.of(CrewDose.of(exposure, dose.stations(), dose.outside()));
+    }
+
+    private Optional<CrewDose> crew(String quantity) {
+        return dose.stations().isEmpty() ? Optional.empty()
+                : Optional.of(CrewDose.of(exposure, dose.stations(), dose.outside(), quantity));
     }
 
     /** What low and high of each station's dose are made of, by source, and which of it is the greatest. */
@@ -179,7 +186,8 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
     public Table limits() {
         List<List<String>> rows = new ArrayList<>();
         for (ExposurePlan.Limit limit : exposure.limits()) {
-            crew().ifPresent(crew -> rows.add(row(limit, "crew, sharing time as planned", crew.against(limit))));
+            crew(limit.quantity()).ifPresent(crew -> rows.add(row(limit, "crew, sharing time as planned",
+                    crew.against(limit))));
             dose.stations().forEach(s -> rows.add(row(limit, name(s) + " alone",
                     CrewDose.alone(exposure, s, limit))));
         }
@@ -208,8 +216,10 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
             case STAY -> "the whole stay";
             case EVENT -> "one event";
             case THIRTY_DAYS -> "any 30 days";
+            case YEAR -> "any year";
         };
-        return limit.quantity() + " from " + from + " over " + over;
+        return limit.quantity() + " from " + from + " over " + over
+                + (StationDose.organ(limit.quantity()).isPresent() ? ", mSv read as mGy-Eq" : "");
     }
 
     private String mark() {
@@ -226,13 +236,17 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
         return station.hull() + "/" + station.station() + (station.stormShelter() ? " (storm shelter)" : "");
     }
 
-    private static Bars.Bar bar(String name, StationDose.Spread spread) {
+    private static Bars.Bar bar(String name, StationDose.Spread spread, String unit) {
         return new Bars.Bar(name, List.of(spread.best() * MILLI), spread.low() * MILLI, spread.high() * MILLI,
-                figures(spread));
+                figures(spread, unit));
     }
 
     private static String figures(StationDose.Spread spread) {
+        return figures(spread, "mSv");
+    }
+
+    private static String figures(StationDose.Spread spread, String unit) {
         return Drawing.figure(spread.best() * MILLI, 3) + " (" + Drawing.figure(spread.low() * MILLI, 3) + " to "
-                + Drawing.figure(spread.high() * MILLI, 3) + ") mSv";
+                + Drawing.figure(spread.high() * MILLI, 3) + ") " + unit;
     }
 }

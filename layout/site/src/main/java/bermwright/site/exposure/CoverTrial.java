@@ -8,6 +8,7 @@ import bermwright.shielding.cover.CoverThickness;
 import bermwright.shielding.cover.CoveredHull;
 import bermwright.shielding.cover.EndCover;
 import bermwright.shielding.cover.Mound;
+import bermwright.shielding.dose.OrganDose;
 import bermwright.shielding.fold.FoldedDose;
 import bermwright.shielding.fold.SkyView;
 import bermwright.shielding.fold.Tolerances;
@@ -118,8 +119,19 @@ public final class CoverTrial {
      * @param station the station
      * @param cosmic  cosmic rays with the ground's return over the stay
      * @param event   the event with the ground's return
+     * @param organs  gray equivalents of the organs that the plan's limits name (Gy-Eq)
      */
-    public record At(String hull, Station station, StationDose.Spread cosmic, StationDose.Spread event) {
+    public record At(String hull, Station station, StationDose.Spread cosmic, StationDose.Spread event,
+            Map<OrganDose.Organ, StationDose.BySource> organs) {
+        /**
+         * The dose in the quantity of a limit.
+         *
+         * @param quantity a limit's quantity
+         * @return the dose by source
+         */
+        public StationDose.BySource in(String quantity) {
+            return StationDose.BySource.in(quantity, new StationDose.BySource(cosmic, event), organs);
+        }
     }
 
     /**
@@ -206,7 +218,8 @@ public final class CoverTrial {
         FoldedDose cosmic = FoldedDose.of(view, of.cosmic(), soil, off);
         StationDose.Spread event = of.event().map(r -> spread(FoldedDose.of(view, r, soil, off)))
                 .orElse(StationDose.Spread.NOTHING);
-        return new At(place.hull.id(), place.station, spread(cosmic).times(plan.exposure().stayDays()), event);
+        return new At(place.hull.id(), place.station, spread(cosmic).times(plan.exposure().stayDays()), event,
+                SiteDose.organs(of, r -> spread(FoldedDose.of(view, r, soil, off)), plan.exposure().stayDays()));
     }
 
     private static StationDose.Spread spread(FoldedDose dose) {

@@ -15,6 +15,7 @@ import java.util.List;
  */
 public record CrewDose(StationDose.Spread cosmic, StationDose.Spread event, double days) {
     private static final double MONTH_DAYS = 30;
+    private static final double YEAR_DAYS = 365.25;
 
     /**
      * The crew's dose.
@@ -22,19 +23,33 @@ public record CrewDose(StationDose.Spread cosmic, StationDose.Spread event, doub
      * @param exposure the stay
      * @param stations doses at the stations, at least one
      * @param outside  dose in the open
-     * @return the dose
+     * @return the effective dose
      */
     public static CrewDose of(ExposurePlan exposure, List<StationDose> stations, SiteDose.Outside outside) {
+        return of(exposure, stations, outside, StationDose.QUANTITY);
+    }
+
+    /**
+     * The crew's dose in the quantity of a limit.
+     *
+     * @param exposure the stay
+     * @param stations doses at the stations, at least one
+     * @param outside  dose in the open
+     * @param quantity effective dose, or the gray equivalent of an organ that a limit of the plan names
+     * @return the dose
+     */
+    public static CrewDose of(ExposurePlan exposure, List<StationDose> stations, SiteDose.Outside outside,
+            String quantity) {
         double sum = stations.stream().mapToDouble(StationDose::occupancyShare).sum();
         double out = Math.max(0, Math.min(1, exposure.hoursOutsideADay() / 24));
-        StationDose.Spread cosmic = outside.cosmic().times(out);
+        StationDose.Spread cosmic = outside.in(quantity).cosmic().times(out);
         for (StationDose station : stations) {
             double share = sum > 0 ? station.occupancyShare() / sum : 1.0 / stations.size();
-            cosmic = cosmic.plus(station.parts().cosmicAll().times(share * (1 - out)));
+            cosmic = cosmic.plus(station.in(quantity).cosmic().times(share * (1 - out)));
         }
-        Comparator<StationDose> worse = Comparator.comparingDouble(s -> s.parts().eventAll().best());
+        Comparator<StationDose> worse = Comparator.comparingDouble(s -> s.in(quantity).event().best());
         StationDose.Spread event = stations.stream().filter(StationDose::stormShelter).max(worse)
-                .or(() -> stations.stream().max(worse)).map(s -> s.parts().eventAll())
+                .or(() -> stations.stream().max(worse)).map(s -> s.in(quantity).event())
                 .orElse(StationDose.Spread.NOTHING);
         return new CrewDose(cosmic, event, exposure.stayDays());
     }
@@ -48,8 +63,9 @@ public record CrewDose(StationDose.Spread cosmic, StationDose.Spread event, doub
     public StationDose.Spread against(ExposurePlan.Limit limit) {
         StationDose.Spread sum = StationDose.Spread.NOTHING;
         if (limit.from() != ExposurePlan.From.EVENT && limit.over() != ExposurePlan.Over.EVENT) {
-            sum = sum.plus(limit.over() == ExposurePlan.Over.STAY ? cosmic
-                    : cosmic.times(Math.min(1, MONTH_DAYS / days)));
+            double counted = limit.over() == ExposurePlan.Over.THIRTY_DAYS ? MONTH_DAYS
+                    : limit.over() == ExposurePlan.Over.YEAR ? YEAR_DAYS : days;
+            sum = sum.plus(cosmic.times(Math.min(1, counted / days)));
         }
         return limit.from() == ExposurePlan.From.COSMIC ? sum : sum.plus(event);
     }
@@ -63,7 +79,7 @@ public record CrewDose(StationDose.Spread cosmic, StationDose.Spread event, doub
      * @return the dose over the limit's time from the limit's sources
      */
     public static StationDose.Spread alone(ExposurePlan exposure, StationDose station, ExposurePlan.Limit limit) {
-        return new CrewDose(station.parts().cosmicAll(), station.parts().eventAll(), exposure.stayDays())
-                .against(limit);
+        StationDose.BySource dose = station.in(limit.quantity());
+        return new CrewDose(dose.cosmic(), dose.event(), exposure.stayDays()).against(limit);
     }
 }

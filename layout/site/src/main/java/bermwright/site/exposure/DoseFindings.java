@@ -2,6 +2,7 @@
 package bermwright.site.exposure;
 
 import bermwright.foundation.ModelNote;
+import bermwright.shielding.dose.DoseLimit;
 import bermwright.site.finding.Finding;
 import bermwright.site.finding.Finding.Figures;
 import bermwright.site.finding.Finding.Level;
@@ -37,9 +38,10 @@ final class DoseFindings {
         if (!stations.isEmpty()) {
             made.occupancy();
             made.shelter();
-            CrewDose crew = CrewDose.of(plan.exposure(), stations, outside);
             for (ExposurePlan.Limit limit : plan.exposure().limits()) {
-                made.limit(limit, "crew", crew.against(limit), true);
+                made.published(limit);
+                made.limit(limit, "crew",
+                        CrewDose.of(plan.exposure(), stations, outside, limit.quantity()).against(limit), true);
                 for (StationDose station : stations) {
                     made.limit(limit, station.hull() + "/" + station.station(),
                             CrewDose.alone(plan.exposure(), station, limit), false);
@@ -123,16 +125,30 @@ final class DoseFindings {
         Level level = !counts ? Level.NOTE : above ? Level.REFUSE : Level.WARN;
         double shown = above ? dose.best() : dose.high();
         String what = limit.from() == ExposurePlan.From.ALL ? "all sources" : limit.from().word();
-        String text = above
-                ? "The %s from %s over %s is %.1f mSv (16th to 84th percentile %.1f to %.1f); the limit is %.1f mSv."
-                : "The %s from %s over %s is %.1f mSv at best and may be %.1f to %.1f mSv (16th to 84th percentile);"
-                        + " the limit of %.1f mSv is met only if it is not high.";
+        String unit = StationDose.milli(limit.quantity());
+        String form = above ? "The %s from %s over %s is %.1f %7$s (16th to 84th percentile %.1f to %.1f); the limit is"
+                + " %8$.1f %7$s." : "The %s from %s over %s is %.1f %7$s at best and may be %.1f to %.1f %7$s (16th to"
+                + " 84th percentile); the limit of %8$.1f %7$s is met only if it is not high.";
         String whose = counts ? "" : " For somebody who stays at this station all the time.";
         findings.add(Finding.of(counts ? "dose-limit" : "dose-limit-full-time", level, subject,
-                Figures.of(shown * MSV, limit.limit() * MSV, "mSv"),
-                String.format(Locale.ROOT, text, limit.quantity(), what, limit.over().word(), dose.best() * MSV,
-                        dose.low() * MSV, dose.high() * MSV, limit.limit() * MSV) + whose)
-                .from(limit.source()));
+                Figures.of(shown * MSV, limit.limit() * MSV, unit),
+                text(form, limit.quantity(), what, limit.over().word(), dose.best() * MSV, dose.low() * MSV,
+                        dose.high() * MSV, unit, limit.limit() * MSV) + whose).from(limit.source()));
+    }
+
+    /** Whether the plan allows more than a published standard does for the same quantity and time. */
+    private void published(ExposurePlan.Limit limit) {
+        DoseLimit.all().stream().filter(p -> p.quantity().equals(limit.quantity())
+                        && p.over().equals(limit.over().word()) && p.limit() < limit.limit())
+                .filter(p -> !p.name().startsWith("workers"))
+                .findFirst().ifPresent(p -> {
+                    String unit = StationDose.milli(limit.quantity());
+                    findings.add(Finding.of("dose-limit-above-published", Level.NOTE, "exposure",
+                            Figures.of(limit.limit() * MSV, p.limit() * MSV, unit),
+                            text("The plan's limit on %s over %s is %.0f %s; a published standard has %.0f %s (%s).",
+                                    limit.quantity(), limit.over().word(), limit.limit() * MSV, unit,
+                                    p.limit() * MSV, unit, p.name())).from(p.source()));
+                });
     }
 
     private static String text(String form, Object... parts) {

@@ -3,6 +3,7 @@ package bermwright.site.exposure;
 
 import bermwright.foundation.InputException;
 import bermwright.foundation.Progress;
+import bermwright.shielding.dose.OrganDose;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.dose.Responses;
 import bermwright.shielding.material.Layer;
@@ -19,6 +20,7 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,11 +40,14 @@ public record DoseSources(Responses responses, Path directory) {
      *
      * @param cosmic   cosmic rays, per day
      * @param event    the particle event, empty where the plan names none
+     * @param organs   gray equivalents of the organs that the plan's limits name, by the built-in calculation
      * @param findings materials, events and tables that could not be used as the plan says
      */
-    public record OfHull(Response cosmic, Optional<Response> event, List<Finding> findings) {
-        /** Copies the findings. */
+    public record OfHull(Response cosmic, Optional<Response> event, Map<OrganDose.Organ, OfOrgan> organs,
+            List<Finding> findings) {
+        /** Copies organs and findings. */
         public OfHull {
+            organs = Map.copyOf(organs);
             findings = List.copyOf(findings);
         }
 
@@ -57,6 +62,15 @@ public record DoseSources(Responses responses, Path directory) {
             event.ifPresent(all::add);
             return all;
         }
+    }
+
+    /**
+     * The two responses of one organ.
+     *
+     * @param cosmic cosmic rays, per day
+     * @param event  the particle event, empty where the plan names none
+     */
+    public record OfOrgan(Response cosmic, Optional<Response> event) {
     }
 
     /**
@@ -77,9 +91,22 @@ public record DoseSources(Responses responses, Path directory) {
         Response cosmic = table.filter(t -> t.per() == Response.Per.DAY)
                 .orElseGet(() -> responses.cosmic(shield, exposure.modulation(), progress.part(0, 0.6)));
         Optional<Response> given = table.filter(t -> t.per() == Response.Per.EVENT);
-        Optional<Response> event = given.isPresent() ? given : spectrum(exposure, findings)
-                .map(s -> responses.event(shield, s, progress.part(0.6, 1)));
-        return new OfHull(cosmic, event, findings);
+        Optional<EventSpectrum> spectrum = spectrum(exposure, findings);
+        Optional<Response> event = given.isPresent() ? given
+                : spectrum.map(s -> responses.event(shield, s, progress.part(0.6, 0.8)));
+        return new OfHull(cosmic, event, organs(exposure, shield, spectrum, progress.part(0.8, 1)), findings);
+    }
+
+    private Map<OrganDose.Organ, OfOrgan> organs(ExposurePlan exposure, Shield shield,
+            Optional<EventSpectrum> spectrum, Progress progress) {
+        Map<OrganDose.Organ, OfOrgan> organs = new EnumMap<>(OrganDose.Organ.class);
+        for (ExposurePlan.Limit limit : exposure.limits()) {
+            progress.check();
+            StationDose.organ(limit.quantity()).ifPresent(organ -> organs.computeIfAbsent(organ,
+                    o -> new OfOrgan(responses.cosmicOrgan(shield, exposure.modulation(), o, Progress.NONE),
+                            spectrum.map(s -> responses.eventOrgan(shield, s, o, Progress.NONE)))));
+        }
+        return organs;
     }
 
     /**

@@ -6,6 +6,7 @@ import bermwright.foundation.Progress;
 import bermwright.foundation.Vec3;
 import bermwright.shielding.dose.Band;
 import bermwright.shielding.dose.DoseLimit;
+import bermwright.shielding.dose.OrganDose;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.fold.Distribution;
 import bermwright.shielding.fold.Doubt;
@@ -25,10 +26,12 @@ import bermwright.site.plan.Plan;
 import bermwright.site.plan.Station;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Dose at every station of a plan under a given surface.
@@ -50,8 +53,24 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
      *
      * @param cosmic cosmic rays with the ground's return over the stay
      * @param event  the event with the ground's return
+     * @param organs gray equivalents of the organs that the plan's limits name (Gy-Eq)
      */
-    public record Outside(StationDose.Spread cosmic, StationDose.Spread event) {
+    public record Outside(StationDose.Spread cosmic, StationDose.Spread event,
+            Map<OrganDose.Organ, StationDose.BySource> organs) {
+        /** Copies the organs. */
+        public Outside {
+            organs = Map.copyOf(organs);
+        }
+
+        /**
+         * The dose in the quantity of a limit.
+         *
+         * @param quantity a limit's quantity
+         * @return the dose by source
+         */
+        public StationDose.BySource in(String quantity) {
+            return StationDose.BySource.in(quantity, new StationDose.BySource(cosmic, event), organs);
+        }
     }
 
     /** Copies the lists. */
@@ -96,6 +115,16 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
     /** The surfaces of a plan as soil in true metres, its placed part at a density. */
     static Soil soil(Plan plan, ElevationGrid natural, ElevationGrid finished, double placedDensity) {
         return new Soil(natural, finished, placedDensity, SoilOfPlan.profile(plan));
+    }
+
+    /** Gray equivalents of the organs that limits name, each response folded alike. */
+    static Map<OrganDose.Organ, StationDose.BySource> organs(DoseSources.OfHull of,
+            Function<Response, StationDose.Spread> fold, double days) {
+        Map<OrganDose.Organ, StationDose.BySource> organs = new EnumMap<>(OrganDose.Organ.class);
+        of.organs().forEach((organ, responses) -> organs.put(organ, new StationDose.BySource(
+                fold.apply(responses.cosmic()).times(days),
+                responses.event().map(fold).orElse(StationDose.Spread.NOTHING))));
+        return organs;
     }
 
     /** One run over all stations. */
@@ -160,6 +189,10 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
                 DoseSources.OfHull made = sources.of(plan, hull, Progress.NONE);
                 findings.addAll(made.findings());
                 made.all().forEach(r -> models.putIfAbsent(r.note().id(), r.note()));
+                made.organs().values().forEach(o -> {
+                    models.putIfAbsent(o.cosmic().note().id(), o.cosmic().note());
+                    o.event().ifPresent(r -> models.putIfAbsent(r.note().id(), r.note()));
+                });
                 return made;
             });
         }
@@ -186,7 +219,8 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
                     event.map(FoldedDose::fromSky).orElse(0.0),
                     cosmic.groundReturn() * days + event.map(FoldedDose::groundReturn).orElse(0.0),
                     spread(cosmic).times(days), event.map(Folding::spread).orElse(StationDose.Spread.NOTHING),
-                    new StationDose.Doubts(cosmic.doubt(), event.map(FoldedDose::doubt)));
+                    new StationDose.Doubts(cosmic.doubt(), event.map(FoldedDose::doubt)),
+                    organs(of, r -> spread(FoldedDose.of(view, r, soil, off)), days));
             return new StationDose(hull.id(), station.id(), site.metres().projected(at), station.stormShelter(),
                     station.occupancyShare(), upright(hull, station, of, days), parts, seen);
         }
@@ -217,11 +251,12 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
         /** Dose in the open, from the responses of the first hull that has any. */
         Outside outside() {
             if (responses.isEmpty()) {
-                return new Outside(StationDose.Spread.NOTHING, StationDose.Spread.NOTHING);
+                return new Outside(StationDose.Spread.NOTHING, StationDose.Spread.NOTHING, Map.of());
             }
             DoseSources.OfHull any = responses.values().iterator().next();
             return new Outside(open(any.cosmic()).times(plan.exposure().stayDays()),
-                    any.event().map(Folding::open).orElse(StationDose.Spread.NOTHING));
+                    any.event().map(Folding::open).orElse(StationDose.Spread.NOTHING),
+                    organs(any, Folding::open, plan.exposure().stayDays()));
         }
 
         private static StationDose.Spread open(Response response) {

@@ -2,10 +2,14 @@
 package bermwright.site.exposure;
 
 import bermwright.foundation.Vec3;
+import bermwright.shielding.dose.OrganDose;
 import bermwright.shielding.fold.Distribution;
 import bermwright.shielding.fold.Doubt;
 import bermwright.shielding.fold.SkyPicture;
 import bermwright.shielding.fold.SkyView;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -34,9 +38,64 @@ public record StationDose(String hull, String station, Vec3 place, boolean storm
      * @param cosmicAll    cosmic rays with their ground return over the stay
      * @param eventAll     the event with its ground return
      * @param doubts       what their low and high are made of
+     * @param organs       gray equivalents of the organs that the plan's limits name (Gy-Eq)
      */
     public record Parts(double cosmic, double event, double groundReturn, Spread cosmicAll, Spread eventAll,
-            Doubts doubts) {
+            Doubts doubts, Map<OrganDose.Organ, BySource> organs) {
+        /** Copies the organs. */
+        public Parts {
+            organs = Map.copyOf(organs);
+        }
+    }
+
+    /**
+     * A dose by source.
+     *
+     * @param cosmic cosmic rays with their ground return over the stay
+     * @param event  the event with its ground return
+     */
+    public record BySource(Spread cosmic, Spread event) {
+        /**
+         * The dose in the quantity of a limit.
+         *
+         * @param quantity  effective dose, or the gray equivalent of an organ that a limit of the plan names
+         * @param effective effective dose (Sv)
+         * @param organs    gray equivalents by organ (Gy-Eq)
+         * @return the dose; effective dose where the quantity names no organ
+         */
+        static BySource in(String quantity, BySource effective, Map<OrganDose.Organ, BySource> organs) {
+            return organ(quantity).map(o -> Objects.requireNonNull(organs.get(o), quantity)).orElse(effective);
+        }
+    }
+
+    /**
+     * The organ whose gray equivalent a quantity is.
+     *
+     * @param quantity a limit's quantity
+     * @return the organ; empty for the effective dose
+     */
+    public static Optional<OrganDose.Organ> organ(String quantity) {
+        return Arrays.stream(OrganDose.Organ.values()).filter(o -> o.quantity().equals(quantity)).findFirst();
+    }
+
+    /**
+     * The unit that a limit's quantity is shown in.
+     *
+     * @param quantity a limit's quantity
+     * @return mSv, or mGy-Eq for gray equivalents
+     */
+    public static String milli(String quantity) {
+        return organ(quantity).isPresent() ? "mGy-Eq" : "mSv";
+    }
+
+    /**
+     * The station's dose in the quantity of a limit.
+     *
+     * @param quantity a limit's quantity
+     * @return the dose by source
+     */
+    public BySource in(String quantity) {
+        return BySource.in(quantity, new BySource(parts.cosmicAll, parts.eventAll), parts.organs);
     }
 
     /**

@@ -72,7 +72,9 @@ public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<So
         /** One event. */
         EVENT("event"),
         /** Any thirty days. */
-        THIRTY_DAYS("30 days");
+        THIRTY_DAYS("30 days"),
+        /** Any year. */
+        YEAR("1 year");
 
         private final String word;
 
@@ -93,10 +95,10 @@ public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<So
     /**
      * A limit.
      *
-     * @param quantity the quantity, such as {@code effective dose}
+     * @param quantity {@code effective dose}, or the gray equivalent of skin, eye or blood-forming organs
      * @param from     what it counts
      * @param over     the time it runs over
-     * @param limit    the limit (Sv), above zero
+     * @param limit    the limit (Sv; Gy-Eq for gray equivalents), above zero
      * @param source   where the limit is from
      * @param kept     note, own keys and the keys given
      */

@@ -5,17 +5,22 @@ import static bermwright.site.planfile.Key.optional;
 import static bermwright.site.planfile.Key.required;
 import static bermwright.site.planfile.Key.standard;
 
+import bermwright.shielding.dose.OrganDose;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.WorkStep;
 import bermwright.site.planfile.Key.Standard;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Keys of machines, exposure, rules and the order of work. */
 final class WorkKeys {
     private static final String CHOSEN = "chosen here";
     private static final LocalDate FIRST_SOLAR_DAY = LocalDate.of(1966, 1, 1);
     private static final LocalDate LAST_SOLAR_DAY = LocalDate.of(2063, 12, 31);
+    private static final String[] QUANTITIES = Stream.concat(Stream.of("effective dose"),
+            Arrays.stream(OrganDose.Organ.values()).map(OrganDose.Organ::quantity)).toArray(String[]::new);
     private static final String PRACTICE = "common practice, no source";
 
     static final List<Key> MACHINE = List.of(
@@ -60,13 +65,14 @@ final class WorkKeys {
             standard("limits", "limits", Types.many(ExposurePlan.Limit.class), Standard.none(), "Limits to be met."));
 
     static final List<Key> LIMIT = List.of(
-            standard("quantity", "quantity", Types.NAME, Standard.word("effective dose", CHOSEN),
-                    "The quantity the limit is for."),
+            standard("quantity", "quantity", Types.words(QUANTITIES), Standard.word("effective dose", CHOSEN),
+                    "The quantity the limit is for; gray equivalents are those of limits against early harm."),
             standard("from", "from", Types.choice(ExposurePlan.From.values(), ExposurePlan.From::word),
                     Standard.word("all", CHOSEN), "What the limit counts."),
             standard("over", "over", Types.choice(ExposurePlan.Over.values(), ExposurePlan.Over::word),
                     Standard.word("stay", CHOSEN), "The time the limit runs over."),
-            required("limit_mSv", "limit", Types.quantity(Unit.MILLISIEVERT, Range.above(0, 1e6)), "The limit."),
+            required("limit_mSv", "limit", Types.quantity(Unit.MILLISIEVERT, Range.above(0, 1e6)),
+                    "The limit, in mSv; in mGy-Eq for a gray equivalent."),
             standard("source", "source", Types.WORDS, Standard.word("the plan, which names no source", "none given"),
                     "Where the limit is from."));
 

@@ -164,7 +164,8 @@ public final class CoverSizing {
 
     private StationDose.Spread counted(CoverTrial.At station, ExposurePlan.Limit limit) {
         boolean event = station.station().stormShelter() || !anyShelter;
-        return new CrewDose(station.cosmic(), event ? station.event() : StationDose.Spread.NOTHING,
+        StationDose.BySource dose = station.in(limit.quantity());
+        return new CrewDose(dose.cosmic(), event ? dose.event() : StationDose.Spread.NOTHING,
                 plan.exposure().stayDays()).against(limit);
     }
 

@@ -72,12 +72,14 @@ final class SizingFindings {
                 : hasFreeEnd(one.station.hull())
                         ? "Covering its ends too does not meet it within " + CoverSizing.THICKEST + " m either."
                         : "No cover up to " + CoverSizing.THICKEST + " m meets it.";
+        String unit = StationDose.milli(one.limit.quantity());
+        String dose = one.limit.quantity().equals(StationDose.QUANTITY) ? "dose" : one.limit.quantity();
         return Finding.of("size-cover-unmet", Level.REFUSE, one.station.hull() + "/" + one.station.station().id(),
-                Figures.of(one.dose.high() * MSV, one.limit.limit() * MSV, "mSv"),
-                String.format(Locale.ROOT, "At best cover the dose from %s over %s is %.1f mSv and may be %.1f mSv"
-                        + " (84th percentile); the limit is %.1f mSv. %s %s", words(one.limit.from()),
+                Figures.of(one.dose.high() * MSV, one.limit.limit() * MSV, unit),
+                String.format(Locale.ROOT, "At best cover the %s from %s over %s is %.1f %7$s and may be %.1f %7$s"
+                        + " (84th percentile); the limit is %.1f %7$s. %8$s %9$s", dose, words(one.limit.from()),
                         one.limit.over().word(), one.dose.best() * MSV, one.dose.high() * MSV,
-                        one.limit.limit() * MSV, help, shorter(one))).from(one.limit.source());
+                        one.limit.limit() * MSV, unit, help, shorter(one))).from(one.limit.source());
     }
 
     private static String words(ExposurePlan.From from) {
