@@ -14,6 +14,8 @@ import java.util.List;
 final class PublishedSpread {
     private static final double OFFSET = 300;
     private static final double WIDTH = 0.5;
+    /** Where tables end and their last value is taken (kg/m2). */
+    private static final double DEEPEST_TABLE = 15_000;
     private static final PublishedSpread ALL =
             new PublishedSpread(PublishedDose.cosmic().stream().filter(d -> d.work().counts()).toList());
 
@@ -40,7 +42,7 @@ final class PublishedSpread {
         double deepest = figures.stream().mapToDouble(PublishedDose::arealDensity).max().orElse(0);
         double floor = Math.log(PlanningSpread.cosmic(arealDensity).high());
         double spread = Math.max(floor, weights > 0 ? Math.sqrt(squares / weights) : floor);
-        spread *= deepest > 0 ? Math.max(1, arealDensity / deepest) : 1;
+        spread *= deepest > 0 ? Math.max(1, Math.min(arealDensity, DEEPEST_TABLE) / deepest) : 1;
         return new Band(Math.exp(-spread), Math.exp(spread));
     }
 }
