@@ -75,23 +75,27 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
         private double cover;
         private double weights;
 
-        Rooms(DiffuseRoom room) {
+        Rooms(DiffuseRoom room, boolean densityIsOff, boolean thicknessIsOff) {
             this.room = room;
             best = room.sky();
-            lighter = room.sky();
-            heavier = room.sky();
-            thinner = room.sky();
-            thicker = room.sky();
+            lighter = densityIsOff ? room.sky() : best;
+            heavier = densityIsOff ? room.sky() : best;
+            thinner = thicknessIsOff ? room.sky() : best;
+            thicker = thicknessIsOff ? room.sky() : best;
         }
 
         void add(double x, double offDensity, double offThickness, SkyView.Direction direction) {
             double share = 2 * direction.share();
             double slant = direction.slant();
             best.add(x / slant, x, share);
-            lighter.add((x - offDensity) / slant, x - offDensity, share);
-            heavier.add((x + offDensity) / slant, x + offDensity, share);
-            thinner.add((x - offThickness) / slant, x - offThickness, share);
-            thicker.add((x + offThickness) / slant, x + offThickness, share);
+            if (lighter != best) {
+                lighter.add((x - offDensity) / slant, x - offDensity, share);
+                heavier.add((x + offDensity) / slant, x + offDensity, share);
+            }
+            if (thinner != best) {
+                thinner.add((x - offThickness) / slant, x - offThickness, share);
+                thicker.add((x + offThickness) / slant, x + offThickness, share);
+            }
             double weight = share * Math.exp(-x / slant / RELAXATION);
             cover += weight * x / slant;
             weights += weight;
@@ -129,10 +133,10 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
 
         Sums(Response response, Tolerances tolerances, double placedDensity) {
             this.response = response;
-            this.rooms = response.room().map(Rooms::new);
             this.equivalence = response.skinEquivalence();
             this.densityShare = tolerances.densityShare();
             this.layer = tolerances.coverThickness() * placedDensity;
+            this.rooms = response.room().map(room -> new Rooms(room, densityShare > 0, layer > 0));
         }
 
         void add(SkyView.Direction direction) {

@@ -28,6 +28,7 @@ public final class SlowRoom {
     private final double[][] floor;
     private final double[][] deep;
     private final int groups;
+    private final double[] fallen;
 
     /**
      * A room from its walls by thickness.
@@ -45,6 +46,7 @@ public final class SlowRoom {
         this.floor = floor.clone();
         deep = albedo[depths.length - 1];
         groups = deep.length;
+        fallen = Arrays.stream(depths).map(x -> Math.exp(-x / RELAXATION)).toArray();
     }
 
     /**
@@ -128,7 +130,7 @@ public final class SlowRoom {
             }
             int at = Arrays.binarySearch(depths, x);
             int k = Math.min(last - 1, at >= 0 ? at : -at - 2);
-            double w = Math.expm1((depths[k] - x) / RELAXATION) / Math.expm1((depths[k] - depths[k + 1]) / RELAXATION);
+            double w = (fallen[k] - Math.exp(-x / RELAXATION)) / (fallen[k] - fallen[k + 1]);
             weights[k] += (1 - w) * skyShare;
             weights[k + 1] += w * skyShare;
         }
