@@ -30,7 +30,8 @@ final class PublishedSpread {
         return ALL.at(arealDensity);
     }
 
-    Band at(double arealDensity) {
+    Band at(double depth) {
+        double arealDensity = Math.min(depth, DEEPEST_TABLE);
         double weights = 0;
         double squares = 0;
         for (PublishedDose figure : figures) {
@@ -42,7 +43,7 @@ final class PublishedSpread {
         double deepest = figures.stream().mapToDouble(PublishedDose::arealDensity).max().orElse(0);
         double floor = Math.log(PlanningSpread.cosmic(arealDensity).high());
         double spread = Math.max(floor, weights > 0 ? Math.sqrt(squares / weights) : floor);
-        spread *= deepest > 0 ? Math.max(1, Math.min(arealDensity, DEEPEST_TABLE) / deepest) : 1;
+        spread *= deepest > 0 ? Math.max(1, arealDensity / deepest) : 1;
         return new Band(Math.exp(-spread), Math.exp(spread));
     }
 }
