@@ -123,22 +123,6 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
                 rows);
     }
 
-    /**
-     * The same in words.
-     *
-     * @return one line for each station and source
-     */
-    public List<String> doubtLines() {
-        return doubts().rows().stream().map(row -> {
-            List<String> terms = new ArrayList<>();
-            for (Doubt.Term term : Doubt.Term.values()) {
-                terms.add(term.word() + " " + row.get(3 + term.ordinal()));
-            }
-            return row.get(0) + "/" + row.get(1) + ", " + row.get(2) + ": together " + row.get(row.size() - 2)
-                    + " %, mostly by " + row.get(row.size() - 1) + " (" + String.join(", ", terms) + ")";
-        }).toList();
-    }
-
     private static List<String> doubts(StationDose station, String from, Doubt doubt) {
         List<String> row = new ArrayList<>(List.of(station.hull(), station.station(), from));
         for (Doubt.Term term : Doubt.Term.values()) {

@@ -69,6 +69,8 @@ final class DrawnPlan {
             return Json.Leaf.text("text " + random.nextInt(100));
         } else if (type instanceof ValueType.Choice choice) {
             return Json.Leaf.text(choice.words().get(random.nextInt(choice.words().size())));
+        } else if (type instanceof ValueType.Day day) {
+            return Json.Leaf.text(day.first().plusDays(random.nextInt(20_000)).toString());
         } else if (type instanceof ValueType.Flag) {
             return Json.Leaf.flag(random.nextBoolean());
         } else if (type instanceof ValueType.Place) {
