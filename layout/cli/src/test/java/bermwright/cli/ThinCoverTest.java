@@ -27,9 +27,13 @@ class ThinCoverTest {
     Path folder;
 
     private JsonNode dose(String thickness, String exposure) throws IOException {
+        return covered("\"cover\": { \"thickness_m\": " + thickness
+                + ", \"base_end\": \"covered\", \"far_end\": \"covered\" }", exposure);
+    }
+
+    private JsonNode covered(String cover, String exposure) throws IOException {
         String plan = Run.plan().strip();
-        String thin = plan.replace("\"cover\": { \"thickness_m\": 2.5 }", "\"cover\": { \"thickness_m\": " + thickness
-                + ", \"base_end\": \"covered\", \"far_end\": \"covered\" }");
+        String thin = plan.replace("\"cover\": { \"thickness_m\": 2.5 }", cover);
         assertFalse(thin.equals(plan), "the plan of the tests no longer has the cover that is thinned here");
         String with = thin.substring(0, thin.length() - 1) + ", \"exposure\": { " + exposure + " } }";
         return Run.of("dose", Run.site(folder, with).toString(), "--json").json();
@@ -64,16 +68,17 @@ class ThinCoverTest {
         assertEquals("elm/bunks", found.get("subject").asText());
         assertTrue(found.get("limit").asDouble() < (1 - MARGIN) * found.get("measured").asDouble());
         assertFalse(found.get("text").asText().contains("event"));
-        // Hardly any cover, planned, is as good as the finding says, and the planned one as bad.
-        double thinner = cosmic(dose("0.02", MAXIMUM));
+        // No cover, planned, is as good as the finding says, and the planned one as bad.
+        assertTrue(found.get("text").asText().contains("without any cover"), found.toString());
+        double thinner = cosmic(covered("\"x_cover\": \"none\"", MAXIMUM));
         assertEquals(thinner, found.get("limit").asDouble(), MARGIN * thinner);
         assertEquals(cosmic(thin), found.get("measured").asDouble(), MARGIN * cosmic(thin));
         assertTrue(thinner < (1 - MARGIN) * cosmic(thin));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"0.1", "1.5", "2.5"})
-    void coversBeforeAndBeyondTheRiseAreNot(String thickness) throws IOException {
+    @ValueSource(strings = {"1.5", "2.5"})
+    void coversBeyondTheRiseAreNot(String thickness) throws IOException {
         assertTrue(finding(dose(thickness, MAXIMUM)).isEmpty());
     }
 
