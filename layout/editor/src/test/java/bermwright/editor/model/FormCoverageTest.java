@@ -29,7 +29,7 @@ class FormCoverageTest {
     /** Texts that fit some key each; a field takes the first that is accepted and changes the plan. */
     private static final List<String> TYPED = List.of("0.5", "1", "2", "3", "12", "45", "350", "1500", "steel", "other",
             "A", "B", "A/main", "B/main", "A/side", "P1", "hauler", "wall-1", "10 10\n60 10\n60 50", "1, 2", "1",
-            "ground.asc", "true", "false", "moon of a sample", "0");
+            "ground.asc", "true", "false", "moon of a sample", "0", "2033-03-01");
 
     @TempDir
     private Path folder;
