@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
-import bermwright.shielding.cover.CoverThickness;
+import bermwright.foundation.InputException;
+import bermwright.report.sheet.TradeSheet;
 import bermwright.site.assessment.Cautions;
 import bermwright.site.assessment.CoverSearch;
 import bermwright.site.assessment.SiteGround;
@@ -12,8 +13,11 @@ import bermwright.site.sizing.SizedCover;
 import bermwright.site.sizing.TradePoint;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.PrintStream;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -30,6 +34,9 @@ final class SizeCoverCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Answers with one JSON object.")
     private boolean json;
 
+    @Option(names = "--drawing", paramLabel = "FILE", description = "Draws dose against soil into this SVG file.")
+    private Optional<Path> drawing = Optional.empty();
+
     @Parameters(paramLabel = "PLAN", description = "The plan file.")
     private Path planFile;
 
@@ -39,13 +46,26 @@ final class SizeCoverCommand implements Callable<Integer> {
         Plan plan = PlanFiles.read(planFile);
         SiteGround ground = SiteGround.read(plan, planFile, console.progress().part(0, 0.02));
         SizedCover sized = CoverSearch.least(plan, ground, console.progress().part(0.02, 1));
+        drawing.ifPresent(file -> draw(sized, file));
         console.progress().end();
         if (json) {
             console.out().println(JsonPage.text(page(sized)));
         } else {
-            text(plan, sized, console.out());
+            new SizeCoverText(plan, planFile, sized).write(console.out());
         }
         return ExitCode.of(sized.findings()).number();
+    }
+
+    private static void draw(SizedCover sized, Path file) {
+        try {
+            Path part = Files.createTempFile(file.toAbsolutePath().getParent(), ".drawing-", ".svg");
+            Files.writeString(part, new TradeSheet(sized).drawing().file());
+            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException e) {
+            throw InputException.unreadable(new InputException.Place("", 0, "--drawing"),
+                    file + " cannot be written (" + e + ")", "a file in a folder that can be written to",
+                    Optional.of(e));
+        }
     }
 
     private ObjectNode page(SizedCover sized) {
@@ -61,9 +81,17 @@ final class SizeCoverCommand implements Callable<Integer> {
             cover.put("base_end_m", parts.baseEnd()).put("far_end_m", parts.farEnd());
         });
         JsonPage.put(page, "volume_m3", sized.volume());
+        JsonPage.put(page, "uniform_volume_m3", sized.uniformVolume());
         JsonPage.put(page, "bank_m3", sized.bankVolume());
         JsonPage.put(page, "bank_available_m3", sized.bankAvailable());
         JsonPage.put(page, "stops_paying_m", sized.stopsPaying());
+        ArrayNode stations = page.putArray("stations");
+        sized.stations().forEach(station -> {
+            ObjectNode entry = stations.addObject().put("station", station.station());
+            JsonPage.put(entry, "covered_mSv", InUnits.millisieverts(station.dose().best()));
+            JsonPage.put(entry, "high_mSv", InUnits.millisieverts(station.dose().high()));
+            JsonPage.put(entry, "share_of_limit", station.used());
+        });
         ArrayNode trade = page.putArray("trade");
         for (TradePoint point : sized.trade()) {
             ObjectNode entry = trade.addObject().put("thickness_m", point.thickness());
@@ -78,34 +106,4 @@ final class SizeCoverCommand implements Callable<Integer> {
         return page;
     }
 
-    private void text(Plan plan, SizedCover sized, PrintStream out) {
-        out.printf("%s%n", plan.title().isEmpty() ? planFile.toString() : plan.title() + " (" + planFile + ")");
-        out.printf("%s%n%n", sized.isMet() ? "Every station meets every limit under this cover, on its 84th percentile."
-                : "NOT MET: no cover of up to the thickness tried meets every limit; the nearest one is shown.");
-        CommonText.heading("Least cover", out);
-        TextTable table = new TextTable("hull", "crown m", "flanks m", "base end m", "far end m");
-        for (var entry : new TreeMap<>(sized.thickness()).entrySet()) {
-            CoverThickness parts = entry.getValue();
-            table.row(entry.getKey(), TextTable.number(parts.crown(), 2), TextTable.number(parts.flank(), 2),
-                    TextTable.number(parts.baseEnd(), 2), TextTable.number(parts.farEnd(), 2));
-        }
-        out.println(table);
-        out.printf("  %s m3 to be placed, %s m3 to be dug%s.%n%n", TextTable.words(sized.volume(), 0),
-                TextTable.words(sized.bankVolume(), 0), sized.bankAvailable().isPresent()
-                        ? "; the borrow grounds give " + TextTable.words(sized.bankAvailable().getAsDouble(), 0)
-                        + " m3" : "");
-        CommonText.heading("Dose against soil, all hulls under one thickness", out);
-        TextTable trade = new TextTable("thickness m", "soil m3", "worst station", "best mSv", "high mSv",
-                "share of limit");
-        for (TradePoint point : sized.trade()) {
-            trade.row(TextTable.number(point.thickness(), 2), TextTable.number(point.volume(), 0), point.station(),
-                    TextTable.number(InUnits.millisieverts(point.best()), 1),
-                    TextTable.number(InUnits.millisieverts(point.high()), 1), TextTable.number(point.used(), 2));
-        }
-        out.println(trade);
-        sized.stopsPaying().ifPresent(t -> out.printf("  From %s m on more soil takes off little more dose.%n%n",
-                TextTable.words(t, 2)));
-        CommonText.findings(sized.findings(), out);
-        CommonText.cautions(Cautions.all(), out);
-    }
 }

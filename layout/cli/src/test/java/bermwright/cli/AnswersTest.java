@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -272,5 +273,20 @@ class AnswersTest {
             assertTrue(text.contains("elm") && text.contains("Cautions"), command);
             assertFalse(text.matches("(?s).*(NaN|Infinity|null|Optional|%[.\\d]*[sdf]).*"), command + ": " + text);
         }
+    }
+
+    @Test
+    void theLeastCoverIsSaidWithItsDosesAndDrawn(@TempDir Path own) throws IOException {
+        String plan = folder.resolve("plan.json").toString();
+        Path drawing = own.resolve("trade.svg");
+        JsonNode sized = Run.of("size-cover", plan, "--json", "--drawing", drawing.toString()).json();
+        has(sized, "is_met", "hulls", "volume_m3", "bank_m3", "bank_available_m3", "stations", "trade", "intervals");
+        assertEquals("elm/bunks", sized.get("stations").get(0).get("station").asText());
+        assertTrue(sized.get("trade").size() > 10);
+        String svg = Files.readString(drawing);
+        assertTrue(svg.contains("<svg") && svg.contains("soil placed"), svg);
+        Run refused = Run.of("size-cover", plan, "--drawing", own.resolve("none/trade.svg").toString());
+        assertEquals(2, refused.code());
+        assertTrue(refused.err().contains("--drawing") && refused.err().contains("a file in a folder"), refused.err());
     }
 }

@@ -48,6 +48,8 @@ public final class CoverSizing {
     private static final double[] ROOM = {0.15, 0.4};
     /** More soil pays while a share more of it takes off at least this many such shares of the dose. */
     private static final double PAYS = 0.5;
+    /** Where limits cannot be met: within this factor of the least share of a limit a cover is as good. */
+    private static final double ABOUT_AS_NEAR = 1.02;
 
     private final Plan plan;
     private final CoverTrial trial;
@@ -57,6 +59,7 @@ public final class CoverSizing {
     private final List<ExposurePlan.Limit> limits;
     private final boolean anyShelter;
     private final double tolerance;
+    private OptionalDouble uniformVolume = OptionalDouble.empty();
     private int trials;
 
     private CoverSizing(Plan plan, CoverTrial trial, ElevationGrid natural, ElevationGrid prepared,
@@ -118,15 +121,18 @@ public final class CoverSizing {
             all.add(Finding.of("size-cover-no-limit", Level.NOTE, "exposure", Figures.NONE,
                     "The plan states no limit, so any cover meets it."));
         }
+        all.addAll(SizingFindings.thinnerThanACell(best, prepared.trueSpacing(), plan));
         double bank = outcome.volume() * plan.ground().regolith().placedDensity()
                 / plan.ground().regolith().bankDensity();
         OptionalDouble available = available(planned(best));
         if (available.isPresent() && bank > available.getAsDouble()) {
-            all.add(borrow(bank, available.getAsDouble()));
+            all.add(SizingFindings.borrow(bank, available.getAsDouble(), bank / outcome.volume(), trade));
         }
         progress.report(1, "done");
-        return new SizedCover(met, best, planned(best), outcome.volume(), bank, available, trade, intervals,
-                stopsPaying(trade), trials, all);
+        List<SizedCover.StationShare> stations = outcome.stations().stream().filter(s -> hulls.contains(s.hull()))
+                .map(s -> new SizedCover.StationShare(s.hull() + "/" + s.station().id(), counted(s), used(s))).toList();
+        return new SizedCover(met, best, planned(best), outcome.volume(), uniformVolume, stations, bank, available,
+                trade, intervals, stopsPaying(trade), trials, all);
     }
 
     private TreeMap<Double, CoverTrial.Outcome> scan(List<String> hulls) {
@@ -177,10 +183,14 @@ public final class CoverSizing {
         if (worst == null) {
             return new TradePoint(thickness, outcome.volume(), "", 0, 0, 0);
         }
-        StationDose.Spread dose = worst.station().stormShelter() || !anyShelter
-                ? worst.cosmic().plus(worst.event()) : worst.cosmic();
+        StationDose.Spread dose = counted(worst);
         return new TradePoint(thickness, outcome.volume(), worst.hull() + "/" + worst.station().id(), dose.best(),
                 dose.high(), used(worst));
+    }
+
+    private StationDose.Spread counted(CoverTrial.At station) {
+        return station.station().stormShelter() || !anyShelter ? station.cosmic().plus(station.event())
+                : station.cosmic();
     }
 
     private double key(CoverTrial.At station) {
@@ -207,17 +217,11 @@ public final class CoverSizing {
         return found;
     }
 
+    /** The thinnest cover that comes about as near to the limits as any: soil beyond it protects nobody. */
     private double nearest(String hull, TreeMap<Double, CoverTrial.Outcome> scan) {
-        double best = THICKEST;
-        double least = Double.POSITIVE_INFINITY;
-        for (Map.Entry<Double, CoverTrial.Outcome> entry : scan.entrySet()) {
-            double used = used(hull, entry.getValue());
-            if (used < least) {
-                least = used;
-                best = entry.getKey();
-            }
-        }
-        return best;
+        double least = scan.values().stream().mapToDouble(o -> used(hull, o)).min().orElse(0);
+        return scan.entrySet().stream().filter(e -> used(hull, e.getValue()) <= least * ABOUT_AS_NEAR).findFirst()
+                .map(Map.Entry::getKey).orElse(THICKEST);
     }
 
     /** Halves the step below each hull's start, all hulls at once. */
@@ -233,6 +237,7 @@ public final class CoverSizing {
     private Map<String, CoverThickness> parts(Map<String, CoverThickness> uniform) {
         Map<String, CoverThickness> best = uniform;
         double least = run(uniform, Set.of()).volume();
+        uniformVolume = OptionalDouble.of(least);
         List<List<Part>> orders = List.of(List.of(Part.BASE, Part.FAR, Part.FLANK, Part.CROWN),
                 List.of(Part.FLANK, Part.CROWN, Part.BASE, Part.FAR));
         int done = 0;
@@ -356,13 +361,6 @@ public final class CoverSizing {
                 SoilNeed.Kind.COVER, cover.volume(), plan.ground().regolith().placedDensity(), cover.toes()));
         return OptionalDouble.of(Earthworks.usable(new EarthworksInput(covered, prepared, needs, List.of(),
                 EarthworksInput.Objective.MACHINE_HOURS)));
-    }
-
-    private static Finding borrow(double bank, double available) {
-        return Finding.of("size-cover-borrow", Level.REFUSE, "earthworks", Figures.of(bank, available, "m3"),
-                String.format(Locale.ROOT, "The least cover needs %.0f m3 of soil in place; the borrow grounds give"
-                        + " %.0f m3 with their side slopes and what must not be undercut left standing."
-                        + " Add a borrow ground, or lower the hulls into a trench.", bank, available));
     }
 
     private static OptionalDouble stopsPaying(List<TradePoint> trade) {

@@ -2,6 +2,7 @@
 package bermwright.site.sizing;
 
 import bermwright.shielding.cover.CoverThickness;
+import bermwright.site.exposure.StationDose;
 import bermwright.site.finding.Finding;
 import bermwright.site.plan.Plan;
 import java.util.List;
@@ -15,6 +16,9 @@ import java.util.OptionalDouble;
  * @param thickness      the thickness found for each hull; where limits cannot be met, the one that comes nearest
  * @param plan           the plan with these covers
  * @param volume         soil placed (m3)
+ * @param uniformVolume  soil that one thickness on each hull, the same everywhere on it, would take (m3); empty where
+ *                       limits cannot be met
+ * @param stations       dose at every station of the covered hulls under these covers
  * @param bankVolume     soil that has to be dug for it (m3, in place)
  * @param bankAvailable  soil the borrow grounds give, side slopes and what must not be undercut left standing (m3, in
  *                       place); empty where the plan has no borrow ground
@@ -25,14 +29,35 @@ import java.util.OptionalDouble;
  * @param findings       what cannot be met and what would help
  */
 public record SizedCover(boolean isMet, Map<String, CoverThickness> thickness, Plan plan, double volume,
-        double bankVolume, OptionalDouble bankAvailable, List<TradePoint> trade, List<Interval> intervals,
-        OptionalDouble stopsPaying, int trials, List<Finding> findings) {
+        OptionalDouble uniformVolume, List<StationShare> stations, double bankVolume, OptionalDouble bankAvailable,
+        List<TradePoint> trade, List<Interval> intervals, OptionalDouble stopsPaying, int trials,
+        List<Finding> findings) {
     /** Copies the lists. */
     public SizedCover {
         thickness = Map.copyOf(thickness);
+        stations = List.copyOf(stations);
         trade = List.copyOf(trade);
         intervals = List.copyOf(intervals);
         findings = List.copyOf(findings);
+    }
+
+    /**
+     * The dose at one station and how much of its limits it uses.
+     *
+     * @param station the station, as {@code hull/station}
+     * @param dose    cosmic over the stay and, where it counts there, the event (Sv)
+     * @param used    84th percentile over the limit, the greatest of all limits (1); 1 or less where all are met
+     */
+    public record StationShare(String station, StationDose.Spread dose, double used) {
+    }
+
+    /**
+     * Whether the borrow grounds give the soil.
+     *
+     * @return true where they do, and where the plan has none to say
+     */
+    public boolean isBorrowEnough() {
+        return bankAvailable.isEmpty() || bankVolume <= bankAvailable.getAsDouble();
     }
 
     /**

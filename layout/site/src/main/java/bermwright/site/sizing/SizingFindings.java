@@ -16,13 +16,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /** Says which limits no cover of the scan meets, and tries what would help. */
 final class SizingFindings {
     private static final double MSV = 1000;
     private static final double MONTH_DAYS = 30;
+    /** Step of the covers tried with closed ends (m). */
+    private static final double CLOSING_STEP = 0.5;
 
     private final Plan plan;
     private final CoverTrial.Outcome outcome;
@@ -46,14 +50,58 @@ final class SizingFindings {
             findings.add(Finding.of("size-cover-off-ground", Level.REFUSE, "cover", Figures.NONE,
                     "The mound runs off the elevation file or into a hole, so its volume is not known."));
         }
-        Map<String, Boolean> helped = new HashMap<>();
+        Map<String, OptionalDouble> helped = new HashMap<>();
         for (Unmet one : unmet) {
-            String hull = one.station.hull();
-            boolean closing = helped.computeIfAbsent(hull, h -> hasFreeEnd(h) && used.applyAsDouble(new Remedy(h,
-                    thickest(hulls), Set.of(h))) <= 1);
-            findings.add(finding(one, closing));
+            findings.add(finding(one, helped.computeIfAbsent(one.station.hull(), h -> closing(h, hulls, used))));
         }
         return findings;
+    }
+
+    /** The thinnest cover tried that meets the limits once the hull's ends are covered too (m). */
+    private OptionalDouble closing(String hull, List<String> hulls, ToDoubleFunction<Remedy> used) {
+        for (double t = CLOSING_STEP; hasFreeEnd(hull) && t <= CoverSizing.THICKEST; t += CLOSING_STEP) {
+            Map<String, CoverThickness> all = new HashMap<>();
+            CoverThickness thickness = CoverThickness.uniform(t);
+            hulls.forEach(h -> all.put(h, thickness));
+            if (used.applyAsDouble(new Remedy(hull, all, Set.of(hull))) <= 1) {
+                return OptionalDouble.of(t);
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** Covers whose thinnest part is thinner than a cell of the grid. */
+    static List<Finding> thinnerThanACell(Map<String, CoverThickness> thickness, double spacing, Plan plan) {
+        return thickness.entrySet().stream().sorted(Map.Entry.comparingByKey()).flatMap(entry -> {
+            CoverThickness t = entry.getValue();
+            double thinnest = Math.min(t.crown(), t.flank());
+            return thinnest < spacing ? Stream.of(Finding.of("cover-thinner-than-cell", Level.WARN, entry.getKey(),
+                    Figures.of(thinnest, spacing, "m"), String.format(Locale.ROOT, "The cover found is %.2f m thick at"
+                            + " its thinnest, less than a cell of the elevation grid, %.2f m: shape, volume and dose"
+                            + " are known no better than that. Search again on a finer grid before anyone relies on"
+                            + " it.", thinnest, spacing)).at(plan.hull(entry.getKey()).orElseThrow().baseCentre())
+                    .from("spacing of the elevation file")) : Stream.<Finding>empty();
+        }).toList();
+    }
+
+    /**
+     * The borrow grounds do not give the soil.
+     *
+     * @param bank      soil that has to be dug (m3, in place)
+     * @param available soil the borrow grounds give (m3, in place)
+     * @param dug       soil dug for soil placed (1)
+     * @param trade     dose against soil
+     */
+    static Finding borrow(double bank, double available, double dug, List<TradePoint> trade) {
+        String enough = trade.stream().filter(p -> p.volume() * dug <= available)
+                .reduce((thin, thick) -> thick).map(p -> String.format(Locale.ROOT, "What they give covers all hulls"
+                        + " %.2f m thick everywhere; %s then takes %.0f %% of its limit.", p.thickness(), p.station(),
+                        100 * p.used())).orElse("What they give does not cover the hulls even thinly.");
+        return Finding.of("size-cover-borrow", Level.REFUSE, "earthworks", Figures.of(bank, available, "m3"),
+                String.format(Locale.ROOT, "The least cover needs %.0f m3 of soil in place; the borrow grounds give"
+                        + " %.0f m3 with their side slopes and what must not be undercut left standing. %s"
+                        + " Add a borrow ground, or lower the hulls into a trench.", bank, available, enough))
+                .from("borrow grounds of the plan");
     }
 
     private boolean hasFreeEnd(String hull) {
@@ -61,14 +109,9 @@ final class SizingFindings {
                 || c.farEnd() != CoverPlan.End.COVERED).isPresent();
     }
 
-    private static Map<String, CoverThickness> thickest(List<String> hulls) {
-        Map<String, CoverThickness> all = new HashMap<>();
-        hulls.forEach(h -> all.put(h, CoverThickness.uniform(CoverSizing.THICKEST)));
-        return all;
-    }
-
-    private Finding finding(Unmet one, boolean closing) {
-        String help = closing ? "Covering its open or held ends too would meet it, with a tunnel as the way in."
+    private Finding finding(Unmet one, OptionalDouble closing) {
+        String help = closing.isPresent() ? String.format(Locale.ROOT, "Covering its open or held ends too, %.1f m"
+                + " thick everywhere, would meet it, with a tunnel as the way in.", closing.getAsDouble())
                 : hasFreeEnd(one.station.hull())
                         ? "Covering its ends too does not meet it within " + CoverSizing.THICKEST + " m either."
                         : "No cover up to " + CoverSizing.THICKEST + " m meets it.";

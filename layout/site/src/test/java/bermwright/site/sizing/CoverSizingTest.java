@@ -83,6 +83,16 @@ class CoverSizingTest {
         }
         CoverThickness found = sized.thickness().get("A");
         assertTrue(found.baseEnd() < found.crown(), "ends far from the station need less: " + found);
+        assertTrue(sized.volume() <= sized.uniformVolume().orElseThrow());
+        assertEquals(List.of("A/bunks", "B/bunks"), sized.stations().stream().map(SizedCover.StationShare::station)
+                .toList());
+        sized.stations().forEach(s -> assertEquals(s.dose().high() / 0.06, s.used(), 1e-12));
+        assertTrue(sized.isBorrowEnough(), "no borrow ground, so nothing is said against it");
+        for (SizedCover.Interval interval : sized.intervals()) {
+            assertTrue(sized.trade().stream().filter(p -> p.thickness() >= interval.from()
+                    && p.thickness() <= interval.to() && p.station().startsWith(interval.hull() + "/"))
+                    .allMatch(TradePoint::isMet), interval.toString());
+        }
     }
 
     @Test
@@ -94,7 +104,14 @@ class CoverSizingTest {
                 .orElseThrow();
         assertEquals(Finding.Level.REFUSE, finding.level());
         assertTrue(finding.text().contains("Covering its open or held ends too"), finding.text());
+        assertTrue(finding.text().contains("m thick everywhere, would meet it"), finding.text());
         assertTrue(finding.text().contains("It holds for"), finding.text());
+        // Of covers that come about as near, the thinnest: the open end gives the dose, and soil does not help it.
+        double least = sized.trade().stream().mapToDouble(TradePoint::used).min().orElseThrow();
+        double shown = sized.stations().stream().mapToDouble(SizedCover.StationShare::used).max().orElseThrow();
+        assertTrue(shown <= 1.05 * least, shown + " against " + least);
+        double thickest = sized.trade().get(sized.trade().size() - 1).volume();
+        assertTrue(sized.volume() < thickest, sized.volume() + " against " + thickest);
     }
 
     /** A square pit of 30 m dug 2 m deep at 45 degrees leaves a frustum standing on its side slopes. */
@@ -108,6 +125,8 @@ class CoverSizingTest {
                 .orElseThrow();
         assertEquals(far.bankVolume(), lacking.measured().orElseThrow());
         assertEquals(far.bankAvailable().getAsDouble(), lacking.limit().orElseThrow());
+        assertFalse(far.isBorrowEnough());
+        assertTrue(lacking.text().contains("What they give"), lacking.text());
         SizedCover near = CoverSizing.least(borrowing(plan(CoverPlan.End.COVERED, 10), 125, 184), GROUND, GROUND,
                 sources(), Progress.NONE);
         assertTrue(near.bankAvailable().orElseThrow() < 0.6 * far.bankAvailable().getAsDouble(),
