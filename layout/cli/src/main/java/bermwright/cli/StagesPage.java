@@ -5,6 +5,7 @@ import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.PartBuilt;
 import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.StationDose;
+import bermwright.site.plan.ExposurePlan;
 import bermwright.site.stages.Stage;
 import bermwright.site.stages.StagesResult;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -49,13 +50,14 @@ final class StagesPage {
         JsonPage.put(entry, "ramp_m3", stage.soil().ramp());
         stage.soil().lifts().forEach(entry.putArray("lift_tops_m")::add);
         assessment.partBuilt().stream().filter(p -> p.step().equals(stage.step().id())).findFirst()
-                .ifPresent(built -> put(entry.putObject("part_built"), built));
+                .ifPresent(built -> put(entry.putObject("part_built"), built, assessment.plan().exposure()));
     }
 
-    private static void put(ObjectNode entry, PartBuilt built) {
+    private static void put(ObjectNode entry, PartBuilt built, ExposurePlan exposure) {
         ArrayNode covers = entry.putArray("covers");
         for (HullCover cover : built.covers()) {
             ObjectNode one = covers.addObject().put("id", cover.id());
+            one.put("is_whole", built.whole().contains(cover.id()));
             CoverPage.putLeast(one, cover);
         }
         ArrayNode stations = entry.putArray("stations");
@@ -65,6 +67,7 @@ final class StagesPage {
             JsonPage.put(one, "covered_mSv", InUnits.millisieverts(dose.covered().best()));
             JsonPage.put(one, "low_mSv", InUnits.millisieverts(dose.covered().low()));
             JsonPage.put(one, "high_mSv", InUnits.millisieverts(dose.covered().high()));
+            JsonPage.put(one, "share_of_limit", PartBuilt.used(exposure, dose));
         }
     }
 }

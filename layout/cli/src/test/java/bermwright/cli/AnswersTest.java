@@ -207,6 +207,9 @@ class AnswersTest {
         assertEquals(finished, whole, 0.02 * finished);
         has(low.get("part_built").get("covers").get(0), "id", "least_depth_m", "least_depth_at",
                 "least_areal_density_g_cm2");
+        assertFalse(low.get("part_built").get("covers").get(0).get("is_whole").asBoolean());
+        assertTrue(crown.get("part_built").get("covers").get(0).get("is_whole").asBoolean());
+        has(low.get("part_built").get("stations").get(0), "share_of_limit");
     }
 
     private static double dose(JsonNode step) {

@@ -279,8 +279,11 @@ record Readers(Assessment assessment, Pack pack) {
         }
         List<ModelNote> models = assessment.dose().map(SiteDose::models).orElse(List.of());
         if (!assessment.partBuilt().isEmpty()) {
-            pack.figure(sheets.partBuilt(assessment.partBuilt(), models), "A half-buried hull is not a safe one.");
-            pack.table(sheets.partBuilt(assessment.partBuilt(), Marks.of(models)));
+            pack.page.note("warn", "A half-buried hull is not a safe one: nobody may count on a cover before its"
+                    + " last step, even where a dose on the way is below a limit.");
+            pack.figure(sheets.partBuilt(assessment.partBuilt(), models), "As if work stopped after that step.");
+            pack.table(sheets.partBuilt(assessment.partBuilt(), assessment.plan().exposure(),
+                    Marks.of(models)));
         }
         PlanSheets plans = new PlanSheets(assessment);
         work.stages().forEach(stage -> plans.stage(stage).ifPresent(sheet -> pack.figure(sheet,

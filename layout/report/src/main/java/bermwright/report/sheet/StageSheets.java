@@ -11,6 +11,7 @@ import bermwright.report.page.Table;
 import bermwright.report.page.Table.Column;
 import bermwright.site.assessment.PartBuilt;
 import bermwright.site.exposure.StationDose;
+import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.WorkStep;
 import bermwright.site.stages.SettingOutPoint;
 import bermwright.site.stages.Stage;
@@ -79,21 +80,37 @@ public record StageSheets(StagesResult work) {
                 List.of(), List.of(), Chart.Scale.LOGARITHMIC).drawing();
     }
 
-    /** Cover and dose after each step that places soil. */
-    public Table partBuilt(List<PartBuilt> built, String mark) {
+    /**
+     * Cover and dose after each step that places soil, and whether people may count on the cover then.
+     *
+     * @param built    what is part-built after each step that places soil
+     * @param exposure the plan's stay and limits
+     * @param mark     words that follow the title
+     * @return the table
+     */
+    public Table partBuilt(List<PartBuilt> built, ExposurePlan exposure, String mark) {
         List<List<String>> rows = new ArrayList<>();
         for (PartBuilt part : built) {
             for (StationDose s : part.stations()) {
                 String depth = part.covers().stream().filter(c -> c.id().equals(s.hull())).findFirst()
                         .map(c -> Words.fixed(c.least().depth(), 2)).orElse("");
                 rows.add(List.of(part.step(), s.hull(), s.station(), depth, Words.millisieverts(s.covered().best()),
-                        Words.millisieverts(s.covered().low()), Words.millisieverts(s.covered().high())));
+                        Words.millisieverts(s.covered().low()), Words.millisieverts(s.covered().high()),
+                        exposure.limits().isEmpty() ? "" : Words.fixed(100 * PartBuilt.used(exposure, s), 0),
+                        isCovered(part, s) ? part.whole().contains(s.hull()) ? "whole" : "PART-BUILT: not safe"
+                                : "no cover"));
             }
         }
         return new Table("part-built", "Cover and dose after each step that places soil" + mark, List.of(
                 Column.words("step", "after step"), Column.words("hull", "hull"), Column.words("station", "station"),
                 Column.number("least_depth_m", "least cover (m)"), Column.number("covered_mSv", "best (mSv)"),
-                Column.number("low_mSv", "low (mSv)"), Column.number("high_mSv", "high (mSv)")), rows);
+                Column.number("low_mSv", "low (mSv)"), Column.number("high_mSv", "high (mSv)"),
+                Column.number("of_limit_percent", "of the limit, all the time there (%)"),
+                Column.words("cover", "cover")), rows);
+    }
+
+    private static boolean isCovered(PartBuilt part, StationDose station) {
+        return part.covers().stream().anyMatch(c -> c.id().equals(station.hull()));
     }
 
     /** The steps as a table. */

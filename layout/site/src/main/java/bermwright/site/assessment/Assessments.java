@@ -158,7 +158,7 @@ public final class Assessments {
         slopes.ifPresent(s -> findings.addAll(s.findings()));
         slopes.ifPresent(s -> models.addAll(List.of(SlopeChecks.note(), GearDigging.note())));
         List<PartBuilt> partBuilt = work.stages.isEmpty() || dose.isEmpty() ? List.of()
-                : PartBuilt.of(plan, cover, work.stages.get().stages(), sources, progress.part(0.75, 0.98));
+                : PartBuilt.of(plan, cover, work.stages.get(), sources, progress.part(0.75, 0.98));
         work.stages.ifPresent(s -> findings.addAll(PartBuilt.findings(plan, s.stages(), partBuilt)));
         List<HullBurial> burials = HullBurial.of(plan, cover);
         burials.forEach(b -> findings.addAll(b.findings()));

@@ -2,20 +2,26 @@
 package bermwright.site.assessment;
 
 import bermwright.foundation.Progress;
+import bermwright.site.exposure.CrewDose;
 import bermwright.site.exposure.DoseSources;
 import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.finding.Finding;
+import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.WorkStep;
 import bermwright.site.stages.Stage;
+import bermwright.site.stages.StagesResult;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Cover and dose once a step of the work is done, so that a half-buried hull is never taken for a safe one.
@@ -23,18 +29,22 @@ import java.util.Optional;
  * @param step     id of the step
  * @param covers   what covers each hull by then
  * @param stations dose at the stations of hulls that lie by then, for the whole stay as if work stopped here
+ * @param whole    hulls whose cover stands whole by then; every other is not safe to stay in, whatever its dose
  */
-public record PartBuilt(String step, List<HullCover> covers, List<StationDose> stations) {
+public record PartBuilt(String step, List<HullCover> covers, List<StationDose> stations, Set<String> whole) {
     private static final double MILLI = 1000;
 
     /** Copies the lists. */
     public PartBuilt {
         covers = List.copyOf(covers);
         stations = List.copyOf(stations);
+        whole = Set.copyOf(whole);
     }
 
     /** Cover and dose after each step that places soil. */
-    static List<PartBuilt> of(Plan plan, SiteCover whole, List<Stage> stages, DoseSources sources, Progress progress) {
+    static List<PartBuilt> of(Plan plan, SiteCover whole, StagesResult work, DoseSources sources,
+            Progress progress) {
+        List<Stage> stages = work.stages();
         List<PartBuilt> built = new ArrayList<>();
         for (int i = 0; i < stages.size(); i++) {
             Stage stage = stages.get(i);
@@ -47,12 +57,36 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
             SiteCover cover = SiteCover.standing(lying, whole.natural(), whole.prepared(), surface);
             SiteDose dose = SiteDose.of(lying, cover, sources,
                     progress.part((double) i / stages.size(), (i + 1.0) / stages.size()));
-            built.add(new PartBuilt(stage.step().id(), cover.hulls(), dose.stations()));
+            built.add(new PartBuilt(stage.step().id(), cover.hulls(), dose.stations(), whole(work, i)));
         }
         return built;
     }
 
-    /** One note for each hull whose cover is placed in several steps: what the last but one leaves open. */
+    /** Hulls whose last covering step is done, where the order of work brings their cover to its full height. */
+    private static Set<String> whole(StagesResult work, int done) {
+        Set<String> unfinished = work.findings().stream().filter(f -> f.rule().equals("cover-not-finished"))
+                .map(Finding::subject).collect(Collectors.toSet());
+        Set<String> whole = new HashSet<>();
+        work.stages().subList(0, done + 1).stream().map(Stage::step).filter(s -> s.step() == WorkStep.Kind.COVER
+                && !unfinished.contains(s.of())).forEach(s -> whole.add(s.of()));
+        work.stages().subList(done + 1, work.stages().size()).stream().map(Stage::step)
+                .filter(s -> s.step() == WorkStep.Kind.COVER).forEach(s -> whole.remove(s.of()));
+        return whole;
+    }
+
+    /**
+     * The greatest share of the plan's limits that somebody uses who never leaves a station, were work to stop here.
+     *
+     * @param exposure the plan's stay and limits
+     * @param station  one of the stations
+     * @return 84th percentile over the limit (1); zero where the plan states none
+     */
+    public static double used(ExposurePlan exposure, StationDose station) {
+        return exposure.limits().stream().mapToDouble(l -> CrewDose.alone(exposure, station, l).high() / l.limit())
+                .max().orElse(0);
+    }
+
+    /** One finding for each step that leaves a hull's cover part-built: a warning where a limit is passed then. */
     static List<Finding> findings(Plan plan, List<Stage> stages, List<PartBuilt> built) {
         List<Finding> findings = new ArrayList<>();
         for (PartBuilt part : built) {
@@ -62,7 +96,7 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
             }
             part.stations.stream().filter(s -> s.hull().equals(step.get().of()))
                     .max((a, b) -> Double.compare(a.covered().high(), b.covered().high()))
-                    .ifPresent(worst -> findings.add(finding(step.get(), worst)));
+                    .ifPresent(worst -> findings.add(finding(step.get(), worst, used(plan.exposure(), worst))));
         }
         return findings;
     }
@@ -78,12 +112,13 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
         return true;
     }
 
-    private static Finding finding(WorkStep step, StationDose worst) {
+    private static Finding finding(WorkStep step, StationDose worst, double used) {
         String text = String.format(Locale.ROOT, "After step %s the cover of hull %s is not finished: a stay would "
-                + "give %.0f mSv at station %s (high %.0f mSv). Nobody should count on it before the last step.",
+                + "give %.0f mSv at station %s (high %.0f mSv)%s. Nobody may count on it before the last step.",
                 step.id(), step.of(), worst.covered().best() * MILLI, worst.station(),
-                worst.covered().high() * MILLI);
-        return Finding.of("cover-part-built", Finding.Level.NOTE, step.of(),
+                worst.covered().high() * MILLI, used > 1 ? String.format(Locale.ROOT, ", %.0f %% of the limit",
+                        100 * used) : "");
+        return Finding.of("cover-part-built", used > 1 ? Finding.Level.WARN : Finding.Level.NOTE, step.of(),
                 Finding.Figures.measured(worst.covered().high() * MILLI, "mSv"), text)
                 .from("order of work in the plan");
     }

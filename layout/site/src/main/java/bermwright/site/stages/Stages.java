@@ -272,7 +272,8 @@ public final class Stages {
             if (reached < top - LIFT_ROUNDING) {
                 findings.add(Finding.of("cover-not-finished", Finding.Level.WARN, cover.getKey(),
                         Finding.Figures.of(reached, top, "m"), ("The last lift over hull %s reaches %s m; the cover is"
-                        + " %s m high. Add lifts.").formatted(cover.getKey(), metres(reached), metres(top)))
+                        + " %s m high. Doses under the whole cover do not hold for it. Add lifts.")
+                        .formatted(cover.getKey(), metres(reached), metres(top)))
                         .from("order of work in the plan"));
             }
         }

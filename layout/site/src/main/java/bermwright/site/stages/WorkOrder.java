@@ -133,7 +133,8 @@ record WorkOrder(List<WorkStep> steps, Map<String, Set<String>> before, List<Fin
                     .anyMatch(s -> s.step() == WorkStep.Kind.LOWER && s.of().equals(hull.id()));
             if (hull.cover().isPresent() && !covered) {
                 findings.add(finding("order-missing-step", Finding.Level.WARN, hull.id(),
-                        "Hull %s has a cover, but no step of the work places it.".formatted(hull.id())));
+                        ("Hull %s has a cover, but no step of the work places it: doses under the whole cover do not"
+                                + " hold for it.").formatted(hull.id())));
             }
             if (hull.arrival() == Hull.Arrival.LOWERED && !lowered) {
                 findings.add(finding("order-missing-step", Finding.Level.WARN, hull.id(),
