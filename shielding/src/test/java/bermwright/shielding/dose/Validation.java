@@ -36,7 +36,8 @@ final class Validation {
             low as reasonably achievable.
 
             How to read it: each row compares a printed figure with ours in the figure's own quantity and for its own
-            sun. "Accepted" was set by what the source says of its own spread before ours was known. First come the rows
+            sun. "Accepted" was set by what the source says of its own spread before ours was known, but for muons and
+            protons at sea level, which were added after ours had been seen. First come the rows
             that miss, with the reason as far as we know it, then those inside; then what the answer rests on. Doses
             under a dome on the ground count half of what flies straight and all of the slow neutrons in the room.
 
