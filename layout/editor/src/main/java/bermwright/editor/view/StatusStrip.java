@@ -41,6 +41,18 @@ final class StatusStrip extends HBox {
         idle();
     }
 
+    /** As high as with its button, so that the map does not move under the hand when work begins. */
+    @Override
+    protected double computePrefHeight(double width) {
+        return Math.max(super.computePrefHeight(width),
+                snappedTopInset() + stop.prefHeight(-1) + snappedBottomInset());
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return computePrefHeight(width);
+    }
+
     void point(Optional<Point> place) {
         pointer.setText(place.map(this::words).orElse("Point at the map: east, north, height, slope"));
     }

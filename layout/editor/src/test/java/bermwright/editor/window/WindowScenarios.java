@@ -150,9 +150,11 @@ final class WindowScenarios {
         hand.pickHull("B");
         hand.settle();
         Hull before = hand.bench().plan().hull("B").orElseThrow();
-        double scale = Stagehand.onScreenThread(() -> hand.map().camera().metresPerPixel());
-        Point handle = before.lyingBase().moved(before.layDownAzimuth(), before.length() + 22 * scale, 0);
+        MapCamera camera = Stagehand.onScreenThread(() -> hand.map().camera());
+        Point handle = before.lyingBase().moved(before.layDownAzimuth(), before.length()
+                + 22 * camera.metresPerPixel(), 0);
         hand.drag(handle, before.baseCentre().moved(bermwright.foundation.Azimuth.ofDegrees(60), 60, 0));
+        assertEquals(camera, Stagehand.onScreenThread(() -> hand.map().camera()), "the map stays under the hand");
         assertEquals(60, hand.bench().plan().hull("B").orElseThrow().layDownAzimuth().degrees(), 1.0);
         assertEquals(before.baseCentre(), hand.bench().plan().hull("B").orElseThrow().baseCentre());
         hand.screenshot("03-turned");
