@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.dose;
 
+import bermwright.shielding.transport.Intervals;
+
 /**
  * A curve through points that never overshoots: cubic pieces whose slopes are the weighted harmonic means of the
  * neighbouring chords, none where the chords change sign; outside the points the outermost value holds.
@@ -11,10 +13,12 @@ final class MonotoneCurve {
     private final double[] x;
     private final double[] y;
     private final double[] slope;
+    private final Intervals intervals;
 
     MonotoneCurve(double[] x, double[] y) {
         this.x = x.clone();
         this.y = y.clone();
+        intervals = new Intervals(x);
         int last = x.length - 1;
         slope = new double[x.length];
         for (int i = 1; i < last; i++) {
@@ -36,16 +40,8 @@ final class MonotoneCurve {
         if (argument <= x[0] || argument >= x[last]) {
             return argument <= x[0] ? y[0] : y[last];
         }
-        int low = 0;
-        int high = last;
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (x[middle] <= argument) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
+        int low = intervals.at(argument);
+        int high = low + 1;
         double h = x[high] - x[low];
         double t = (argument - x[low]) / h;
         double u = 1 - t;

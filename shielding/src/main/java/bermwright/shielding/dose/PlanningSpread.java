@@ -12,19 +12,22 @@ final class PlanningSpread {
     private static final double[] EVENT_DEPTH = {0, 500, 1500, 3000};
     private static final double[] EVENT_SHARE = {0.3, 0.3, 0.5, 1.0};
 
+    private static final MonotoneCurve COSMIC = new MonotoneCurve(COSMIC_DEPTH, COSMIC_SHARE);
+    private static final MonotoneCurve EVENT = new MonotoneCurve(EVENT_DEPTH, EVENT_SHARE);
+
     private PlanningSpread() {
     }
 
     static Band cosmic(double arealDensity) {
-        return band(COSMIC_DEPTH, COSMIC_SHARE, arealDensity);
+        return band(COSMIC, arealDensity);
     }
 
     static Band event(double arealDensity) {
-        return band(EVENT_DEPTH, EVENT_SHARE, arealDensity);
+        return band(EVENT, arealDensity);
     }
 
-    private static Band band(double[] depths, double[] shares, double depth) {
-        double share = new MonotoneCurve(depths, shares).at(depth);
+    private static Band band(MonotoneCurve curve, double depth) {
+        double share = curve.at(depth);
         return new Band(1 / (1 + share), 1 + share);
     }
 }

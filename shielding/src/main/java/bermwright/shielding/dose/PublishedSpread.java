@@ -19,10 +19,16 @@ final class PublishedSpread {
     private static final PublishedSpread ALL =
             new PublishedSpread(PublishedDose.cosmic().stream().filter(d -> d.work().counts()).toList());
 
-    private final List<PublishedDose> figures;
+    /** Logarithm of each figure's depth and offset. */
+    private final double[] places;
+    /** Square of each figure's distance. */
+    private final double[] squares;
+    private final double deepest;
 
     PublishedSpread(List<PublishedDose> figures) {
-        this.figures = List.copyOf(figures);
+        places = figures.stream().mapToDouble(f -> Math.log(f.arealDensity() + OFFSET)).toArray();
+        squares = figures.stream().mapToDouble(f -> f.distance() * f.distance()).toArray();
+        this.deepest = figures.stream().mapToDouble(PublishedDose::arealDensity).max().orElse(0);
     }
 
     /** The band at an areal density (kg/m2). */
@@ -33,16 +39,16 @@ final class PublishedSpread {
     Band at(double depth) {
         double arealDensity = Math.min(depth, DEEPEST_TABLE);
         double weights = 0;
-        double squares = 0;
-        for (PublishedDose figure : figures) {
-            double apart = Math.log((arealDensity + OFFSET) / (figure.arealDensity() + OFFSET)) / WIDTH;
+        double sum = 0;
+        double place = Math.log(arealDensity + OFFSET);
+        for (int i = 0; i < places.length; i++) {
+            double apart = (place - places[i]) / WIDTH;
             double weight = Math.exp(-apart * apart / 2);
             weights += weight;
-            squares += weight * figure.distance() * figure.distance();
+            sum += weight * squares[i];
         }
-        double deepest = figures.stream().mapToDouble(PublishedDose::arealDensity).max().orElse(0);
         double floor = Math.log(PlanningSpread.cosmic(arealDensity).high());
-        double spread = Math.max(floor, weights > 0 ? Math.sqrt(squares / weights) : floor);
+        double spread = Math.max(floor, weights > 0 ? Math.sqrt(sum / weights) : floor);
         spread *= deepest > 0 ? Math.max(1, arealDensity / deepest) : 1;
         return new Band(Math.exp(-spread), Math.exp(spread));
     }

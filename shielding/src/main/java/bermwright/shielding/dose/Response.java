@@ -44,6 +44,17 @@ public interface Response {
     }
 
     /**
+     * What flies straight: the response without slow neutrons.
+     *
+     * @param arealDensity areal density of the dome, the skin counted as soil (kg/m2), zero or more
+     * @return effective dose (Sv per day or per event), {@link #isotropicDose} less {@link #diffuseDose}
+     * @throws IllegalArgumentException if the areal density is negative or not a number
+     */
+    default double straightDose(double arealDensity) {
+        return isotropicDose(arealDensity) - diffuseDose(arealDensity);
+    }
+
+    /**
      * Slow neutrons of a room of any walls.
      *
      * @return the room; none where a table does not tell slow neutrons from the rest

@@ -104,6 +104,12 @@ final class TabulatedResponse implements Response {
     }
 
     @Override
+    public double straightDose(double arealDensity) {
+        double whole = isotropicDose(arealDensity);
+        return logDiffuse.isEmpty() ? whole : whole - Math.min(Math.exp(logDiffuse.get().at(arealDensity)), whole);
+    }
+
+    @Override
     public Optional<DiffuseRoom> room() {
         return terms.slow().map(Slow::room);
     }

@@ -170,7 +170,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
 
         /** The response without slow neutrons. */
         double straight(double arealDensity) {
-            return response.isotropicDose(arealDensity) - response.diffuseDose(arealDensity);
+            return response.straightDose(arealDensity);
         }
 
         /** What open ground sends back beside slow neutrons. */

@@ -23,6 +23,7 @@ public final class SlowRoom {
     private static final double RELAXATION = 150;
 
     private final double[] depths;
+    private final Intervals intervals;
     private final double[][] emitted;
     private final double[][][] albedo;
     private final double[][] floor;
@@ -41,6 +42,7 @@ public final class SlowRoom {
      */
     SlowRoom(double[] depths, double[][] emitted, double[][][] albedo, double[][] floor) {
         this.depths = depths.clone();
+        intervals = new Intervals(depths);
         this.emitted = emitted.clone();
         this.albedo = albedo.clone();
         this.floor = floor.clone();
@@ -128,8 +130,7 @@ public final class SlowRoom {
                 weights[last] += skyShare;
                 return;
             }
-            int at = Arrays.binarySearch(depths, x);
-            int k = Math.min(last - 1, at >= 0 ? at : -at - 2);
+            int k = intervals.at(x);
             double w = (fallen[k] - Math.exp(-x / RELAXATION)) / (fallen[k] - fallen[k + 1]);
             weights[k] += (1 - w) * skyShare;
             weights[k + 1] += w * skyShare;
