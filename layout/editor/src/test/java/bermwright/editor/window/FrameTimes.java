@@ -63,6 +63,13 @@ final class FrameTimes {
             print("pan at " + scale * 0.12 + " m a pixel", frames(i -> hand.map().look(hand.map().camera()
                     .panned(i / 50 % 2 == 0 ? 7 : -7, i / 25 % 2 == 0 ? 5 : -5))));
         }
+        print("zoom in and out, a turn of the wheel every third frame", frames(i -> {
+            if (i % 3 == 0) {
+                MapCamera camera = hand.map().camera();
+                hand.map().look(camera.zoomed(i / 30 % 2 == 0 ? 1.15 : 1 / 1.15, camera.width() / 3,
+                        camera.height() / 3));
+            }
+        }));
         drag(hand, "drag a hull, clearance each frame");
         Stagehand.onScreenThread(() -> {
             WindowParts.showAnswers(hand.window(), "Lowering");
