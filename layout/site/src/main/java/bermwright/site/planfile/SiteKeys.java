@@ -83,8 +83,8 @@ final class SiteKeys {
             standard("stable_slope_deg", "stableSlope", Types.slope(),
                     Standard.of(33, "chosen here, below the 35 to 40 deg used in studies of dumped soil, from memory"),
                     "The steepest slope placed soil stands at."),
-            standard("friction_angle_deg", "frictionAngle", Types.slope(), Standard.of(42, SOURCEBOOK),
-                    "Friction angle of the ground."),
+            standard("friction_angle_deg", "frictionAngle", Types.quantity(Unit.DEGREE, Range.above(0, 60)),
+                    Standard.of(42, SOURCEBOOK), "Friction angle of the ground."),
             standard("cohesion_Pa", "cohesion", Types.quantity(Unit.PASCAL, Range.between(0, 1e6)),
                     Standard.of(500, SOURCEBOOK + ", rounded"), "Cohesion of the ground."));
 

@@ -44,6 +44,14 @@ class PlanValuesTest {
     }
 
     @Test
+    void soilIsNoSteeperInFrictionThanItsStrengthIsReckonedFor() {
+        String key = "ground.regolith.friction_angle_deg";
+        assertEquals(plan, PlanValues.with(PlanValues.with(plan, key, "60"), key, "41"));
+        InputException refused = assertThrows(InputException.class, () -> PlanValues.with(plan, key, "69.7"));
+        assertEquals(key, refused.key());
+    }
+
+    @Test
     void addsAndDropsListItems() {
         Plan changed = PlanValues.with(plan, "stockpiles[1]", "{\"id\": \"S2\", \"area\": [[0, 0], [1, 0], [1, 1]]}");
         assertEquals(2, changed.stockpiles().size());
