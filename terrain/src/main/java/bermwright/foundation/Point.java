@@ -25,6 +25,22 @@ public record Point(double east, double north) {
     }
 
     /**
+     * The distance in plan to the nearest place of a straight stretch.
+     *
+     * @param from one end of it
+     * @param to   the other end, which may be the same
+     * @return the distance (m), zero or more
+     */
+    public double distance(Point from, Point to) {
+        double dx = to.east - from.east;
+        double dy = to.north - from.north;
+        double square = dx * dx + dy * dy;
+        double share = square > 0 ? ((east - from.east) * dx + (north - from.north) * dy) / square : 0;
+        double t = Math.max(0, Math.min(1, share));
+        return Math.hypot(east - from.east - t * dx, north - from.north - t * dy);
+    }
+
+    /**
      * The place a way off along an azimuth and to its left.
      *
      * @param azimuth the direction of travel

@@ -94,22 +94,13 @@ public record MapFigure(FigureLook look, Optional<Part> part, String label, List
                 break;
             }
             Point b = corners.get((i + 1) % n);
-            least = Math.min(least, toSegment(place, a, b));
+            least = Math.min(least, place.distance(a, b));
             if ((a.north() > place.north()) != (b.north() > place.north()) && place.east()
                     < (b.east() - a.east()) * (place.north() - a.north()) / (b.north() - a.north()) + a.east()) {
                 inside = !inside;
             }
         }
         return isClosed && inside ? 0 : least;
-    }
-
-    private static double toSegment(Point p, Point a, Point b) {
-        double de = b.east() - a.east();
-        double dn = b.north() - a.north();
-        double square = de * de + dn * dn;
-        double t = square == 0 ? 0
-                : Math.max(0, Math.min(1, ((p.east() - a.east()) * de + (p.north() - a.north()) * dn) / square));
-        return Math.hypot(p.east() - a.east() - t * de, p.north() - a.north() - t * dn);
     }
 
     /**

@@ -144,7 +144,7 @@ public final class Assessments {
         dose.ifPresent(d -> findings.addAll(ThinnerCover.findings(plan, cover, sources, d)));
         dose.ifPresent(d -> models.addAll(d.models()));
         progress.check();
-        GearDigging digging = GearDigging.of(plan, bed);
+        GearDigging digging = GearDigging.of(shapes, bed);
         Work work = asked.isFor(Asked.EARTHWORKS)
                 ? work(plan, cover, new SoilBalance(plan, cover, toes).input(prepared, digging),
                         progress.part(0.6, 0.75))

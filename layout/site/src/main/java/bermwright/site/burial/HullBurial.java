@@ -8,7 +8,6 @@ import bermwright.site.exposure.SiteCover;
 import bermwright.site.finding.Finding;
 import bermwright.site.finding.Finding.Figures;
 import bermwright.site.finding.Finding.Level;
-import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
@@ -100,8 +99,7 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
             gravity = plan.ground().gravity();
             friction = plan.ground().pivotFriction();
             soil = plan.ground().regolith();
-            CoverPlan wanted = hull.cover().orElseThrow();
-            density = wanted.density().orElse(soil.placedDensity());
+            density = SiteCover.density(plan, hull);
             shell = hull.shell().map(s -> new ThinShell(s.thickness(), s.modulus(), s.yield(), s.poisson()));
             stiffness = shell.map(s -> ShellBuckling.heldEnds(s, hull.radius(), hull.length())).orElse(0.0);
         }

@@ -42,7 +42,7 @@ final class WaysToShelter {
         for (Hull hull : plan.hulls()) {
             for (Hatch hatch : hull.hatches()) {
                 String name = name(hull, hatch);
-                Optional<WayToShelter> in = isOpen.test(hull, hatch) ? inside(hull, alongOf(hull, hatch), name)
+                Optional<WayToShelter> in = isOpen.test(hull, hatch) ? inside(hull, HatchPlace.along(hull, hatch), name)
                         : Optional.empty();
                 in.ifPresent(way -> {
                     within.put(name, way);
@@ -100,7 +100,8 @@ final class WaysToShelter {
         Optional<WayToShelter> best = Optional.empty();
         for (Hatch hatch : hull.hatches()) {
             Optional<WayToShelter> out = isOpen.test(hull, hatch)
-                    ? fromHatch(hull, hatch, from, Math.abs(alongOf(hull, hatch) - station.along())) : Optional.empty();
+                    ? fromHatch(hull, hatch, from, Math.abs(HatchPlace.along(hull, hatch) - station.along()))
+                    : Optional.empty();
             best = out.isPresent() && (best.isEmpty() || out.get().seconds() < best.get().seconds()) ? out : best;
         }
         findings.add(Finding.of("shelter-unreachable", Level.WARN, from, Figures.NONE,
@@ -144,15 +145,11 @@ final class WaysToShelter {
         return way;
     }
 
-    private static double alongOf(Hull hull, Hatch hatch) {
-        return hatch.end() == Hatch.End.BASE ? 0 : hatch.end() == Hatch.End.FAR ? hull.length() : hatch.along();
-    }
-
     /** Shortest way over hatches and tunnels; few hulls, so plain relaxation is enough. */
     private Optional<WayToShelter> inside(Hull start, double along, String from) {
         Map<String, Double> reached = new HashMap<>();
         for (Hatch hatch : start.hatches()) {
-            reached.put(name(start, hatch), Math.abs(alongOf(start, hatch) - along));
+            reached.put(name(start, hatch), Math.abs(HatchPlace.along(start, hatch) - along));
         }
         boolean changed = true;
         while (changed) {
@@ -182,7 +179,7 @@ final class WaysToShelter {
         double best = direct;
         for (Hatch hatch : hull.hatches()) {
             Double at = reached.get(name(hull, hatch));
-            best = at == null ? best : Math.min(best, at + Math.abs(alongOf(hull, hatch) - station.along()));
+            best = at == null ? best : Math.min(best, at + Math.abs(HatchPlace.along(hull, hatch) - station.along()));
         }
         return best;
     }
@@ -197,10 +194,10 @@ final class WaysToShelter {
         }
         double there = at + from.get().distance(to.get()) * scale;
         double mouthAlong = hull.get().hatches().stream().filter(h -> name(hull.get(), h).equals(other)).findFirst()
-                .map(h -> alongOf(hull.get(), h)).orElse(0.0);
+                .map(h -> HatchPlace.along(hull.get(), h)).orElse(0.0);
         boolean changed = false;
         for (Hatch hatch : hull.get().hatches()) {
-            double way = there + Math.abs(alongOf(hull.get(), hatch) - mouthAlong);
+            double way = there + Math.abs(HatchPlace.along(hull.get(), hatch) - mouthAlong);
             if (way < reached.getOrDefault(name(hull.get(), hatch), Double.POSITIVE_INFINITY) - 1e-9) {
                 reached.put(name(hull.get(), hatch), way);
                 changed = true;

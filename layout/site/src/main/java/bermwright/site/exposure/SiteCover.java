@@ -146,8 +146,14 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
                 depth.shareBelowWanted(CoverFindings.slack(covered, surface)));
     }
 
-    /** Density at which the soil of a hull's cover is placed (kg/m3). */
-    static double density(Plan plan, Hull hull) {
+    /**
+     * Density at which the soil of a hull's cover is placed.
+     *
+     * @param plan the plan
+     * @param hull one of its hulls
+     * @return that of its cover, else that of the plan's soil (kg/m3)
+     */
+    public static double density(Plan plan, Hull hull) {
         return hull.cover().map(CoverPlan::density).flatMap(d -> d.isPresent() ? Optional.of(d.getAsDouble())
                 : Optional.empty()).orElse(plan.ground().regolith().placedDensity());
     }

@@ -52,8 +52,14 @@ public final class BodyProfile {
         return volume;
     }
 
-    /** Area of a circle below a level over its lowest point (m2). */
-    private static double segment(double radius, double level) {
+    /**
+     * Area of a circle below a level.
+     *
+     * @param radius radius (m), zero or more
+     * @param level  height of the level over the circle's lowest point (m)
+     * @return the area (m2), from zero to the whole circle
+     */
+    public static double segment(double radius, double level) {
         if (!(level > 0) || !(radius > 0)) {
             return 0;
         }

@@ -45,11 +45,22 @@ public final class HatchPlace {
             return hull.baseCentre().moved(hull.layDownAzimuth(), -off * Math.cos(hatch.around()) / scale,
                     left / scale);
         }
-        double along = switch (hatch.end()) {
+        return hull.baseCentre().moved(hull.layDownAzimuth(), (hull.pivotAhead() + along(hull, hatch)) / scale,
+                left / scale);
+    }
+
+    /**
+     * How far along its hull a hatch is.
+     *
+     * @param hull  the hull
+     * @param hatch its hatch
+     * @return distance from the base plane (m): that of an end, or of the hatch in the side
+     */
+    public static double along(Hull hull, Hatch hatch) {
+        return switch (hatch.end()) {
             case BASE -> 0;
             case FAR -> hull.length();
             case SIDE -> hatch.along();
         };
-        return hull.baseCentre().moved(hull.layDownAzimuth(), (hull.pivotAhead() + along) / scale, left / scale);
     }
 }

@@ -122,20 +122,11 @@ final class HaulGround {
         for (int row = lowRow; row <= highRow; row++) {
             for (int column = lowColumn; column <= highColumn; column++) {
                 int at = row * columns + column;
-                if (!closed[at] && distance(place(at), a, b) <= reach) {
+                if (!closed[at] && place(at).distance(a, b) <= reach) {
                     closed[at] = true;
                 }
             }
         }
-    }
-
-    static double distance(Point p, Point a, Point b) {
-        double dx = b.east() - a.east();
-        double dy = b.north() - a.north();
-        double square = dx * dx + dy * dy;
-        double t = square > 0 ? ((p.east() - a.east()) * dx + (p.north() - a.north()) * dy) / square : 0;
-        double u = Math.max(0, Math.min(1, t));
-        return Math.hypot(p.east() - a.east() - u * dx, p.north() - a.north() - u * dy);
     }
 
     private int row(double north) {

@@ -4,6 +4,7 @@ package bermwright.site.stages;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
+import bermwright.site.footprint.BodyProfile;
 import bermwright.site.footprint.HullShapes;
 import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
@@ -21,7 +22,6 @@ import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -61,14 +61,14 @@ public record GearDigging(List<Item> items) {
     /**
      * Derives it.
      *
-     * @param plan   the plan
+     * @param site   the plan's shapes
      * @param ground the prepared ground
      * @return what is dug
      */
-    public static GearDigging of(Plan plan, ElevationGrid ground) {
+    public static GearDigging of(SiteShapes site, ElevationGrid ground) {
         List<Item> items = new ArrayList<>();
-        Trench trench = new Trench(plan, ground);
-        for (HullShapes shapes : SiteShapes.of(plan, Optional.of(ground), Map.of()).hulls()) {
+        Trench trench = new Trench(site.plan(), ground);
+        for (HullShapes shapes : site.hulls()) {
             trench.bed(shapes.hull()).ifPresent(items::add);
             for (Shape shape : shapes.shapes()) {
                 trench.item(shapes.hull(), shape).filter(i -> i.cut() > LEAST).ifPresent(items::add);
@@ -119,9 +119,8 @@ public record GearDigging(List<Item> items) {
             if (!(sunk > 0) || hull.arrival() == Hull.Arrival.STAYS_UPRIGHT || isStated(footprint.centre())) {
                 return Optional.empty();
             }
-            double r = hull.radius();
-            double circle = r * r * Math.acos((r - sunk) / r) - (r - sunk) * Math.sqrt(2 * r * sunk - sunk * sunk);
-            return Optional.of(new Item(hull.id(), "bed of the sunk hull", footprint, circle * hull.length(), 0));
+            return Optional.of(new Item(hull.id(), "bed of the sunk hull", footprint,
+                    BodyProfile.segment(hull.radius(), sunk) * hull.length(), 0));
         }
 
         Optional<Item> item(Hull hull, Shape shape) {

@@ -79,10 +79,8 @@ public record SlopeChecks(List<Slope> slopes, double steepest, List<Finding> fin
         List<Finding> findings = new ArrayList<>();
         for (PlacedCover placed : PlacedCovers.of(plan, cover)) {
             Hull hull = plan.hull(placed.hull()).orElseThrow();
-            double density = hull.cover().flatMap(c -> c.density().isPresent()
-                    ? Optional.of(c.density().getAsDouble()) : Optional.empty()).orElse(soil.placedDensity());
             slope(plan, hull.id(), new Size(true, height(cover.prepared(), placed.finished()), soil.stableSlope(),
-                    density, hull.lyingBase())).ifPresent(slopes::add);
+                    SiteCover.density(plan, hull), hull.lyingBase())).ifPresent(slopes::add);
         }
         for (BorrowGround borrow : plan.borrowGrounds()) {
             slope(plan, borrow.id(), new Size(false, borrow.greatestDepth(), borrow.sideSlope(), soil.bankDensity(),

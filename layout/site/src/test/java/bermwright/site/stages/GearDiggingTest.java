@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.SamplePlans;
+import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Anchor;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Kept;
@@ -14,7 +15,9 @@ import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
 import bermwright.site.plan.Seat;
+import bermwright.terrain.grid.ElevationGrid;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -58,7 +61,7 @@ class GearDiggingTest {
     /** A level square on a plane: half of it cut and half filled, a wedge each, a3 tan s / 8. */
     @Test
     void padsOnASlopeCutWhatTheyFill() {
-        GearDigging digging = GearDigging.of(plan(hull(Optional.empty(), 0), List.of()),
+        GearDigging digging = dug(plan(hull(Optional.empty(), 0), List.of()),
                 SamplePlans.ground((e, n) -> 0.1 * e));
         GearDigging.Item foot = item(digging, "pad, left pole").orElseThrow();
         double side = Math.sqrt(2) + 1;
@@ -67,7 +70,7 @@ class GearDiggingTest {
         assertTrue(item(digging, "pad, right pole").isPresent());
         assertTrue(item(digging, "pad, winch of lowering line 1").isPresent());
         assertTrue(item(digging, "pad, ballast of left stay").isPresent());
-        GearDigging level = GearDigging.of(plan(hull(Optional.empty(), 0), List.of()),
+        GearDigging level = dug(plan(hull(Optional.empty(), 0), List.of()),
                 SamplePlans.ground((e, n) -> 5));
         assertEquals(List.of(), level.items(), "level ground needs no pads");
     }
@@ -79,7 +82,7 @@ class GearDiggingTest {
                 OptionalDouble.of(2), OptionalDouble.of(1.2), OptionalDouble.empty(), OptionalInt.empty(),
                 OptionalDouble.empty(), Kept.NOTHING);
         Plan plan = plan(hull(Optional.of(block), 0), List.of());
-        GearDigging digging = GearDigging.of(plan, SamplePlans.ground((e, n) -> 5));
+        GearDigging digging = dug(plan, SamplePlans.ground((e, n) -> 5));
         GearDigging.Item hole = item(digging, "hole, block of lowering line 1").orElseThrow();
         double depth = block.depth().orElseThrow();
         double length = block.length().orElseThrow() + 1;
@@ -99,14 +102,18 @@ class GearDiggingTest {
     @Test
     void aSunkHullNeedsABedUnlessOneIsStated() {
         double sunk = 0.8;
-        GearDigging digging = GearDigging.of(plan(hull(Optional.empty(), sunk), List.of()),
+        GearDigging digging = dug(plan(hull(Optional.empty(), sunk), List.of()),
                 SamplePlans.ground((e, n) -> 5));
         double segment = 3.8 * 3.8 * Math.acos(3 / 3.8) - 3 * Math.sqrt(3.8 * 3.8 - 9);
         assertEquals(38 * segment, item(digging, "bed of the sunk hull").orElseThrow().cut(), ROUNDING);
         Ring all = new Ring(List.of(new Point(100, 50), new Point(200, 50), new Point(200, 250), new Point(100, 250)));
         Preparation bench = new Preparation("bed", Preparation.Kind.TRENCH, all, OptionalDouble.of(4), 0.02, 0.5,
                 Kept.NOTHING);
-        assertEquals(List.of(), GearDigging.of(plan(hull(Optional.empty(), sunk), List.of(bench)),
+        assertEquals(List.of(), dug(plan(hull(Optional.empty(), sunk), List.of(bench)),
                 SamplePlans.ground((e, n) -> 0.1 * e)).items(), "what the plan states is not derived again");
+    }
+
+    private static GearDigging dug(Plan plan, ElevationGrid ground) {
+        return GearDigging.of(SiteShapes.of(plan, Optional.of(ground), Map.of()), ground);
     }
 }
