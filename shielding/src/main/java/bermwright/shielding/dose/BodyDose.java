@@ -5,14 +5,17 @@ import bermwright.shielding.spectrum.CosmicSpectrum;
 import bermwright.shielding.transport.Beam;
 import bermwright.shielding.transport.EnergyGrid;
 import bermwright.shielding.transport.Field;
+import bermwright.shielding.transport.Penetration;
 import bermwright.shielding.transport.Stopping;
+import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 
 /**
  * Dose of a person in a field of particles from all sides.
  *
  * <p>Effective dose: protons and neutrons by published coefficients; helium and heavier ions by the quality factor of
- * 1990 behind 5 g/cm2 of water, which stands for the body; pions with weight 2, muons, electrons and gammas 1.
+ * 1990 in each {@link Tissue} behind the water that stands for the body around it, weighted; pions with weight 2,
+ * muons, electrons and gammas 1.
  */
 final class BodyDose {
     /** From MeV/g times 1/m2 per (g/cm2) to Gy. */
@@ -26,6 +29,7 @@ final class BodyDose {
     private static final int MADE_PROTON = 30;
     private static final int MUON = 31;
 
+    private final Penetration penetration;
     private final EnergyGrid grid;
     private final double showerLength;
     private final double[] protonCoefficient;
@@ -35,9 +39,12 @@ final class BodyDose {
     private final double[][] ionLoss;
     private final double[][] ionQuality;
 
-    BodyDose(EnergyGrid grid, Stopping water, double showerLength) {
-        this.grid = grid;
-        this.showerLength = showerLength;
+    /** Made ready for the fields of a shield, whose water it marches through: not for two threads at once. */
+    BodyDose(Penetration penetration) {
+        this.penetration = penetration;
+        grid = penetration.grid();
+        Stopping water = penetration.water();
+        showerLength = penetration.showerLengthGCm2();
         int n = grid.size();
         protonCoefficient = new double[n];
         neutronCoefficient = new double[n];
@@ -73,14 +80,18 @@ final class BodyDose {
     /** Effective dose (Sv, a second's for cosmic rays), slow neutrons by group. */
     Particles effective(Field field, double[] slow) {
         Beam beam = field.beam();
+        double helium = 0;
         double heavy = 0;
-        for (int z = 3; z <= CosmicSpectrum.GREATEST_CHARGE; z++) {
-            heavy += equivalent(field.inBody(), z);
+        for (Map.Entry<Tissue, Beam> reached : Tissue.reached(penetration, beam, true).entrySet()) {
+            double weight = reached.getKey().weight();
+            helium += weight * equivalent(reached.getValue(), 2);
+            for (int z = 3; z <= CosmicSpectrum.GREATEST_CHARGE; z++) {
+                heavy += weight * equivalent(reached.getValue(), z);
+            }
         }
         return new Particles(fold(beam, 0, neutronCoefficient), slow(slow),
                 fold(beam, 1, protonCoefficient) + fold(beam, MADE_PROTON, protonCoefficient),
-                equivalent(field.inBody(), 2), heavy,
-                PION_WEIGHT * pions(beam) + muons(beam), gammas(beam));
+                helium, heavy, PION_WEIGHT * pions(beam) + muons(beam), gammas(beam));
     }
 
     /** Effective dose of slow neutrons by group (Sv). */

@@ -46,9 +46,20 @@ public record OrganDose(double absorbed, double equivalent, double grayEquivalen
     }
 
     /**
+     * Both together.
+     *
+     * @param other the other dose
+     * @return the sum, quantity by quantity
+     */
+    OrganDose plus(OrganDose other) {
+        return new OrganDose(absorbed + other.absorbed, equivalent + other.equivalent,
+                grayEquivalent + other.grayEquivalent);
+    }
+
+    /**
      * The same dose times a factor.
      *
-     * @param factor factor (1), zero or more
+     * @param factor factor (1)
      * @return the dose
      */
     public OrganDose times(double factor) {

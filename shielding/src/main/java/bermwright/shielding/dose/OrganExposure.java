@@ -6,6 +6,7 @@ import bermwright.shielding.transport.Beam;
 import bermwright.shielding.transport.Field;
 import bermwright.shielding.transport.Penetration;
 import bermwright.shielding.transport.Stopping;
+import java.util.Map;
 
 /**
  * Doses of organs in a field: charged particles are carried into water to the depth of the organ and give their energy
@@ -28,7 +29,7 @@ final class OrganExposure {
     OrganExposure(Penetration penetration) {
         this.penetration = penetration;
         Stopping water = penetration.water();
-        body = new BodyDose(penetration.grid(), water, penetration.showerLengthGCm2());
+        body = new BodyDose(penetration);
         for (int i = 0; i < LEFT.length; i++) {
             leftQuality[i] = Quality.mean(water, (int) LEFT[i][0], LEFT[i][1], LEFT[i][2]);
         }
@@ -36,7 +37,23 @@ final class OrganExposure {
 
     /** Dose of an organ in the middle of a sphere in free space (a second's for cosmic rays). */
     OrganDose at(Field field, OrganDose.Organ organ) {
-        Beam beam = penetration.inBody(field.beam(), organ.depthGCm2());
+        return inside(penetration.inBody(field.beam(), organ.depthGCm2(), false)).plus(slow(field.sphere()));
+    }
+
+    /**
+     * Tissue-weighted dose of the body in the middle of a sphere in free space (a second's for cosmic rays): its dose
+     * equivalent is the effective dose equivalent.
+     */
+    OrganDose mean(Field field) {
+        OrganDose sum = slow(field.sphere());
+        for (Map.Entry<Tissue, Beam> reached : Tissue.reached(penetration, field.beam(), false).entrySet()) {
+            sum = sum.plus(inside(reached.getValue()).times(reached.getKey().weight()));
+        }
+        return sum;
+    }
+
+    /** Dose where a beam is, without slow neutrons. */
+    private OrganDose inside(Beam beam) {
         double light = body.gammas(beam) + body.pions(beam) + body.muons(beam);
         double absorbed = body.absorbed(beam, 1) + body.absorbedMade(beam) + light;
         double equivalent = body.equivalent(beam, 1) + body.equivalentMade(beam) + light;
@@ -54,19 +71,21 @@ final class OrganExposure {
             equivalent += dose * leftQuality[i];
             early += dose * (LEFT[i][0] > 1 ? ION_EFFECTIVENESS : PROTON_EFFECTIVENESS);
         }
-        OrganDose slow = slow(field.sphere());
-        return new OrganDose(absorbed + slow.absorbed(), equivalent + slow.equivalent(),
-                early + slow.grayEquivalent());
+        return new OrganDose(absorbed, equivalent, early);
     }
 
     /** Dose of an organ under a dome on the ground: half of what flies straight and all of the slow neutrons. */
     OrganDose underDome(Field field, OrganDose.Organ organ) {
-        OrganDose sphere = at(field, organ);
-        OrganDose all = slow(field.sphere());
-        OrganDose slow = slow(field.slow());
-        return new OrganDose((sphere.absorbed() - all.absorbed()) / 2 + slow.absorbed(),
-                (sphere.equivalent() - all.equivalent()) / 2 + slow.equivalent(),
-                (sphere.grayEquivalent() - all.grayEquivalent()) / 2 + slow.grayEquivalent());
+        return underDome(field, at(field, organ));
+    }
+
+    /** Tissue-weighted dose of the body under a dome on the ground. */
+    OrganDose meanUnderDome(Field field) {
+        return underDome(field, mean(field));
+    }
+
+    private static OrganDose underDome(Field field, OrganDose sphere) {
+        return sphere.plus(slow(field.sphere()).times(-1)).times(0.5).plus(slow(field.slow()));
     }
 
     /** Gray equivalent of what flies straight to an organ in the middle of a sphere (Gy-Eq, a second's). */

@@ -213,7 +213,7 @@ final class TransportResponse {
         Penetration penetration = new Penetration(shield, skinEquivalence, Penetration.Resolution.STANDARD);
         Penetration.Outcome outcome =
                 penetration.carry(source.beam(penetration.grid()), DEPTHS_GCM2, progress.part(0.1, 1));
-        BodyDose body = new BodyDose(penetration.grid(), penetration.water(), penetration.showerLengthGCm2());
+        BodyDose body = new BodyDose(penetration);
         double seconds = source.seconds();
         List<Particles> doses = outcome.fields().stream().map(f -> body.effective(f).times(seconds)).toList();
         progress.report(1, "response");
@@ -256,7 +256,8 @@ final class TransportResponse {
                         + shield.soil().name() + " soil" + skinWords()
                         + ": transport along the ray with slowing down, fragmentation and an intranuclear cascade, "
                         + "slow neutrons by diffusion through each piece of wall by its own cover, given back between "
-                        + "walls and floor of the room",
+                        + "walls and floor of the room; ions beyond hydrogen by quality factor behind the body's own "
+                        + "water, 5 g/cm2 for red marrow, 10 for other tissues",
                 "0 to 1000 g/cm2, where the last published figure stands, extrapolated to 1500; fast particles "
                         + "straight ahead, pions, muons and gammas roughly; gammas of the "
                         + "ground 3.4 mSv a year in the open whatever the sun, its fast nucleons roughly",

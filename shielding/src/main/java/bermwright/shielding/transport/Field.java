@@ -2,15 +2,14 @@
 package bermwright.shielding.transport;
 
 /**
- * What arrives at a depth: the beam behind soil and skin, the same beam deeper in a body, and slow neutrons.
+ * What arrives at a depth: the beam behind soil and skin, and slow neutrons.
  *
  * @param depthGCm2 areal density of soil and skin, the skin counted as soil (g/cm2)
  * @param beam      particles behind it
- * @param inBody    ions of the beam behind a further layer of water
  * @param slow      fluence of slow neutrons by group (1/m2) in a room under a dome of it on the ground
  * @param sphere    the same in a hollow sphere of it in free space
  */
-public record Field(double depthGCm2, Beam beam, Beam inBody, double[] slow, double[] sphere) {
+public record Field(double depthGCm2, Beam beam, double[] slow, double[] sphere) {
     /** Copies the groups. */
     public Field {
         slow = slow.clone();

@@ -17,7 +17,6 @@ import java.util.List;
  * above each piece of the cover, and diffuse between its faces.
  */
 public final class Penetration {
-    private static final double BODY_GCM2 = 5;
     private static final int SKY_POINTS = 12;
     private static final double[] SKY_COSINE = new double[SKY_POINTS];
     private static final double DEEPEST_GCM2 = 1500;
@@ -123,11 +122,12 @@ public final class Penetration {
      *
      * @param behind    beam at the skin, left as it is
      * @param depthGCm2 depth in the body (g/cm2), positive
+     * @param ionsOnly  true where only ions heavier than hydrogen are wanted; the others stay as they were
      * @return the beam there
      */
-    public Beam inBody(Beam behind, double depthGCm2) {
+    public Beam inBody(Beam behind, double depthGCm2, boolean ionsOnly) {
         Beam beam = behind.copy();
-        march(water, beam, depthGCm2, false);
+        march(water, beam, depthGCm2, ionsOnly);
         return beam;
     }
 
@@ -237,16 +237,14 @@ public final class Penetration {
         for (int i = 0; i < skin.size() && share > 0; i++) {
             march(skin.get(i), behind, shield.skin().get(i).arealDensity() / 10 * share, false);
         }
-        Beam body = behind.copy();
-        march(water, body, BODY_GCM2, true);
         if (depth <= 0) {
             double[] none = new double[SlowCrossSections.GROUPS];
-            return new Field(depth, behind, body, none, none);
+            return new Field(depth, behind, none, none);
         }
         SlowRoom.Walls dome = room.walls();
         dome.add(depth, depth, 1);
         double[] around = neutrons.emitted(depth, x -> sum(sky.at(x), sky.at(depth, depth - x)));
-        return new Field(depth, behind, body, dome.fluence(), room.closed(depth, around));
+        return new Field(depth, behind, dome.fluence(), room.closed(depth, around));
     }
 
     private static double[] sum(double[] one, double[] other) {

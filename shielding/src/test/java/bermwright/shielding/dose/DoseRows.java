@@ -17,6 +17,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /** Our answers to published dose rows, each in the row's own quantity, sun and medium; computed once. */
 final class DoseRows {
@@ -27,6 +29,8 @@ final class DoseRows {
     /** Rows computed through air. */
     private static final double[] AIR_DEPTHS = {226, 300, 400, 700};
     private static final double SEA_LEVEL = 1033;
+    /** Standard atmosphere above 3 km, 701 hPa. */
+    private static final double THREE_KILOMETRES = 715;
     private static final int SLANTS = 16;
     private static final int MUON = 31;
     /** Kinetic energy at 1 GeV/c (MeV). */
@@ -85,7 +89,7 @@ final class DoseRows {
 
         Run(Material material) {
             penetration = new Penetration(new Shield(material, List.of()), 1, Penetration.Resolution.STANDARD);
-            body = new BodyDose(penetration.grid(), penetration.water(), penetration.showerLengthGCm2());
+            body = new BodyDose(penetration);
             organs = new OrganExposure(penetration);
         }
 
@@ -98,8 +102,19 @@ final class DoseRows {
             return body.inSphere(outcome.fields().get(i)).total();
         }
 
-        OrganDose organUnderDome(Penetration.Outcome outcome, int i, OrganDose.Organ organ) {
-            return organs.underDome(outcome.fields().get(i), organ);
+        /** Tissue-weighted doses under a dome. */
+        OrganDose meanUnderDome(Penetration.Outcome outcome, int i) {
+            return organs.meanUnderDome(outcome.fields().get(i));
+        }
+
+        /** Effective dose equivalent in a sphere. */
+        double meanEquivalent(Penetration.Outcome outcome, int i) {
+            return organs.mean(outcome.fields().get(i)).equivalent();
+        }
+
+        /** Effective dose equivalent on open ground. */
+        double onGround(Penetration.Outcome outcome) {
+            return meanEquivalent(outcome, 0) / 2 + ground(outcome);
         }
 
         double dome(Penetration.Outcome outcome, int i) {
@@ -135,13 +150,13 @@ final class DoseRows {
         double ground = soil.ground(minimum);
         double sky = soil.effective(minimum, 0) / 2;
         OrganDose skin = soil.organ(minimum, 0, OrganDose.Organ.SKIN);
-        OrganDose deep = soil.organ(minimum, 0, OrganDose.Organ.BLOOD_FORMING);
-        answers.put("surface-2024", (deep.equivalent() / 2 + ground) * YEAR_MILLI);
+        double onGround = soil.onGround(minimum) * YEAR_MILLI;
+        answers.put("surface-2024", onGround);
         answers.put("surface-day", (skin.equivalent() / 2 + ground) * DAY * 1e6);
         answers.put("surface-silicon",
                 (skin.absorbed() / 2 + soil.body.absorbedMade(minimum.back())) * 3600 * 1e6 / 1.3 + 3.1);
-        answers.put("surface-minimum", (sky + ground) * YEAR_MILLI);
-        answers.put("surface-effective", (sky + ground) * YEAR_MILLI);
+        answers.put("surface-minimum", onGround);
+        answers.put("surface-effective", onGround);
         answers.put("ground-share", neutrons / sky);
         answers.put("secondary-share-0", ground / (sky + ground));
         answers.put("albedo-share", neutrons / (sky + ground));
@@ -151,9 +166,7 @@ final class DoseRows {
             neutral += minimum.ground()[g] * FluenceCoefficients.neutron(energy) / Quality.neutronWeight(energy);
         }
         answers.put("surface-neutral", (neutral + TransportResponse.GROUND_GAMMAS) * 3600 * 1e6 / 1.3);
-        Penetration.Outcome maximum = soil.cosmic(100, 0, 0);
-        answers.put("surface-maximum",
-                (soil.effective(maximum, 0) / 2 + soil.ground(maximum)) * YEAR_MILLI);
+        answers.put("surface-maximum", soil.onGround(soil.cosmic(100, 0, 0)) * YEAR_MILLI);
         Penetration.Outcome deepMinimum = soil.cosmic(0, 0, 0);
         double ambient = soil.fast(deepMinimum.back(), FluenceCoefficients::ambient);
         for (int g = 0; g < Field.groups(); g++) {
@@ -167,32 +180,32 @@ final class DoseRows {
         Penetration.Outcome outcome = soil.cosmic(10, 0, DEPTHS);
         Particles[] doses = outcome.fields().stream().map(soil.body::effective).map(Particles::underDome)
                 .toArray(Particles[]::new);
-        answers.put("regolith-180",
-                soil.organUnderDome(outcome, index(180), OrganDose.Organ.SKIN).equivalent() * YEAR_MILLI);
-        answers.put("absorbed-kept", soil.organUnderDome(outcome, index(180), OrganDose.Organ.BLOOD_FORMING)
-                .absorbed() / soil.organUnderDome(outcome, 0, OrganDose.Organ.BLOOD_FORMING).absorbed());
+        OrganDose[] means = IntStream.range(0, DEPTHS.length).mapToObj(i -> soil.meanUnderDome(outcome, i))
+                .toArray(OrganDose[]::new);
+        answers.put("regolith-180", means[index(180)].equivalent() * YEAR_MILLI);
+        answers.put("absorbed-kept", means[index(180)].absorbed() / means[0].absorbed());
         Particles hundred = doses[index(100)];
         answers.put("secondary-share-100", (hundred.fastNeutrons() + hundred.slowNeutrons() + hundred.pions()
                 + hundred.gammas()) / hundred.total());
-        answers.put("neutrons-rise-and-fall", deepestOf(doses, false));
-        answers.put("rise-of-dose", deepestOf(doses, true));
+        answers.put("neutrons-rise-and-fall", greatestAt(i -> doses[i].fastNeutrons() + doses[i].slowNeutrons()));
+        answers.put("rise-of-dose", greatestAt(i -> means[i].equivalent()));
         answers.put("beyond-500", soil.effective(outcome, index(500)) * YEAR_MILLI);
         answers.put("beyond-1500", doses[index(1500)].total() * YEAR_MILLI);
         Penetration.Outcome metal = aluminium.cosmic(10, 0, DEPTHS);
+        double[] inMetal = IntStream.range(0, index(120)).mapToDouble(i -> aluminium.meanEquivalent(metal, i))
+                .toArray();
         int least = 0;
-        for (int i = 1; i < index(120); i++) {
-            least = aluminium.effective(metal, i) < aluminium.effective(metal, least) ? i : least;
+        for (int i = 1; i < inMetal.length; i++) {
+            least = inMetal[i] < inMetal[least] ? i : least;
         }
         answers.put("aluminium-minimum", DEPTHS[least]);
     }
 
-    /** Depth of the greatest dose beyond 20 g/cm2: of all particles, or of neutrons. */
-    private static double deepestOf(Particles[] doses, boolean all) {
+    /** Depth of the greatest dose from 30 g/cm2 on, the dose by the index of its depth. */
+    private static double greatestAt(IntToDoubleFunction dose) {
         int best = index(30);
-        for (int i = best; i < doses.length; i++) {
-            double ours = all ? doses[i].total() : doses[i].fastNeutrons() + doses[i].slowNeutrons();
-            double held = all ? doses[best].total() : doses[best].fastNeutrons() + doses[best].slowNeutrons();
-            best = ours > held ? i : best;
+        for (int i = best; i < DEPTHS.length; i++) {
+            best = dose.applyAsDouble(i) > dose.applyAsDouble(best) ? i : best;
         }
         return DEPTHS[best];
     }
@@ -215,7 +228,7 @@ final class DoseRows {
     private void space() {
         Penetration.Outcome free = soil.cosmic(10, 0, 0);
         answers.put("free-absorbed", soil.organ(free, 0, OrganDose.Organ.SKIN).absorbed() * YEAR_MILLI);
-        answers.put("free-effective", soil.organ(free, 0, OrganDose.Organ.BLOOD_FORMING).equivalent() * YEAR_MILLI);
+        answers.put("free-effective", soil.meanEquivalent(free, 0) * YEAR_MILLI);
         Penetration.Outcome cruise = aluminium.cosmic(45, 0, 0, 16);
         OrganDose skin = aluminium.organ(cruise, 1, OrganDose.Organ.SKIN);
         answers.put("cruise-absorbed", skin.absorbed() * DAY * 1e3);
@@ -227,7 +240,7 @@ final class DoseRows {
         Run air = new Run(new Material("air", AIR_DENSITY, ground.kind(), ground.parts(), ground.excitation(),
                 ground.source()));
         TreeSet<Double> depths = new TreeSet<>(List.of(0.0, SEA_LEVEL));
-        for (double depth : new double[] {226, 300, 400, 700, SEA_LEVEL}) {
+        for (double depth : new double[] {226, 300, 400, 700, THREE_KILOMETRES, SEA_LEVEL}) {
             depths.add(depth);
             for (int i = 0; i < SLANTS; i++) {
                 depths.add(Math.min(1499, depth / ((i + 0.5) / SLANTS)));
@@ -236,18 +249,12 @@ final class DoseRows {
         double[] all = depths.stream().mapToDouble(Double::doubleValue).toArray();
         Penetration.Outcome polar = air.cosmic(10, 0, all);
         for (double depth : AIR_DEPTHS) {
-            double sum = BodyDose.slow(polar.room().midst(depth));
-            for (int i = 0; i < SLANTS; i++) {
-                double slant = depth / ((i + 0.5) / SLANTS);
-                if (slant < 1499) {
-                    Particles p = air.body.effective(polar.fields().get(Arrays.binarySearch(all, slant)));
-                    sum += (p.total() - p.slowNeutrons()) * 0.5 / SLANTS;
-                }
-            }
-            answers.put("air-" + (int) depth, sum * 3600 * 1e6);
+            answers.put("air-" + (int) depth, inAir(air, polar, all, depth));
         }
-        // New York: cut-off 2.08 GV, mean activity.
+        // New York, at 50 degrees of geomagnetic latitude: cut-off 2.08 GV, mean activity.
         Penetration.Outcome city = air.cosmic(50, 2.08, all);
+        answers.put("altitude-3000", inAir(air, city, all, THREE_KILOMETRES));
+        answers.put("altitude-0", inAir(air, city, all, SEA_LEVEL));
         double[] slow = city.room().midst(SEA_LEVEL);
         double neutrons = 0;
         for (int g = 0; g < slow.length; g++) {
@@ -268,6 +275,19 @@ final class DoseRows {
         Beam sea = air.cosmic(50, 0, 0, SEA_LEVEL).fields().get(1).beam();
         answers.put("sea-level-muons", above(air, sea, MUON, ONE_GEV_MUON));
         answers.put("sea-level-protons", above(air, sea, 1, ONE_GEV_PROTON) + above(air, sea, 30, ONE_GEV_PROTON));
+    }
+
+    /** Effective dose in flat air (uSv/h): rays from the half sky, slow neutrons without a net current. */
+    private static double inAir(Run air, Penetration.Outcome outcome, double[] depths, double depth) {
+        double sum = BodyDose.slow(outcome.room().midst(depth));
+        for (int i = 0; i < SLANTS; i++) {
+            double slant = depth / ((i + 0.5) / SLANTS);
+            if (slant < 1499) {
+                Particles p = air.body.effective(outcome.fields().get(Arrays.binarySearch(depths, slant)));
+                sum += (p.total() - p.slowNeutrons()) * 0.5 / SLANTS;
+            }
+        }
+        return sum * 3600 * 1e6;
     }
 
     private static double above(Run run, Beam beam, int species, double energyMeV) {

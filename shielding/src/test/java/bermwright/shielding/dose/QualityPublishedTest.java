@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class QualityPublishedTest {
     private static final String ICRP_60 = "ICRP Publication 60 (1991), table A-1";
+    private static final String ICRP_103_WEIGHTS = "ICRP Publication 103 (2007), table 3";
     private static final double EXACT = 1e-9;
     /** Printed with two decimals. */
     private static final double HALF_DIGIT = 0.005;
@@ -47,6 +48,20 @@ class QualityPublishedTest {
             unit = "1", tolerance = 0.05, remembered = true)
     void neutronsOfOneMegaelectronvolt(PublishedValue printed) {
         printed.assertEqualTo(Quality.neutronWeight(0.999999));
+    }
+
+    @Test
+    @Published(work = ICRP_103_WEIGHTS, place = "red bone marrow", printedValue = 0.12, unit = "1", tolerance = EXACT,
+            remembered = true)
+    void marrowIsAnEighthOfTheBody(PublishedValue printed) {
+        printed.assertEqualTo(Tissue.MARROW.weight());
+    }
+
+    @Test
+    @Published(work = ICRP_103_WEIGHTS, place = "skin", printedValue = 0.01, unit = "1", tolerance = EXACT,
+            remembered = true)
+    void skinIsAHundredthOfTheBody(PublishedValue printed) {
+        printed.assertEqualTo(Tissue.SKIN.weight());
     }
 
     @PublishedTable("/bermwright/shielding/published/icrp-116-iso.csv")

@@ -52,7 +52,7 @@ public class ResponseBenchmark {
 
     private static double dose(Penetration penetration, Beam beam) {
         Penetration.Outcome outcome = penetration.carry(beam, TransportResponse.DEPTHS_GCM2, Progress.NONE);
-        BodyDose body = new BodyDose(penetration.grid(), penetration.water(), penetration.showerLengthGCm2());
+        BodyDose body = new BodyDose(penetration);
         return outcome.fields().stream().mapToDouble(f -> body.effective(f).total()).sum();
     }
 }
