@@ -10,6 +10,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 
 /** What soil and pressure do to a hull's shell, for programs; endless factors are left out. */
 final class BurialPage {
+    /** Even steps along a hull at which shear and bending are told (1). */
+    private static final int STEPS = 20;
+
     private BurialPage() {
     }
 
@@ -45,6 +48,17 @@ final class BurialPage {
         });
         JsonPage.put(entry, "bending_over_support_kN_m", InUnits.kilonewtons(supports.hogging()));
         JsonPage.put(entry, "bending_between_kN_m", InUnits.kilonewtons(supports.sagging()));
+        supports.beam().ifPresent(beam -> {
+            JsonPage.put(entry, "greatest_shear_kN", InUnits.kilonewtons(beam.greatestShear()));
+            ArrayNode along = entry.putArray("beam");
+            beam.shown(STEPS).forEach(place -> {
+                ObjectNode row = along.addObject();
+                JsonPage.put(row, "along_m", place);
+                JsonPage.put(row, "shear_before_kN", InUnits.kilonewtons(beam.shearBefore(place)));
+                JsonPage.put(row, "shear_beyond_kN", InUnits.kilonewtons(beam.shearBeyond(place)));
+                JsonPage.put(row, "bending_kN_m", InUnits.kilonewtons(beam.moment(place)));
+            });
+        });
         supports.shell().ifPresent(shell -> {
             JsonPage.put(entry, "stress_over_support_MPa", InUnits.megapascals(shell.overSupport()));
             JsonPage.put(entry, "stress_between_MPa", InUnits.megapascals(shell.between()));

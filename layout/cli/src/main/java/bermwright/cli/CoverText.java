@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.lowering.strength.SupportedBeam;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.burial.HullBurial;
@@ -80,7 +81,9 @@ final class CoverText {
         }
         CommonText.wrapped(hull + " bends with " + TextTable.words(InUnits.kilonewtons(supports.hogging()), 0)
                 + " kN m over a support and " + TextTable.words(InUnits.kilonewtons(supports.sagging()), 0)
-                + " kN m between" + supports.shell().map(shell -> "; the bare shell bears that "
+                + " kN m between, and shears with up to "
+                + TextTable.words(InUnits.kilonewtons(supports.beam().map(SupportedBeam::greatestShear).orElse(0.0)), 0)
+                + " kN" + supports.shell().map(shell -> "; the bare shell bears that "
                 + TextTable.words(shell.pressurisedFactor(), 1) + " times with the pressure on, "
                 + TextTable.words(shell.bendingFactor(), 1) + " times with it off").orElse("") + ".", 2, out);
     }

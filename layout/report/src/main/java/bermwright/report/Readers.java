@@ -246,6 +246,8 @@ record Readers(Assessment assessment, Pack pack) {
             pack.figure(shell.pressure(), "");
             pack.table(shell.lifts());
             pack.table(shell.supports());
+            shell.beam().forEach(drawing -> pack.figure(drawing,
+                    "With the soil as it lies over each part of the hull, on the supports of the table above."));
         });
     }
 

@@ -46,14 +46,4 @@ public record Scene(Soil soil, List<HullSolid> hulls, List<WallSolid> walls) {
         }
         return found;
     }
-
-    /**
-     * Whether a point lies in soil: below the finished surface and inside no hull.
-     *
-     * @param point the point
-     * @return true where it is buried
-     */
-    public boolean isInSoil(Vec3 point) {
-        return point.z() < soil.finished().height(point.plan()) && around(point).isEmpty();
-    }
 }

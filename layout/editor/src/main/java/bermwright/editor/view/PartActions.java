@@ -5,7 +5,6 @@ import bermwright.editor.edit.AlignHatches;
 import bermwright.editor.edit.CopyPart;
 import bermwright.editor.edit.NewPart;
 import bermwright.editor.edit.Part;
-import bermwright.editor.edit.PartOutline;
 import bermwright.editor.edit.RemovePart;
 import bermwright.editor.model.MapCamera;
 import bermwright.editor.model.Workbench;
@@ -95,9 +94,5 @@ final class PartActions {
 
     void fit() {
         bench.box().ifPresent(box -> map.flyTo(box, WHOLE));
-    }
-
-    boolean hasPlace(Part part) {
-        return !PartOutline.corners(bench.plan(), part).isEmpty() || bench.box(part).isPresent();
     }
 }

@@ -2,24 +2,36 @@
 package bermwright.lowering.strength;
 
 import bermwright.foundation.Require;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.LUDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
 
 /**
  * The lying hull as a beam on rigid supports that stand level and do not clamp it.
  *
- * <p>Weight spreads along the hull as a straight line, as in {@link HullBeam}. More than two supports share it as a
- * beam of even stiffness does; a support that sinks more than its neighbours bears less than here and they more.
+ * <p>Two supports bear what balance asks of them, whatever the beam. More share the load as a straight beam of even
+ * stiffness does that bends little; a support that sinks more than its neighbours bears less than here and they more.
+ * Supports hold both ways: where one would have to pull the hull down its reaction is below zero.
  *
+ * @param load      what is borne
+ * @param supports  where the supports are from the base (m), at least two, rising, on the hull
  * @param reactions what each support bears (N); below zero where the hull would lift off it
- * @param hogging   greatest moment over a support, the crown side pulled (N m), zero or more
- * @param sagging   greatest moment between supports, the lay-down side pulled (N m), zero or more
- * @see "Clapeyron (1857), equation of three moments"
+ * @see "Macaulay (1919), Note on the deflection of beams, Messenger of Mathematics 48, 129-130"
  */
-public record SupportedBeam(List<Double> reactions, double hogging, double sagging) {
-    /** Copies the list. */
+public record SupportedBeam(BeamLoad load, List<Double> supports, List<Double> reactions) {
+    private static final int HALVINGS = 60;
+
+    /** Copies the lists. */
     public SupportedBeam {
+        supports = List.copyOf(supports);
         reactions = List.copyOf(reactions);
+        Require.that(supports.size() == reactions.size(), "%s supports bear %s reactions.", supports.size(),
+                reactions.size());
     }
 
     /**
@@ -29,89 +41,141 @@ public record SupportedBeam(List<Double> reactions, double hogging, double saggi
      * @param supports where the supports are from the base (m), at least two, rising, on the hull
      * @return what they bear and how the hull bends
      */
-    public static SupportedBeam on(HullBeam.Load load, List<Double> supports) {
+    public static SupportedBeam on(BeamLoad load, List<Double> supports) {
         Require.that(supports.size() >= 2, "%s supports; at least two are needed.", supports.size());
         for (int i = 0; i < supports.size(); i++) {
             Require.within("support from the base", supports.get(i), 0, load.length(), "m");
             Require.that(i == 0 || supports.get(i) > supports.get(i - 1), "supports must stand one after another.");
         }
-        int last = supports.size() - 1;
-        double right = load.length() - supports.get(last);
-        double[] moments = moments(load, supports);
-        double[] reactions = new double[supports.size()];
-        reactions[0] = (load.at(0) + load.at(supports.get(0))) / 2 * supports.get(0);
-        reactions[last] = (load.at(load.length()) + load.at(supports.get(last))) / 2 * right;
-        double sagging = 0;
-        double hogging = 0;
-        for (int i = 0; i < last; i++) {
-            Span span = new Span(load, supports.get(i), supports.get(i + 1));
-            double tilt = (moments[i + 1] - moments[i]) / span.length();
-            double push = span.length() * (2 * span.left() + span.right()) / 6 + tilt;
-            reactions[i] += push;
-            reactions[i + 1] += span.length() * (span.left() + 2 * span.right()) / 6 - tilt;
-            sagging = Math.max(sagging, span.greatest(moments[i], push));
-        }
-        List<Double> borne = new ArrayList<>();
-        for (int i = 0; i <= last; i++) {
-            borne.add(reactions[i]);
-            hogging = Math.max(hogging, -moments[i]);
-        }
-        return new SupportedBeam(borne, hogging, sagging);
+        return new SupportedBeam(load, supports, reactions(load, supports));
     }
 
-    private record Span(HullBeam.Load load, double from, double to) {
-        double length() {
-            return to - from;
-        }
-
-        double left() {
-            return load.at(from);
-        }
-
-        double right() {
-            return load.at(to);
-        }
-
-        double turnLeft() {
-            return Math.pow(length(), 3) * (8 * left() + 7 * right()) / 60;
-        }
-
-        double turnRight() {
-            return Math.pow(length(), 3) * (7 * left() + 8 * right()) / 60;
-        }
-
-        /** Moment where no shear is left, between the ends; the ends themselves are not looked at. */
-        double greatest(double moment, double push) {
-            double rise = (right() - left()) / length();
-            double at = 2 * push / (left() + Math.sqrt(Math.max(0, left() * left() + 2 * rise * push)));
-            if (!(at > 0 && at < length())) {
-                return Math.max(0, moment);
+    /**
+     * Forces and moments in balance, and no support moved: sum of R (x - s)^3 / 6 over supports before x, less the
+     * load's share, plus a straight line is nothing at each support. Lengths are taken over the hull's.
+     */
+    private static List<Double> reactions(BeamLoad load, List<Double> supports) {
+        int count = supports.size();
+        double length = load.length();
+        double weight = load.total();
+        RealMatrix sums = new Array2DRowRealMatrix(count + 2, count + 2);
+        RealVector known = new ArrayRealVector(count + 2);
+        for (int i = 0; i < count; i++) {
+            double place = supports.get(i) / length;
+            for (int j = 0; j < i; j++) {
+                sums.setEntry(i, j, Math.pow(place - supports.get(j) / length, 3) / 6);
             }
-            return moment + push * at - left() * at * at / 2 - rise * at * at * at / 6;
+            sums.setEntry(i, count, 1);
+            sums.setEntry(i, count + 1, place);
+            known.setEntry(i, load.sagging(supports.get(i)) / (weight * Math.pow(length, 3)));
+            sums.setEntry(count, i, 1);
+            sums.setEntry(count + 1, i, place);
         }
+        known.setEntry(count, 1);
+        known.setEntry(count + 1, load.centre() / length);
+        RealVector solved = new LUDecomposition(sums, 1e-30).getSolver().solve(known);
+        return IntStream.range(0, count).mapToObj(i -> solved.getEntry(i) * weight).toList();
     }
 
-    /** Moments over the supports: those of both overhangs by hand, the others by elimination. */
-    private static double[] moments(HullBeam.Load load, List<Double> supports) {
-        int last = supports.size() - 1;
-        double[] moments = new double[last + 1];
-        double left = supports.get(0);
-        double right = load.length() - supports.get(last);
-        moments[0] = -left * left * (2 * load.at(0) + load.at(left)) / 6;
-        moments[last] = -right * right * (load.at(supports.get(last)) + 2 * load.at(load.length())) / 6;
-        double[] factor = new double[last + 1];
-        double[] known = new double[last + 1];
-        known[0] = moments[0];
-        for (int i = 1; i < last; i++) {
-            Span before = new Span(load, supports.get(i - 1), supports.get(i));
-            Span after = new Span(load, supports.get(i), supports.get(i + 1));
-            double pivot = 2 * (before.length() + after.length()) - before.length() * factor[i - 1];
-            factor[i] = after.length() / pivot;
-            known[i] = (-before.turnRight() - after.turnLeft() - before.length() * known[i - 1]) / pivot;
+    /**
+     * The shear just beyond a place: what the supports up to there push up less what lies before it.
+     *
+     * @param place from the base (m), 0 to the length
+     * @return the shear (N)
+     */
+    public double shearBeyond(double place) {
+        return shear(place, true);
+    }
+
+    /**
+     * The shear just before a place.
+     *
+     * @param place from the base (m), 0 to the length
+     * @return the shear (N)
+     */
+    public double shearBefore(double place) {
+        return shear(place, false);
+    }
+
+    private double shear(double place, boolean beyond) {
+        double shear = -load.before(place);
+        for (int i = 0; i < supports.size(); i++) {
+            shear += supports.get(i) < place || beyond && supports.get(i) == place ? reactions.get(i) : 0;
         }
-        for (int i = last - 1; i > 0; i--) {
-            moments[i] = known[i] - factor[i] * moments[i + 1];
+        return shear;
+    }
+
+    /**
+     * The bending at a place.
+     *
+     * @param place from the base (m), 0 to the length
+     * @return the moment (N m), positive where the lay-down side is pulled, negative where the crown side is
+     */
+    public double moment(double place) {
+        double moment = -load.turn(place);
+        for (int i = 0; i < supports.size(); i++) {
+            moment += reactions.get(i) * Math.max(0, place - supports.get(i));
         }
-        return moments;
+        return moment;
+    }
+
+    /**
+     * Greatest moment over a support, the crown side pulled.
+     *
+     * @return the moment (N m), zero or more
+     */
+    public double hogging() {
+        return supports.stream().mapToDouble(s -> -moment(s)).reduce(0, Math::max);
+    }
+
+    /**
+     * Greatest moment between supports or at one that lifts, the lay-down side pulled.
+     *
+     * @return the moment (N m), zero or more
+     */
+    public double sagging() {
+        double greatest = 0;
+        for (int i = 0; i < supports.size(); i++) {
+            greatest = Math.max(greatest, moment(supports.get(i)));
+            greatest = i == 0 ? greatest : Math.max(greatest, moment(turn(supports.get(i - 1), supports.get(i))));
+        }
+        return greatest;
+    }
+
+    /** Where shear, which only falls between supports, is nothing; the nearer end where it keeps its sign (m). */
+    private double turn(double from, double to) {
+        double low = from;
+        double high = to;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if (shearBeyond(middle) > 0) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    /**
+     * Greatest shear, which is beside a support.
+     *
+     * @return the shear without its sign (N), zero or more
+     */
+    public double greatestShear() {
+        return supports.stream().mapToDouble(s -> Math.max(Math.abs(shearBefore(s)), Math.abs(shearBeyond(s))))
+                .reduce(0, Math::max);
+    }
+
+    /**
+     * Places from end to end at which to show shear and bending: even steps and the supports.
+     *
+     * @param steps even steps along the hull (1), positive
+     * @return distances from the base (m), rising
+     */
+    public List<Double> shown(int steps) {
+        Require.positive("steps along the hull", steps, "1");
+        return Stream.concat(supports.stream(), IntStream.rangeClosed(0, steps).mapToObj(i ->
+                load.length() * i / steps)).distinct().sorted().toList();
     }
 }

@@ -8,6 +8,7 @@ import bermwright.published.PublishedTable;
 import bermwright.published.PublishedValue;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Columns, slings, tackles and friction against printed examples. */
@@ -154,7 +155,7 @@ class StrengthPublishedTest {
 
     @PublishedTable(DATA + "two-support-beam.csv")
     void beamOnTwoSupports(PublishedRow row) {
-        SupportedBeam beam = SupportedBeam.on(new HullBeam.Load(1, 1, 0.5), List.of(0.0, row.number("support")));
+        SupportedBeam beam = SupportedBeam.on(BeamLoad.weight(1, 1, 0.5), List.of(0.0, row.number("support")));
         row.assertNear("between", beam.sagging(), SIXTH_DECIMAL);
         row.assertNear("over_support", beam.hogging(), SIXTH_DECIMAL);
     }
@@ -162,11 +163,24 @@ class StrengthPublishedTest {
     @PublishedTable(DATA + "continuous-beam.csv")
     void beamOnManySupports(PublishedRow row) {
         double spans = row.number("spans");
-        SupportedBeam beam = SupportedBeam.on(new HullBeam.Load(spans, spans, spans / 2),
+        SupportedBeam beam = SupportedBeam.on(BeamLoad.weight(spans, spans, spans / 2),
                 IntStream.rangeClosed(0, (int) spans).mapToObj(i -> (double) i).toList());
         row.assertNear("end", beam.reactions().get(0), HALF_DIGIT);
         row.assertNear("next", beam.reactions().get(1), HALF_DIGIT);
         row.assertNear("over_support", beam.hogging(), HALF_DIGIT);
         row.assertNear("in_span", beam.sagging(), HALF_DIGIT);
+    }
+
+    @PublishedTable(DATA + "piecewise-beam.csv")
+    void beamUnderStretchesOfLoad(PublishedRow row) {
+        BeamLoad load = new BeamLoad(row.number("length"), List.of(new BeamLoad.Stretch(row.number("from"),
+                row.number("to"), row.number("at_from"), row.number("at_to"))));
+        SupportedBeam beam = SupportedBeam.on(load, Stream.of("first", "middle", "last").filter(row::has)
+                .map(row::number).toList());
+        double tolerance = row.number("tolerance");
+        row.assertNear("reaction_first", beam.reactions().get(0), tolerance);
+        row.assertNear("reaction_last", beam.reactions().get(beam.reactions().size() - 1), tolerance);
+        row.assertNear("hogging", beam.hogging(), tolerance);
+        row.assertNear("sagging", beam.sagging(), tolerance);
     }
 }

@@ -148,7 +148,7 @@ class StrengthTest {
     void twoSupportsAreTheBeamOnBaseAndLugs(double centre, double lug) {
         HullBeam.Load load = new HullBeam.Load(194_400, 50, centre);
         HullBeam base = HullBeam.of(load, lug);
-        SupportedBeam beam = SupportedBeam.on(load, List.of(0.0, lug));
+        SupportedBeam beam = SupportedBeam.on(BeamLoad.weight(194_400, 50, centre), List.of(0.0, lug));
         assertEquals(base.lugLoad(), beam.reactions().get(1), ROUNDING * 194_400);
         assertEquals(base.between(), beam.sagging(), ROUNDING * 194_400 * 50);
         assertEquals(base.atLugs(), beam.hogging(), ROUNDING * 194_400 * 50);
@@ -156,9 +156,9 @@ class StrengthTest {
 
     /** Whatever the supports, they bear the weight and its moment about the base. */
     @ParameterizedTest
-    @CsvSource({"25, 5, 45, 3", "20, 0, 50, 4", "30, 8, 41, 6", "23, 10, 40, 2"})
+    @CsvSource({"25, 5, 45, 3", "20, 0, 50, 4", "30, 8, 41, 6", "23, 10, 40, 2", "9, 5, 45, 3", "44, 4, 45, 2"})
     void supportsBearTheWeightAndItsMoment(double centre, double first, double last, int count) {
-        HullBeam.Load load = new HullBeam.Load(194_400, 50, centre);
+        BeamLoad load = BeamLoad.weight(194_400, 50, centre);
         List<Double> places = IntStream.range(0, count).mapToObj(i -> first + (last - first) * i / (count - 1))
                 .toList();
         SupportedBeam beam = SupportedBeam.on(load, places);
@@ -170,5 +170,39 @@ class StrengthTest {
         }
         assertEquals(194_400, sum, ROUNDING * 194_400);
         assertEquals(194_400 * centre, moment, ROUNDING * 194_400 * 50);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"25", "17", "33.3", "9", "44", "0.5"})
+    void aWeightKeepsItsSizeAndCentreHoweverItSpreads(double centre) {
+        BeamLoad load = BeamLoad.weight(194_400, 50, centre);
+        assertEquals(194_400, load.total(), ROUNDING * 194_400);
+        assertEquals(centre, load.centre(), ROUNDING * 50);
+    }
+
+    /** Cutting a load into stretches changes nothing, and shear and bending follow from each other. */
+    @Test
+    void stretchesAddUpToTheWholeAndBendingIsTheSumOfShear() {
+        BeamLoad whole = new BeamLoad(40, List.of(new BeamLoad.Stretch(0, 40, 3000, 11_000)));
+        BeamLoad cut = new BeamLoad(40, IntStream.range(0, 80).mapToObj(i -> new BeamLoad.Stretch(i / 2.0,
+                (i + 1) / 2.0, 3000 + i * 100, 3100 + i * 100)).toList());
+        List<Double> places = List.of(3.0, 14.0, 36.5);
+        SupportedBeam one = SupportedBeam.on(whole, places);
+        SupportedBeam other = SupportedBeam.on(cut, places);
+        double moment = 0;
+        int steps = 40_000;
+        for (int i = 0; i < steps; i++) {
+            moment += one.shearBeyond((i + 0.5) * 40 / steps) * 40 / steps;
+            if (i % 1000 == 999) {
+                double place = (i + 1) * 40.0 / steps;
+                assertEquals(one.moment(place), moment, 1e-3 * one.hogging());
+                assertEquals(one.moment(place), other.moment(place), ROUNDING * one.hogging());
+            }
+        }
+        assertEquals(one.sagging(), other.sagging(), ROUNDING * one.sagging());
+        assertEquals(0, one.shearBeyond(40), ROUNDING * whole.total());
+        assertEquals(0, one.moment(40), ROUNDING * whole.total() * 40);
+        assertEquals(Math.max(one.shearBeyond(14), -one.shearBefore(14)), one.greatestShear(),
+                ROUNDING * whole.total());
     }
 }

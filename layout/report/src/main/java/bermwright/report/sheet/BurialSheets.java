@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.sheet;
 
+import bermwright.lowering.strength.SupportedBeam;
 import bermwright.report.drawing.Chart;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
@@ -13,6 +14,8 @@ import bermwright.site.burial.LiftLoad;
 import bermwright.site.plan.Hull;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
+import java.util.stream.DoubleStream;
 
 /**
  * What soil does to a hull's shell, lift by lift; also for the editor.
@@ -22,6 +25,9 @@ import java.util.List;
  */
 public record BurialSheets(Hull hull, HullBurial burial) {
     private static final double KILO = 1000;
+    private static final double MEGA = 1e6;
+    /** Even steps along a hull at which shear and bending are drawn (1). */
+    private static final int STEPS = 120;
 
     /**
      * Greatest pressure of soil on the skin against the height of the soil, with what stands against it.
@@ -74,6 +80,31 @@ public record BurialSheets(Hull hull, HullBurial burial) {
                 Words.fixed(s.bearing() / KILO, 0), Words.fixed(s.bearingFactor(), 2))).toList());
     }
 
+    /**
+     * Shear and bending along a hull that is carried at places; none where it lies along its length.
+     *
+     * @return the drawings, bending first
+     */
+    public List<Drawing> beam() {
+        return burial.supports().beam().map(beam -> List.of(
+                along("bending", "bending, lay-down side pulled (MN m)", place ->
+                        DoubleStream.of(beam.moment(place) / MEGA)),
+                along("shear", "shear (kN)", place ->
+                        DoubleStream.of(beam.shearBefore(place) / KILO, beam.shearBeyond(place) / KILO))))
+                .orElse(List.of());
+    }
+
+    private Drawing along(String what, String up, DoubleFunction<DoubleStream> values) {
+        SupportedBeam beam = burial.supports().beam().orElseThrow();
+        List<Dot> dots = beam.shown(STEPS).stream().flatMap(place -> values.apply(place)
+                .mapToObj(value -> new Dot(place, value))).toList();
+        List<Chart.Mark> places = burial.supports().supports().stream()
+                .map(s -> new Chart.Mark(s.name(), s.along(), "m")).toList();
+        return new Chart(Drawing.name(what + "-along", hull.id()), "Hull " + hull.id() + ": " + what
+                + " along it under its cover", "from the base plane (m)", up,
+                List.of(new Chart.Curve(what, dots, Ink.of(0))), List.of(), places, Chart.Scale.LINEAR).drawing();
+    }
+
     /** What it means, in plain words. */
     public List<String> words() {
         List<String> words = new ArrayList<>();
@@ -87,14 +118,19 @@ public record BurialSheets(Hull hull, HullBurial burial) {
         if (supports.hogging() > 0 || supports.sagging() > 0) {
             words.add("Weight and soil bend the hull as a beam with " + Words.said(supports.hogging() / KILO, "kN m")
                     + " over a support and " + Words.said(supports.sagging() / KILO, "kN m") + " between"
-                    + supports.shell().map(s -> "; the bare shell bears that "
-                            + Words.said(s.pressurisedFactor(), "1") + " times with the pressure on and "
-                            + Words.said(s.bendingFactor(), "1") + " times with it off"
-                            + s.horn().map(horn -> ", and at the upper edge of the hardest saddle its wall is stressed"
-                            + " with " + Words.said(horn / 1e6, "MPa")).orElse("")).orElse("") + ".");
+                    + supports.beam().map(beam -> ", and shear it with up to "
+                            + Words.said(beam.greatestShear() / KILO, "kN")).orElse("")
+                    + supports.shell().map(BurialSheets::borne).orElse("") + ".");
         }
         words.add("Bedded along its length it presses up to " + Words.said(burial.seat().greatest() / KILO, "kPa")
                 + " on the ground and sinks " + Words.said(burial.seat().sinking(), "m") + ".");
         return words;
+    }
+
+    private static String borne(HullSupports.Stresses shell) {
+        return "; the bare shell bears that " + Words.said(shell.pressurisedFactor(), "1")
+                + " times with the pressure on and " + Words.said(shell.bendingFactor(), "1") + " times with it off"
+                + shell.horn().map(horn -> ", and at the upper edge of the hardest saddle its wall is stressed with "
+                        + Words.said(horn / MEGA, "MPa")).orElse("");
     }
 }

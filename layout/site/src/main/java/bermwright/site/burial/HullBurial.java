@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.burial;
 
+import bermwright.lowering.strength.BeamLoad;
 import bermwright.shielding.cover.DepthMap;
 import bermwright.site.burial.ShellBuckling.ThinShell;
 import bermwright.site.exposure.HullCover;
@@ -8,6 +9,7 @@ import bermwright.site.exposure.SiteCover;
 import bermwright.site.finding.Finding;
 import bermwright.site.finding.Finding.Figures;
 import bermwright.site.finding.Finding.Level;
+import bermwright.site.footprint.BodyProfile;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
@@ -114,13 +116,10 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
             }
             double factor = lifts.stream().mapToDouble(LiftLoad::pressurised).min().orElse(Double.POSITIVE_INFINITY);
             LiftLoad last = lifts.get(lifts.size() - 1);
-            SupportReckoning.Borne soilOver = soilOver();
-            double weight = hull.mass() * gravity;
-            double all = weight + soilOver.weight();
-            SeatLoad seat = SeatLoad.on(all / hull.length(), hull.radius(), SeatLoad.LUNAR_SOIL_STIFFNESS);
-            HullSupports supports = new SupportReckoning(plan, hull, new SupportReckoning.Borne(all,
-                    (weight * hull.centreOfMassFromBase() + soilOver.weight() * soilOver.centre()) / all), shell)
-                    .made(seat);
+            BeamLoad borne = BeamLoad.weight(hull.mass() * gravity, hull.length(), hull.centreOfMassFromBase())
+                    .with(soilOver());
+            SeatLoad seat = SeatLoad.on(borne.total() / hull.length(), hull.radius(), SeatLoad.LUNAR_SOIL_STIFFNESS);
+            HullSupports supports = new SupportReckoning(plan, hull, borne, shell).made(seat);
             Optional<Double> bending = shell.map(s -> bending(s, last.greatest()));
             HullBurial made = new HullBurial(hull.id(), lifts, factor, shell.map(s ->
                     ShellBuckling.longTube(s, hull.radius())), shell.map(s -> stiffness), bending, seat, supports,
@@ -187,21 +186,22 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
             return 0.5 * active * density * gravity * (height * height - low * low);
         }
 
-        /** All soil straight over the hull. */
-        private SupportReckoning.Borne soilOver() {
+        /** The soil straight over the hull, row by row of the depth map. */
+        private List<BeamLoad.Stretch> soilOver() {
             DepthMap depth = cover.depth();
-            double area = hull.length() / depth.rows() * 2 * Math.PI / depth.columns() * hull.radius();
-            double sum = 0;
-            double moment = 0;
+            double step = hull.length() / depth.rows();
+            List<BeamLoad.Stretch> soilOver = new ArrayList<>();
             for (int i = 0; i < depth.rows(); i++) {
+                double radius = BodyProfile.radiusAt(hull, depth.alongAt(i));
+                double over = 0;
                 for (int j = 0; j < depth.columns(); j++) {
                     double up = depth.uprightDepth(i, j);
-                    double over = isUpper(j) && up > 0 ? up * area * Math.cos(depth.aroundAt(j)) : 0;
-                    sum += over;
-                    moment += over * depth.alongAt(i);
+                    over += isUpper(j) && up > 0 ? up * radius * Math.cos(depth.aroundAt(j)) : 0;
                 }
+                double perLength = over * 2 * Math.PI / depth.columns() * density * gravity;
+                soilOver.add(new BeamLoad.Stretch(i * step, (i + 1) * step, perLength, perLength));
             }
-            return new SupportReckoning.Borne(sum * density * gravity, sum > 0 ? moment / sum : hull.length() / 2);
+            return soilOver;
         }
 
         /** A round ring between even loads down and less even loads sideways: M = q r^2 (1 - K) / 4. */

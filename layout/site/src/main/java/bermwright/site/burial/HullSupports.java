@@ -2,6 +2,7 @@
 package bermwright.site.burial;
 
 import bermwright.foundation.ModelNote;
+import bermwright.lowering.strength.SupportedBeam;
 import bermwright.site.finding.Finding;
 import java.util.List;
 import java.util.Locale;
@@ -12,18 +13,39 @@ import java.util.Optional;
  *
  * @param kind     how it is carried
  * @param supports what carries it, from the base on; none where it could not be reckoned
- * @param hogging  greatest moment over a support, the crown side pulled (N m), zero or more
- * @param sagging  greatest moment between supports, the lay-down side pulled (N m), zero or more
+ * @param beam     the hull as a beam on them; empty where it lies along its length or could not be reckoned
  * @param shell    stresses in the bare shell; empty where no shell is stated or the hull lies along its length
  * @param findings what is wrong
  * @param note     the model behind the figures
  */
-public record HullSupports(Kind kind, List<Support> supports, double hogging, double sagging,
+public record HullSupports(Kind kind, List<Support> supports, Optional<SupportedBeam> beam,
         Optional<Stresses> shell, List<Finding> findings, ModelNote note) {
     /** Copies the lists. */
     public HullSupports {
         supports = List.copyOf(supports);
         findings = List.copyOf(findings);
+    }
+
+    HullSupports with(List<Finding> found) {
+        return new HullSupports(kind, supports, beam, shell, found, note);
+    }
+
+    /**
+     * Greatest moment over a support, the crown side pulled.
+     *
+     * @return the moment (N m), zero or more; nothing without a beam
+     */
+    public double hogging() {
+        return beam.map(SupportedBeam::hogging).orElse(0.0);
+    }
+
+    /**
+     * Greatest moment between supports, the lay-down side pulled.
+     *
+     * @return the moment (N m), zero or more; nothing without a beam
+     */
+    public double sagging() {
+        return beam.map(SupportedBeam::sagging).orElse(0.0);
     }
 
     /** How a hull is carried. */

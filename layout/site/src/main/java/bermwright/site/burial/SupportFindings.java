@@ -28,12 +28,6 @@ final class SupportFindings {
         this.hull = hull;
     }
 
-    Finding unevenLoad(double centre) {
-        return finding("saddle-not-reckoned", Level.NOTE, Figures.of(centre, hull.length() / 3, "m"), "The common"
-                + " centre of hull and soil lies outside the middle third of the length, where no straight spread of"
-                + " weight has its centre, so supports and bending are not reckoned.").from(OURS);
-    }
-
     Finding saddlesPastMiddle() {
         double place = hull.seat().fromEnd(hull.length());
         return finding("saddle-place", Level.REFUSE, Figures.of(place, hull.length() / 2, "m"), text("The outer"

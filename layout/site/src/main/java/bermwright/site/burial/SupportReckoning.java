@@ -5,7 +5,7 @@ import bermwright.foundation.ModelNote;
 import bermwright.lowering.rig.Tube;
 import bermwright.lowering.soil.Bearing;
 import bermwright.lowering.soil.Regolith;
-import bermwright.lowering.strength.HullBeam;
+import bermwright.lowering.strength.BeamLoad;
 import bermwright.lowering.strength.SupportedBeam;
 import bermwright.lowering.strength.ThinTube;
 import bermwright.site.burial.HullSupports.Kind;
@@ -33,19 +33,10 @@ final class SupportReckoning {
     private final Hull hull;
     private final Regolith soil;
     private final double gravity;
-    private final Borne borne;
+    private final BeamLoad borne;
     private final Optional<ThinShell> shell;
 
-    /**
-     * Weight and soil together.
-     *
-     * @param weight all of it (N)
-     * @param centre its centre from the base (m)
-     */
-    record Borne(double weight, double centre) {
-    }
-
-    SupportReckoning(Plan plan, Hull hull, Borne borne, Optional<ThinShell> shell) {
+    SupportReckoning(Plan plan, Hull hull, BeamLoad borne, Optional<ThinShell> shell) {
         this.hull = hull;
         this.borne = borne;
         this.shell = shell;
@@ -70,38 +61,33 @@ final class SupportReckoning {
         }
         Kind kind = saddles ? Kind.SADDLES : Kind.FEET_AND_NOSE;
         SupportFindings findings = new SupportFindings(hull);
-        if (!HullBeam.Load.fits(hull.length(), borne.centre)) {
-            return nothing(kind, findings.unevenLoad(borne.centre));
-        }
         if (saddles && !(hull.seat().fromEnd(hull.length()) < hull.length() / 2)) {
             return nothing(kind, findings.saddlesPastMiddle());
         }
         List<Double> places = saddles ? saddles() : List.of(0.0, noseAt());
-        SupportedBeam beam = SupportedBeam.on(new HullBeam.Load(borne.weight, hull.length(), borne.centre), places);
+        SupportedBeam beam = SupportedBeam.on(borne, places);
         List<Support> supports = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
             double reaction = beam.reactions().get(i);
             supports.add(saddles ? saddle(i, places.get(i), reaction)
                     : i == 0 ? feet(reaction) : nose(places.get(i), reaction));
         }
-        HullSupports made = new HullSupports(kind, supports, beam.hogging(), beam.sagging(),
+        HullSupports made = new HullSupports(kind, supports, Optional.of(beam),
                 shell.map(s -> stresses(s, kind, beam)), List.of(), note(kind));
-        return new HullSupports(kind, supports, made.hogging(), made.sagging(), made.shell(), findings.of(made),
-                made.note());
+        return made.with(findings.of(made));
     }
 
     private HullSupports nothing(Kind kind, Finding why) {
-        return new HullSupports(kind, List.of(), 0, 0, Optional.empty(), List.of(why), note(kind));
+        return new HullSupports(kind, List.of(), Optional.empty(), Optional.empty(), List.of(why), note(kind));
     }
 
     private HullSupports along(SeatLoad seat) {
         double width = Math.max(2 * seat.halfWidth(), Math.ulp(1.0));
-        Support whole = new Support("the ground along its length", hull.length() / 2, borne.weight,
+        Support whole = new Support("the ground along its length", hull.length() / 2, borne.total(),
                 seat.perLength() / width, bearing(width, hull.length()));
-        HullSupports made = new HullSupports(Kind.ALONG, List.of(whole), 0, 0, Optional.empty(), List.of(),
+        HullSupports made = new HullSupports(Kind.ALONG, List.of(whole), Optional.empty(), Optional.empty(), List.of(),
                 note(Kind.ALONG));
-        return new HullSupports(Kind.ALONG, made.supports(), 0, 0, Optional.empty(),
-                new SupportFindings(hull).of(made), made.note());
+        return made.with(new SupportFindings(hull).of(made));
     }
 
     private List<Double> saddles() {
@@ -162,13 +148,16 @@ final class SupportReckoning {
                 || contact > SaddleShell.GREATEST_CONTACT_DEG + 1e-9)
                 || kind != Kind.ALONG && shell.filter(s -> hull.radius() / s.thickness() > THINNEST).isPresent();
         return new ModelNote("hull-supports", "A buried hull as a straight, even beam on rigid, level supports"
-                + " (equation of three moments), weight and soil spread as one straight line; shell over saddles after"
-                + " Zick; soil under feet, saddles and hull by Vesic's bearing formula at the surface, plumb load",
-                "supports that sink alike, saddles of 120 to 150 degrees, shells up to 1,500 wall thicknesses in"
-                        + " radius, no rings, frames or arching",
+                + " (balance, and no deflection at a support); the soil straight over it row by row, its own weight"
+                + " as a straight line about its centre, a triangle where that lies outside the middle third; shell"
+                + " over saddles after Zick; soil under feet, saddles and hull by Vesic's bearing formula at the"
+                + " surface, plumb load",
+                "supports that sink alike, soil that neither arches along the hull nor hangs on its flanks, saddles of"
+                        + " 120 to 150 degrees, shells up to 1,500 wall thicknesses in radius, no rings or frames",
                 "loads of two supports 10 %, of more supports by what they sink unevenly; stresses by a factor of 1.5;"
                         + " bearing by a factor of 3",
                 outside ? ModelNote.Status.EXTRAPOLATED : ModelNote.Status.COMPUTED,
-                "Clapeyron (1857); Zick (1951) and NASA SP-8007 (1968), from memory; Vesic (1973)");
+                "Macaulay (1919) for more than two supports; Zick (1951) and NASA SP-8007 (1968), from memory;"
+                        + " Vesic (1973)");
     }
 }

@@ -4,7 +4,6 @@ package bermwright.site.clearance;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.footprint.Shape;
-import java.util.Optional;
 import org.locationtech.jts.algorithm.MinimumDiameter;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -118,15 +117,5 @@ final class Outlined {
 
     private Geometry common(Outlined other) {
         return OverlayNGRobust.overlay(polygon, other.polygon, OverlayNG.INTERSECTION);
-    }
-
-    /** A corner outside a box, where there is one. */
-    Optional<Point> cornerOutside(Envelope box) {
-        for (Point p : shape.outline().corners()) {
-            if (!box.contains(p.east(), p.north())) {
-                return Optional.of(p);
-            }
-        }
-        return Optional.empty();
     }
 }

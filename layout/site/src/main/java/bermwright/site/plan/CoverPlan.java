@@ -89,18 +89,6 @@ public record CoverPlan(double thickness, OptionalDouble crown, OptionalDouble f
     }
 
     /**
-     * This cover with all its parts at one thickness.
-     *
-     * @param all thickness (m), above zero
-     * @return the changed copy
-     */
-    public CoverPlan withThickness(double all) {
-        return new CoverPlan(all, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), baseEnd, farEnd, baseEndWall, farEndWall, crownWidth, lift, density,
-                passThroughs, kept);
-    }
-
-    /**
      * This cover with its parts at their own thicknesses.
      *
      * @param crownPart thickness over the crown (m)

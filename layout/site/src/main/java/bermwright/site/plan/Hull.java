@@ -165,7 +165,7 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
      * @return the changed copy
      */
     public Hull withBaseCentre(Point place) {
-        return copy(id, place, layDownAzimuth, lowering, cover);
+        return copy(place, layDownAzimuth, lowering, cover);
     }
 
     /**
@@ -175,17 +175,7 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
      * @return the changed copy
      */
     public Hull withLayDownAzimuth(Azimuth azimuth) {
-        return copy(id, baseCentre, azimuth, lowering, cover);
-    }
-
-    /**
-     * This hull under another id.
-     *
-     * @param other the id
-     * @return the changed copy
-     */
-    public Hull withId(String other) {
-        return copy(other, baseCentre, layDownAzimuth, lowering, cover);
+        return copy(baseCentre, azimuth, lowering, cover);
     }
 
     /**
@@ -195,7 +185,7 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
      * @return the changed copy
      */
     public Hull withLowering(Optional<LoweringGear> gear) {
-        return copy(id, baseCentre, layDownAzimuth, gear, cover);
+        return copy(baseCentre, layDownAzimuth, gear, cover);
     }
 
     /**
@@ -205,7 +195,7 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
      * @return the changed copy
      */
     public Hull withCover(Optional<CoverPlan> wanted) {
-        return copy(id, baseCentre, layDownAzimuth, lowering, wanted);
+        return copy(baseCentre, layDownAzimuth, lowering, wanted);
     }
 
     /**
@@ -221,9 +211,8 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
                 stations, cover, kept);
     }
 
-    private Hull copy(String name, Point place, Azimuth azimuth, Optional<LoweringGear> gear,
-            Optional<CoverPlan> wanted) {
-        return new Hull(name, length, diameter, baseEnd, farEnd, skin, shell, innerPressure, mass,
+    private Hull copy(Point place, Azimuth azimuth, Optional<LoweringGear> gear, Optional<CoverPlan> wanted) {
+        return new Hull(id, length, diameter, baseEnd, farEnd, skin, shell, innerPressure, mass,
                 centreOfMassFromBase, centreOfMassOffAxis, centreOfMassSpread, inertiaAboutCentre, residualPropellant,
                 place, landingDispersion, azimuth, clocking, pivot, arrival, gear, hatches, seat, stations, wanted,
                 kept);

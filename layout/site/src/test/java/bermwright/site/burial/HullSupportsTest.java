@@ -6,12 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.foundation.Point;
+import bermwright.lowering.strength.SupportedBeam;
+import bermwright.shielding.cover.DepthMap;
 import bermwright.site.SamplePlans;
 import bermwright.site.burial.HullSupports.Kind;
 import bermwright.site.burial.HullSupports.Support;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.finding.Finding;
 import bermwright.site.finding.Finding.Level;
+import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Kept;
 import bermwright.site.plan.Pivot;
@@ -33,13 +36,17 @@ class HullSupportsTest {
     }
 
     private static HullBurial burial(Seat seat, Optional<Pivot> pivot, double centre) {
-        Plan plan = SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(120, 150), 90))).withHull("A",
+        Plan plan = plan(seat, pivot, centre);
+        return HullBurial.of(plan, SiteCover.raised(plan, GROUND, GROUND)).get(0);
+    }
+
+    private static Plan plan(Seat seat, Optional<Pivot> pivot, double centre) {
+        return SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(120, 150), 90))).withHull("A",
                 h -> new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
                         h.innerPressure(), h.mass(), centre, h.centreOfMassOffAxis(), h.centreOfMassSpread(),
                         h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), h.landingDispersion(),
                         h.layDownAzimuth(), h.clocking(), pivot.orElse(h.pivot()), h.arrival(), h.lowering(),
                         h.hatches(), seat, h.stations(), h.cover(), h.kept()));
-        return HullBurial.of(plan, SiteCover.raised(plan, GROUND, GROUND)).get(0);
     }
 
     private static HullSupports on(Seat seat) {
@@ -80,6 +87,40 @@ class HullSupportsTest {
         assertEquals(Optional.of(Level.WARN), level(burial.supports(), "saddle-horn"));
         assertEquals(burial.findings().stream().filter(f -> f.rule().startsWith("saddle-")).toList(),
                 burial.supports().findings());
+    }
+
+    /** The base third stands open and its own weight hangs at the far end: no straight spread has such a centre. */
+    @Test
+    void loadsOnOneEndAreBorneWhereTheyLie() {
+        Plan plan = plan(Seat.usual(Seat.Kind.CRADLE, 0, 0.4), Optional.empty(), 34).withHull("A", h ->
+                h.withCover(h.cover().map(c -> new CoverPlan(c.thickness(), c.crown(), c.flank(), c.baseEndThickness(),
+                        c.farEndThickness(), CoverPlan.End.OPEN, c.farEnd(), c.baseEndWall(), c.farEndWall(),
+                        c.crownWidth(), c.lift(), c.density(), c.passThroughs(), c.kept()))));
+        SiteCover cover = SiteCover.raised(plan, GROUND, GROUND);
+        HullBurial burial = HullBurial.of(plan, cover).get(0);
+        DepthMap depth = cover.hulls().get(0).depth();
+        double soil = 0;
+        double soilMoment = 0;
+        double cell = 38.0 / depth.rows() * 3.8 * 2 * Math.PI / depth.columns() * 1650 * 1.62;
+        for (int i = 0; i < depth.rows(); i++) {
+            for (int j = 0; j < depth.columns(); j++) {
+                double over = Math.abs(depth.aroundAt(j)) < Math.PI / 2
+                        ? cell * depth.uprightDepth(i, j) * Math.cos(depth.aroundAt(j)) : 0;
+                soil += over;
+                soilMoment += over * depth.alongAt(i);
+            }
+        }
+        double weight = 71e3 * 1.62;
+        double centre = (soilMoment + weight * 34) / (soil + weight);
+        assertTrue(soilMoment / soil > 19.5);
+        List<Support> saddles = burial.supports().supports();
+        assertEquals((soil + weight) * (centre - 7.6) / 22.8, saddles.get(1).reaction(), ROUNDING * (soil + weight));
+        assertEquals((soil + weight) * (30.4 - centre) / 22.8, saddles.get(0).reaction(), ROUNDING * (soil + weight));
+        SupportedBeam beam = burial.supports().beam().orElseThrow();
+        assertEquals(0, beam.moment(38), ROUNDING * beam.hogging());
+        // Beyond the far saddle lie its own weight as a triangle over 12 m and the soil there.
+        assertTrue(beam.hogging() > weight * (34 - 30.4));
+        assertTrue(burial.supports().findings().stream().noneMatch(f -> f.rule().equals("saddle-not-reckoned")));
     }
 
     @Test
