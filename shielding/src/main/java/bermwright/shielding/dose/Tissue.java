@@ -1,11 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.dose;
 
-import bermwright.shielding.transport.Beam;
-import bermwright.shielding.transport.Penetration;
-import java.util.EnumMap;
-import java.util.Map;
-
 /**
  * Tissues of the effective dose, by the water that stands for the body around them: red bone marrow as the
  * blood-forming organs, the skin, and all others, from stomach and lung to gonads and brain, in one.
@@ -41,18 +36,5 @@ enum Tissue {
     /** Depth of water around the tissue (g/cm2), rising from tissue to tissue. */
     double depthGCm2() {
         return depth;
-    }
-
-    /** The beam at each tissue; ions heavier than hydrogen alone, or all particles. */
-    static Map<Tissue, Beam> reached(Penetration penetration, Beam atSkin, boolean ionsOnly) {
-        Map<Tissue, Beam> beams = new EnumMap<>(Tissue.class);
-        Beam beam = atSkin;
-        double depth = 0;
-        for (Tissue tissue : values()) {
-            beam = penetration.inBody(beam, tissue.depth - depth, ionsOnly);
-            depth = tissue.depth;
-            beams.put(tissue, beam);
-        }
-        return beams;
     }
 }

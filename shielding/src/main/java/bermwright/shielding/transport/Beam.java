@@ -4,6 +4,7 @@ package bermwright.shielding.transport;
 import bermwright.foundation.Require;
 import bermwright.shielding.spectrum.CosmicSpectrum;
 import bermwright.shielding.spectrum.EventSpectrum;
+import java.util.Arrays;
 
 /**
  * Particles on their way straight ahead: fluence by species and energy (1/m2/MeV per nucleon, per second for cosmic
@@ -74,6 +75,32 @@ public final class Beam {
             copy[s] = fluence[s].clone();
         }
         return new Beam(copy, electromagnetic);
+    }
+
+    /**
+     * The ions of some charges alone, without anything else.
+     *
+     * @param least    least charge (1), 2 or more
+     * @param greatest greatest charge (1), 28 or less
+     * @return a beam of its own
+     */
+    public Beam ions(int least, int greatest) {
+        Require.within("least charge", least, 2, greatest, "");
+        Require.within("greatest charge", greatest, least, CosmicSpectrum.GREATEST_CHARGE, "");
+        double[][] alone = new double[fluence.length][fluence[0].length];
+        for (int z = least; z <= greatest; z++) {
+            alone[z] = fluence[z].clone();
+        }
+        return new Beam(alone, 0);
+    }
+
+    /**
+     * Whether nothing flies.
+     *
+     * @return true if each fluence is nought and there are no electrons and gammas
+     */
+    public boolean isEmpty() {
+        return electromagnetic == 0 && Arrays.stream(fluence).flatMapToDouble(Arrays::stream).allMatch(f -> f == 0);
     }
 
     /**

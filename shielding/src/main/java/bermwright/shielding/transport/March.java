@@ -72,21 +72,17 @@ public final class March {
     /**
      * Carries a beam on by one step.
      *
-     * @param beam     the beam, changed by this
-     * @param hGCm2    step (g/cm2), positive
-     * @param ionsOnly true where only ions heavier than hydrogen matter, and what they make of nucleons is left out
+     * @param beam  the beam, changed by this
+     * @param hGCm2 step (g/cm2), positive
      */
-    public void step(Beam beam, double hGCm2, boolean ionsOnly) {
+    public void step(Beam beam, double hGCm2) {
         Require.positive("step", hGCm2, "g/cm2");
         Steps whole = steps.computeIfAbsent(hGCm2, this::steps);
-        double[][] before = ionsOnly ? null : production(beam);
-        double gammas = ionsOnly ? 0 : electromagnetic(beam);
+        double[][] before = production(beam);
+        double gammas = electromagnetic(beam);
         double[] speedNeutrons = new double[size];
         double[] speedProtons = new double[size];
         ions(beam, hGCm2, whole, speedNeutrons, speedProtons);
-        if (ionsOnly) {
-            return;
-        }
         straightProtons(beam, hGCm2, whole, speedProtons);
         double[] muons = medium.muons().source(beam.of(Medium.PION));
         double[][] old = {beam.of(Medium.NEUTRON).clone(), beam.of(Medium.MADE_PROTON).clone(),
@@ -124,11 +120,11 @@ public final class March {
     /** Energy that reactions leave on the spot, by kind (MeV per g/cm2 and m2). */
     double[] local(Beam beam) {
         double[] sum = new double[medium.local(0, 0).length];
-        double[][] hadrons = {beam.of(Medium.NEUTRON), beam.of(1), beam.of(Medium.PION), beam.of(Medium.MADE_PROTON)};
-        for (int h = 0; h < hadrons.length; h++) {
+        double[][] hadrons = effective(beam);
+        for (int p = 0; p < Medium.HADRONS; p++) {
             for (int k = medium.fastFrom(); k < size; k++) {
-                double number = hadrons[h][k] * medium.grid().widthMeV(k);
-                double[] kinds = medium.local(h == 3 ? 1 : h, k);
+                double number = hadrons[p][k] * medium.grid().widthMeV(k);
+                double[] kinds = medium.local(p, k);
                 for (int e = 0; e < sum.length; e++) {
                     sum[e] += number * kinds[e];
                 }

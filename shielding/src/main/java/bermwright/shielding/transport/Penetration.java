@@ -122,12 +122,11 @@ public final class Penetration {
      *
      * @param behind    beam at the skin, left as it is
      * @param depthGCm2 depth in the body (g/cm2), positive
-     * @param ionsOnly  true where only ions heavier than hydrogen are wanted; the others stay as they were
      * @return the beam there
      */
-    public Beam inBody(Beam behind, double depthGCm2, boolean ionsOnly) {
+    public Beam inBody(Beam behind, double depthGCm2) {
         Beam beam = behind.copy();
-        march(water, beam, depthGCm2, ionsOnly);
+        march(water, beam, depthGCm2);
         return beam;
     }
 
@@ -181,7 +180,7 @@ public final class Penetration {
             }
             progress.check();
             double h = Math.min(step(depth), next < depths.length ? soilDepth(depths[next]) - depth : 1e9);
-            soil.step(running, h, false);
+            soil.step(running, h);
             depth += h;
             progress.report(0.8 * depth / DEEPEST_GCM2, "particles at " + Math.round(depth) + " g/cm2");
         }
@@ -235,7 +234,7 @@ public final class Penetration {
         Beam behind = behindSoil;
         double share = skinAsSoil <= 0 ? 0 : Math.min(1, depth / skinAsSoil);
         for (int i = 0; i < skin.size() && share > 0; i++) {
-            march(skin.get(i), behind, shield.skin().get(i).arealDensity() / 10 * share, false);
+            march(skin.get(i), behind, shield.skin().get(i).arealDensity() / 10 * share);
         }
         if (depth <= 0) {
             double[] none = new double[SlowCrossSections.GROUPS];
@@ -255,10 +254,10 @@ public final class Penetration {
         return sum;
     }
 
-    private void march(March march, Beam beam, double thickness, boolean ionsOnly) {
+    private void march(March march, Beam beam, double thickness) {
         int count = (int) Math.max(1, Math.ceil(thickness / (2 * resolution.stepShare())));
         for (int i = 0; i < count && thickness > 0; i++) {
-            march.step(beam, thickness / count, ionsOnly);
+            march.step(beam, thickness / count);
         }
     }
 

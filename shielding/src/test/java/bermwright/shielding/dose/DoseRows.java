@@ -84,11 +84,13 @@ final class DoseRows {
     /** A medium made ready. */
     private static final class Run {
         private final Penetration penetration;
+        private final PointDose point;
         private final BodyDose body;
         private final OrganExposure organs;
 
         Run(Material material) {
             penetration = new Penetration(new Shield(material, List.of()), 1, Penetration.Resolution.STANDARD);
+            point = new PointDose(penetration);
             body = new BodyDose(penetration);
             organs = new OrganExposure(penetration);
         }
@@ -154,7 +156,7 @@ final class DoseRows {
         answers.put("surface-2024", onGround);
         answers.put("surface-day", (skin.equivalent() / 2 + ground) * DAY * 1e6);
         answers.put("surface-silicon",
-                (skin.absorbed() / 2 + soil.body.absorbedMade(minimum.back())) * 3600 * 1e6 / 1.3 + 3.1);
+                (skin.absorbed() / 2 + soil.point.madeProtons(minimum.back())) * 3600 * 1e6 / 1.3 + 3.1);
         answers.put("surface-minimum", onGround);
         answers.put("surface-effective", onGround);
         answers.put("ground-share", neutrons / sky);

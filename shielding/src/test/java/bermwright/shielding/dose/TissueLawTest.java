@@ -2,6 +2,7 @@
 package bermwright.shielding.dose;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.foundation.Progress;
@@ -14,7 +15,6 @@ import bermwright.shielding.transport.Field;
 import bermwright.shielding.transport.Penetration;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class TissueLawTest {
@@ -36,24 +36,35 @@ class TissueLawTest {
     }
 
     @Test
-    void eachTissueIsReachedAtItsOwnDepth() {
-        BodyDose body = new BodyDose(PENETRATION);
-        Map<Tissue, Beam> reached = Tissue.reached(PENETRATION, COSMIC, true);
+    void theBodysDoseIsTheWeightedSumOverTissuesAtTheirOwnDepths() {
+        PointDose point = new PointDose(PENETRATION);
+        double sum = 0;
         for (Tissue tissue : Tissue.values()) {
-            double whole = body.equivalent(PENETRATION.inBody(COSMIC, tissue.depthGCm2(), true), 26);
-            assertEquals(1, body.equivalent(reached.get(tissue), 26) / whole, STEPS, tissue.name());
+            sum += tissue.weight() * point.behind(COSMIC, tissue.depthGCm2()).equivalent();
         }
+        assertEquals(1, point.mean(COSMIC).equivalent() / sum, STEPS);
     }
 
     @Test
-    void ionsCountByTheWeightedSumOverTissues() {
-        BodyDose body = new BodyDose(PENETRATION);
+    void ionsCountWithAllThatTheyMakeInTheBody() {
+        PointDose point = new PointDose(PENETRATION);
         Field field = field(COSMIC);
-        double helium = 0;
-        for (Map.Entry<Tissue, Beam> reached : Tissue.reached(PENETRATION, field.beam(), true).entrySet()) {
-            helium += reached.getKey().weight() * body.equivalent(reached.getValue(), 2);
+        Beam helium = field.beam().ions(2, 2);
+        double whole = point.mean(helium).equivalent();
+        double alone = 0;
+        for (Tissue tissue : Tissue.values()) {
+            alone += tissue.weight() * point.ions(PENETRATION.inBody(helium, tissue.depthGCm2()), 2).equivalent();
         }
-        assertEquals(1, body.inSphere(field).helium() / helium, ROUNDING);
+        assertEquals(1, new BodyDose(PENETRATION).inSphere(field).helium() / whole, ROUNDING);
+        assertTrue(whole > alone, whole + " of " + alone);
+    }
+
+    @Test
+    void aBeamWithoutIonsHasNoneAndNoDoseOfThem() {
+        Field field = field(Beam.event(EventSpectra.named("august 1972"), PENETRATION.grid()));
+        assertTrue(field.beam().ions(2, 28).isEmpty());
+        assertFalse(field.beam().isEmpty());
+        assertEquals(0, new BodyDose(PENETRATION).inSphere(field).heavy(), 0);
     }
 
     @Test
