@@ -27,6 +27,7 @@ final class AssessCommand extends PlanCommand {
             BurialPage.put(entry, hull);
             DosePage.put(entry, hull);
         });
+        DosePage.putJudged(page, assessment);
         CoverPage.putPassThroughs(page, assessment);
         WaysOutPage.put(page, assessment);
         EarthworksPage.put(page, assessment);
@@ -43,6 +44,7 @@ final class AssessCommand extends PlanCommand {
         CoverText.writePassThroughs(assessment, out);
         CoverText.writeSupports(assessment, out);
         DoseText.write(assessment, out);
+        DoseText.judged(assessment, out);
         WaysOutText.write(assessment, out);
         EarthworksText.write(assessment, out);
         CommonText.foot(assessment, out);

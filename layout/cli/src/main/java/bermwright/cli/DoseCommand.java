@@ -71,6 +71,7 @@ final class DoseCommand extends PlanCommand {
             DosePage.put(entry, hull);
         });
         DosePage.putOutside(page, assessment);
+        DosePage.putJudged(page, assessment);
         DosePage.putLimits(page, assessment);
         List<CurveSheets> sheets = sheets(assessment);
         if (curve) {
@@ -88,6 +89,7 @@ final class DoseCommand extends PlanCommand {
     void text(Assessment assessment, PrintStream out) {
         CommonText.head(assessment, out);
         DoseText.write(assessment, out);
+        DoseText.judged(assessment, out);
         DoseText.doubts(assessment, out);
         DoseText.directions(assessment, out);
         DoseText.limits(assessment, out);

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.shielding.dose.DoseLimit;
 import bermwright.shielding.fold.Doubt;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
+import bermwright.site.exposure.JudgedLimit;
 import bermwright.site.exposure.StationDose;
+import bermwright.site.plan.LimitInForce;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
@@ -61,14 +64,41 @@ final class DosePage {
         }
     }
 
+    /** The plan's limits and the doses held against them. */
+    static void putJudged(ObjectNode page, Assessment assessment) {
+        ArrayNode limits = page.putArray("limits");
+        assessment.dose().ifPresent(dose -> dose.limits().forEach(judged -> put(limits.addObject(), judged)));
+    }
+
+    private static void put(ObjectNode entry, JudgedLimit judged) {
+        LimitInForce limit = judged.limit();
+        limit.published().ifPresent(p -> entry.put("published", p.name()));
+        entry.put("quantity", limit.quantity()).put("from", limit.from().word()).put("over", limit.over().word());
+        milli(entry, "limit_mSv", limit.limit());
+        entry.put("unit", StationDose.milli(limit.quantity())).put("source", limit.source());
+        limit.published().ifPresent(p -> entry.put("confirm", DoseLimit.CONFIRM));
+        entry.put("judged", judged.isJudged());
+        if (!judged.isJudged()) {
+            entry.put("why_not", judged.why());
+        }
+        ArrayNode doses = entry.putArray("doses");
+        judged.held().forEach(held -> {
+            ObjectNode one = doses.addObject().put("who", held.who());
+            milli(one, "best_mSv", held.dose().best());
+            milli(one, "low_mSv", held.dose().low());
+            milli(one, "high_mSv", held.dose().high());
+            one.put("verdict", held.verdict().word());
+        });
+    }
+
     /** Limits of published standards. */
     static void putLimits(ObjectNode page, Assessment assessment) {
         ArrayNode limits = page.putArray("published_limits");
         assessment.dose().ifPresent(dose -> dose.publishedLimits().forEach(limit -> {
             ObjectNode entry = limits.addObject().put("name", limit.name()).put("quantity", limit.quantity())
-                    .put("over", limit.over());
+                    .put("from", limit.from()).put("over", limit.over());
             JsonPage.put(entry, "limit", limit.limit() * MILLI);
-            entry.put("unit", "m" + limit.unit()).put("source", limit.source());
+            entry.put("unit", "m" + limit.unit()).put("source", limit.source()).put("confirm", DoseLimit.CONFIRM);
         }));
     }
 

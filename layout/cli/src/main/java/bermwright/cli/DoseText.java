@@ -2,11 +2,16 @@
 package bermwright.cli;
 
 import bermwright.shielding.dose.Band;
+import bermwright.shielding.dose.DoseLimit;
 import bermwright.shielding.fold.Doubt;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
+import bermwright.site.exposure.JudgedLimit;
+import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
+import bermwright.site.plan.LimitInForce;
 import java.io.PrintStream;
+import java.util.List;
 
 /** The dose at each station, for people. */
 final class DoseText {
@@ -60,9 +65,41 @@ final class DoseText {
         return TextTable.words(100 * (band.low() - 1), 0) + " to +" + TextTable.words(100 * (band.high() - 1), 0);
     }
 
+    /** The plan's limits, the crew's doses and those at the worst station held against them. */
+    static void judged(Assessment assessment, PrintStream out) {
+        List<JudgedLimit> limits = assessment.dose().map(SiteDose::limits).orElse(List.of());
+        if (limits.isEmpty()) {
+            return;
+        }
+        CommonText.heading("The plan's dose limits", out);
+        TextTable table = new TextTable("limit on", "from", "over", "limit", "unit", "who", "best", "low 16 %",
+                "high 84 %", "");
+        for (JudgedLimit judged : limits) {
+            LimitInForce limit = judged.limit();
+            if (judged.held().isEmpty()) {
+                table.row(limit.quantity(), limit.from().word(), limit.over().word(), milli(limit.limit()),
+                        StationDose.milli(limit.quantity()), "", "", "", "", "NOT JUDGED");
+            }
+            for (JudgedLimit.Held held : judged.crewAndWorst()) {
+                table.row(limit.quantity(), limit.from().word(), limit.over().word(), milli(limit.limit()),
+                        StationDose.milli(limit.quantity()), held.words(), milli(held.dose().best()),
+                        milli(held.dose().low()), milli(held.dose().high()), held.verdict().word());
+            }
+        }
+        out.println(table);
+        for (JudgedLimit judged : limits) {
+            LimitInForce limit = judged.limit();
+            CommonText.wrapped("%s%s over %s, %s %s: %s.%s".formatted(
+                    limit.published().map(p -> p.name() + ": ").orElse(""), limit.quantity(), limit.over().word(),
+                    TextTable.words(InUnits.millisieverts(limit.limit()), 1), StationDose.milli(limit.quantity()),
+                    limit.source(), judged.isJudged() ? "" : " Not judged: " + judged.why() + "."), 2, out);
+        }
+        out.println();
+    }
+
     /** Limits of published standards. */
     static void limits(Assessment assessment, PrintStream out) {
-        CommonText.heading("Limits of published standards, to choose a plan's limits from; confirm the revision", out);
+        CommonText.heading("Limits of published standards, which a plan may name; " + DoseLimit.CONFIRM, out);
         TextTable table = new TextTable("protects", "quantity", "over", "limit", "unit", "source");
         assessment.dose().ifPresent(dose -> dose.publishedLimits().forEach(limit -> table.row(limit.name(),
                 limit.quantity(), limit.over(), TextTable.number(1000 * limit.limit(), 1), "m" + limit.unit(),

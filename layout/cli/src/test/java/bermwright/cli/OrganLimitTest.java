@@ -31,7 +31,7 @@ class OrganLimitTest {
                 + limit + ", \"source\": \"" + quantity + "\" }";
     }
 
-    private static List<JsonNode> findings(JsonNode answer, String rule) {
+    static List<JsonNode> findings(JsonNode answer, String rule) {
         return StreamSupport.stream(answer.get("findings").spliterator(), false)
                 .filter(f -> f.get("rule").asText().equals(rule)).toList();
     }

@@ -26,6 +26,7 @@ import bermwright.site.assessment.DoseCurves;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.assessment.LoweringChoices;
 import bermwright.site.exposure.DoseAgainstCover;
+import bermwright.site.exposure.JudgedLimit;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.laydown.Alternatives;
@@ -183,9 +184,14 @@ record Readers(Assessment assessment, Pack pack) {
             pack.figure(sheets.stations(), "For somebody who spends the whole stay and the event there.");
             pack.table(sheets.table());
             pack.table(sheets.doubts());
-            for (int i = 0; i < assessment.plan().exposure().limits().size(); i++) {
-                pack.figure(sheets.against(i), "Source of the limit: "
-                        + assessment.plan().exposure().limits().get(i).source() + ".");
+            for (int i = 0; i < dose.limits().size(); i++) {
+                JudgedLimit limit = dose.limits().get(i);
+                if (limit.isJudged()) {
+                    pack.figure(sheets.against(i), "Source of the limit: " + limit.limit().source() + ".");
+                } else {
+                    page.note("warn", "The limit on " + DoseSheets.words(limit.limit()) + " is not judged: "
+                            + limit.why() + ". Source of the limit: " + limit.limit().source() + ".");
+                }
             }
             pack.table(sheets.limits());
             assessment.hulls().forEach(hull -> sheets.sky(hull.hull().id()).ifPresent(sky -> pack.figure(sky, "")));

@@ -38,11 +38,16 @@ public final class SamplePlans {
         GroundPlan ground = new GroundPlan("ground.tif", Optional.empty(), 0.1, 1.62, 0.4, soil, K);
         ExposurePlan exposure = new ExposurePlan(180, 1, Optional.of(ExposurePlan.SolarActivity.MINIMUM),
                 Optional.empty(), OptionalDouble.empty(), Optional.of("august 1972"), Optional.empty(), "built in",
-                List.of(new ExposurePlan.Limit("effective dose", ExposurePlan.From.ALL, ExposurePlan.Over.STAY, 0.15,
-                        "invented for this test", K)), K);
+                List.of(limit(ExposurePlan.Over.STAY, 0.15)), K);
         Rules rules = new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, K);
         return new Plan("Test plan", ground, hulls, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), exposure, rules, List.of(), K);
+    }
+
+    /** A limit of the plan's own on the effective dose from all sources (Sv). */
+    public static ExposurePlan.Limit limit(ExposurePlan.Over over, double limit) {
+        return new ExposurePlan.Limit(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(over),
+                OptionalDouble.of(limit), Optional.of("invented for this test"), K);
     }
 
     /** A hull of 38 m by 7.6 m and 71 t, laid down by two lines over poles. */

@@ -80,7 +80,7 @@ final class DosePane extends ScrollPane {
         List<DrawingView.Prepared> drawn = new ArrayList<>();
         drawn.add(DrawingView.prepared(sheets.map(DoseSheets::stations)));
         sheets.ifPresent(s -> {
-            for (int i = 0; i < s.exposure().limits().size(); i++) {
+            for (int i = 0; i < s.dose().limits().size(); i++) {
                 drawn.add(DrawingView.prepared(Optional.of(s.against(i))));
             }
         });

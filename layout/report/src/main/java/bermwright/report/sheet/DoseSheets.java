@@ -13,13 +13,17 @@ import bermwright.shielding.dose.Band;
 import bermwright.shielding.fold.Doubt;
 import bermwright.shielding.fold.SkyPicture;
 import bermwright.site.exposure.CrewDose;
+import bermwright.site.exposure.JudgedLimit;
+import bermwright.site.exposure.LimitFindings;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.ExposurePlan;
+import bermwright.site.plan.LimitInForce;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The drawings and tables of the dose at the stations, also for the editor.
@@ -58,15 +62,12 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
      * @return the drawing
      */
     public Drawing against(int number) {
-        ExposurePlan.Limit limit = exposure.limits().get(number);
+        JudgedLimit judged = dose.limits().get(number);
+        LimitInForce limit = judged.limit();
         String unit = StationDose.milli(limit.quantity());
-        List<Bars.Bar> bars = new ArrayList<>();
-        crew(limit.quantity()).ifPresent(crew -> bars.add(bar("crew, sharing time as planned",
-                crew.against(limit), unit)));
-        dose.stations().forEach(station -> bars.add(bar(name(station) + " alone",
-                CrewDose.alone(exposure, station, limit), unit)));
-        return new Bars("dose-limit-" + (number + 1), "Against the limit on " + words(limit) + mark(), limit.quantity()
-                + " (" + unit + ")", List.of("dose that this limit counts"), bars,
+        List<Bars.Bar> bars = judged.held().stream().map(h -> bar(name(h), h.dose(), unit)).toList();
+        return new Bars("dose-limit-" + (number + 1), "Against the limit on " + words(limit) + mark(limit),
+                limit.quantity() + " (" + unit + ")", List.of("dose that this limit counts"), bars,
                 List.of(new Chart.Mark("limit", limit.limit() * MILLI, unit))).drawing();
     }
 
@@ -98,11 +99,6 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
     public Optional<CrewDose> crew() {
         return dose.stations().isEmpty() ? Optional.empty()
                 : Optional.of(CrewDose.of(exposure, dose.stations(), dose.outside()));
-    }
-
-    private Optional<CrewDose> crew(String quantity) {
-        return dose.stations().isEmpty() ? Optional.empty()
-                : Optional.of(CrewDose.of(exposure, dose.stations(), dose.outside(), quantity));
     }
 
     /** What low and high of each station's dose are made of, by source, and which of it is the greatest. */
@@ -166,31 +162,39 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
                 Column.number("beyond_table_percent", "from beyond the table (%)")), rows);
     }
 
-    /** Each limit against the crew and each station. */
+    /** Each limit against the crew and each station; a limit that is not judged has a row that says why. */
     public Table limits() {
         List<List<String>> rows = new ArrayList<>();
-        for (ExposurePlan.Limit limit : exposure.limits()) {
-            crew(limit.quantity()).ifPresent(crew -> rows.add(row(limit, "crew, sharing time as planned",
-                    crew.against(limit))));
-            dose.stations().forEach(s -> rows.add(row(limit, name(s) + " alone",
-                    CrewDose.alone(exposure, s, limit))));
+        for (JudgedLimit judged : dose.limits()) {
+            LimitInForce limit = judged.limit();
+            List<String> head = List.of(words(limit), Words.millisieverts(limit.limit()));
+            if (!judged.isJudged()) {
+                rows.add(row(head, List.of("crew", "", "", "", "NOT JUDGED: " + judged.why(), limit.source())));
+            }
+            judged.held().forEach(h -> rows.add(row(head, List.of(name(h), Words.millisieverts(h.dose().best()),
+                    Words.millisieverts(h.dose().low()), Words.millisieverts(h.dose().high()), h.verdict().word(),
+                    limit.source()))));
         }
-        return new Table("dose-limits", "Every limit, for the crew and for each station alone" + mark(), List.of(
+        return new Table("dose-limits", "Every limit, for the crew and for each station alone"
+                + Marks.of(dose.models()), List.of(
                 Column.words("limit", "limit on"), Column.number("limit_mSv", "limit (mSv)"),
                 Column.words("who", "who"), Column.number("best_mSv", "best (mSv)"),
                 Column.number("low_mSv", "low (mSv)"), Column.number("high_mSv", "high (mSv)"),
                 Column.words("verdict", "verdict"), Column.words("source", "source of the limit")), rows);
     }
 
-    private static List<String> row(ExposurePlan.Limit limit, String who, StationDose.Spread spread) {
-        String verdict = spread.high() <= limit.limit() ? "met" : spread.best() <= limit.limit()
-                ? "best below, high above" : "NOT met";
-        return List.of(words(limit), Words.millisieverts(limit.limit()), who, Words.millisieverts(spread.best()),
-                Words.millisieverts(spread.low()), Words.millisieverts(spread.high()), verdict, limit.source());
+    private static List<String> row(List<String> head, List<String> rest) {
+        return Stream.concat(head.stream(), rest.stream()).toList();
+    }
+
+    private String name(JudgedLimit.Held held) {
+        return held.isCrew() ? held.words() : dose.stations().stream()
+                .filter(s -> held.who().equals(s.hull() + "/" + s.station())).findFirst().orElseThrow().stormShelter()
+                ? held.who() + " (storm shelter) alone" : held.words();
     }
 
     /** What a limit counts, in words. */
-    public static String words(ExposurePlan.Limit limit) {
+    public static String words(LimitInForce limit) {
         String from = switch (limit.from()) {
             case COSMIC -> "cosmic rays";
             case EVENT -> "a solar particle event";
@@ -199,15 +203,21 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
         String over = switch (limit.over()) {
             case STAY -> "the whole stay";
             case EVENT -> "one event";
+            case DAY -> "any day";
             case THIRTY_DAYS -> "any 30 days";
             case YEAR -> "any year";
+            case CAREER -> "a career, by this stay alone";
         };
         return limit.quantity() + " from " + from + " over " + over
                 + (StationDose.organ(limit.quantity()).isPresent() ? ", mSv read as mGy-Eq" : "");
     }
 
     private String mark() {
-        return Marks.of(dose.models());
+        return Marks.of(dose.models().stream().filter(m -> !m.id().equals(LimitFindings.CAREER_MODEL)).toList());
+    }
+
+    private String mark(LimitInForce limit) {
+        return limit.over() == ExposurePlan.Over.CAREER ? Marks.of(dose.models()) : mark();
     }
 
     private String stay() {

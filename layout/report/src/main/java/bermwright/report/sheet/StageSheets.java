@@ -96,7 +96,7 @@ public record StageSheets(StagesResult work) {
                         .map(c -> Words.fixed(c.least().depth(), 2)).orElse("");
                 rows.add(List.of(part.step(), s.hull(), s.station(), depth, Words.millisieverts(s.covered().best()),
                         Words.millisieverts(s.covered().low()), Words.millisieverts(s.covered().high()),
-                        exposure.limits().isEmpty() ? "" : Words.fixed(100 * PartBuilt.used(exposure, s), 0),
+                        exposure.judgedLimits().isEmpty() ? "" : Words.fixed(100 * PartBuilt.used(exposure, s), 0),
                         isCovered(part, s) ? part.whole().contains(s.hull()) ? "whole" : "PART-BUILT: not safe"
                                 : "no cover"));
             }

@@ -82,8 +82,8 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
      * @return 84th percentile over the limit (1); zero where the plan states none
      */
     public static double used(ExposurePlan exposure, StationDose station) {
-        return exposure.limits().stream().mapToDouble(l -> CrewDose.alone(exposure, station, l).high() / l.limit())
-                .max().orElse(0);
+        return exposure.judgedLimits().stream()
+                .mapToDouble(l -> CrewDose.alone(exposure, station, l).high() / l.limit()).max().orElse(0);
     }
 
     /** One finding for each step that leaves a hull's cover part-built: a warning where a limit is passed then. */

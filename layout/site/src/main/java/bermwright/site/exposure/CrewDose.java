@@ -2,6 +2,7 @@
 package bermwright.site.exposure;
 
 import bermwright.site.plan.ExposurePlan;
+import bermwright.site.plan.LimitInForce;
 import java.util.Comparator;
 import java.util.List;
 
@@ -14,9 +15,6 @@ import java.util.List;
  * @param days   length of the stay (days)
  */
 public record CrewDose(StationDose.Spread cosmic, StationDose.Spread event, double days) {
-    private static final double MONTH_DAYS = 30;
-    private static final double YEAR_DAYS = 365.25;
-
     /**
      * The crew's dose.
      *
@@ -60,12 +58,10 @@ public record CrewDose(StationDose.Spread cosmic, StationDose.Spread event, doub
      * @param limit the limit
      * @return the dose over the limit's time from the limit's sources
      */
-    public StationDose.Spread against(ExposurePlan.Limit limit) {
+    public StationDose.Spread against(LimitInForce limit) {
         StationDose.Spread sum = StationDose.Spread.NOTHING;
         if (limit.from() != ExposurePlan.From.EVENT && limit.over() != ExposurePlan.Over.EVENT) {
-            double counted = limit.over() == ExposurePlan.Over.THIRTY_DAYS ? MONTH_DAYS
-                    : limit.over() == ExposurePlan.Over.YEAR ? YEAR_DAYS : days;
-            sum = sum.plus(cosmic.times(Math.min(1, counted / days)));
+            sum = sum.plus(cosmic.times(limit.over().days(days) / days));
         }
         return limit.from() == ExposurePlan.From.COSMIC ? sum : sum.plus(event);
     }
@@ -78,7 +74,7 @@ public record CrewDose(StationDose.Spread cosmic, StationDose.Spread event, doub
      * @param limit    the limit
      * @return the dose over the limit's time from the limit's sources
      */
-    public static StationDose.Spread alone(ExposurePlan exposure, StationDose station, ExposurePlan.Limit limit) {
+    public static StationDose.Spread alone(ExposurePlan exposure, StationDose station, LimitInForce limit) {
         StationDose.BySource dose = station.in(limit.quantity());
         return new CrewDose(dose.cosmic(), dose.event(), exposure.stayDays()).against(limit);
     }

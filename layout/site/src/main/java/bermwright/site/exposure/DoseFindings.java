@@ -2,17 +2,14 @@
 package bermwright.site.exposure;
 
 import bermwright.foundation.ModelNote;
-import bermwright.shielding.dose.DoseLimit;
 import bermwright.site.finding.Finding;
 import bermwright.site.finding.Finding.Figures;
 import bermwright.site.finding.Finding.Level;
-import bermwright.site.plan.ExposurePlan;
-import bermwright.site.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** Doses held against the plan's limits, and what makes them doubtful. */
+/** What makes doses doubtful. */
 final class DoseFindings {
     private static final double MSV = 1000;
     /** Share of a dose from beyond the table's end above which it is noted, and marked extrapolated. */
@@ -21,32 +18,19 @@ final class DoseFindings {
     /** Occupancy shares may add up to this far from 1 before it is said. */
     private static final double OCCUPANCY_SLACK = 0.01;
 
-    private final Plan plan;
     private final List<StationDose> stations;
-    private final SiteDose.Outside outside;
     private final List<Finding> findings = new ArrayList<>();
 
-    private DoseFindings(Plan plan, List<StationDose> stations, SiteDose.Outside outside) {
-        this.plan = plan;
+    private DoseFindings(List<StationDose> stations) {
         this.stations = stations;
-        this.outside = outside;
     }
 
-    static List<Finding> of(Plan plan, List<StationDose> stations, SiteDose.Outside outside) {
-        DoseFindings made = new DoseFindings(plan, stations, outside);
+    static List<Finding> of(List<StationDose> stations) {
+        DoseFindings made = new DoseFindings(stations);
         stations.forEach(made::doubts);
         if (!stations.isEmpty()) {
             made.occupancy();
             made.shelter();
-            for (ExposurePlan.Limit limit : plan.exposure().limits()) {
-                made.published(limit);
-                made.limit(limit, "crew",
-                        CrewDose.of(plan.exposure(), stations, outside, limit.quantity()).against(limit), true);
-                for (StationDose station : stations) {
-                    made.limit(limit, station.hull() + "/" + station.station(),
-                            CrewDose.alone(plan.exposure(), station, limit), false);
-                }
-            }
         }
         return made.findings;
     }
@@ -114,41 +98,6 @@ final class DoseFindings {
             findings.add(Finding.of("dose-no-shelter", Level.WARN, "crew", Figures.NONE,
                     "No station is marked as a storm shelter; the event is judged at the station where it is worst."));
         }
-    }
-
-    private void limit(ExposurePlan.Limit limit, String subject, StationDose.Spread dose, boolean counts) {
-        boolean above = !(dose.best() <= limit.limit());
-        boolean mayBe = !(dose.high() <= limit.limit());
-        if (!mayBe) {
-            return;
-        }
-        Level level = !counts ? Level.NOTE : above ? Level.REFUSE : Level.WARN;
-        double shown = above ? dose.best() : dose.high();
-        String what = limit.from() == ExposurePlan.From.ALL ? "all sources" : limit.from().word();
-        String unit = StationDose.milli(limit.quantity());
-        String form = above ? "The %s from %s over %s is %.1f %7$s (16th to 84th percentile %.1f to %.1f); the limit is"
-                + " %8$.1f %7$s." : "The %s from %s over %s is %.1f %7$s at best and may be %.1f to %.1f %7$s (16th to"
-                + " 84th percentile); the limit of %8$.1f %7$s is met only if it is not high.";
-        String whose = counts ? "" : " For somebody who stays at this station all the time.";
-        findings.add(Finding.of(counts ? "dose-limit" : "dose-limit-full-time", level, subject,
-                Figures.of(shown * MSV, limit.limit() * MSV, unit),
-                text(form, limit.quantity(), what, limit.over().word(), dose.best() * MSV, dose.low() * MSV,
-                        dose.high() * MSV, unit, limit.limit() * MSV) + whose).from(limit.source()));
-    }
-
-    /** Whether the plan allows more than a published standard does for the same quantity and time. */
-    private void published(ExposurePlan.Limit limit) {
-        DoseLimit.all().stream().filter(p -> p.quantity().equals(limit.quantity())
-                        && p.over().equals(limit.over().word()) && p.limit() < limit.limit())
-                .filter(p -> !p.name().startsWith("workers"))
-                .findFirst().ifPresent(p -> {
-                    String unit = StationDose.milli(limit.quantity());
-                    findings.add(Finding.of("dose-limit-above-published", Level.NOTE, "exposure",
-                            Figures.of(limit.limit() * MSV, p.limit() * MSV, unit),
-                            text("The plan's limit on %s over %s is %.0f %s; a published standard has %.0f %s (%s).",
-                                    limit.quantity(), limit.over().word(), limit.limit() * MSV, unit,
-                                    p.limit() * MSV, unit, p.name())).from(p.source()));
-                });
     }
 
     private static String text(String form, Object... parts) {

@@ -17,6 +17,7 @@ import bermwright.site.finding.Finding.Figures;
 import bermwright.site.finding.Finding.Level;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Hull;
+import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.Plan;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -100,7 +101,7 @@ public record DoseSources(Responses responses, Path directory) {
     private Map<OrganDose.Organ, OfOrgan> organs(ExposurePlan exposure, Shield shield,
             Optional<EventSpectrum> spectrum, Progress progress) {
         Map<OrganDose.Organ, OfOrgan> organs = new EnumMap<>(OrganDose.Organ.class);
-        for (ExposurePlan.Limit limit : exposure.limits()) {
+        for (LimitInForce limit : exposure.limitsInForce()) {
             progress.check();
             StationDose.organ(limit.quantity()).ifPresent(organ -> organs.computeIfAbsent(organ,
                     o -> new OfOrgan(responses.cosmicOrgan(shield, exposure.modulation(), o, Progress.NONE),

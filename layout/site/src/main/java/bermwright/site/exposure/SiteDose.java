@@ -38,11 +38,12 @@ import java.util.function.Function;
  *
  * @param stations the stations that lie in their hull, in the plan's order
  * @param outside  dose on open ground without any cover
+ * @param limits   the plan's limits and the doses held against them, in the plan's order
  * @param models   models behind the doses
  * @param findings what is wrong with stations and doses
  */
-public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNote> models,
-        List<Finding> findings) {
+public record SiteDose(List<StationDose> stations, Outside outside, List<JudgedLimit> limits,
+        List<ModelNote> models, List<Finding> findings) {
     /** Share of each dose that may stay open when rays stop being added. */
     static final double SETTLED = 0.005;
     private static final int PICTURE_SECTORS = 72;
@@ -76,6 +77,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
     /** Copies the lists. */
     public SiteDose {
         stations = List.copyOf(stations);
+        limits = List.copyOf(limits);
         models = List.copyOf(models);
         findings = List.copyOf(findings);
     }
@@ -94,13 +96,16 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<ModelNo
         List<StationDose> doses = folding.stations();
         List<Finding> findings = new ArrayList<>(folding.findings);
         Outside outside = folding.outside();
-        findings.addAll(DoseFindings.of(plan, doses, outside));
+        List<JudgedLimit> limits = JudgedLimit.of(plan.exposure(), doses, outside);
+        findings.addAll(DoseFindings.of(doses));
+        findings.addAll(LimitFindings.of(limits));
         List<ModelNote> models = new ArrayList<>(folding.models.values());
         plan.exposure().dayInForce().map(SolarActivity::note).ifPresent(models::add);
         if (!doses.isEmpty()) {
             models.add(DoseFindings.directions(doses));
         }
-        return new SiteDose(doses, outside, models, findings);
+        LimitFindings.careerModel(plan.exposure()).filter(m -> !doses.isEmpty()).ifPresent(models::add);
+        return new SiteDose(doses, outside, limits, models, findings);
     }
 
     /**

@@ -7,6 +7,7 @@ import bermwright.shielding.fold.Distribution;
 import bermwright.shielding.fold.Doubt;
 import bermwright.shielding.fold.SkyPicture;
 import bermwright.shielding.fold.SkyView;
+import bermwright.site.plan.LimitInForce;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Objects;
@@ -27,7 +28,7 @@ import java.util.Optional;
 public record StationDose(String hull, String station, Vec3 place, boolean stormShelter, double occupancyShare,
         double upright, Parts parts, Seen seen) {
     /** What the dose is: effective dose, by fluence-to-dose coefficients of a person. */
-    public static final String QUANTITY = "effective dose";
+    public static final String QUANTITY = LimitInForce.EFFECTIVE_DOSE;
 
     /**
      * Dose by source.

@@ -71,15 +71,36 @@ public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<So
         STAY("stay"),
         /** One event. */
         EVENT("event"),
+        /** Any day. */
+        DAY("1 day"),
         /** Any thirty days. */
         THIRTY_DAYS("30 days"),
         /** Any year. */
-        YEAR("1 year");
+        YEAR("1 year"),
+        /** All that a person ever gets at work in space; the stay is what the plan knows of it. */
+        CAREER("career");
+
+        private static final double YEAR_DAYS = 365.25;
 
         private final String word;
 
         Over(String word) {
             this.word = word;
+        }
+
+        /**
+         * How much of a stay falls into the time that a limit runs over.
+         *
+         * @param stayDays length of the stay (days), above zero
+         * @return days counted (days): all of the stay for a stay, an event and a career, at most the stay
+         */
+        public double days(double stayDays) {
+            return switch (this) {
+                case DAY -> Math.min(stayDays, 1);
+                case THIRTY_DAYS -> Math.min(stayDays, 30);
+                case YEAR -> Math.min(stayDays, YEAR_DAYS);
+                case STAY, EVENT, CAREER -> stayDays;
+            };
         }
 
         /**
@@ -93,16 +114,47 @@ public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<So
     }
 
     /**
-     * A limit.
+     * A limit as the plan gives it: by value, by the name of a published limit, or both; {@link LimitInForce} says what
+     * then holds.
      *
-     * @param quantity {@code effective dose}, or the gray equivalent of skin, eye or blood-forming organs
-     * @param from     what it counts
-     * @param over     the time it runs over
-     * @param limit    the limit (Sv; Gy-Eq for gray equivalents), above zero
-     * @param source   where the limit is from
-     * @param kept     note, own keys and the keys given
+     * @param published name of a published limit; empty where the limit is the plan's own
+     * @param quantity  {@code effective dose}, or the gray equivalent of skin, eye or blood-forming organs
+     * @param from      what it counts
+     * @param over      the time it runs over
+     * @param limit     the limit (Sv; Gy-Eq for gray equivalents), above zero
+     * @param source    where the limit is from
+     * @param kept      note, own keys and the keys given
      */
-    public record Limit(String quantity, From from, Over over, double limit, String source, Kept kept) {
+    public record Limit(Optional<String> published, Optional<String> quantity, Optional<From> from,
+            Optional<Over> over, OptionalDouble limit, Optional<String> source, Kept kept) {
+    }
+
+    /**
+     * The limits that hold.
+     *
+     * @return one for each limit of the plan, in its order
+     */
+    public List<LimitInForce> limitsInForce() {
+        return limits.stream().map(LimitInForce::of).toList();
+    }
+
+    /**
+     * The limits that doses are held against.
+     *
+     * @return the limits in force, in the plan's order, without those that {@link #judges} leaves out
+     */
+    public List<LimitInForce> judgedLimits() {
+        return limitsInForce().stream().filter(this::judges).toList();
+    }
+
+    /**
+     * Whether doses can be held against a limit.
+     *
+     * @param limit the limit
+     * @return false for a limit over a career where the plan gives no length of stay: the default length is nobody's
+     */
+    public boolean judges(LimitInForce limit) {
+        return limit.over() != Over.CAREER || kept.given().contains("stay_days");
     }
 
     /**

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.planfile;
 
+import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Hull;
+import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;
 import java.util.HashMap;
@@ -18,6 +20,7 @@ final class PlanChecks {
         for (Key key : PlanKeys.of(Plan.class)) {
             file.member(key.name()).ifPresent(list -> ids(list, at.key(key.name())));
         }
+        limits(plan, file, at);
         List<Hull> hulls = plan.hulls();
         for (int i = 0; i < hulls.size(); i++) {
             if (file.member("hulls").orElseThrow() instanceof Json.Items items
@@ -29,6 +32,21 @@ final class PlanChecks {
                         .flatMap(cover -> cover.member("pass_throughs"))
                         .ifPresent(list -> ids(list, here.key("cover").key("pass_throughs")));
                 hull(hulls.get(i), hull, here);
+            }
+        }
+    }
+
+    /** Refuses a dose limit that has neither a value nor the name of a published limit. */
+    private static void limits(Plan plan, Json.Fields file, At at) {
+        Optional<Json> list = file.member("exposure").filter(Json.Fields.class::isInstance)
+                .flatMap(exposure -> ((Json.Fields) exposure).member("limits"));
+        List<ExposurePlan.Limit> limits = plan.exposure().limits();
+        for (int i = 0; i < limits.size(); i++) {
+            if (limits.get(i).limit().isEmpty() && limits.get(i).published().isEmpty()
+                    && list.orElseThrow() instanceof Json.Items items) {
+                throw at.key("exposure").key("limits").item(i).key("limit_mSv").refuse(items.items().get(i).line(),
+                        "missing", WorkKeys.LIMIT_VALUE.accepted() + ", or published with the name of a limit: "
+                                + String.join(", ", LimitInForce.names().stream().map(JsonText::quoted).toList()));
             }
         }
     }

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.planfile;
 
+import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Plan;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** Writes the table of keys as a JSON Schema. */
 final class PlanSchema {
@@ -68,6 +70,10 @@ final class PlanSchema {
         object.put("additionalProperties", Json.Leaf.flag(false));
         if (!required.isEmpty()) {
             object.put("required", new Json.Items(0, required));
+        }
+        if (type == ExposurePlan.Limit.class) {
+            object.put("anyOf", new Json.Items(0, Stream.of("limit_mSv", "published").map(name ->
+                    (Json) fields("required", new Json.Items(0, List.of(Json.Leaf.text(name))))).toList()));
         }
         return new Json.Fields(0, object);
     }

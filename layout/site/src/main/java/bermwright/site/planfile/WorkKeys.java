@@ -5,8 +5,10 @@ import static bermwright.site.planfile.Key.optional;
 import static bermwright.site.planfile.Key.required;
 import static bermwright.site.planfile.Key.standard;
 
+import bermwright.shielding.dose.DoseLimit;
 import bermwright.shielding.dose.OrganDose;
 import bermwright.site.plan.ExposurePlan;
+import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.WorkStep;
 import bermwright.site.planfile.Key.Standard;
 import java.time.LocalDate;
@@ -19,8 +21,10 @@ final class WorkKeys {
     private static final String CHOSEN = "chosen here";
     private static final LocalDate FIRST_SOLAR_DAY = LocalDate.of(1966, 1, 1);
     private static final LocalDate LAST_SOLAR_DAY = LocalDate.of(2063, 12, 31);
-    private static final String[] QUANTITIES = Stream.concat(Stream.of("effective dose"),
+    private static final String[] QUANTITIES = Stream.concat(Stream.of(LimitInForce.EFFECTIVE_DOSE),
             Arrays.stream(OrganDose.Organ.values()).map(OrganDose.Organ::quantity)).toArray(String[]::new);
+    /** Values of a dose limit. */
+    static final ValueType LIMIT_VALUE = Types.quantity(Unit.MILLISIEVERT, Range.above(0, 1e6));
     private static final String PRACTICE = "common practice, no source";
 
     static final List<Key> MACHINE = List.of(
@@ -65,15 +69,20 @@ final class WorkKeys {
             standard("limits", "limits", Types.many(ExposurePlan.Limit.class), Standard.none(), "Limits to be met."));
 
     static final List<Key> LIMIT = List.of(
-            standard("quantity", "quantity", Types.words(QUANTITIES), Standard.word("effective dose", CHOSEN),
+            optional("published", "published", Types.words(LimitInForce.names().toArray(String[]::new)),
+                    "the limit is the plan's own, and limit_mSv must be given",
+                    "Name of a published limit, which gives quantity, from, over, value and source; "
+                            + DoseLimit.CONFIRM + "."),
+            optional("quantity", "quantity", Types.words(QUANTITIES), "as published says, else effective dose",
                     "The quantity the limit is for; gray equivalents are those of limits against early harm."),
-            standard("from", "from", Types.choice(ExposurePlan.From.values(), ExposurePlan.From::word),
-                    Standard.word("all", CHOSEN), "What the limit counts."),
-            standard("over", "over", Types.choice(ExposurePlan.Over.values(), ExposurePlan.Over::word),
-                    Standard.word("stay", CHOSEN), "The time the limit runs over."),
-            required("limit_mSv", "limit", Types.quantity(Unit.MILLISIEVERT, Range.above(0, 1e6)),
-                    "The limit, in mSv; in mGy-Eq for a gray equivalent."),
-            standard("source", "source", Types.WORDS, Standard.word("the plan, which names no source", "none given"),
+            optional("from", "from", Types.choice(ExposurePlan.From.values(), ExposurePlan.From::word),
+                    "as published says, else all", "What the limit counts."),
+            optional("over", "over", Types.choice(ExposurePlan.Over.values(), ExposurePlan.Over::word),
+                    "as published says, else stay",
+                    "The time the limit runs over; a career is judged by the stay alone, where stay_days is given."),
+            optional("limit_mSv", "limit", LIMIT_VALUE, "the value of published, one of both must be given",
+                    "The limit, in mSv; in mGy-Eq for a gray equivalent. Beside published the smaller of both holds."),
+            optional("source", "source", Types.WORDS, "as published says, else the plan, which names no source",
                     "Where the limit is from."));
 
     static final List<Key> RULES = List.of(

@@ -6,6 +6,7 @@ import bermwright.shielding.cover.CoverThickness;
 import bermwright.site.exposure.CoverTrial;
 import bermwright.site.exposure.CrewDose;
 import bermwright.site.exposure.DoseSources;
+import bermwright.site.exposure.LimitFindings;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.finding.Finding;
@@ -14,7 +15,7 @@ import bermwright.site.finding.Finding.Level;
 import bermwright.site.haulage.Earthworks;
 import bermwright.site.haulage.EarthworksInput;
 import bermwright.site.haulage.SoilNeed;
-import bermwright.site.plan.ExposurePlan;
+import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
@@ -56,7 +57,7 @@ public final class CoverSizing {
     private final ElevationGrid natural;
     private final ElevationGrid prepared;
     private final Progress progress;
-    private final List<ExposurePlan.Limit> limits;
+    private final List<LimitInForce> limits;
     private final boolean anyShelter;
     private final double tolerance;
     private OptionalDouble uniformVolume = OptionalDouble.empty();
@@ -69,7 +70,7 @@ public final class CoverSizing {
         this.natural = natural;
         this.prepared = prepared;
         this.progress = progress;
-        limits = plan.exposure().limits();
+        limits = plan.exposure().judgedLimits();
         anyShelter = plan.hulls().stream().flatMap(h -> h.stations().stream()).anyMatch(s -> s.stormShelter());
         tolerance = plan.ground().elevationSpread();
     }
@@ -117,7 +118,10 @@ public final class CoverSizing {
         boolean met = failing.isEmpty() && hulls.stream().allMatch(h -> used(h, outcome) <= 1);
         List<Finding> all = findings.of(hulls, met ? List.of() : unmet(hulls, outcome),
                 remedy -> used(remedy.hull(), run(remedy.thickness(), remedy.closed())));
-        if (limits.isEmpty()) {
+        List<LimitInForce> unjudged = new ArrayList<>(plan.exposure().limitsInForce());
+        unjudged.removeAll(limits);
+        all.addAll(LimitFindings.notJudged(unjudged));
+        if (limits.isEmpty() && unjudged.isEmpty()) {
             all.add(Finding.of("size-cover-no-limit", Level.NOTE, "exposure", Figures.NONE,
                     "The plan states no limit, so any cover meets it."));
         }
@@ -162,13 +166,13 @@ public final class CoverSizing {
 
     private double used(CoverTrial.At station) {
         double used = 0;
-        for (ExposurePlan.Limit limit : limits) {
+        for (LimitInForce limit : limits) {
             used = Math.max(used, counted(station, limit).high() / limit.limit());
         }
         return used;
     }
 
-    private StationDose.Spread counted(CoverTrial.At station, ExposurePlan.Limit limit) {
+    private StationDose.Spread counted(CoverTrial.At station, LimitInForce limit) {
         boolean event = station.station().stormShelter() || !anyShelter;
         StationDose.BySource dose = station.in(limit.quantity());
         return new CrewDose(dose.cosmic(), event ? dose.event() : StationDose.Spread.NOTHING,
@@ -331,7 +335,7 @@ public final class CoverSizing {
     private List<SizingFindings.Unmet> unmet(List<String> hulls, CoverTrial.Outcome outcome) {
         List<SizingFindings.Unmet> unmet = new ArrayList<>();
         for (CoverTrial.At station : outcome.stations()) {
-            for (ExposurePlan.Limit limit : limits) {
+            for (LimitInForce limit : limits) {
                 StationDose.Spread dose = counted(station, limit);
                 if (hulls.contains(station.hull()) && !(dose.high() <= limit.limit())) {
                     unmet.add(new SizingFindings.Unmet(station, limit, dose));

@@ -10,6 +10,7 @@ import bermwright.site.finding.Finding.Level;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Hull;
+import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.Plan;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -24,7 +25,6 @@ import java.util.stream.Stream;
 /** Says which limits no cover of the scan meets, and tries what would help. */
 final class SizingFindings {
     private static final double MSV = 1000;
-    private static final double MONTH_DAYS = 30;
     /** Step of the covers tried with closed ends (m). */
     private static final double CLOSING_STEP = 0.5;
 
@@ -37,7 +37,7 @@ final class SizingFindings {
     }
 
     /** A limit that a station does not meet under the best cover. */
-    record Unmet(CoverTrial.At station, ExposurePlan.Limit limit, StationDose.Spread dose) {
+    record Unmet(CoverTrial.At station, LimitInForce limit, StationDose.Spread dose) {
     }
 
     /** A cover to be tried for one hull, with ends closed. */
@@ -134,7 +134,7 @@ final class SizingFindings {
             return "A shelter deeper in the hull, away from its free ends, would help.";
         }
         double stay = plan.exposure().stayDays();
-        double counted = one.limit.over() == ExposurePlan.Over.STAY ? stay : Math.min(stay, MONTH_DAYS);
+        double counted = one.limit.over().days(stay);
         double cosmic = one.station.cosmic().high() * counted / stay;
         double left = one.limit.limit() - (one.dose.high() - cosmic);
         double days = Math.floor(counted * left / cosmic);

@@ -126,7 +126,7 @@ class SiteDoseTest {
                 settled.occupancyShare(), settled.upright(), settled.parts(), new StationDose.Seen(
                 seen.leastArealDensity(), seen.medianArealDensity(), seen.shareBeyondTable(), seen.shareBeyondEdge(),
                 seen.directions(), 0.02, seen.worst(), seen.distribution(), seen.picture()));
-        Finding said = DoseFindings.of(plan, List.of(open), dose.outside()).stream()
+        Finding said = DoseFindings.of(List.of(open)).stream()
                 .filter(f -> f.rule().equals("dose-unsettled")).findAny().orElseThrow();
         assertEquals("A/bunks", said.subject());
         assertEquals(Finding.Level.WARN, said.level());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.planfile;
 
+import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;
@@ -44,7 +45,8 @@ final class DrawnPlan {
     }
 
     private static boolean isNeeded(Class<? extends Record> type, Key key) {
-        return type == LoweringGear.class && (key.name().equals("lines") || key.name().equals("side_thrusters"));
+        return type == LoweringGear.class && (key.name().equals("lines") || key.name().equals("side_thrusters"))
+                || type == ExposurePlan.Limit.class && key.name().equals("limit_mSv");
     }
 
     /** Keys that must fit another key are drawn so that they do. */

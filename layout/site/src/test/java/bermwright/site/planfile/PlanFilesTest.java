@@ -41,7 +41,7 @@ class PlanFilesTest {
         assertEquals(Math.toRadians(101.3), hull.layDownAzimuth().radians(), ROUNDING);
         assertEquals(Math.toRadians(1.7) / 60, hull.lowering().orElseThrow().rate(), ROUNDING);
         assertEquals(640e3, hull.lowering().orElseThrow().lines().orElseThrow().line().breakingLoad().orElseThrow());
-        assertEquals(0.12, plan.exposure().limits().get(0).limit(), ROUNDING);
+        assertEquals(0.12, plan.exposure().limits().get(0).limit().orElseThrow(), ROUNDING);
         assertEquals(new Point(120.5, 88.25), hull.baseCentre());
         assertEquals(Optional.of("the first"), hull.kept().note());
     }

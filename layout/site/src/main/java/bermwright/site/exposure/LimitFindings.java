@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.exposure;
+
+import bermwright.foundation.ModelNote;
+import bermwright.shielding.dose.DoseLimit;
+import bermwright.shielding.spectrum.SolarActivity;
+import bermwright.site.finding.Finding;
+import bermwright.site.finding.Finding.Figures;
+import bermwright.site.finding.Finding.Level;
+import bermwright.site.plan.ExposurePlan;
+import bermwright.site.plan.LimitInForce;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What the plan's limits say, what is held against them, and what of them cannot be judged. */
+public final class LimitFindings {
+    /** Id of the model note behind doses held against a limit over a career. */
+    public static final String CAREER_MODEL = "career-dose";
+    static final String NO_STAY = "no length of stay is given, so no dose of a career can be reckoned; give stay_days";
+    private static final double MSV = 1000;
+    private static final double YEAR_DAYS = 365.25;
+    private static final int STEP_DAYS = 30;
+    /** Last day of the table of the sun. */
+    private static final LocalDate LAST_SOLAR_DAY = LocalDate.of(2063, 12, 31);
+
+    private LimitFindings() {
+    }
+
+    static List<Finding> of(List<JudgedLimit> limits) {
+        List<Finding> findings = new ArrayList<>();
+        for (int i = 0; i < limits.size(); i++) {
+            JudgedLimit one = limits.get(i);
+            findings.addAll(given(one.limit(), "exposure.limits[" + i + "]"));
+            if (one.limit().published().isEmpty()) {
+                published(one.limit()).ifPresent(findings::add);
+            }
+            one.held().stream().filter(h -> h.verdict() != JudgedLimit.Verdict.MET)
+                    .forEach(h -> findings.add(broken(one.limit(), h)));
+            if (one.limit().over() == ExposurePlan.Over.CAREER) {
+                one.held().stream().filter(JudgedLimit.Held::isCrew)
+                        .forEach(h -> findings.add(career(one.limit(), h.dose())));
+            }
+        }
+        findings.addAll(notJudged(limits.stream().filter(l -> !l.isJudged()).map(JudgedLimit::limit).toList()));
+        return findings;
+    }
+
+    /**
+     * Says of each limit that no dose is held against it.
+     *
+     * @param limits limits over a career that cannot be judged
+     * @return a warning for each
+     */
+    public static List<Finding> notJudged(List<LimitInForce> limits) {
+        return limits.stream().map(limit -> Finding.of("dose-limit-not-judged", Level.WARN, "exposure",
+                new Figures(OptionalDouble.empty(), OptionalDouble.of(limit.limit() * MSV),
+                        StationDose.milli(limit.quantity())),
+                text("The limit of %.0f %s on %s over a career is not judged: %s.", limit.limit() * MSV,
+                        StationDose.milli(limit.quantity()), limit.quantity(), NO_STAY)).from(limit.source())).toList();
+    }
+
+    /** What the plan gives beside the name of a published limit and that does not hold. */
+    private static List<Finding> given(LimitInForce limit, String subject) {
+        if (limit.differences().isEmpty()) {
+            return List.of();
+        }
+        DoseLimit published = limit.published().orElseThrow();
+        String unit = StationDose.milli(limit.quantity());
+        return List.of(Finding.of("dose-limit-differs-from-published", Level.WARN, subject,
+                new Figures(OptionalDouble.empty(), OptionalDouble.of(published.limit() * MSV), unit),
+                text("The limit names the published \"%s\" and gives otherwise: %s. The published quantity, time and"
+                        + " sources hold, and of two values the smaller, here %.1f %s. Give one of both.",
+                        published.name(), String.join("; ", limit.differences()), limit.limit() * MSV, unit))
+                .from(published.source() + "; " + DoseLimit.CONFIRM));
+    }
+
+    /** Whether the plan allows more than a published standard does for the same quantity and time. */
+    private static Optional<Finding> published(LimitInForce limit) {
+        String unit = StationDose.milli(limit.quantity());
+        return DoseLimit.all().stream().filter(p -> p.quantity().equals(limit.quantity())
+                        && p.over().equals(limit.over().word()) && p.limit() < limit.limit())
+                .filter(p -> !p.name().startsWith("workers"))
+                .findFirst().map(p -> Finding.of("dose-limit-above-published", Level.NOTE, "exposure",
+                        Figures.of(limit.limit() * MSV, p.limit() * MSV, unit),
+                        text("The plan's limit on %s over %s is %.0f %s; a published standard has %.0f %s (%s).",
+                                limit.quantity(), limit.over().word(), limit.limit() * MSV, unit, p.limit() * MSV,
+                                unit, p.name())).from(p.source() + "; " + DoseLimit.CONFIRM));
+    }
+
+    private static Finding broken(LimitInForce limit, JudgedLimit.Held held) {
+        StationDose.Spread dose = held.dose();
+        boolean above = held.verdict() == JudgedLimit.Verdict.NOT_MET;
+        Level level = !held.isCrew() ? Level.NOTE : above ? Level.REFUSE : Level.WARN;
+        double shown = above ? dose.best() : dose.high();
+        String what = limit.from() == ExposurePlan.From.ALL ? "all sources" : limit.from().word();
+        String unit = StationDose.milli(limit.quantity());
+        String form = above ? "The %s from %s over %s is %.1f %7$s (16th to 84th percentile %.1f to %.1f); the limit is"
+                + " %8$.1f %7$s." : "The %s from %s over %s is %.1f %7$s at best and may be %.1f to %.1f %7$s (16th to"
+                + " 84th percentile); the limit of %8$.1f %7$s is met only if it is not high.";
+        String whose = held.isCrew() ? "" : " For somebody who stays at this station all the time.";
+        return Finding.of(held.isCrew() ? "dose-limit" : "dose-limit-full-time", level, held.who(),
+                Figures.of(shown * MSV, limit.limit() * MSV, unit),
+                text(form, limit.quantity(), what, limit.over() == ExposurePlan.Over.CAREER ? "this stay alone"
+                        : limit.over().word(), dose.best() * MSV, dose.low() * MSV, dose.high() * MSV, unit,
+                        limit.limit() * MSV) + whose).from(limit.source());
+    }
+
+    /** What this stay takes of a limit over a career. */
+    private static Finding career(LimitInForce limit, StationDose.Spread dose) {
+        String unit = StationDose.milli(limit.quantity());
+        return Finding.of("dose-career", Level.NOTE, JudgedLimit.CREW,
+                Figures.of(dose.high() * MSV, limit.limit() * MSV, unit),
+                text("This stay takes %.0f %% (16th to 84th percentile %.0f to %.0f %%) of the limit of %.0f %s on %s"
+                        + " over a career. What a person got before and will get after it is not in the plan and comes"
+                        + " on top.", 100 * dose.best() / limit.limit(), 100 * dose.low() / limit.limit(),
+                        100 * dose.high() / limit.limit(), limit.limit() * MSV, unit, limit.quantity()))
+                .from(limit.source());
+    }
+
+    /**
+     * What stands behind doses held against limits over a career.
+     *
+     * @param exposure the stay and the sun
+     * @return the note; empty where no such limit is judged
+     */
+    static Optional<ModelNote> careerModel(ExposurePlan exposure) {
+        if (exposure.judgedLimits().stream().noneMatch(l -> l.over() == ExposurePlan.Over.CAREER)) {
+            return Optional.empty();
+        }
+        Sun sun = Sun.of(exposure);
+        return Optional.of(new ModelNote(CAREER_MODEL, text("the dose of one stay of %.0f days at the plan's sun,"
+                + " modulation %.0f all the time, held against the whole limit over a career; doses of other stays are"
+                + " not counted", exposure.stayDays(), exposure.modulation()), sun.validFor(),
+                "that of each dose, its term of solar activity about the plan's sun", sun.status(),
+                "dose times time, no source"));
+    }
+
+    /** How far the plan's one sun stands for the whole stay. */
+    private record Sun(String validFor, ModelNote.Status status) {
+        static Sun of(ExposurePlan exposure) {
+            Optional<LocalDate> day = exposure.dayInForce();
+            if (day.isEmpty()) {
+                boolean isLong = exposure.stayDays() > YEAR_DAYS;
+                return new Sun("stays of up to a year; the mean over a solar cycle is not known, since the plan gives"
+                        + " no solar_date" + (isLong ? "; this stay is longer" : ""),
+                        isLong ? ModelNote.Status.EXTRAPOLATED : ModelNote.Status.COMPUTED);
+            }
+            double planned = exposure.modulation();
+            double least = planned;
+            double greatest = planned;
+            LocalDate last = day.get().plusDays(Math.round(exposure.stayDays()));
+            for (LocalDate now = day.get(); !now.isAfter(last) && !now.isAfter(LAST_SOLAR_DAY);
+                    now = now.plusDays(STEP_DAYS)) {
+                double modulation = SolarActivity.modulationW(now);
+                least = Math.min(least, modulation);
+                greatest = Math.max(greatest, modulation);
+            }
+            boolean holds = !last.isAfter(LAST_SOLAR_DAY)
+                    && Math.max(greatest - planned, planned - least) <= SolarActivity.spreadW(planned);
+            return new Sun(text("a sun within %.0f of the planned modulation; from %s to %s the sketch of the cycle"
+                    + " goes from %.0f to %.0f", SolarActivity.spreadW(planned), day.get(), last, least, greatest),
+                    holds ? ModelNote.Status.COMPUTED : ModelNote.Status.EXTRAPOLATED);
+        }
+    }
+
+    private static String text(String form, Object... parts) {
+        return String.format(Locale.ROOT, form, parts);
+    }
+}
