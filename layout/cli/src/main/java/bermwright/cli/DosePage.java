@@ -81,6 +81,9 @@ final class DosePage {
         if (!judged.isJudged()) {
             entry.put("why_not", judged.why());
         }
+        ArrayNode by = entry.putArray("calculated_by");
+        judged.by().forEach(b -> by.addObject().put("source", b.source()).put("model", b.model())
+                .put("by_reviewer", b.isReviewed()));
         ArrayNode doses = entry.putArray("doses");
         judged.held().forEach(held -> {
             ObjectNode one = doses.addObject().put("who", held.who());

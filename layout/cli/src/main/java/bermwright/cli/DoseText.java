@@ -89,10 +89,11 @@ final class DoseText {
         out.println(table);
         for (JudgedLimit judged : limits) {
             LimitInForce limit = judged.limit();
-            CommonText.wrapped("%s%s over %s, %s %s: %s.%s".formatted(
+            CommonText.wrapped("%s%s over %s, %s %s. Limit from: %s. %s".formatted(
                     limit.published().map(p -> p.name() + ": ").orElse(""), limit.quantity(), limit.over().word(),
                     TextTable.words(InUnits.millisieverts(limit.limit()), 1), StationDose.milli(limit.quantity()),
-                    limit.source(), judged.isJudged() ? "" : " Not judged: " + judged.why() + "."), 2, out);
+                    limit.source(), judged.isJudged() ? "Judged by: " + judged.calculation() + "."
+                            : "Not judged: " + judged.why() + "."), 2, out);
         }
         out.println();
     }

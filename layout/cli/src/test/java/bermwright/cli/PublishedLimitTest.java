@@ -47,8 +47,8 @@ class PublishedLimitTest {
         assertEquals(station.get("spread").get("cosmic").get("best_mSv").asDouble() / 100,
                 day.get("doses").get(1).get("best_mSv").asDouble(), ROUNDING);
         String text = Run.of("dose", plan).out().replaceAll("\\s+", " ");
-        assertTrue(text.contains("gray equivalent, blood-forming organs over 30 days, 250.0 mGy-Eq: NASA-STD-3001"
-                + " Volume 1 Revision C, second-hand; confirm the revision before use."), text);
+        assertTrue(text.contains("gray equivalent, blood-forming organs over 30 days, 250.0 mGy-Eq. Limit from:"
+                + " NASA-STD-3001 Volume 1 Revision C, second-hand; confirm the revision before use."), text);
     }
 
     @Test
@@ -97,7 +97,8 @@ class PublishedLimitTest {
                 ROUNDING * MILLI);
         assertTrue(said.get("text").asText().contains("before and will get after"), said.toString());
         assertEquals("computed", model(answer).get("status").asText());
-        assertTrue(model(answer).get("valid_for").asText().contains("is not known, since the plan gives no solar_date"));
+        assertTrue(model(answer).get("valid_for").asText().contains("is not known, since the plan gives no"
+                + " solar_date"));
     }
 
     @Test

@@ -38,7 +38,7 @@ public final class SamplePlans {
         GroundPlan ground = new GroundPlan("ground.tif", Optional.empty(), 0.1, 1.62, 0.4, soil, K);
         ExposurePlan exposure = new ExposurePlan(180, 1, Optional.of(ExposurePlan.SolarActivity.MINIMUM),
                 Optional.empty(), OptionalDouble.empty(), Optional.of("august 1972"), Optional.empty(), "built in",
-                List.of(limit(ExposurePlan.Over.STAY, 0.15)), K);
+                List.of(), List.of(limit(ExposurePlan.Over.STAY, 0.15)), K);
         Rules rules = new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, K);
         return new Plan("Test plan", ground, hulls, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), exposure, rules, List.of(), K);

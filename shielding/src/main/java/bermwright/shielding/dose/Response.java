@@ -11,6 +11,9 @@ import java.util.Optional;
  * <p>What the ground sends back is never inside {@link #isotropicDose}; it is added once by whoever folds.
  */
 public interface Response {
+    /** How the ids of the model notes of responses begin that a reviewer handed over. */
+    String HANDED_OVER = "handed-over-response";
+
     /** What the dose is counted over. */
     enum Per {
         /** Cosmic rays: dose per day. */
@@ -109,6 +112,15 @@ public interface Response {
      * @return day or event
      */
     Per per();
+
+    /**
+     * Whether a reviewer handed it over.
+     *
+     * @return false for responses of the built-in calculation
+     */
+    default boolean isHandedOver() {
+        return note().id().startsWith(HANDED_OVER);
+    }
 
     /**
      * The model, its range, its spread and its source.

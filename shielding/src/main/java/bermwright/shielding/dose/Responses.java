@@ -192,14 +192,28 @@ public final class Responses {
      * A response that a reviewer hands over in place of the built-in one: CSV with the columns
      * {@code areal_density_g_cm2,isotropic_dose_mSv,low_mSv,high_mSv}, areal densities rising from 0, and the notes
      * {@code # per: day} (or event), {@code # open_ground_return_mSv: 0.05}, {@code # skin_equivalence: 0.95} and
-     * {@code # source: …}.
+     * {@code # source: …}; {@code # quantity: effective dose} may be left out.
      *
      * @param file the file
-     * @return the response
-     * @throws InputException if the file cannot be read, or a value is missing, out of order or out of range
+     * @return the response, an effective dose
+     * @throws InputException if the file cannot be read, a value is missing, out of order or out of range, or its
+     *     quantity is another one; with the line
      */
     public static Response fromTable(Path file) {
-        return ReviewersTable.read(file);
+        return ReviewersTable.read(file).effective();
+    }
+
+    /**
+     * A response of an organ that a reviewer hands over: a file as in {@link #fromTable} with the note
+     * {@code # quantity: gray equivalent, skin} (or another organ), whose mSv are read as mGy-Eq.
+     *
+     * @param file the file
+     * @return the response and its organ
+     * @throws InputException if the file cannot be read, a value is missing, out of order or out of range, or its
+     *     quantity is not an organ's; with the line
+     */
+    public static OrganResponse organFromTable(Path file) {
+        return ReviewersTable.read(file).organ();
     }
 
     /**

@@ -6,20 +6,30 @@ import bermwright.foundation.InputException.Place;
 import bermwright.foundation.ModelNote;
 import bermwright.shielding.material.UserTable;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** Reads a response that a reviewer hands over as CSV in place of the built-in one. */
-final class ReviewersTable {
+/**
+ * A response that a reviewer hands over as CSV in place of the built-in one.
+ *
+ * @param quantity what its doses are: effective dose (Sv), or the gray equivalent of an organ (Gy-Eq)
+ * @param place    where the file says so
+ * @param response the response
+ */
+record ReviewersTable(String quantity, Place place, Response response) {
+    /** The quantity of a table that names none. */
+    static final String EFFECTIVE_DOSE = "effective dose";
+    private static final String QUANTITY = "quantity";
     private static final double GREATEST_DEPTH_GCM2 = 100_000;
     private static final double LEAST_DOSE_MSV = 1e-12;
     private static final double GREATEST_DOSE_MSV = 1e6;
     private static final double KG_M2 = 10;
     private static final double SV = 1e-3;
 
-    private ReviewersTable() {
-    }
-
-    static Response read(Path file) {
+    static ReviewersTable read(Path file) {
         UserTable table = UserTable.read(file, List.of(
                 new UserTable.Column("areal_density_g_cm2", 0, GREATEST_DEPTH_GCM2),
                 new UserTable.Column("isotropic_dose_mSv", LEAST_DOSE_MSV, GREATEST_DOSE_MSV),
@@ -40,39 +50,75 @@ final class ReviewersTable {
             place = new Place(file.toString(), table.line(i), "high_mSv");
             check(high[i] >= doses[i], place, high[i], "at least the dose " + millisieverts);
         }
-        double groundReturn = note(table, file, "open_ground_return_mSv", 0, GREATEST_DOSE_MSV) * SV;
-        double equivalence = note(table, file, "skin_equivalence", 0.1, 10);
+        double groundReturn = number(table, "open_ground_return_mSv", 0, GREATEST_DOSE_MSV) * SV;
+        double equivalence = number(table, "skin_equivalence", 0.1, 10);
         MonotoneCurve lowFactor = new MonotoneCurve(depths, ratio(low, doses));
         MonotoneCurve highFactor = new MonotoneCurve(depths, ratio(high, doses));
-        return new TabulatedResponse(depths, doses, x -> new Band(lowFactor.at(x), highFactor.at(x)),
-                new TabulatedResponse.Terms(per(table, file), groundReturn, equivalence, description(table, file)));
+        String quantity = quantity(table);
+        Response.Per per = per(table);
+        return new ReviewersTable(quantity, table.place(QUANTITY), new TabulatedResponse(depths, doses,
+                x -> new Band(lowFactor.at(x), highFactor.at(x)),
+                new TabulatedResponse.Terms(per, groundReturn, equivalence, description(table, file, quantity, per))));
     }
 
-    private static ModelNote description(UserTable table, Path file) {
+    /** The table, which must be of the effective dose. */
+    Response effective() {
+        if (!quantity.equals(EFFECTIVE_DOSE)) {
+            throw InputException.badValue(place, quantity, EFFECTIVE_DOSE
+                    + " in place of the built-in response; a table of an organ stands in organ_responses");
+        }
+        return response;
+    }
+
+    /** The table, which must be of an organ. */
+    OrganResponse organ() {
+        return new OrganResponse(Arrays.stream(OrganDose.Organ.values()).filter(o -> o.quantity().equals(quantity))
+                .findFirst().orElseThrow(() -> InputException.badValue(place, quantity, quantities().skip(1)
+                        .collect(Collectors.joining("; ")))), response, place);
+    }
+
+    private static Stream<String> quantities() {
+        return Stream.concat(Stream.of(EFFECTIVE_DOSE),
+                Arrays.stream(OrganDose.Organ.values()).map(OrganDose.Organ::quantity));
+    }
+
+    private static String quantity(UserTable table) {
+        String quantity = table.note(QUANTITY).orElse(EFFECTIVE_DOSE);
+        if (quantities().noneMatch(quantity::equals)) {
+            throw InputException.badValue(table.place(QUANTITY), quantity,
+                    quantities().collect(Collectors.joining("; ")));
+        }
+        return quantity;
+    }
+
+    private static ModelNote description(UserTable table, Path file, String quantity, Response.Per per) {
         double[] depths = table.column(0);
-        String source = table.note("source").orElseThrow(() -> missing(file, "source",
+        String source = table.note("source").orElseThrow(() -> missing(table, "source",
                 "a line '# source: who made the table, how and when'"));
-        return new ModelNote("handed-over-response", "response handed over as " + file.getFileName(),
+        String of = quantity.equals(EFFECTIVE_DOSE) ? ""
+                : "-" + per.name().toLowerCase(Locale.ROOT) + "-"
+                        + quantity.replaceAll("^[^,]*, ", "").replace(' ', '-');
+        return new ModelNote(Response.HANDED_OVER + of, quantity + " handed over as " + file.getFileName(),
                 "0 to " + depths[depths.length - 1] + " g/cm2", "low and high of the table",
                 ModelNote.Status.COMPUTED, source);
     }
 
-    private static Response.Per per(UserTable table, Path file) {
+    private static Response.Per per(UserTable table) {
         String accepted = "a line '# per: day' or '# per: event'";
-        String word = table.note("per").orElseThrow(() -> missing(file, "per", accepted));
+        String word = table.note("per").orElseThrow(() -> missing(table, "per", accepted));
         switch (word) {
             case "day":
                 return Response.Per.DAY;
             case "event":
                 return Response.Per.EVENT;
             default:
-                throw InputException.badValue(new Place(file.toString(), 0, "per"), word, accepted);
+                throw InputException.badValue(table.place("per"), word, accepted);
         }
     }
 
-    private static double note(UserTable table, Path file, String key, double least, double greatest) {
+    private static double number(UserTable table, String key, double least, double greatest) {
         String accepted = "a line '# " + key + ": number' from " + least + " to " + greatest;
-        String word = table.note(key).orElseThrow(() -> missing(file, key, accepted));
+        String word = table.note(key).orElseThrow(() -> missing(table, key, accepted));
         double value;
         try {
             value = Double.parseDouble(word);
@@ -80,13 +126,13 @@ final class ReviewersTable {
             value = Double.NaN;
         }
         if (!(value >= least && value <= greatest)) {
-            throw InputException.badValue(new Place(file.toString(), 0, key), word, accepted);
+            throw InputException.badValue(table.place(key), word, accepted);
         }
         return value;
     }
 
-    private static InputException missing(Path file, String key, String accepted) {
-        return InputException.badValue(new Place(file.toString(), 0, key), "missing", accepted);
+    private static InputException missing(UserTable table, String key, String accepted) {
+        return InputException.badValue(table.place(key), "missing", accepted);
     }
 
     private static void check(boolean holds, Place place, double value, String accepted) {

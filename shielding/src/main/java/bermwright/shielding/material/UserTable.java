@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,14 +21,17 @@ public final class UserTable {
     private static final long GREATEST_SIZE = 5_000_000;
     private static final int LEAST_ROWS = 2;
 
-    private final List<double[]> rows;
-    private final List<Integer> places;
-    private final Map<String, String> notes;
+    private final Path file;
+    private final List<double[]> rows = new ArrayList<>();
+    private final List<Integer> places = new ArrayList<>();
+    private final Map<String, List<Note>> notes = new HashMap<>();
+    private int head;
 
-    private UserTable(List<double[]> rows, List<Integer> places, Map<String, String> notes) {
-        this.rows = rows;
-        this.places = places;
-        this.notes = notes;
+    private UserTable(Path file) {
+        this.file = file;
+    }
+
+    private record Note(String words, int line) {
     }
 
     /**
@@ -50,32 +54,36 @@ public final class UserTable {
      */
     public static UserTable read(Path file, List<Column> columns) {
         List<String> lines = lines(file);
-        List<double[]> rows = new ArrayList<>();
-        List<Integer> places = new ArrayList<>();
-        Map<String, String> notes = lines.stream().filter(l -> l.startsWith("#") && l.contains(":"))
-                .map(l -> l.substring(1).split(":", 2))
-                .collect(Collectors.toMap(p -> p[0].trim(), p -> p[1].trim(), (first, second) -> first));
-        boolean headSeen = false;
+        UserTable table = new UserTable(file);
         for (int i = 0; i < lines.size(); i++) {
-            String line = lines.get(i).strip();
-            if (line.isEmpty() || line.startsWith("#")) {
-                continue;
-            }
-            String[] cells = Arrays.stream(line.split(",", -1)).map(String::strip).toArray(String[]::new);
-            if (!headSeen) {
-                checkHead(file, i + 1, cells, columns);
-                headSeen = true;
-            } else {
-                rows.add(row(new Place(file.toString(), i + 1, ""), cells, columns,
-                        rows.isEmpty() ? Double.NEGATIVE_INFINITY : rows.get(rows.size() - 1)[0]));
-                places.add(i + 1);
-            }
+            table.line(lines.get(i).strip(), i + 1, columns);
         }
-        if (rows.size() < LEAST_ROWS) {
-            throw InputException.unreadable(Place.of(file.toString()), "holds " + rows.size() + " rows of numbers",
+        if (table.rows.size() < LEAST_ROWS) {
+            throw InputException.unreadable(new Place(file.toString(), Math.max(1, lines.size()), ""),
+                    "holds " + table.rows.size() + " rows of numbers",
                     "a head with the columns " + head(columns) + " and at least two rows", Optional.empty());
         }
-        return new UserTable(rows, places, notes);
+        return table;
+    }
+
+    private void line(String line, int number, List<Column> columns) {
+        if (line.startsWith("#")) {
+            String[] parts = line.substring(1).split(":", 2);
+            if (parts.length == 2) {
+                notes.computeIfAbsent(parts[0].trim(), key -> new ArrayList<>())
+                        .add(new Note(parts[1].trim(), number));
+            }
+        } else if (!line.isEmpty()) {
+            String[] cells = Arrays.stream(line.split(",", -1)).map(String::strip).toArray(String[]::new);
+            if (head == 0) {
+                checkHead(file, number, cells, columns);
+                head = number;
+            } else {
+                rows.add(row(new Place(file.toString(), number, ""), cells, columns,
+                        rows.isEmpty() ? Double.NEGATIVE_INFINITY : rows.get(rows.size() - 1)[0]));
+                places.add(number);
+            }
+        }
     }
 
     /**
@@ -83,9 +91,28 @@ public final class UserTable {
      *
      * @param key key of the note
      * @return the words, absent where the file has no such note
+     * @throws InputException if the note stands twice with different words
      */
     public Optional<String> note(String key) {
-        return Optional.ofNullable(notes.get(key));
+        List<Note> all = notes.getOrDefault(key, List.of());
+        for (Note other : all) {
+            if (!other.words.equals(all.get(0).words)) {
+                throw InputException.badValue(new Place(file.toString(), other.line, key), other.words,
+                        "one line of it, and line " + all.get(0).line + " has " + all.get(0).words);
+            }
+        }
+        return all.stream().findFirst().map(Note::words);
+    }
+
+    /**
+     * Where a note stands, or where it is missing.
+     *
+     * @param key key of the note
+     * @return its line; the line of the column heads, above which it belongs, where the file has no such note
+     */
+    public Place place(String key) {
+        return new Place(file.toString(), notes.getOrDefault(key, List.of()).stream().findFirst().map(Note::line)
+                .orElse(head), key);
     }
 
     /**

@@ -143,6 +143,34 @@ class ResponsesTest {
         refuses("line 6: areal_density_g_cm2 is 5.0; accepted: 0 in the first row", "5,2,1,4", "10,1,1,2");
     }
 
+    /** A note says where it stands; one that is missing, where it belongs. */
+    @Test
+    void aHandedOverNoteIsRefusedByLine() throws IOException {
+        noteRefused("line 1: per is week; accepted: a line '# per: day' or '# per: event'", 0, "# per: week");
+        noteRefused("line 2: open_ground_return_mSv is -1; accepted: a line '# open_ground_return_mSv: number' from"
+                + " 0.0 to 1000000.0", 1, "# open_ground_return_mSv: -1");
+        noteRefused("line 3: skin_equivalence is NaN; accepted: a line '# skin_equivalence: number' from 0.1 to 10.0",
+                2, "# skin_equivalence: NaN");
+        noteRefused("line 5: source is missing; accepted: a line '# source: who made the table, how and when'", 3,
+                "# nothing");
+        noteRefused("line 4: quantity is absorbed dose; accepted: effective dose; gray equivalent, skin; gray"
+                + " equivalent, eye; gray equivalent, blood-forming organs", 3, "# quantity: absorbed dose");
+        noteRefused("line 4: per is event; accepted: one line of it, and line 1 has day", 3, "# per: event");
+        noteRefused("line 7: holds 1 rows of numbers; accepted: a head with the columns areal_density_g_cm2,"
+                + "isotropic_dose_mSv,low_mSv,high_mSv and at least two rows", 6, "");
+        noteRefused("line 5: head is depth,dose; accepted: areal_density_g_cm2,isotropic_dose_mSv,low_mSv,high_mSv", 4,
+                "depth,dose");
+    }
+
+    private void noteRefused(String words, int index, String line) throws IOException {
+        List<String> lines = new java.util.ArrayList<>(List.of(NOTES));
+        lines.addAll(List.of("0,2,1,4", "10,1,1,2"));
+        lines.set(index, line);
+        Path file = Files.write(directory.resolve("response.csv"), lines);
+        String said = assertThrows(InputException.class, () -> Responses.fromTable(file)).getMessage();
+        assertEquals(file + ", " + words, said);
+    }
+
     private void refuses(String words, String... rows) throws IOException {
         Path file = write(rows);
         assertEquals(file + ", " + words,

@@ -169,18 +169,19 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
             LimitInForce limit = judged.limit();
             List<String> head = List.of(words(limit), Words.millisieverts(limit.limit()));
             if (!judged.isJudged()) {
-                rows.add(row(head, List.of("crew", "", "", "", "NOT JUDGED: " + judged.why(), limit.source())));
+                rows.add(row(head, List.of("crew", "", "", "", "NOT JUDGED: " + judged.why(), limit.source(), "")));
             }
             judged.held().forEach(h -> rows.add(row(head, List.of(name(h), Words.millisieverts(h.dose().best()),
                     Words.millisieverts(h.dose().low()), Words.millisieverts(h.dose().high()), h.verdict().word(),
-                    limit.source()))));
+                    limit.source(), judged.calculation()))));
         }
         return new Table("dose-limits", "Every limit, for the crew and for each station alone"
                 + Marks.of(dose.models()), List.of(
                 Column.words("limit", "limit on"), Column.number("limit_mSv", "limit (mSv)"),
                 Column.words("who", "who"), Column.number("best_mSv", "best (mSv)"),
                 Column.number("low_mSv", "low (mSv)"), Column.number("high_mSv", "high (mSv)"),
-                Column.words("verdict", "verdict"), Column.words("source", "source of the limit")), rows);
+                Column.words("verdict", "verdict"), Column.words("source", "source of the limit"),
+                Column.words("calculated_by", "dose by")), rows);
     }
 
     private static List<String> row(List<String> head, List<String> rest) {

@@ -16,6 +16,7 @@ import bermwright.shielding.raycast.SceneRays;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.Scene;
 import bermwright.shielding.scene.Soil;
+import bermwright.site.finding.Finding;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Station;
@@ -224,6 +225,16 @@ public final class CoverTrial {
 
     private static StationDose.Spread spread(FoldedDose dose) {
         return new StationDose.Spread(dose.total(), dose.low(), dose.high());
+    }
+
+    /**
+     * Says of each limit which of its doses are not by the reviewer's own response.
+     *
+     * @return a warning for each; none where the plan brings no response of its own
+     */
+    public List<Finding> notByReviewer() {
+        return responses.values().stream().findFirst().filter(DoseSources.OfHull::isReviewed)
+                .map(any -> LimitFindings.notByReviewer(plan.exposure(), any)).orElse(List.of());
     }
 
     /**

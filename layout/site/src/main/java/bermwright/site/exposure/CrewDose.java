@@ -60,10 +60,10 @@ public record CrewDose(StationDose.Spread cosmic, StationDose.Spread event, doub
      */
     public StationDose.Spread against(LimitInForce limit) {
         StationDose.Spread sum = StationDose.Spread.NOTHING;
-        if (limit.from() != ExposurePlan.From.EVENT && limit.over() != ExposurePlan.Over.EVENT) {
+        if (limit.countsCosmic()) {
             sum = sum.plus(cosmic.times(limit.over().days(days) / days));
         }
-        return limit.from() == ExposurePlan.From.COSMIC ? sum : sum.plus(event);
+        return limit.countsEvent() ? sum.plus(event) : sum;
     }
 
     /**

@@ -4,6 +4,7 @@ package bermwright.site.exposure;
 import bermwright.foundation.InputException;
 import bermwright.foundation.Progress;
 import bermwright.shielding.dose.OrganDose;
+import bermwright.shielding.dose.OrganResponse;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.dose.Responses;
 import bermwright.shielding.material.Layer;
@@ -26,6 +27,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Where the responses for a plan's hulls come from.
@@ -41,10 +43,10 @@ public record DoseSources(Responses responses, Path directory) {
      *
      * @param cosmic   cosmic rays, per day
      * @param event    the particle event, empty where the plan names none
-     * @param organs   gray equivalents of the organs that the plan's limits name, by the built-in calculation
+     * @param organs   gray equivalents of the organs that the plan's limits name
      * @param findings materials, events and tables that could not be used as the plan says
      */
-    public record OfHull(Response cosmic, Optional<Response> event, Map<OrganDose.Organ, OfOrgan> organs,
+    public record OfHull(Response cosmic, Optional<Response> event, Map<OrganDose.Organ, OfQuantity> organs,
             List<Finding> findings) {
         /** Copies organs and findings. */
         public OfHull {
@@ -63,15 +65,31 @@ public record DoseSources(Responses responses, Path directory) {
             event.ifPresent(all::add);
             return all;
         }
+
+        /**
+         * The responses in the quantity of a limit.
+         *
+         * @param quantity a limit's quantity
+         * @return the two responses
+         */
+        OfQuantity in(String quantity) {
+            return StationDose.organ(quantity).map(organs::get).orElseGet(() -> new OfQuantity(cosmic, event));
+        }
+
+        /** Whether a reviewer handed over any of the responses. */
+        boolean isReviewed() {
+            return Stream.concat(Stream.of(new OfQuantity(cosmic, event)), organs.values().stream())
+                    .anyMatch(o -> o.cosmic.isHandedOver() || o.event.filter(Response::isHandedOver).isPresent());
+        }
     }
 
     /**
-     * The two responses of one organ.
+     * The two responses of one quantity.
      *
      * @param cosmic cosmic rays, per day
      * @param event  the particle event, empty where the plan names none
      */
-    public record OfOrgan(Response cosmic, Optional<Response> event) {
+    public record OfQuantity(Response cosmic, Optional<Response> event) {
     }
 
     /**
@@ -95,19 +113,45 @@ public record DoseSources(Responses responses, Path directory) {
         Optional<EventSpectrum> spectrum = spectrum(exposure, findings);
         Optional<Response> event = given.isPresent() ? given
                 : spectrum.map(s -> responses.event(shield, s, progress.part(0.6, 0.8)));
-        return new OfHull(cosmic, event, organs(exposure, shield, spectrum, progress.part(0.8, 1)), findings);
+        return new OfHull(cosmic, event, organs(exposure, shield, spectrum, findings), findings);
     }
 
-    private Map<OrganDose.Organ, OfOrgan> organs(ExposurePlan exposure, Shield shield,
-            Optional<EventSpectrum> spectrum, Progress progress) {
-        Map<OrganDose.Organ, OfOrgan> organs = new EnumMap<>(OrganDose.Organ.class);
+    private Map<OrganDose.Organ, OfQuantity> organs(ExposurePlan exposure, Shield shield,
+            Optional<EventSpectrum> spectrum, List<Finding> findings) {
+        List<OrganResponse> tables = organTables(exposure, findings);
+        Map<OrganDose.Organ, OfQuantity> organs = new EnumMap<>(OrganDose.Organ.class);
         for (LimitInForce limit : exposure.limitsInForce()) {
-            progress.check();
             StationDose.organ(limit.quantity()).ifPresent(organ -> organs.computeIfAbsent(organ,
-                    o -> new OfOrgan(responses.cosmicOrgan(shield, exposure.modulation(), o, Progress.NONE),
-                            spectrum.map(s -> responses.eventOrgan(shield, s, o, Progress.NONE)))));
+                    o -> new OfQuantity(table(tables, o, Response.Per.DAY)
+                            .orElseGet(() -> responses.cosmicOrgan(shield, exposure.modulation(), o, Progress.NONE)),
+                            table(tables, o, Response.Per.EVENT).or(() -> spectrum.map(
+                                    s -> responses.eventOrgan(shield, s, o, Progress.NONE))))));
         }
         return organs;
+    }
+
+    private static Optional<Response> table(List<OrganResponse> tables, OrganDose.Organ organ, Response.Per per) {
+        return tables.stream().filter(t -> t.organ() == organ && t.response().per() == per).findFirst()
+                .map(OrganResponse::response);
+    }
+
+    /** The tables of organs beside the plan, one for each organ and time. */
+    private List<OrganResponse> organTables(ExposurePlan exposure, List<Finding> findings) {
+        List<OrganResponse> tables = new ArrayList<>();
+        for (String name : exposure.organResponses()) {
+            OrganResponse read = Responses.organFromTable(directory.resolve(name));
+            if (table(tables, read.organ(), read.response().per()).isPresent()) {
+                throw InputException.badValue(read.place(), read.organ().quantity()
+                        + ", given already by another table", "one table for each quantity and time");
+            }
+            tables.add(read);
+            if (exposure.limitsInForce().stream().noneMatch(l -> l.quantity().equals(read.organ().quantity()))) {
+                findings.add(Finding.of("dose-table-unused", Level.NOTE, "exposure", Figures.NONE, "The table " + name
+                        + " gives the " + read.organ().quantity()
+                        + ", on which the plan has no limit; it is not used."));
+            }
+        }
+        return tables;
     }
 
     /**

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.shielding.dose.Response;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.LimitInForce;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -13,16 +16,32 @@ import java.util.stream.Stream;
  *
  * @param limit the limit
  * @param why   why no dose is held against it; empty where doses are
+ * @param by    the calculations its doses come from, one for each source it counts; none where no dose is known
  * @param held  the crew's dose, then that of somebody who never leaves a station, for each station; none where the
  *              limit is not judged or no station has a dose
  */
-public record JudgedLimit(LimitInForce limit, String why, List<Held> held) {
+public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held> held) {
     /** Who the crew is in {@link Held#who}. */
     public static final String CREW = "crew";
 
-    /** Copies the list. */
+    /** Copies the lists. */
     public JudgedLimit {
+        by = List.copyOf(by);
         held = List.copyOf(held);
+    }
+
+    /**
+     * The calculation behind the doses of one source.
+     *
+     * @param source     cosmic rays, or event
+     * @param model      whose response it is, in words
+     * @param isReviewed whether a reviewer handed the response over
+     */
+    public record By(String source, String model, boolean isReviewed) {
+        private static By of(String source, Response response) {
+            return new By(source, response.isHandedOver() ? response.note().model() : "built-in calculation",
+                    response.isHandedOver());
+        }
     }
 
     /** Whether a dose meets its limit. */
@@ -87,6 +106,16 @@ public record JudgedLimit(LimitInForce limit, String why, List<Held> held) {
     }
 
     /**
+     * The calculations that the doses come from, in words.
+     *
+     * @return one model where all sources have the same, else each with its source
+     */
+    public String calculation() {
+        return by.stream().map(By::model).distinct().count() == 1 ? by.get(0).model()
+                : by.stream().map(b -> b.source() + ": " + b.model()).collect(Collectors.joining("; "));
+    }
+
+    /**
      * The crew's dose and the greatest one of somebody who never leaves a station.
      *
      * @return one or two doses; none where none is held against the limit
@@ -96,7 +125,8 @@ public record JudgedLimit(LimitInForce limit, String why, List<Held> held) {
                 .max(Comparator.comparingDouble(h -> h.dose().high())).stream()).toList();
     }
 
-    static List<JudgedLimit> of(ExposurePlan exposure, List<StationDose> stations, SiteDose.Outside outside) {
+    static List<JudgedLimit> of(ExposurePlan exposure, List<StationDose> stations, SiteDose.Outside outside,
+            Optional<DoseSources.OfHull> responses) {
         List<JudgedLimit> limits = new ArrayList<>();
         for (LimitInForce limit : exposure.limitsInForce()) {
             List<Held> held = new ArrayList<>();
@@ -107,9 +137,21 @@ public record JudgedLimit(LimitInForce limit, String why, List<Held> held) {
                 stations.forEach(s -> held.add(held(limit, s.hull() + "/" + s.station(),
                         CrewDose.alone(exposure, s, limit))));
             }
-            limits.add(new JudgedLimit(limit, isJudged ? "" : LimitFindings.NO_STAY, held));
+            limits.add(new JudgedLimit(limit, isJudged ? "" : LimitFindings.NO_STAY,
+                    responses.filter(r -> isJudged).map(r -> by(limit, r)).orElse(List.of()), held));
         }
         return limits;
+    }
+
+    /** Where the doses that a limit counts come from. */
+    static List<By> by(LimitInForce limit, DoseSources.OfHull responses) {
+        DoseSources.OfQuantity of = responses.in(limit.quantity());
+        List<By> by = new ArrayList<>();
+        if (limit.countsCosmic()) {
+            by.add(By.of("cosmic rays", of.cosmic()));
+        }
+        of.event().filter(e -> limit.countsEvent()).ifPresent(e -> by.add(By.of("event", e)));
+        return by;
     }
 
     private static Held held(LimitInForce limit, String who, StationDose.Spread dose) {

@@ -63,6 +63,33 @@ public final class LimitFindings {
                         StationDose.milli(limit.quantity()), limit.quantity(), NO_STAY)).from(limit.source())).toList();
     }
 
+    /**
+     * Says of each limit which of its doses are not by the reviewer's own response, in a plan that brings one.
+     *
+     * @param exposure  the limits and their tables
+     * @param responses the responses of a hull, some of which a reviewer handed over
+     * @return a warning for each limit that the built-in calculation judges, wholly or in part
+     */
+    public static List<Finding> notByReviewer(ExposurePlan exposure, DoseSources.OfHull responses) {
+        List<Finding> findings = new ArrayList<>();
+        for (LimitInForce limit : exposure.judgedLimits()) {
+            List<String> builtIn = JudgedLimit.by(limit, responses).stream().filter(b -> !b.isReviewed())
+                    .map(JudgedLimit.By::source).toList();
+            if (!builtIn.isEmpty()) {
+                String unit = StationDose.milli(limit.quantity());
+                findings.add(Finding.of("dose-limit-not-by-reviewer", Level.WARN, "exposure",
+                        new Figures(OptionalDouble.empty(), OptionalDouble.of(limit.limit() * MSV), unit),
+                        text("The plan brings a reviewer's own response, but none for this: the limit of %.1f %s on %s"
+                                + " over %s is judged by the built-in calculation for %s. Take the verdict as the"
+                                + " planner's, not the reviewer's, until a table of that quantity is handed over%s.",
+                                limit.limit() * MSV, unit, limit.quantity(), limit.over().word(),
+                                String.join(" and ", builtIn), StationDose.organ(limit.quantity()).isPresent()
+                                        ? " in organ_responses" : "")).from(limit.source()));
+            }
+        }
+        return findings;
+    }
+
     /** What the plan gives beside the name of a published limit and that does not hold. */
     private static List<Finding> given(LimitInForce limit, String subject) {
         if (limit.differences().isEmpty()) {

@@ -96,9 +96,11 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<JudgedL
         List<StationDose> doses = folding.stations();
         List<Finding> findings = new ArrayList<>(folding.findings);
         Outside outside = folding.outside();
-        List<JudgedLimit> limits = JudgedLimit.of(plan.exposure(), doses, outside);
+        List<JudgedLimit> limits = JudgedLimit.of(plan.exposure(), doses, outside, folding.any());
         findings.addAll(DoseFindings.of(doses));
         findings.addAll(LimitFindings.of(limits));
+        folding.any().filter(DoseSources.OfHull::isReviewed)
+                .ifPresent(any -> findings.addAll(LimitFindings.notByReviewer(plan.exposure(), any)));
         List<ModelNote> models = new ArrayList<>(folding.models.values());
         plan.exposure().dayInForce().map(SolarActivity::note).ifPresent(models::add);
         if (!doses.isEmpty()) {
@@ -253,12 +255,17 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<JudgedL
                     + of.event().map(r -> FoldedDose.of(view, r, soil, Tolerances.NONE).total()).orElse(0.0);
         }
 
+        /** The responses of the first hull that has any. */
+        Optional<DoseSources.OfHull> any() {
+            return responses.values().stream().findFirst();
+        }
+
         /** Dose in the open, from the responses of the first hull that has any. */
         Outside outside() {
-            if (responses.isEmpty()) {
+            if (any().isEmpty()) {
                 return new Outside(StationDose.Spread.NOTHING, StationDose.Spread.NOTHING, Map.of());
             }
-            DoseSources.OfHull any = responses.values().iterator().next();
+            DoseSources.OfHull any = any().get();
             return new Outside(open(any.cosmic()).times(plan.exposure().stayDays()),
                     any.event().map(Folding::open).orElse(StationDose.Spread.NOTHING),
                     organs(any, Folding::open, plan.exposure().stayDays()));

@@ -79,6 +79,24 @@ public record LimitInForce(String quantity, From from, Over over, double limit, 
     }
 
     /**
+     * Whether the limit counts cosmic rays.
+     *
+     * @return false for a limit on an event
+     */
+    public boolean countsCosmic() {
+        return from != From.EVENT && over != Over.EVENT;
+    }
+
+    /**
+     * Whether the limit counts the event.
+     *
+     * @return false for a limit on cosmic rays alone
+     */
+    public boolean countsEvent() {
+        return from != From.COSMIC;
+    }
+
+    /**
      * Names of the published limits that a plan may name.
      *
      * @return the names, in the order of the table

@@ -121,6 +121,7 @@ public final class CoverSizing {
         List<LimitInForce> unjudged = new ArrayList<>(plan.exposure().limitsInForce());
         unjudged.removeAll(limits);
         all.addAll(LimitFindings.notJudged(unjudged));
+        all.addAll(trial.notByReviewer());
         if (limits.isEmpty() && unjudged.isEmpty()) {
             all.add(Finding.of("size-cover-no-limit", Level.NOTE, "exposure", Figures.NONE,
                     "The plan states no limit, so any cover meets it."));

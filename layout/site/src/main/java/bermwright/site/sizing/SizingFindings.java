@@ -130,7 +130,7 @@ final class SizingFindings {
     }
 
     private String shorter(Unmet one) {
-        if (one.limit.from() == ExposurePlan.From.EVENT || one.limit.over() == ExposurePlan.Over.EVENT) {
+        if (!one.limit.countsCosmic()) {
             return "A shelter deeper in the hull, away from its free ends, would help.";
         }
         double stay = plan.exposure().stayDays();
