@@ -5,7 +5,8 @@ import java.util.Arrays;
 
 /** What a fan of rays of one azimuth crosses on its way to the sky; to be filled again and again by one thread. */
 public final class SkyRays {
-    private static final double STEEPEST_SLANT = 20;
+    /** Below this share of a ray's step towards a face the two run side by side, and rounding is all that is left. */
+    private static final double SIDE_BY_SIDE = 1e-9;
 
     double[] placed = new double[0];
     double[] inPlace = new double[0];
@@ -81,10 +82,11 @@ public final class SkyRays {
 
     /**
      * How much longer the way through a thin layer of the surface is than the layer is thick, where the ray comes
-     * out, measured in the ray's vertical plane.
+     * out, measured in the ray's vertical plane. Under level ground it is 1 over the sine of the elevation, however low
+     * the ray: soil along the ray over its slant is then the depth of the station.
      *
      * @param ray number of the ray (1), 0 for the lowest
-     * @return slant (1), 1 to 20; 1 where the ray crosses no soil
+     * @return slant (1), 1 or more; 1 where the ray crosses no soil
      */
     public double slant(int ray) {
         if (Double.isNaN(rise[ray]) || !(placed[ray] + inPlace[ray] > 0)) {
@@ -92,7 +94,7 @@ public final class SkyRays {
         }
         double sin = sines[ray];
         double normal = Math.abs(sin - rise[ray] * Math.sqrt(1 - sin * sin)) / Math.sqrt(1 + rise[ray] * rise[ray]);
-        return 1 / Math.max(1 / STEEPEST_SLANT, normal);
+        return 1 / Math.max(SIDE_BY_SIDE, normal);
     }
 
     /**

@@ -32,9 +32,9 @@ class FoldTest {
     private static final double SETTLED = 0.005;
     /** Gauss nodes in 8 panels or more leave less of E2 than this. */
     private static final double QUADRATURE = 1e-3;
-    /** A twentieth of the sky leaves at a slant beyond 20, which counts as 20: its walls look thicker than they are. */
-    private static final double SLANTEST = 0.04;
     private static final double EXACT = 1e-9;
+    /** The pin that a slab's scene needs is a millimetre long and has no soil in it, of ways of half a metre or more. */
+    private static final double PIN = 0.002;
     private static final double DENSITY = 1600;
     private static final GridFrame FRAME = new GridFrame(121, 121, -60, -60, 1);
 
@@ -113,8 +113,22 @@ class FoldTest {
         FoldedDose folded = FoldedDose.of(view, both, soil, Tolerances.NONE);
         double diffused = folded.total() - flown;
         double expected = slow.isotropicDose(DENSITY * thickness);
-        assertEquals(expected, diffused, expected * SLANTEST);
+        assertEquals(expected, diffused, expected * EXACT);
         assertTrue(folded.low() <= folded.total() && folded.high() >= folded.total());
+    }
+
+    /** However low the ray, what it crosses over its slant is how deep the station lies. */
+    @Test
+    void everyRayUnderLevelGroundShowsTheDepthOfTheStation() {
+        double thickness = 0.8;
+        SkyView view = SkyView.settled(slab(thickness, 0), new Vec3(0, 0, -thickness), List.of(new Decay(500)),
+                SETTLED);
+        double[] lowest = {1};
+        view.forEach(direction -> {
+            assertEquals(1, direction.across(1) / (DENSITY * thickness), PIN, "sine " + direction.sine());
+            lowest[0] = Math.min(lowest[0], direction.sine());
+        });
+        assertTrue(lowest[0] < 0.01, "lowest ray " + lowest[0]);
     }
 
     /** A half ball of skin around the station: every direction crosses the same mass. */
