@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,19 @@ class DemoRunTest {
         Set<String> refused = report.findings().stream().filter(f -> f.startsWith("refuse"))
                 .collect(Collectors.toSet());
         assertEquals(Set.of("refuse\tcedar\tkeep-out", "refuse\tcedar\tslope-under-hull"), refused);
+    }
+
+    /** Only what the plan's rules set is said to be by its rules. */
+    @Test
+    void everyFindingSaysWhatItGoesBy() {
+        Set<String> byRules = new TreeSet<>();
+        for (JsonNode finding : all.get("findings")) {
+            assertFalse(finding.get("source").asText().isBlank(), finding.toString());
+            if (finding.get("source").asText().contains("rules of the plan")) {
+                byRules.add(finding.get("rule").asText());
+            }
+        }
+        assertEquals(Set.of("slope-under-hull"), byRules);
     }
 
     @Test

@@ -47,7 +47,7 @@ final class CommonText {
             wrapped(finding.text(), 6, out);
             String where = finding.place().map(p -> String.format(Locale.ROOT, "at %.1f m east, %.1f m north; ",
                     p.east(), p.north())).orElse("");
-            wrapped("(" + where + "limit from: " + finding.source() + ")", 6, out);
+            wrapped("(" + where + finding.origin() + ")", 6, out);
         }
         out.println();
     }

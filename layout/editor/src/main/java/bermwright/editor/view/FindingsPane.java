@@ -148,7 +148,7 @@ final class FindingsPane extends VBox {
             figures.setText(finding.measured().isPresent() ? figures(finding) : "");
             figures.setVisible(finding.measured().isPresent());
             figures.setManaged(finding.measured().isPresent());
-            rule.setText("Rule " + finding.rule() + ", limit from: " + finding.source());
+            rule.setText("Rule " + finding.rule() + ", " + finding.origin());
             if (!isDressed) {
                 line.prefWidthProperty().bind(list.widthProperty().subtract(BESIDES * dress.scale()));
                 line.maxWidthProperty().bind(list.widthProperty().subtract(BESIDES * dress.scale()));

@@ -51,7 +51,7 @@ final class MapHint {
         Optional<NumberedFinding> finding = map.findingAt(x, y);
         if (finding.isPresent()) {
             return finding.map(n -> n.number() + "  " + n.finding().subject() + ", " + n.finding().rule() + ": "
-                    + n.finding().text() + "\nLimit from: " + n.finding().source()).orElseThrow();
+                    + n.finding().text() + "\n" + n.finding().origin()).orElseThrow();
         }
         List<NumberedFinding> crowd = map.crowdAt(x, y);
         if (!crowd.isEmpty()) {

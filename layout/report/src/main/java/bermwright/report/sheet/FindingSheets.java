@@ -35,7 +35,7 @@ public final class FindingSheets {
                 Column.words("text", "what it means"), Column.number("measured", "measured"),
                 Column.number("limit", "limit"), Column.words("unit", "unit"), Column.number("east_m", "east (m)"),
                 Column.number("north_m", "north (m)"), Column.words("rule", "rule"),
-                Column.words("source", "source of the limit")), rows);
+                Column.words("source", "limit from, or what it goes by")), rows);
     }
 
     /** How many findings have a level. */

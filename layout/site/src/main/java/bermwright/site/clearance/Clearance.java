@@ -123,7 +123,7 @@ public final class Clearance {
         List<Finding> all = new ArrayList<>();
         if (plan.hulls().isEmpty()) {
             all.add(Finding.of("no-hull", Finding.Level.REFUSE, "plan", Finding.Figures.NONE,
-                    "The plan has no hull; there is nothing to lay down or to cover."));
+                    "The plan has no hull; there is nothing to lay down or to cover.").from("hulls of the plan"));
         }
         for (Hull hull : plan.hulls()) {
             landing(all, plan, hull);
@@ -133,7 +133,8 @@ public final class Clearance {
             for (String end : List.of(tunnel.from(), tunnel.to())) {
                 if (HatchPlace.of(plan, end, shapes.metreScale()).isEmpty()) {
                     all.add(Finding.of("tunnel-end-unknown", Finding.Level.REFUSE, tunnel.id(), Finding.Figures.NONE,
-                            "Tunnel %s ends at %s, but the plan has no such hatch.".formatted(tunnel.id(), end)));
+                            "Tunnel %s ends at %s, but the plan has no such hatch.".formatted(tunnel.id(), end))
+                            .from("hatches of the plan"));
                 }
             }
         }
@@ -149,6 +150,7 @@ public final class Clearance {
         if (pad.isEmpty()) {
             all.add(Finding.of("landing-pad-unknown", Finding.Level.REFUSE, hull.id(), Finding.Figures.NONE,
                     "Hull %s lands on pad %s, but the plan has no such pad.".formatted(hull.id(), named.get()))
+                    .from("landing pads of the plan")
                     .at(hull.baseCentre()));
             return;
         }

@@ -129,7 +129,8 @@ final class HullGround {
                 + " the allowed %s deg.%s";
         add(Finding.of("slope-under-hull", level, hull.id(),
                 Finding.Figures.of(Math.toDegrees(steep), Math.toDegrees(limit), "deg"),
-                text.formatted(hull.id(), degrees(steep), where, degrees(limit), help)).at(place));
+                text.formatted(hull.id(), degrees(steep), where, degrees(limit), help))
+                .from("greatest_slope_under_hull_deg in the rules of the plan").at(place));
     }
 
     private void belly(FittedPlane plane) {

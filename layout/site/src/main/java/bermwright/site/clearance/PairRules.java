@@ -16,7 +16,9 @@ import java.util.Set;
 
 /** The table of what must keep apart from what; the first rule that names a pair of kinds holds for it. */
 final class PairRules {
-    static final String PLAN = "rules of the plan";
+    /** What a falling hull can strike. */
+    static final String SWEEP = "sweep of the hull, by wander_deg and margin_m of the plan";
+    private static final String CORRIDORS = "corridors of the plan, over their width_m";
     static final String PRACTICE = "common practice, no source";
     private static final Set<ShapeKind> BODY = EnumSet.of(ShapeKind.STANDING, ShapeKind.LYING);
     private static final Set<ShapeKind> GEAR = EnumSet.of(ShapeKind.POLE_FOOT, ShapeKind.ANCHOR, ShapeKind.WINCH);
@@ -62,13 +64,13 @@ final class PairRules {
     }
 
     private static void hulls(List<PairRule> rules) {
-        rules.add(new PairRule("hull-spacing", REFUSE, BODY, BODY, Kept.HULL_SPACING, PLAN,
-                "Move one of the hulls or turn it another way."));
-        rules.add(new PairRule("sweep-over-hull", REFUSE, EnumSet.of(ShapeKind.SWEEP), BODY, Kept.NOTHING, PLAN,
+        rules.add(new PairRule("hull-spacing", REFUSE, BODY, BODY, Kept.HULL_SPACING,
+                "hull_spacing_m in the rules of the plan", "Move one of the hulls or turn it another way."));
+        rules.add(new PairRule("sweep-over-hull", REFUSE, EnumSet.of(ShapeKind.SWEEP), BODY, Kept.NOTHING, SWEEP,
                 "The falling hull can strike the other; turn its lay-down azimuth or move it."));
         rules.add(new PairRule("sweeps-cross", WARN, EnumSet.of(ShapeKind.SWEEP), EnumSet.of(ShapeKind.SWEEP),
-                Kept.NOTHING, PLAN, "They must not be lowered at the same time, and the first down lies in the way."));
-        rules.add(new PairRule("sweep-over-gear", WARN, EnumSet.of(ShapeKind.SWEEP), GEAR, Kept.NOTHING, PLAN,
+                Kept.NOTHING, SWEEP, "They must not be lowered at the same time, and the first down lies in the way."));
+        rules.add(new PairRule("sweep-over-gear", WARN, EnumSet.of(ShapeKind.SWEEP), GEAR, Kept.NOTHING, SWEEP,
                 "That gear must not stand there while this hull is lowered."));
         rules.add(new PairRule("line-over-hull", REFUSE, IN_THE_AIR, BODY, Kept.NOTHING, PRACTICE,
                 "A line that bears on a hull neither holds as reckoned nor leaves the hull whole."));
@@ -76,7 +78,7 @@ final class PairRules {
                 "The gear and the other hull cannot share the place."));
         rules.add(new PairRule("lines-cross", WARN, IN_THE_AIR, IN_THE_AIR, Kept.NOTHING, PRACTICE,
                 "Rig and use them one after the other."));
-        rules.add(new PairRule("sweep-through-line", WARN, EnumSet.of(ShapeKind.SWEEP), IN_THE_AIR, Kept.NOTHING, PLAN,
+        rules.add(new PairRule("sweep-through-line", WARN, EnumSet.of(ShapeKind.SWEEP), IN_THE_AIR, Kept.NOTHING, SWEEP,
                 "Those lines must be down while this hull is lowered."));
         rules.add(new PairRule("gear-crowded", WARN, GEAR, GEAR, Kept.NOTHING, PRACTICE,
                 "Rig one after the other or move one."));
@@ -108,13 +110,13 @@ final class PairRules {
         rules.add(new PairRule("keep-out", REFUSE, EnumSet.of(ShapeKind.STANDING, ShapeKind.LYING, ShapeKind.SWEEP,
                 ShapeKind.LINE, ShapeKind.STAY, ShapeKind.POLE_FOOT, ShapeKind.ANCHOR, ShapeKind.WINCH,
                 ShapeKind.COVER_TOE, ShapeKind.TUNNEL, ShapeKind.WALL, ShapeKind.CORRIDOR, ShapeKind.PREPARATION,
-                ShapeKind.BORROW, ShapeKind.STOCKPILE), EnumSet.of(ShapeKind.KEEP_OUT), Kept.NOTHING, PLAN,
-                "Nothing may touch that area."));
+                ShapeKind.BORROW, ShapeKind.STOCKPILE), EnumSet.of(ShapeKind.KEEP_OUT), Kept.NOTHING,
+                "keep-outs of the plan", "Nothing may touch that area."));
         rules.add(new PairRule("corridor-blocked", REFUSE, EnumSet.of(ShapeKind.STANDING, ShapeKind.LYING,
-                ShapeKind.COVER_TOE, ShapeKind.WALL), EnumSet.of(ShapeKind.CORRIDOR), Kept.NOTHING, PLAN,
+                ShapeKind.COVER_TOE, ShapeKind.WALL), EnumSet.of(ShapeKind.CORRIDOR), Kept.NOTHING, CORRIDORS,
                 "The way is not free any more."));
-        rules.add(new PairRule("corridor-closed", WARN, MEANWHILE, EnumSet.of(ShapeKind.CORRIDOR), Kept.NOTHING, PLAN,
-                "The way is closed while the hull is lowered."));
+        rules.add(new PairRule("corridor-closed", WARN, MEANWHILE, EnumSet.of(ShapeKind.CORRIDOR), Kept.NOTHING,
+                CORRIDORS, "The way is closed while the hull is lowered."));
         rules.add(new PairRule("corridor-in-danger", NOTE, DANGER, EnumSet.of(ShapeKind.CORRIDOR), Kept.NOTHING,
                 PRACTICE, "Close the way while it lasts."));
         rules.add(new PairRule("tunnel-in-the-way", WARN, EnumSet.of(ShapeKind.TUNNEL),
@@ -123,7 +125,7 @@ final class PairRules {
         rules.add(new PairRule("tunnel-through-hull", REFUSE, EnumSet.of(ShapeKind.TUNNEL), BODY, Kept.NOTHING,
                 PRACTICE, "Lead the tunnel around the hull."));
         rules.add(new PairRule("sweep-over-tunnel", WARN, EnumSet.of(ShapeKind.SWEEP),
-                EnumSet.of(ShapeKind.TUNNEL, ShapeKind.WALL), Kept.NOTHING, PLAN,
+                EnumSet.of(ShapeKind.TUNNEL, ShapeKind.WALL), Kept.NOTHING, SWEEP,
                 "Build it after this hull is down."));
         rules.add(new PairRule("wall-through-hull", REFUSE, EnumSet.of(ShapeKind.WALL), BODY, Kept.NOTHING, PRACTICE,
                 "The wall and the hull cannot share the place."));
@@ -131,11 +133,12 @@ final class PairRules {
                 EnumSet.of(ShapeKind.LYING, ShapeKind.WALL, ShapeKind.TUNNEL, ShapeKind.STOCKPILE), Kept.NOTHING,
                 "strip kept clear in the plan", "What needs that strip free would be shaded, touched or buried."));
         rules.add(new PairRule("pass-through-in-sweep", WARN, EnumSet.of(ShapeKind.PASS_THROUGH),
-                EnumSet.of(ShapeKind.SWEEP), Kept.NOTHING, PLAN,
+                EnumSet.of(ShapeKind.SWEEP), Kept.NOTHING, SWEEP,
                 "The other hull comes down over it; fit it afterwards."));
         rules.add(new PairRule("pad-built-over", REFUSE, EnumSet.of(ShapeKind.COVER_TOE, ShapeKind.WALL,
                 ShapeKind.BORROW, ShapeKind.STOCKPILE, ShapeKind.ANCHOR, ShapeKind.WINCH, ShapeKind.POLE_FOOT),
-                EnumSet.of(ShapeKind.PAD), Kept.NOTHING, PLAN, "The pad cannot be used any more."));
+                EnumSet.of(ShapeKind.PAD), Kept.NOTHING, "landing pads of the plan",
+                "The pad cannot be used any more."));
     }
 
     private static void soil(List<PairRule> rules) {
@@ -154,7 +157,7 @@ final class PairRules {
                         ShapeKind.BORROW, ShapeKind.ANCHOR, ShapeKind.WINCH, ShapeKind.POLE_FOOT),
                 Kept.NOTHING, PRACTICE, "The pile must be gone before."));
         rules.add(new PairRule("sweep-over-cover", WARN, EnumSet.of(ShapeKind.SWEEP),
-                EnumSet.of(ShapeKind.COVER_TOE, ShapeKind.STOCKPILE), Kept.NOTHING, PLAN,
+                EnumSet.of(ShapeKind.COVER_TOE, ShapeKind.STOCKPILE), Kept.NOTHING, SWEEP,
                 "This hull must be down before that soil is placed."));
         rules.add(new PairRule("cover-against-standing", WARN, EnumSet.of(ShapeKind.COVER_TOE),
                 EnumSet.of(ShapeKind.STANDING), Kept.NOTHING, PRACTICE,

@@ -193,7 +193,7 @@ final class SitePairs {
             String hull = sweep.shape().subject();
             worst.putIfAbsent("gear-in-own-sweep\n" + hull + '\n' + gear.shape().part(),
                     Worst.overlap(new PairRule("gear-in-own-sweep", Finding.Level.REFUSE, Set.of(), Set.of(),
-                            PairRule.Kept.NOTHING, PairRules.PLAN, "The hull would fall on it; set it farther off."),
+                            PairRule.Kept.NOTHING, PairRules.SWEEP, "The hull would fall on it; set it farther off."),
                             gear, sweep, 0));
         }
     }

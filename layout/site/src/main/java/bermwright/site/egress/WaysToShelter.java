@@ -109,6 +109,7 @@ final class WaysToShelter {
                         + best.map(w -> String.format(Locale.ROOT, "; outside it is %.0f m to %s, %.0f minutes"
                                 + " at %.1f m/s", w.distance(), w.shelter(), w.seconds() / 60, WaysOut.OUTSIDE_SPEED))
                                 .orElse(", and none from outside either") + ".")
+                .from("tunnels and storm shelters of the plan")
                 .at(hull.baseCentre()));
         return best;
     }

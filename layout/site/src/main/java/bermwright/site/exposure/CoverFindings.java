@@ -48,7 +48,7 @@ final class CoverFindings {
         mound.flatMap(Mound::leavesTheGround).ifPresent(place -> made.findings.add(Finding.of("cover-off-ground",
                 Level.REFUSE, "cover", Figures.NONE, "The mound is still above the ground at the edge of the elevation"
                         + " file or at a hole in it, so its toe, its volume and what lies under it are not known. Move"
-                        + " the hulls inwards or give a larger elevation file.")
+                        + " the hulls inwards or give a larger elevation file.").from("extent of the elevation file")
                 .at(site.metres().projected(place.at(0)).plan())));
         for (HullCover cover : covers) {
             made.depth(cover);
@@ -68,6 +68,7 @@ final class CoverFindings {
         if (solid.isEmpty()) {
             findings.add(Finding.of("cover-ground-unknown", Level.REFUSE, hull.id(), Figures.NONE,
                     "The ground under the hull is not known, so neither its cover nor its dose can be computed.")
+                    .from("extent of the elevation file")
                     .at(hull.baseCentre()));
             return;
         }
@@ -81,7 +82,8 @@ final class CoverFindings {
             findings.add(Finding.of("cover-thinner-than-cell", Level.WARN, hull.id(),
                     Figures.of(thinnest, spacing, "m"),
                     text("A cover of %.2f m is thinner than a cell of the elevation grid, %.2f m: its shape and volume"
-                            + " are known no better than that.", thinnest, spacing)).at(hull.baseCentre()));
+                            + " are known no better than that.", thinnest, spacing))
+                    .from("spacing of the elevation file").at(hull.baseCentre()));
         }
         wall(hull, solid.get(), cover.baseEnd(), cover.baseEndWall(), mound);
         wall(hull, solid.get(), cover.farEnd(), cover.farEndWall(), mound);
@@ -107,7 +109,9 @@ final class CoverFindings {
             findings.add(Finding.of("cover-hatch-buried", Level.REFUSE, hull.id() + "/" + hatch.id(),
                     Figures.of(over, 0, "m"), text("Soil stands %.1f m over the sill a metre ahead of the hatch, so it"
                             + " cannot be used. Keep that end open, hold the soil with a wall, or lead a tunnel to"
-                            + " it.", over)).at(site.metres().projected(at).plan()));
+                            + " it.", over))
+                    .from("hatches of the plan, which open only where no soil stands over the sill")
+                    .at(site.metres().projected(at).plan()));
         }
     }
 
@@ -119,7 +123,7 @@ final class CoverFindings {
         if (wall.isEmpty()) {
             findings.add(Finding.of("cover-wall-missing", Level.REFUSE, hull.id(), Figures.NONE,
                     "The cover's end is to be held by a wall that the plan does not have: "
-                            + id.orElse("no wall is named") + ".").at(hull.baseCentre()));
+                            + id.orElse("no wall is named") + ".").from("walls of the plan").at(hull.baseCentre()));
             return;
         }
         if (mound.isPresent()) {
@@ -129,6 +133,7 @@ final class CoverFindings {
                         Figures.of(wall.get().height(), highest, "m"),
                         text("The soil behind wall %s stands %.1f m high and the wall %.1f m: what is above it will"
                                 + " run over.", wall.get().id(), highest, wall.get().height()))
+                        .from("height of the cover behind the wall")
                         .at(wall.get().line().get(0)));
             }
         }
@@ -160,7 +165,8 @@ final class CoverFindings {
         if (site.solids().stream().noneMatch(s -> s.id().equals(tunnel.id()))) {
             findings.add(Finding.of("tunnel-unplaced", Level.REFUSE, tunnel.id(), Figures.NONE,
                     "The tunnel leads from " + tunnel.from() + " to " + tunnel.to()
-                            + "; one of these hatches is not in the plan, lies on unknown ground, or both are one."));
+                            + "; one of these hatches is not in the plan, lies on unknown ground, or both are one.")
+                    .from("hatches of the plan, extent of the elevation file"));
         }
     }
 
@@ -174,7 +180,7 @@ final class CoverFindings {
                         && (cuts(one, other) || cuts(other, one))) {
                     findings.add(Finding.of("hulls-cut-each-other", Level.REFUSE, one.id(), Figures.NONE,
                             "Hulls " + one.id() + " and " + other.id() + " are in one place; neither cover nor dose of"
-                                    + " either means anything.")
+                                    + " either means anything.").from("places of the hulls in the plan")
                             .at(site.metres().projected(one.middle()).plan()));
                 }
             }
@@ -205,6 +211,7 @@ final class CoverFindings {
                     text("%s of skin lie under less soil than wanted; the worst place, %.1f m from the base and"
                             + " %.0f degrees from the crown, has %.2f m of the %.2f m.", area(place.area()),
                             place.along(), Math.toDegrees(place.around()), place.depth(), place.wanted()))
+                    .from("thickness of the cover in the plan")
                     .at(site.metres().projected(at).plan()));
         }
     }

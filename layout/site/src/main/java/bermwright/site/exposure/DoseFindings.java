@@ -41,31 +41,34 @@ final class DoseFindings {
         if (share > EXTRAPOLATED) {
             findings.add(Finding.of("dose-extrapolated", Level.WARN, subject, Figures.of(share, EXTRAPOLATED, "1"),
                     text("%.0f %% of the dose comes through more soil than the response was made for; its last value is"
-                            + " taken there, an upper bound, and the result is extrapolated.", share * 100)));
+                            + " taken there, an upper bound, and the result is extrapolated.", share * 100))
+                    .from("our own planning figure"));
         } else if (share > NOTED) {
             findings.add(Finding.of("dose-beyond-table", Level.NOTE, subject, Figures.of(share, NOTED, "1"),
                     text("%.1f %% of the dose comes through more soil than the response was made for; its last value is"
-                            + " taken there, an upper bound.", share * 100)));
+                            + " taken there, an upper bound.", share * 100)).from("our own planning figure"));
         }
         double open = station.seen().openShare();
         if (!(open <= SiteDose.SETTLED)) {
             findings.add(Finding.of("dose-unsettled", Level.WARN, subject, Figures.of(open, SiteDose.SETTLED, "1"),
                     text("After %d directions %.1f %% of the dose is still open: too much comes through ways too narrow"
                             + " for the rays. Take the dose as known to that only.", station.seen().directions(),
-                    open * 100)));
+                    open * 100)).from("our own setting: rays are added until the dose changes by less"));
         }
         if (station.seen().shareBeyondEdge() > NOTED) {
             findings.add(Finding.of("dose-beyond-ground", Level.NOTE, subject,
                     Figures.of(station.seen().shareBeyondEdge(), NOTED, "1"),
                     text("%.1f %% of the sky is seen through soil past the edge of the elevation file, which is"
-                            + " taken as level there.", station.seen().shareBeyondEdge() * 100)));
+                            + " taken as level there.", station.seen().shareBeyondEdge() * 100))
+                    .from("our own planning figure"));
         }
         if (station.reduction() < 0) {
             findings.add(Finding.of("dose-worse-than-upright", Level.WARN, subject,
                     Figures.of(station.covered().best() * MSV, station.upright() * MSV, "mSv"),
                     text("Under this cover the dose is %.1f mSv, in the bare standing hull %.1f mSv: a thin cover makes"
                             + " neutrons and stops few particles. Make it thicker or leave it away.",
-                    station.covered().best() * MSV, station.upright() * MSV)));
+                    station.covered().best() * MSV, station.upright() * MSV))
+                    .from("dose at the same place of the bare standing hull"));
         }
     }
 
@@ -88,7 +91,8 @@ final class DoseFindings {
         if (Math.abs(sum - 1) > OCCUPANCY_SLACK) {
             findings.add(Finding.of("dose-occupancy", Level.NOTE, "crew", Figures.of(sum, 1, "1"),
                     text("The stations' shares of occupancy add up to %.2f; for the crew's dose the time inside is"
-                            + " shared out in proportion%s.", sum, sum > 0 ? "" : ", equally since all are nothing")));
+                            + " shared out in proportion%s.", sum, sum > 0 ? "" : ", equally since all are nothing"))
+                    .from("occupancy_share of the stations in the plan, together the whole time"));
         }
     }
 
@@ -96,7 +100,8 @@ final class DoseFindings {
         boolean event = stations.stream().anyMatch(s -> s.parts().eventAll().best() > 0);
         if (event && stations.stream().noneMatch(StationDose::stormShelter)) {
             findings.add(Finding.of("dose-no-shelter", Level.WARN, "crew", Figures.NONE,
-                    "No station is marked as a storm shelter; the event is judged at the station where it is worst."));
+                    "No station is marked as a storm shelter; the event is judged at the station where it is worst.")
+                    .from("storm_shelter of the stations in the plan"));
         }
     }
 

@@ -148,7 +148,7 @@ public record DoseSources(Responses responses, Path directory) {
             if (exposure.limitsInForce().stream().noneMatch(l -> l.quantity().equals(read.organ().quantity()))) {
                 findings.add(Finding.of("dose-table-unused", Level.NOTE, "exposure", Figures.NONE, "The table " + name
                         + " gives the " + read.organ().quantity()
-                        + ", on which the plan has no limit; it is not used."));
+                        + ", on which the plan has no limit; it is not used.").from("organ_responses of the plan"));
             }
         }
         return tables;
@@ -194,7 +194,8 @@ public record DoseSources(Responses responses, Path directory) {
             } catch (IllegalArgumentException unknown) {
                 layers.add(new Layer(Materials.named("aluminium"), layer.arealDensity()));
                 findings.add(Finding.of("dose-material-unknown", Level.WARN, hull.id(), Figures.NONE,
-                        unknown.getMessage() + ". It is counted as aluminium of the same areal density."));
+                        unknown.getMessage() + ". It is counted as aluminium of the same areal density.")
+                        .from("materials known here"));
             }
         }
         return Shield.of(plan.ground().regolith().composition(), layers);
@@ -211,7 +212,7 @@ public record DoseSources(Responses responses, Path directory) {
             return Optional.of(EventSpectra.named(exposure.event().get()));
         } catch (IllegalArgumentException unknown) {
             findings.add(Finding.of("dose-event-unknown", Level.REFUSE, "exposure", Figures.NONE,
-                    unknown.getMessage() + ". No event is counted."));
+                    unknown.getMessage() + ". No event is counted.").from("events known here"));
             return Optional.empty();
         }
     }

@@ -33,6 +33,7 @@ import java.util.OptionalDouble;
  */
 final class PassThroughs {
     /** Step of the walk to the open, and how far a void reaches into the hull so that no film of soil stays (m). */
+    private static final String UNCOVERED = "pass-throughs of the plan, which reach the open where no soil lies";
     private static final double STEP = 0.05;
     /** Where the walk to the open ends (m). */
     private static final double FARTHEST = 60;
@@ -200,7 +201,7 @@ final class PassThroughs {
                 findings.add(finding(one, "pass-through-off-hull", Level.REFUSE,
                         Figures.of(one.thing.along(), one.hull.length(), "m"), text("The %s lies %.1f m from the base"
                                 + " of a hull that is %.1f m long.", one.thing.kind().word(), one.thing.along(),
-                                one.hull.length())));
+                                one.hull.length())).from("length_m of the hull in the plan"));
             } else if (one.thing.isVoid()) {
                 pipe(one, surface).ifPresent(pipe -> findings.add(pierced(one, pipe)));
             } else {
@@ -217,7 +218,7 @@ final class PassThroughs {
                 + " runs %.1f m through the cover: behind it is the hull's skin alone. The dose at the stations counts"
                 + " it, to about a fifth of its part. Turn it, close it with soil or plates, or keep stations out"
                 + " of its line.",
-                one.thing.kind().word(), area, pipe.shape().length()));
+                one.thing.kind().word(), area, pipe.shape().length())).from("thickness of the cover in the plan");
     }
 
     private record Over(double deepest, double share) {
@@ -252,11 +253,11 @@ final class PassThroughs {
             findings.add(finding(one, "pass-through-buried", share > 0.5 ? Level.REFUSE : Level.WARN,
                     Figures.of(deepest, 0, "m"), text("Soil lies on %.0f %% of the %s, up to %.2f m deep, and stops"
                             + " its work. State the strip to be kept clear around it, or move it.", share * 100,
-                            one.thing.kind().word(), deepest)));
+                            one.thing.kind().word(), deepest)).from(UNCOVERED));
         } else {
             findings.add(finding(one, "pass-through-under-soil", Level.NOTE, Figures.of(deepest, 0, "m"),
                     text("The %s lies under up to %.2f m of soil: lay and test it before the cover is placed, for it"
-                            + " cannot be reached afterwards.", one.thing.kind().word(), deepest)));
+                            + " cannot be reached afterwards.", one.thing.kind().word(), deepest)).from(UNCOVERED));
         }
     }
 

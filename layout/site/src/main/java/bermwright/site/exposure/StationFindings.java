@@ -20,11 +20,13 @@ final class StationFindings {
                 isPastAnEnd ? Figures.of(station.along(), hull.length(), "m") : Figures.of(off, hull.radius(), "m"),
                 String.format(Locale.ROOT, "The station lies %.2f m along the hull of %.2f m and %.2f m off its axis,"
                         + " outside its skin or in the soil; no dose is computed for it.", station.along(),
-                        hull.length(), off));
+                        hull.length(), off))
+                .from((isPastAnEnd ? "length_m" : "diameter_m") + " of the hull in the plan");
     }
 
     static Finding groundUnknown(String subject) {
         return Finding.of("station-ground-unknown", Level.REFUSE, subject, Figures.NONE,
-                "The ground under the station is not known, so no dose is computed for it.");
+                "The ground under the station is not known, so no dose is computed for it.")
+                .from("extent of the elevation file");
     }
 }

@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  * @param limit    what is allowed, in {@code unit}; empty where there is no number
  * @param unit     unit of both, as people write it ({@code m}, {@code kN}, {@code deg}, {@code mSv}, {@code 1})
  * @param place    where on the site; empty where it has no place
- * @param source   where the limit is from
+ * @param source   where the limit is from; where there is none, what the finding goes by
  * @param text     one or two plain sentences with the figures, what it means and what would help
  */
 public record Finding(String rule, Level level, String subject, OptionalDouble measured, OptionalDouble limit,
@@ -48,11 +48,12 @@ public record Finding(String rule, Level level, String subject, OptionalDouble m
      * @param subject  what it is about
      * @param figures  measured value, limit and their unit
      * @param text     plain words
-     * @return the finding, without a place and with the source {@code rules of the plan}
+     * @return the finding, without a place and without a source: whoever makes it says with {@link #from} what the
+     *     limit is from, or what the finding goes by where there is no limit
      */
     public static Finding of(String rule, Level level, String subject, Figures figures, String text) {
         return new Finding(rule, level, subject, figures.measured, figures.limit, figures.unit, Optional.empty(),
-                "rules of the plan", text);
+                "", text);
     }
 
     /**
@@ -88,6 +89,15 @@ public record Finding(String rule, Level level, String subject, OptionalDouble m
         public static Figures measured(double measured, String unit) {
             return new Figures(OptionalDouble.of(measured), OptionalDouble.empty(), unit);
         }
+    }
+
+    /**
+     * The source in words.
+     *
+     * @return "limit from: " and the source, or "source: " and what the finding goes by where there is no limit
+     */
+    public String origin() {
+        return (limit.isPresent() ? "limit from: " : "source: ") + source;
     }
 
     /**

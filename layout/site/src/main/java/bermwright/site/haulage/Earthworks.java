@@ -191,7 +191,8 @@ public final class Earthworks {
         }
         if (plan.machines().isEmpty() && !input.needs().isEmpty()) {
             findings.add(Finding.of("no-machine", Finding.Level.WARN, "plan", Finding.Figures.NONE,
-                    "The plan has no machine; machine hours are not known and soil goes straight to the next place."));
+                    "The plan has no machine; machine hours are not known and soil goes straight to the next place.")
+                    .from("machines of the plan"));
         }
     }
 

@@ -124,7 +124,7 @@ public final class CoverSizing {
         all.addAll(trial.notByReviewer());
         if (limits.isEmpty() && unjudged.isEmpty()) {
             all.add(Finding.of("size-cover-no-limit", Level.NOTE, "exposure", Figures.NONE,
-                    "The plan states no limit, so any cover meets it."));
+                    "The plan states no limit, so any cover meets it.").from("limits of the plan"));
         }
         all.addAll(SizingFindings.thinnerThanACell(best, prepared.trueSpacing(), plan));
         double bank = outcome.volume() * plan.ground().regolith().placedDensity()

@@ -48,7 +48,8 @@ final class SizingFindings {
         List<Finding> findings = new ArrayList<>();
         if (outcome.offGround()) {
             findings.add(Finding.of("size-cover-off-ground", Level.REFUSE, "cover", Figures.NONE,
-                    "The mound runs off the elevation file or into a hole, so its volume is not known."));
+                    "The mound runs off the elevation file or into a hole, so its volume is not known.")
+                    .from("extent of the elevation file"));
         }
         Map<String, OptionalDouble> helped = new HashMap<>();
         for (Unmet one : unmet) {

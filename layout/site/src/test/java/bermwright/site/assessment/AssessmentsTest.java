@@ -82,8 +82,10 @@ class AssessmentsTest {
     }
 
     private Assessment assess(Plan plan, java.util.function.DoubleBinaryOperator height) throws Exception {
-        return new Assessments(new Responses(directory)).run(plan, "test.json",
+        Assessment all = new Assessments(new Responses(directory)).run(plan, "test.json",
                 ground(SamplePlans.ground(height)), Progress.NONE);
+        all.findings().forEach(f -> assertFalse(f.source().isBlank(), f.toString()));
+        return all;
     }
 
     private SiteGround ground(ElevationGrid grid) throws java.io.IOException {

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.finding;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import bermwright.site.finding.Finding.Figures;
+import bermwright.site.finding.Finding.Level;
+import org.junit.jupiter.api.Test;
+
+class FindingTest {
+    @Test
+    void aSourceIsOnlyThatOfALimitWhereThereIsOne() {
+        assertEquals("limit from: hull_spacing_m in the rules of the plan", Finding.of("hull-spacing", Level.REFUSE, "A",
+                Figures.of(3, 8, "m"), "Too near.").from("hull_spacing_m in the rules of the plan").origin());
+        assertEquals("source: hulls of the plan", Finding.of("no-hull", Level.REFUSE, "plan", Figures.NONE,
+                "No hull.").from("hulls of the plan").origin());
+    }
+
+    @Test
+    void nothingIsAscribedToTheRulesOfThePlanUnasked() {
+        assertEquals("", Finding.of("no-hull", Level.NOTE, "plan", Figures.NONE, "No hull.").source());
+    }
+}
