@@ -33,7 +33,7 @@ class FoldTest {
     /** Gauss nodes in 8 panels or more leave less of E2 than this. */
     private static final double QUADRATURE = 1e-3;
     private static final double EXACT = 1e-9;
-    /** The pin that a slab's scene needs is a millimetre long and has no soil in it, of ways of half a metre or more. */
+    /** The pin that a slab's scene needs is a millimetre of no soil, on ways of half a metre or more. */
     private static final double PIN = 0.002;
     private static final double DENSITY = 1600;
     private static final GridFrame FRAME = new GridFrame(121, 121, -60, -60, 1);

@@ -38,8 +38,8 @@ import java.util.Set;
 public final class CoverTrial {
     /** Ground kept around the hulls (m). */
     private static final double WINDOW = 90;
-    /** Trials settle a little more coarsely than the doses that are handed out. */
-    private static final double SETTLED = 0.01;
+    /** Trials settle a little more coarsely than the doses that are handed out: share of a dose that may stay open. */
+    public static final double SETTLED = 0.01;
 
     private final Plan plan;
     private final SiteHulls site;
@@ -121,9 +121,11 @@ public final class CoverTrial {
      * @param cosmic  cosmic rays with the ground's return over the stay
      * @param event   the event with the ground's return
      * @param organs  gray equivalents of the organs that the plan's limits name (Gy-Eq)
+     * @param open    share of a dose that may still be open after all directions looked along (1); settled up to
+     *                {@link #SETTLED}
      */
     public record At(String hull, Station station, StationDose.Spread cosmic, StationDose.Spread event,
-            Map<OrganDose.Organ, StationDose.BySource> organs) {
+            Map<OrganDose.Organ, StationDose.BySource> organs, double open) {
         /**
          * The dose in the quantity of a limit.
          *
@@ -220,7 +222,8 @@ public final class CoverTrial {
         StationDose.Spread event = of.event().map(r -> spread(FoldedDose.of(view, r, soil, off)))
                 .orElse(StationDose.Spread.NOTHING);
         return new At(place.hull.id(), place.station, spread(cosmic).times(plan.exposure().stayDays()), event,
-                SiteDose.organs(of, r -> spread(FoldedDose.of(view, r, soil, off)), plan.exposure().stayDays()));
+                SiteDose.organs(of, r -> spread(FoldedDose.of(view, r, soil, off)), plan.exposure().stayDays()),
+                view.openShare());
     }
 
     private static StationDose.Spread spread(FoldedDose dose) {

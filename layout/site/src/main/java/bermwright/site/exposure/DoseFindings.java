@@ -8,10 +8,13 @@ import bermwright.site.finding.Finding.Level;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** What makes doses doubtful. */
 final class DoseFindings {
     private static final double MSV = 1000;
+    private static final String OURS = "our own planning figure";
+    private static final String SETTING = "our own setting: rays are added until the dose changes by less";
     /** Share of a dose from beyond the table's end above which it is noted, and marked extrapolated. */
     private static final double NOTED = 0.01;
     private static final double EXTRAPOLATED = 0.1;
@@ -42,25 +45,32 @@ final class DoseFindings {
             findings.add(Finding.of("dose-extrapolated", Level.WARN, subject, Figures.of(share, EXTRAPOLATED, "1"),
                     text("%.0f %% of the dose comes through more soil than the response was made for; its last value is"
                             + " taken there, an upper bound, and the result is extrapolated.", share * 100))
-                    .from("our own planning figure"));
+                    .from(OURS));
         } else if (share > NOTED) {
             findings.add(Finding.of("dose-beyond-table", Level.NOTE, subject, Figures.of(share, NOTED, "1"),
                     text("%.1f %% of the dose comes through more soil than the response was made for; its last value is"
-                            + " taken there, an upper bound.", share * 100)).from("our own planning figure"));
+                            + " taken there, an upper bound.", share * 100)).from(OURS));
+        }
+        double standing = station.standing().open();
+        if (!(standing <= SiteDose.SETTLED)) {
+            findings.add(Finding.of("dose-upright-unsettled", Level.WARN, subject,
+                    Figures.of(standing, SiteDose.SETTLED, "1"), text("In the bare standing hull %.1f %% of the dose is"
+                            + " still open after all directions: take that dose, and what the cover takes off it, as"
+                            + " known to that only.", standing * 100)).from(SETTING));
         }
         double open = station.seen().openShare();
         if (!(open <= SiteDose.SETTLED)) {
             findings.add(Finding.of("dose-unsettled", Level.WARN, subject, Figures.of(open, SiteDose.SETTLED, "1"),
                     text("After %d directions %.1f %% of the dose is still open: too much comes through ways too narrow"
                             + " for the rays. Take the dose as known to that only.", station.seen().directions(),
-                    open * 100)).from("our own setting: rays are added until the dose changes by less"));
+                    open * 100)).from(SETTING));
         }
         if (station.seen().shareBeyondEdge() > NOTED) {
             findings.add(Finding.of("dose-beyond-ground", Level.NOTE, subject,
                     Figures.of(station.seen().shareBeyondEdge(), NOTED, "1"),
                     text("%.1f %% of the sky is seen through soil past the edge of the elevation file, which is"
                             + " taken as level there.", station.seen().shareBeyondEdge() * 100))
-                    .from("our own planning figure"));
+                    .from(OURS));
         }
         if (station.reduction() < 0) {
             findings.add(Finding.of("dose-worse-than-upright", Level.WARN, subject,
@@ -74,14 +84,17 @@ final class DoseFindings {
 
     /** What the number of directions rests on, and whether it was enough at every station. */
     static ModelNote directions(List<StationDose> stations) {
-        List<StationDose> open = stations.stream().filter(s -> !(s.seen().openShare() <= SiteDose.SETTLED)).toList();
-        double greatest = stations.stream().mapToDouble(s -> s.seen().openShare()).max().orElse(0);
+        List<String> open = stations.stream().flatMap(s -> Stream.of(
+                s.seen().openShare() <= SiteDose.SETTLED ? "" : s.hull() + "/" + s.station(),
+                s.standing().open() <= SiteDose.SETTLED ? "" : s.hull() + "/" + s.station() + " upright"))
+                .filter(name -> !name.isEmpty()).toList();
+        double greatest = stations.stream().mapToDouble(s -> Math.max(s.seen().openShare(), s.standing().open()))
+                .max().orElse(0);
         return new ModelNote("sky-directions", "rays to the sky in azimuths and elevations that are halved until each"
                 + " dose of a station changes by less than half a per cent",
                 "ways to the sky wider than 2 degrees of azimuth, or at the end of a hull, tunnel or wall",
                 open.isEmpty() ? text("%.2f %% at most", greatest * 100)
-                        : text("not settled at %s: up to %.1f %% open", String.join(", ",
-                                open.stream().map(s -> s.hull() + "/" + s.station()).toList()), greatest * 100),
+                        : text("not settled at %s: up to %.1f %% open", String.join(", ", open), greatest * 100),
                 open.isEmpty() ? ModelNote.Status.COMPUTED : ModelNote.Status.EXTRAPOLATED,
                 "common practice, no source");
     }

@@ -27,13 +27,13 @@ import java.util.OptionalDouble;
  *
  * <p>A shaft rises straight up from the upper half of the skin, an open feed-through leaves square to it; both are
  * round, of the same open area, and end where they come out of the soil. Lid and wall count as much as the hull's skin,
- * which they stand for: nothing else is behind them. A mouth of less than a hundredth of the sky holds few of the
- * station's rays, so the dose that comes through it is known to about a fifth. The placed
- * soil they take up is taken off the mound's volume.
+ * which they stand for: nothing else is behind them. The rays of a station are halved until its dose changes by less
+ * than half a per cent, so a mouth in its sky is counted as well as the rest of it; where that does not come about, the
+ * station's own finding says so. The placed soil they take up is taken off the mound's volume.
  */
 final class PassThroughs {
-    /** Step of the walk to the open, and how far a void reaches into the hull so that no film of soil stays (m). */
     private static final String UNCOVERED = "pass-throughs of the plan, which reach the open where no soil lies";
+    /** Step of the walk to the open, and how far a void reaches into the hull so that no film of soil stays (m). */
     private static final double STEP = 0.05;
     /** Where the walk to the open ends (m). */
     private static final double FARTHEST = 60;
@@ -216,8 +216,7 @@ final class PassThroughs {
         double wanted = one.hull.cover().orElseThrow().thickness();
         return finding(one, "cover-pierced", Level.WARN, Figures.of(0, wanted, "m"), text("The open %s of %.2f m²"
                 + " runs %.1f m through the cover: behind it is the hull's skin alone. The dose at the stations counts"
-                + " it, to about a fifth of its part. Turn it, close it with soil or plates, or keep stations out"
-                + " of its line.",
+                + " it. Turn it, close it with soil or plates, or keep stations out of its line.",
                 one.thing.kind().word(), area, pipe.shape().length())).from("thickness of the cover in the plan");
     }
 

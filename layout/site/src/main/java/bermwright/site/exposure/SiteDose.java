@@ -241,18 +241,19 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<JudgedL
         }
 
         /** The same place of the hull as it came down, before any soil was moved. */
-        private double upright(Hull hull, Station station, DoseSources.OfHull of, double days) {
+        private StationDose.Upright upright(Hull hull, Station station, DoseSources.OfHull of, double days) {
             Optional<HullPose> pose = site.landed(hull, before);
             if (pose.isEmpty()) {
-                return Double.NaN;
+                return StationDose.Upright.UNKNOWN;
             }
             HullSolid solid = new HullSolid(hull.id(), SiteHulls.shape(hull), pose.get());
             SceneRays scene = SceneRays.of(new Scene(soil(plan, natural, natural, 1), List.of(solid)));
             Vec3 at = pose.get().point(station.along(), station.across(), station.up());
             SkyView view = SkyView.settled(scene, at, of.all(), SETTLED);
             Soil soil = scene.scene().soil();
-            return FoldedDose.of(view, of.cosmic(), soil, Tolerances.NONE).total() * days
-                    + of.event().map(r -> FoldedDose.of(view, r, soil, Tolerances.NONE).total()).orElse(0.0);
+            return new StationDose.Upright(FoldedDose.of(view, of.cosmic(), soil, Tolerances.NONE).total() * days
+                    + of.event().map(r -> FoldedDose.of(view, r, soil, Tolerances.NONE).total()).orElse(0.0),
+                    view.openShare());
         }
 
         /** The responses of the first hull that has any. */

@@ -21,14 +21,25 @@ import java.util.Optional;
  * @param place           where it is, in the plan's frame
  * @param stormShelter    whether people go here during an event
  * @param occupancyShare  share of the time inside that is spent here (1)
- * @param upright         dose at the same place of the hull as it stood after landing, without cover (Sv)
+ * @param standing        dose at the same place of the hull as it stood after landing, without cover
  * @param parts           dose under the cover, by source
  * @param seen            what lies between the station and the sky
  */
 public record StationDose(String hull, String station, Vec3 place, boolean stormShelter, double occupancyShare,
-        double upright, Parts parts, Seen seen) {
+        Upright standing, Parts parts, Seen seen) {
     /** What the dose is: effective dose, by fluence-to-dose coefficients of a person. */
     public static final String QUANTITY = LimitInForce.EFFECTIVE_DOSE;
+
+    /**
+     * Dose in the hull as it stood after landing.
+     *
+     * @param dose dose without cover over the stay and the event (Sv); NaN where the hull cannot stand there
+     * @param open share of the dose that may still be open after all directions looked along (1)
+     */
+    public record Upright(double dose, double open) {
+        /** Not known. */
+        static final Upright UNKNOWN = new Upright(Double.NaN, 0);
+    }
 
     /**
      * Dose by source.
@@ -168,11 +179,20 @@ public record StationDose(String hull, String station, Vec3 place, boolean storm
     }
 
     /**
+     * Dose at the same place of the hull as it stood after landing, without cover.
+     *
+     * @return the dose over the stay and the event (Sv); NaN where the hull cannot stand there
+     */
+    public double upright() {
+        return standing.dose;
+    }
+
+    /**
      * What the cover takes off.
      *
      * @return 1 - covered / upright (1); negative where the cover makes it worse
      */
     public double reduction() {
-        return upright > 0 ? 1 - covered().best() / upright : 0;
+        return upright() > 0 ? 1 - covered().best() / upright() : 0;
     }
 }

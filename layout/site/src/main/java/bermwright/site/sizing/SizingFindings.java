@@ -51,11 +51,21 @@ final class SizingFindings {
                     "The mound runs off the elevation file or into a hole, so its volume is not known.")
                     .from("extent of the elevation file"));
         }
+        outcome.stations().stream().filter(s -> hulls.contains(s.hull()) && !(s.open() <= CoverTrial.SETTLED))
+                .forEach(s -> findings.add(unsettled(s)));
         Map<String, OptionalDouble> helped = new HashMap<>();
         for (Unmet one : unmet) {
             findings.add(finding(one, helped.computeIfAbsent(one.station.hull(), h -> closing(h, hulls, used))));
         }
         return findings;
+    }
+
+    private static Finding unsettled(CoverTrial.At at) {
+        return Finding.of("size-cover-unsettled", Level.WARN, at.hull() + "/" + at.station().id(),
+                Figures.of(at.open(), CoverTrial.SETTLED, "1"), String.format(Locale.ROOT, "Under the cover found"
+                        + " %.1f %% of the dose is still open after all directions: too much comes through ways too"
+                        + " narrow for the rays. Take dose and cover as known to that only.", at.open() * 100))
+                .from("our own setting: rays are added until the dose changes by less");
     }
 
     /** The thinnest cover tried that meets the limits once the hull's ends are covered too (m). */

@@ -36,8 +36,8 @@ class PassThroughsTest {
     /** Cells of one metre cut the round crest by up to a twentieth of a metre (m). */
     private static final double ROUNDED_CREST = 0.06;
     private static final double SKIN = 39.5;
-    /** A shaft of a two-hundredth of the sky holds five nodes of elevation: one may fall beside it. */
-    private static final double ONE_NODE = 0.2;
+    /** What a station's dose settles to. */
+    private static final double SETTLED = 0.005;
 
     @TempDir
     Path directory;
@@ -135,13 +135,17 @@ class PassThroughsTest {
         assertTrue(without.seen().leastArealDensity() > 10 * skin);
         Response event = responses.event().orElseThrow();
         double behindSkin = event.isotropicDose(SKIN * event.skinEquivalence()) / (4 * Math.PI);
-        // Wide mouth at the skin, narrow one at the top of the soil; the true angle lies between and near the top's.
-        double area = 1;
-        double top = area / Math.pow(3.8 + 2.5 - 1, 2);
-        double foot = area / Math.pow(3.8 - 1, 2);
+        // All that the top mouth shows is seen through skin alone; past its edge the soil is thin at first.
+        double top = cone(3.8 + 2.5 - 1);
+        double foot = cone(3.8 - 1);
         double more = with.parts().event() - without.parts().event();
-        assertTrue(more > (1 - ONE_NODE) * top * behindSkin && more < foot * behindSkin,
+        assertTrue(more > (1 - SETTLED) * top * behindSkin && more < foot * behindSkin,
                 more + " Sv against " + top * behindSkin + " to " + foot * behindSkin);
+    }
+
+    /** Solid angle of a round mouth of 1 m2 seen from a distance on its axis (sr). */
+    private static double cone(double distance) {
+        return 2 * Math.PI * (1 - Math.cos(Math.atan(Math.sqrt(1 / Math.PI) / distance)));
     }
 
     @Test

@@ -123,7 +123,7 @@ class SiteDoseTest {
         StationDose settled = dose.stations().get(0);
         StationDose.Seen seen = settled.seen();
         StationDose open = new StationDose(settled.hull(), settled.station(), settled.place(), settled.stormShelter(),
-                settled.occupancyShare(), settled.upright(), settled.parts(), new StationDose.Seen(
+                settled.occupancyShare(), settled.standing(), settled.parts(), new StationDose.Seen(
                 seen.leastArealDensity(), seen.medianArealDensity(), seen.shareBeyondTable(), seen.shareBeyondEdge(),
                 seen.directions(), 0.02, seen.worst(), seen.distribution(), seen.picture()));
         Finding said = DoseFindings.of(List.of(open)).stream()
@@ -134,5 +134,13 @@ class SiteDoseTest {
         ModelNote marked = DoseFindings.directions(List.of(open));
         assertEquals(ModelNote.Status.EXTRAPOLATED, marked.status());
         assertEquals("not settled at A/bunks: up to 2.0 % open", marked.spread());
+        StationDose standing = new StationDose(settled.hull(), settled.station(), settled.place(),
+                settled.stormShelter(), settled.occupancyShare(), new StationDose.Upright(settled.upright(), 0.03),
+                settled.parts(), settled.seen());
+        Finding upright = DoseFindings.of(List.of(standing)).stream()
+                .filter(f -> f.rule().equals("dose-upright-unsettled")).findAny().orElseThrow();
+        assertEquals(0.03, upright.measured().orElseThrow(), 1e-12);
+        assertEquals("not settled at A/bunks upright: up to 3.0 % open",
+                DoseFindings.directions(List.of(standing)).spread());
     }
 }
