@@ -23,6 +23,7 @@ import java.util.stream.Stream;
 public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held> held) {
     /** Who the crew is in {@link Held#who}. */
     public static final String CREW = "crew";
+    private static final String NO_DOSE = "no station has a dose";
 
     /** Copies the lists. */
     public JudgedLimit {
@@ -130,15 +131,15 @@ public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held
         List<JudgedLimit> limits = new ArrayList<>();
         for (LimitInForce limit : exposure.limitsInForce()) {
             List<Held> held = new ArrayList<>();
-            boolean isJudged = exposure.judges(limit);
-            if (isJudged && !stations.isEmpty()) {
+            String why = !exposure.judges(limit) ? LimitFindings.NO_STAY : stations.isEmpty() ? NO_DOSE : "";
+            if (why.isEmpty()) {
                 held.add(held(limit, CREW, CrewDose.of(exposure, stations, outside, limit.quantity())
                         .against(limit)));
                 stations.forEach(s -> held.add(held(limit, s.hull() + "/" + s.station(),
                         CrewDose.alone(exposure, s, limit))));
             }
-            limits.add(new JudgedLimit(limit, isJudged ? "" : LimitFindings.NO_STAY,
-                    responses.filter(r -> isJudged).map(r -> by(limit, r)).orElse(List.of()), held));
+            limits.add(new JudgedLimit(limit, why,
+                    responses.filter(r -> why.isEmpty()).map(r -> by(limit, r)).orElse(List.of()), held));
         }
         return limits;
     }

@@ -45,7 +45,8 @@ public final class LimitFindings {
                         .forEach(h -> findings.add(career(one.limit(), h.dose())));
             }
         }
-        findings.addAll(notJudged(limits.stream().filter(l -> !l.isJudged()).map(JudgedLimit::limit).toList()));
+        findings.addAll(notJudged(limits.stream().filter(l -> l.why().equals(NO_STAY)).map(JudgedLimit::limit)
+                .toList()));
         return findings;
     }
 

@@ -10,8 +10,9 @@ import org.junit.jupiter.api.Test;
 class FindingTest {
     @Test
     void aSourceIsOnlyThatOfALimitWhereThereIsOne() {
-        assertEquals("limit from: hull_spacing_m in the rules of the plan", Finding.of("hull-spacing", Level.REFUSE, "A",
-                Figures.of(3, 8, "m"), "Too near.").from("hull_spacing_m in the rules of the plan").origin());
+        Finding near = Finding.of("hull-spacing", Level.REFUSE, "A", Figures.of(3, 8, "m"), "Too near.");
+        assertEquals("limit from: hull_spacing_m in the rules of the plan",
+                near.from("hull_spacing_m in the rules of the plan").origin());
         assertEquals("source: hulls of the plan", Finding.of("no-hull", Level.REFUSE, "plan", Figures.NONE,
                 "No hull.").from("hulls of the plan").origin());
     }
