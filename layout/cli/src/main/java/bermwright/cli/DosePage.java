@@ -75,7 +75,7 @@ final class DosePage {
         limit.published().ifPresent(p -> entry.put("published", p.name()));
         entry.put("quantity", limit.quantity()).put("from", limit.from().word()).put("over", limit.over().word());
         milli(entry, "limit_mSv", limit.limit());
-        entry.put("unit", StationDose.milli(limit.quantity())).put("source", limit.source());
+        entry.put("unit", judged.unit()).put("source", limit.source());
         limit.published().ifPresent(p -> entry.put("confirm", DoseLimit.CONFIRM));
         entry.put("judged", judged.isJudged());
         if (!judged.isJudged()) {

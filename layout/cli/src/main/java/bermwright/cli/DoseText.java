@@ -78,11 +78,11 @@ final class DoseText {
             LimitInForce limit = judged.limit();
             if (judged.held().isEmpty()) {
                 table.row(limit.quantity(), limit.from().word(), limit.over().word(), milli(limit.limit()),
-                        StationDose.milli(limit.quantity()), "", "", "", "", "NOT JUDGED");
+                        judged.unit(), "", "", "", "", "NOT JUDGED");
             }
             for (JudgedLimit.Held held : judged.crewAndWorst()) {
                 table.row(limit.quantity(), limit.from().word(), limit.over().word(), milli(limit.limit()),
-                        StationDose.milli(limit.quantity()), held.words(), milli(held.dose().best()),
+                        judged.unit(), held.words(), milli(held.dose().best()),
                         milli(held.dose().low()), milli(held.dose().high()), held.verdict().word());
             }
         }
@@ -91,7 +91,7 @@ final class DoseText {
             LimitInForce limit = judged.limit();
             CommonText.wrapped("%s%s over %s, %s %s. Limit from: %s. %s".formatted(
                     limit.published().map(p -> p.name() + ": ").orElse(""), limit.quantity(), limit.over().word(),
-                    TextTable.words(InUnits.millisieverts(limit.limit()), 1), StationDose.milli(limit.quantity()),
+                    TextTable.words(InUnits.millisieverts(limit.limit()), 1), judged.unit(),
                     limit.source(), judged.isJudged() ? "Judged by: " + judged.calculation() + "."
                             : "Not judged: " + judged.why() + "."), 2, out);
         }

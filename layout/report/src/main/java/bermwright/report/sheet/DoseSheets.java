@@ -64,7 +64,7 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
     public Drawing against(int number) {
         JudgedLimit judged = dose.limits().get(number);
         LimitInForce limit = judged.limit();
-        String unit = StationDose.milli(limit.quantity());
+        String unit = judged.unit();
         List<Bars.Bar> bars = judged.held().stream().map(h -> bar(name(h), h.dose(), unit)).toList();
         return new Bars("dose-limit-" + (number + 1), "Against the limit on " + words(limit) + mark(limit),
                 limit.quantity() + " (" + unit + ")", List.of("dose that this limit counts"), bars,

@@ -107,6 +107,15 @@ public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held
     }
 
     /**
+     * The unit that limit and doses are shown in.
+     *
+     * @return mSv, or mGy-Eq for gray equivalents
+     */
+    public String unit() {
+        return StationDose.milli(limit.quantity());
+    }
+
+    /**
      * The calculations that the doses come from, in words.
      *
      * @return one model where all sources have the same, else each with its source
