@@ -7,7 +7,6 @@ import bermwright.shielding.transport.EnergyGrid;
 import bermwright.shielding.transport.Field;
 import bermwright.shielding.transport.Penetration;
 import bermwright.shielding.transport.Stopping;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * Effective dose of a person in a field of particles from all sides.
@@ -41,17 +40,16 @@ final class BodyDose {
 
     /** Effective dose (Sv, a second's for cosmic rays): straight from all sides, slow neutrons under a dome. */
     Particles effective(Field field) {
-        return effective(field, field.slow());
+        return effective(field.onGround(), field.slow());
     }
 
     /** Effective dose (Sv, a second's for cosmic rays) in the middle of a sphere in free space. */
     Particles inSphere(Field field) {
-        return effective(field, field.sphere());
+        return effective(field.inSpace(), field.sphere());
     }
 
     /** Effective dose (Sv, a second's for cosmic rays), slow neutrons by group. */
-    private Particles effective(Field field, double[] slow) {
-        Beam beam = field.beam();
+    private Particles effective(Beam beam, double[] slow) {
         return new Particles(fold(beam, 0, neutronCoefficient), slow(slow),
                 fold(beam, 1, protonCoefficient) + fold(beam, MADE_PROTON, protonCoefficient),
                 ions(beam, 2, 2), ions(beam, 3, CosmicSpectrum.GREATEST_CHARGE),
@@ -69,21 +67,6 @@ final class BodyDose {
         double sum = 0;
         for (int g = 0; g < groups.length; g++) {
             sum += groups[g] * FluenceCoefficients.neutron(Field.groupMeV(g));
-        }
-        return sum;
-    }
-
-    /** Effective dose of nucleons that open ground sends back (Sv). */
-    double back(Beam beam) {
-        return fold(beam, 0, neutronCoefficient) + fold(beam, MADE_PROTON, protonCoefficient);
-    }
-
-    /** Effective dose of fast neutrons times a weight by energy (Sv). */
-    double fastNeutrons(Beam beam, DoubleUnaryOperator weight) {
-        double sum = 0;
-        for (int i = 0; i < grid.size(); i++) {
-            sum += beam.fluence(0, i) * grid.widthMeV(i) * neutronCoefficient[i]
-                    * weight.applyAsDouble(grid.energyMeV(i));
         }
         return sum;
     }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.dose;
 
-import bermwright.shielding.transport.Beam;
 import bermwright.shielding.transport.Field;
 import bermwright.shielding.transport.Penetration;
 
@@ -12,47 +11,39 @@ import bermwright.shielding.transport.Penetration;
  */
 final class OrganExposure {
     private final PointDose point;
-    private final BodyDose body;
 
     OrganExposure(Penetration penetration) {
         point = new PointDose(penetration);
-        body = new BodyDose(penetration);
     }
 
     /** Dose of an organ in the middle of a sphere in free space (a second's for cosmic rays). */
     OrganDose at(Field field, OrganDose.Organ organ) {
-        return point.behind(field.beam(), organ.depthGCm2()).plus(slow(field.sphere()));
+        return point.behind(field.inSpace(), organ.depthGCm2()).plus(slow(field.sphere()));
     }
 
     /** Tissue-weighted dose of the body in the middle of a sphere in free space (a second's for cosmic rays). */
     OrganDose mean(Field field) {
-        return point.mean(field.beam()).plus(slow(field.sphere()));
+        return point.mean(field.inSpace()).plus(slow(field.sphere()));
     }
 
     /** Dose of an organ under a dome on the ground: half of what flies straight and all of the slow neutrons. */
     OrganDose underDome(Field field, OrganDose.Organ organ) {
-        return point.behind(field.beam(), organ.depthGCm2()).times(0.5).plus(slow(field.slow()));
+        return point.behind(field.onGround(), organ.depthGCm2()).times(0.5).plus(slow(field.slow()));
     }
 
     /** Tissue-weighted dose of the body under a dome on the ground. */
     OrganDose meanUnderDome(Field field) {
-        return point.mean(field.beam()).times(0.5).plus(slow(field.slow()));
+        return point.mean(field.onGround()).times(0.5).plus(slow(field.slow()));
     }
 
     /** Gray equivalent of what flies straight to an organ in the middle of a sphere (Gy-Eq, a second's). */
     double straight(Field field, OrganDose.Organ organ) {
-        return point.behind(field.beam(), organ.depthGCm2()).grayEquivalent();
+        return point.behind(field.onGround(), organ.depthGCm2()).grayEquivalent();
     }
 
     /** Gray equivalent of slow neutrons by group (Gy-Eq). */
     static double early(double[] groups) {
         return slow(groups).grayEquivalent();
-    }
-
-    /** Gray equivalent of nucleons that open ground sends back (Gy-Eq). */
-    double back(Beam beam) {
-        return PointDose.PROTON_EFFECTIVENESS * point.madeProtons(beam) + body.fastNeutrons(beam,
-                energy -> Quality.neutronEffectiveness(energy) / Quality.neutronWeight(energy));
     }
 
     private static OrganDose slow(double[] groups) {

@@ -8,7 +8,8 @@ import java.util.Optional;
  * Dose at the middle of a sphere of given areal density under an isotropic field from all sides, the response
  * H4pi(x), for one skin, soil, sun and spectrum.
  *
- * <p>What the ground sends back is never inside {@link #isotropicDose}; it is added once by whoever folds.
+ * <p>Slow neutrons and gammas of the ground are never inside {@link #isotropicDose}; they are added once by whoever
+ * folds. Fast nucleons that the ground throws back may be, each with the ray that makes it.
  */
 public interface Response {
     /** How the ids of the model notes of responses begin that a reviewer handed over. */
@@ -74,7 +75,8 @@ public interface Response {
     double deepest();
 
     /**
-     * What open ground under open sky sends back to a person standing on it.
+     * What open ground under open sky sends back to a person standing on it, beside what {@link #isotropicDose} holds
+     * of it.
      *
      * @return effective dose (Sv per day or per event), zero or more
      */

@@ -26,7 +26,7 @@ import java.util.function.Supplier;
  */
 final class ResponseCache {
     /** Raised by hand whenever a formula of the transport or of the doses changes. */
-    private static final String MODEL = "5";
+    private static final String MODEL = "6";
     private static final String[] DATA = {"cascade-yields.csv", "nonelastic-neutrons.csv", "nonelastic-protons.csv",
         "nonelastic-light-targets.csv", "light-fragments.csv", "slow-neutrons.csv", "andersen-ziegler-1977.csv"};
     private static final String DATA_HASH = dataHash();
@@ -58,16 +58,15 @@ final class ResponseCache {
             }
             List<String> lines = Files.readAllLines(file, StandardCharsets.UTF_8);
             int rows = TransportResponse.DEPTHS_GCM2.length;
-            if (lines.size() != rows + 4 || !lines.get(0).equals(hash) || !lines.get(rows + 3).equals("end")) {
+            if (lines.size() != rows + 3 || !lines.get(0).equals(hash) || !lines.get(rows + 2).equals("end")) {
                 return Optional.empty();
             }
             List<Particles> doses = new ArrayList<>();
             for (int i = 0; i < rows; i++) {
-                double[] v = numbers(lines.get(i + 2));
+                double[] v = numbers(lines.get(i + 1));
                 doses.add(new Particles(v[0], v[1], v[2], v[3], v[4], v[5], v[6]));
             }
-            return Optional.of(new TransportResponse.Table(doses, SlowRoom.of(numbers(lines.get(rows + 2))),
-                    Double.parseDouble(lines.get(1))));
+            return Optional.of(new TransportResponse.Table(doses, SlowRoom.of(numbers(lines.get(rows + 1)))));
         } catch (IOException | IllegalArgumentException | ArrayIndexOutOfBoundsException e) {
             return Optional.empty();
         }
@@ -78,7 +77,7 @@ final class ResponseCache {
     }
 
     private void write(Path file, String hash, TransportResponse.Table table) {
-        StringBuilder text = new StringBuilder(hash).append('\n').append(table.elseFromGround()).append('\n');
+        StringBuilder text = new StringBuilder(hash).append('\n');
         for (Particles p : table.doses()) {
             text.append(p.fastNeutrons()).append(' ').append(p.slowNeutrons()).append(' ').append(p.protons())
                     .append(' ').append(p.helium()).append(' ').append(p.heavy()).append(' ').append(p.pions())

@@ -49,15 +49,14 @@ final class TransportResponse {
         this.cache = cache;
     }
 
-    /** Dose by depth and particle, slow neutrons of a room, and what else open ground sends back. */
-    record Table(List<Particles> doses, SlowRoom room, double elseFromGround) {
+    /** Dose by depth and particle, and slow neutrons of a room. */
+    record Table(List<Particles> doses, SlowRoom room) {
     }
 
     Response cosmic(CosmicSpectrum spectrum, Progress progress) {
         Table table = cosmicTable(spectrum, progress.part(0, 0.3));
         CosmicSpread spread = CosmicSpread.of(spectrum, (s, p) -> doses(cosmicTable(s, p)), progress.part(0.3, 1));
-        Table lit = new Table(table.doses(), table.room(), table.elseFromGround() + GROUND_GAMMAS * SECONDS_A_DAY);
-        return response(lit, spread, new Role(Response.Per.DAY, BodyDose::slow, cosmicNote(spectrum)));
+        return response(table, spread, new Role(Response.Per.DAY, BodyDose::slow, cosmicNote(spectrum)));
     }
 
     Response event(EventSpectrum spectrum, Progress progress) {
@@ -70,8 +69,7 @@ final class TransportResponse {
         TabulatedResponse.Spread spread = CosmicSpread.of(spectrum, (s, p) -> doses(cosmicTable(s, p)),
                 progress.part(0, 0.7));
         Table table = organTable(cosmicKey(spectrum), new Source.Cosmic(spectrum), organ, progress.part(0.7, 1));
-        Table lit = new Table(table.doses(), table.room(), table.elseFromGround() + GROUND_GAMMAS * SECONDS_A_DAY);
-        return response(lit, spread, organRole(Response.Per.DAY, organ, cosmicNote(spectrum)));
+        return response(table, spread, organRole(Response.Per.DAY, organ, cosmicNote(spectrum)));
     }
 
     /** Gray equivalent of an organ by an event; off as the effective dose is. */
@@ -97,7 +95,7 @@ final class TransportResponse {
             List<Particles> doses = outcome.fields().stream().map(f -> new Particles(0, OrganExposure.early(f.slow()),
                     exposure.straight(f, organ), 0, 0, 0, 0).times(source.seconds())).toList();
             progress.report(1, "organ doses");
-            return new Table(doses, outcome.room(), exposure.back(outcome.back()) * source.seconds());
+            return new Table(doses, outcome.room());
         });
     }
 
@@ -217,7 +215,7 @@ final class TransportResponse {
         double seconds = source.seconds();
         List<Particles> doses = outcome.fields().stream().map(f -> body.effective(f).times(seconds)).toList();
         progress.report(1, "response");
-        return new Table(doses, outcome.room(), body.back(outcome.back()) * seconds);
+        return new Table(doses, outcome.room());
     }
 
     static double[] depths() {
@@ -236,8 +234,9 @@ final class TransportResponse {
         DiffuseRoom room = new TransportRoom(table.room(), role.slow, seconds(role.per));
         DiffuseRoom.Sky open = room.sky();
         open.add(0, 0, 1);
+        double gammas = role.per == Response.Per.DAY ? GROUND_GAMMAS * SECONDS_A_DAY : 0;
         return new TabulatedResponse(depths(), doses(table), spread,
-                new TabulatedResponse.Terms(role.per, table.elseFromGround() + open.total(), skinEquivalence,
+                new TabulatedResponse.Terms(role.per, gammas + open.total(), skinEquivalence,
                         role.note, Optional.of(new TabulatedResponse.Slow(
                                 table.doses().stream().mapToDouble(Particles::slowNeutrons).toArray(), room))));
     }

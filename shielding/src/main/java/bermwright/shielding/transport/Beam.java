@@ -77,6 +77,17 @@ public final class Beam {
         return new Beam(copy, electromagnetic);
     }
 
+    /** This beam and another one times a factor. */
+    Beam and(Beam other, double factor) {
+        Beam sum = copy();
+        for (int s = 0; s < fluence.length; s++) {
+            for (int i = 0; i < fluence[s].length; i++) {
+                sum.fluence[s][i] += factor * other.fluence[s][i];
+            }
+        }
+        return sum;
+    }
+
     /**
      * The ions of some charges alone, without anything else.
      *

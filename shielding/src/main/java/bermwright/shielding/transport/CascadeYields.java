@@ -111,7 +111,7 @@ final class CascadeYields {
         double w = weight(i, projectileMeV);
         double u = Math.log(Math.max(1, energyMeV / FAST_FROM_MEV)) / Math.log(projectileMeV / FAST_FROM_MEV);
         double[] low = rows[i].cosine[product];
-        int bin = Math.min(low.length - 1, (int) (u * low.length));
+        int bin = Math.min(low.length - 1, (int) (place(u) * low.length));
         return (1 - w) * low[bin] + w * rows[i + 1].cosine[product][bin];
     }
 
@@ -159,8 +159,17 @@ final class CascadeYields {
         return Math.max(0, Math.min(1, w));
     }
 
+    /**
+     * Place among the bins, 0 to 1, of a share of the way from 20 MeV to the projectile's energy in the logarithm: bins
+     * grow narrow towards the projectile's own energy, near which elastic collisions leave nucleons.
+     */
+    static double place(double share) {
+        double rest = Math.cbrt(Math.max(0, 1 - share));
+        return 1 - rest * rest;
+    }
+
     private static double sum(double[] sums, double u) {
-        double place = Math.max(0, u) * (sums.length - 1);
+        double place = place(Math.max(0, u)) * (sums.length - 1);
         int k = (int) place;
         return k >= sums.length - 1 ? 0 : sums[k] + (place - k) * (sums[k + 1] - sums[k]);
     }

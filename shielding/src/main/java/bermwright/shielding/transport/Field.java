@@ -5,11 +5,39 @@ package bermwright.shielding.transport;
  * What arrives at a depth: the beam behind soil and skin, and slow neutrons.
  *
  * @param depthGCm2 areal density of soil and skin, the skin counted as soil (g/cm2)
- * @param beam      particles behind it
+ * @param beam      particles behind it, from all sides
+ * @param returned  fast nucleons that come back from what lies beyond
  * @param slow      fluence of slow neutrons by group (1/m2) in a room under a dome of it on the ground
  * @param sphere    the same in a hollow sphere of it in free space
  */
-public record Field(double depthGCm2, Beam beam, double[] slow, double[] sphere) {
+public record Field(double depthGCm2, Beam beam, Returned returned, double[] slow, double[] sphere) {
+    /**
+     * Fast nucleons that reactions throw back, over an even half sky.
+     *
+     * @param ground from the ground of a room under a dome as thick as the depth, at no depth from open ground
+     * @param wall   from a far wall as thick as the depth
+     */
+    public record Returned(Beam ground, Beam wall) {
+    }
+
+    /**
+     * The beam with what the ground of a room sends back of it: a half sky of it sends back the whole.
+     *
+     * @return a beam of its own
+     */
+    public Beam onGround() {
+        return beam.and(returned.ground, 2);
+    }
+
+    /**
+     * The beam with what the far wall of a hollow sphere in free space sends back of it.
+     *
+     * @return a beam of its own
+     */
+    public Beam inSpace() {
+        return beam.and(returned.wall, 2);
+    }
+
     /** Copies the groups. */
     public Field {
         slow = slow.clone();

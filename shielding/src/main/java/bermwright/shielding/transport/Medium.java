@@ -21,6 +21,10 @@ public final class Medium {
     private static final double PION_MEV = 139.57;
     private static final double PROTON_MEV = 938.272;
     private static final double PER_GCM2 = 6.02214e-4;
+    /** Parts of a step of the grid over which products are counted. */
+    private static final int PARTS = 4;
+    /** The same for the step below the projectile, where elastic collisions leave nucleons. */
+    private static final int PARTS_AT_TOP = 40;
 
     private final Material material;
     private final EnergyGrid grid;
@@ -222,13 +226,7 @@ public final class Medium {
             double sigma = part.moles() * PER_GCM2 * crossSectionMb(projectile, part, energy);
             CascadeYields yields = CascadeYields.of(projectile, part.element());
             for (int out = 0; out < HADRONS; out++) {
-                double above = 0;
-                for (int i = k; i >= fastFrom; i--) {
-                    double lower = i == fastFrom ? 0 : grid.upperMeV(i - 1);
-                    double sum = yields.above(ahead[out], energy, lower);
-                    products[p][out][k][i] += sigma * (sum - above) / grid.widthMeV(i);
-                    above = sum;
-                }
+                spread(yields, ahead[out], sigma, k, products[p][out][k]);
             }
             double[] groups = yields.slow(energy);
             for (int g = 0; g < groups.length; g++) {
@@ -239,6 +237,25 @@ public final class Medium {
             for (int e = 1; e < energies.length; e++) {
                 local[p][k][e - 1] += sigma * energies[e];
             }
+        }
+    }
+
+    /** Gives each product to the two energies it lies between, so that number and energy are kept. */
+    private void spread(CascadeYields yields, CascadeYields.Fast product, double sigma, int k, double[] sums) {
+        double energy = grid.energyMeV(k);
+        double above = 0;
+        for (int i = k - 1; i >= fastFrom; i--) {
+            double low = grid.energyMeV(i);
+            double width = grid.energyMeV(i + 1) - low;
+            double all = yields.above(product, energy, i == fastFrom ? 0 : low);
+            int parts = i == k - 1 ? PARTS_AT_TOP : PARTS;
+            double mean = (above + all) / (2 * parts);
+            for (int part = 1; part < parts; part++) {
+                mean += yields.above(product, energy, low + width * part / parts) / parts;
+            }
+            sums[i + 1] += sigma * (mean - above) / grid.widthMeV(i + 1);
+            sums[i] += sigma * (all - mean) / grid.widthMeV(i);
+            above = all;
         }
     }
 

@@ -52,7 +52,7 @@ public final class Penetration {
      */
     public record Resolution(int pointsInDecade, double stepShare) {
         /** Fine enough that halving changes no dose by a hundredth. */
-        public static final Resolution STANDARD = new Resolution(20, 1);
+        public static final Resolution STANDARD = new Resolution(23, 1);
     }
 
     /**
@@ -60,10 +60,9 @@ public final class Penetration {
      *
      * @param fields fields by depth, the first one without any soil
      * @param room   slow neutrons of a room by its walls
-     * @param back   faster nucleons that open ground sends back
      * @param made   slow neutrons made under open ground (1/m2)
      */
-    public record Outcome(List<Field> fields, SlowRoom room, Beam back, double made) {
+    public record Outcome(List<Field> fields, SlowRoom room, double made) {
         /**
          * Slow neutrons that open ground under open sky sends back.
          *
@@ -172,9 +171,7 @@ public final class Penetration {
             }
             sources.add(soil.slowNeutrons(running));
             places.add(depth);
-            if (FastReturn.matters(depth)) {
-                back.add(depth, soil.thrownBack(running));
-            }
+            back.add(depth, soil.thrownBack(running));
             if (next >= depths.length && depth >= DEEPEST_GCM2) {
                 break;
             }
@@ -189,10 +186,11 @@ public final class Penetration {
         List<Field> fields = new ArrayList<>();
         for (int i = 0; i < depths.length; i++) {
             progress.check();
-            fields.add(field(depths[i], at[i], room, sky));
+            Field.Returned returned = new Field.Returned(back.ofGround(depths[i]), back.ofWall(depths[i]));
+            fields.add(field(depths[i], at[i], returned, room, sky));
             progress.report(0.8 + 0.2 * i / depths.length, "doses");
         }
-        return new Outcome(List.copyOf(fields), room, Beam.back(back.fluence()), made(sky));
+        return new Outcome(List.copyOf(fields), room, made(sky));
     }
 
     private SlowRoom room(SkySource sky) {
@@ -230,20 +228,19 @@ public final class Penetration {
         return Math.min(h, Math.max(1e-6, bound - depth));
     }
 
-    private Field field(double depth, Beam behindSoil, SlowRoom room, SkySource sky) {
-        Beam behind = behindSoil;
+    private Field field(double depth, Beam behind, Field.Returned returned, SlowRoom room, SkySource sky) {
         double share = skinAsSoil <= 0 ? 0 : Math.min(1, depth / skinAsSoil);
         for (int i = 0; i < skin.size() && share > 0; i++) {
             march(skin.get(i), behind, shield.skin().get(i).arealDensity() / 10 * share);
         }
         if (depth <= 0) {
             double[] none = new double[SlowCrossSections.GROUPS];
-            return new Field(depth, behind, none, none);
+            return new Field(depth, behind, returned, none, none);
         }
         SlowRoom.Walls dome = room.walls();
         dome.add(depth, depth, 1);
         double[] around = neutrons.emitted(depth, x -> sum(sky.at(x), sky.at(depth, depth - x)));
-        return new Field(depth, behind, dome.fluence(), room.closed(depth, around));
+        return new Field(depth, behind, returned, dome.fluence(), room.closed(depth, around));
     }
 
     private static double[] sum(double[] one, double[] other) {

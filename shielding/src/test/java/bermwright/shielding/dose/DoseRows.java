@@ -10,6 +10,7 @@ import bermwright.shielding.spectrum.CosmicSpectrum;
 import bermwright.shielding.spectrum.EventSpectra;
 import bermwright.shielding.transport.Beam;
 import bermwright.shielding.transport.Field;
+import bermwright.shielding.transport.MadeDirections;
 import bermwright.shielding.transport.Penetration;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -32,7 +33,9 @@ final class DoseRows {
     /** Standard atmosphere above 3 km, 701 hPa. */
     private static final double THREE_KILOMETRES = 715;
     private static final int SLANTS = 16;
+    private static final int MADE_PROTON = 30;
     private static final int MUON = 31;
+    private static final int FINE_SLANTS = 1000;
     /** Kinetic energy at 1 GeV/c (MeV). */
     private static final double ONE_GEV_MUON = 900;
     private static final double ONE_GEV_PROTON = 433;
@@ -138,7 +141,9 @@ final class DoseRows {
 
         /** All that open ground sends back. */
         double ground(Penetration.Outcome outcome) {
-            return BodyDose.slow(outcome.ground()) + body.back(outcome.back()) + TransportResponse.GROUND_GAMMAS;
+            Field open = outcome.fields().get(0);
+            double fast = (body.effective(open).total() - body.inSphere(open).total()) / 2;
+            return BodyDose.slow(outcome.ground()) + fast + TransportResponse.GROUND_GAMMAS;
         }
 
         OrganDose organ(Penetration.Outcome outcome, int i, OrganDose.Organ organ) {
@@ -148,7 +153,8 @@ final class DoseRows {
 
     private void surface() {
         Penetration.Outcome minimum = soil.cosmic(10, 0, 0);
-        double neutrons = BodyDose.slow(minimum.ground()) + soil.fastNeutrons(minimum.back());
+        Beam thrownBack = thrownBack(minimum);
+        double neutrons = BodyDose.slow(minimum.ground()) + soil.fastNeutrons(thrownBack);
         double ground = soil.ground(minimum);
         double sky = soil.effective(minimum, 0) / 2;
         OrganDose skin = soil.organ(minimum, 0, OrganDose.Organ.SKIN);
@@ -156,13 +162,13 @@ final class DoseRows {
         answers.put("surface-2024", onGround);
         answers.put("surface-day", (skin.equivalent() / 2 + ground) * DAY * 1e6);
         answers.put("surface-silicon",
-                (skin.absorbed() / 2 + soil.point.madeProtons(minimum.back())) * 3600 * 1e6 / 1.3 + 3.1);
+                (skin.absorbed() / 2 + soil.point.madeProtons(thrownBack)) * 3600 * 1e6 / 1.3 + 3.1);
         answers.put("surface-minimum", onGround);
         answers.put("surface-effective", onGround);
         answers.put("ground-share", neutrons / sky);
         answers.put("secondary-share-0", ground / (sky + ground));
         answers.put("albedo-share", neutrons / (sky + ground));
-        double neutral = soil.fast(minimum.back(), e -> FluenceCoefficients.neutron(e) / Quality.neutronWeight(e));
+        double neutral = soil.fast(thrownBack, e -> FluenceCoefficients.neutron(e) / Quality.neutronWeight(e));
         for (int g = 0; g < Field.groups(); g++) {
             double energy = Field.groupMeV(g);
             neutral += minimum.ground()[g] * FluenceCoefficients.neutron(energy) / Quality.neutronWeight(energy);
@@ -170,12 +176,17 @@ final class DoseRows {
         answers.put("surface-neutral", (neutral + TransportResponse.GROUND_GAMMAS) * 3600 * 1e6 / 1.3);
         answers.put("surface-maximum", soil.onGround(soil.cosmic(100, 0, 0)) * YEAR_MILLI);
         Penetration.Outcome deepMinimum = soil.cosmic(0, 0, 0);
-        double ambient = soil.fast(deepMinimum.back(), FluenceCoefficients::ambient);
+        double ambient = soil.fast(thrownBack(deepMinimum), FluenceCoefficients::ambient);
         for (int g = 0; g < Field.groups(); g++) {
             ambient += deepMinimum.ground()[g] * FluenceCoefficients.ambient(Field.groupMeV(g));
         }
         answers.put("ground-neutrons", ambient * YEAR_MILLI);
         answers.put("neutron-production", soil.cosmic(60, 0, 0).made() * 1e-4);
+    }
+
+    /** Fast nucleons that open ground throws back. */
+    private static Beam thrownBack(Penetration.Outcome outcome) {
+        return outcome.fields().get(0).returned().ground();
     }
 
     private void depth() {
@@ -189,8 +200,13 @@ final class DoseRows {
         Particles hundred = doses[index(100)];
         answers.put("secondary-share-100", (hundred.fastNeutrons() + hundred.slowNeutrons() + hundred.pions()
                 + hundred.gammas()) / hundred.total());
-        answers.put("neutrons-rise-and-fall", greatestAt(i -> doses[i].fastNeutrons() + doses[i].slowNeutrons()));
-        answers.put("rise-of-dose", greatestAt(i -> means[i].equivalent()));
+        answers.put("neutrons-rise-and-fall",
+                greatestAt(0, i -> doses[i].fastNeutrons() + doses[i].slowNeutrons()));
+        int turn = 0;
+        while (means[turn + 1].equivalent() < means[turn].equivalent()) {
+            turn++;
+        }
+        answers.put("rise-of-dose", greatestAt(turn, i -> means[i].equivalent()));
         answers.put("beyond-500", soil.effective(outcome, index(500)) * YEAR_MILLI);
         answers.put("beyond-1500", doses[index(1500)].total() * YEAR_MILLI);
         Penetration.Outcome metal = aluminium.cosmic(10, 0, DEPTHS);
@@ -203,9 +219,9 @@ final class DoseRows {
         answers.put("aluminium-minimum", DEPTHS[least]);
     }
 
-    /** Depth of the greatest dose from 30 g/cm2 on, the dose by the index of its depth. */
-    private static double greatestAt(IntToDoubleFunction dose) {
-        int best = index(30);
+    /** Depth of the greatest dose from a depth on, by the indices of depths. */
+    private static double greatestAt(int from, IntToDoubleFunction dose) {
+        int best = from;
         for (int i = best; i < DEPTHS.length; i++) {
             best = dose.applyAsDouble(i) > dose.applyAsDouble(best) ? i : best;
         }
@@ -265,7 +281,7 @@ final class DoseRows {
         for (int i = 0; i < SLANTS; i++) {
             double slant = SEA_LEVEL / ((i + 0.5) / SLANTS);
             if (slant < 1499) {
-                Beam beam = city.fields().get(Arrays.binarySearch(all, slant)).beam();
+                Beam beam = city.fields().get(Arrays.binarySearch(all, slant)).onGround();
                 for (int e = 0; e < air.penetration.grid().size(); e++) {
                     neutrons += air.penetration.grid().energyMeV(e) > 20
                             ? beam.fluence(0, e) * air.penetration.grid().widthMeV(e) * 0.5 / SLANTS : 0;
@@ -274,9 +290,37 @@ final class DoseRows {
         }
         answers.put("sea-level-neutrons", neutrons * 0.36);
         // Vertical intensities, no cut-off.
-        Beam sea = air.cosmic(50, 0, 0, SEA_LEVEL).fields().get(1).beam();
+        Penetration.Outcome open = air.cosmic(50, 0, all);
+        Beam sea = open.fields().get(Arrays.binarySearch(all, SEA_LEVEL)).beam();
         answers.put("sea-level-muons", above(air, sea, MUON, ONE_GEV_MUON));
-        answers.put("sea-level-protons", above(air, sea, 1, ONE_GEV_PROTON) + above(air, sea, 30, ONE_GEV_PROTON));
+        answers.put("sea-level-protons",
+                above(air, sea, 1, ONE_GEV_PROTON) + uprightProtons(air, open, all, ONE_GEV_PROTON));
+    }
+
+    /** Made protons (1/m2 s sr) that come straight down to sea level, strayed from rays of the half sky. */
+    private static double uprightProtons(Run air, Penetration.Outcome outcome, double[] depths, double energyMeV) {
+        MadeDirections directions = MadeDirections.ofProtons(air.penetration.soil());
+        double sum = 0;
+        for (int k = 0; k < FINE_SLANTS; k++) {
+            double cosine = (k + 0.5) / FINE_SLANTS;
+            double slant = SEA_LEVEL / cosine;
+            int at = Arrays.binarySearch(depths, slant);
+            int low = at >= 0 ? at : -at - 2;
+            if (low >= depths.length - 1) {
+                continue;
+            }
+            double share = (slant - depths[low]) / (depths[low + 1] - depths[low]);
+            Beam before = outcome.fields().get(low).beam();
+            Beam behind = outcome.fields().get(low + 1).beam();
+            for (int i = 0; i < air.penetration.grid().size(); i++) {
+                if (air.penetration.grid().energyMeV(i) >= energyMeV && behind.fluence(MADE_PROTON, i) > 0) {
+                    sum += Math.pow(before.fluence(MADE_PROTON, i), 1 - share)
+                            * Math.pow(behind.fluence(MADE_PROTON, i), share) * air.penetration.grid().widthMeV(i)
+                            * directions.share(i, cosine) * 0.5 / FINE_SLANTS;
+                }
+            }
+        }
+        return sum;
     }
 
     /** Effective dose in flat air (uSv/h): rays from the half sky, slow neutrons without a net current. */

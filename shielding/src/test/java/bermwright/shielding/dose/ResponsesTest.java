@@ -60,7 +60,7 @@ class ResponsesTest {
             file = files.findFirst().orElseThrow();
         }
         List<String> lines = new java.util.ArrayList<>(Files.readAllLines(file));
-        lines.replaceAll(l -> l.equals(lines.get(10)) ? "0 0 1 0 0 0 0" : l);
+        lines.replaceAll(l -> l.equals(lines.get(9)) ? "0 0 1 0 0 0 0" : l);
         Files.write(file, lines);
         assertEquals(1, responses.event(BARE, spectrum, Progress.NONE).isotropicDose(100), 1e-12);
         Files.writeString(file, "junk");

@@ -29,13 +29,17 @@ final class Cascade {
     private static final double CLUSTER_ENERGY = 250;
     /** Mass of pion and nucleon up to which they form one resonance (MeV). */
     private static final double RESONANCES_UP_TO = 1500;
-    /** Share of elastic collisions of fast pions and nucleons (1), from the total of 30 and elastic of 8 mb. */
-    private static final double ELASTIC_PIONS = 0.27;
+
+    /** Up to this many pions two hadrons go apart as resonances, a pion or two from each; with more they lead. */
+    private static final int RESONANT_PIONS = 2;
+    /** Leading particles that keep their charge, as of protons at 12 to 160 GeV (from memory). */
+    private static final double CHARGE_KEPT = 2.0 / 3;
 
     private final Nuclide target;
     private final SplittableRandom random;
     private final List<CascadeParticle> emitted = new ArrayList<>();
     private final Deque<CascadeParticle> waiting = new ArrayDeque<>();
+    private List<Coalescence.Cluster> clusters = List.of();
     private int protons;
     private int nucleons;
     private int collisions;
@@ -51,6 +55,11 @@ final class Cascade {
 
     List<CascadeParticle> emitted() {
         return emitted;
+    }
+
+    /** Clusters that left besides. */
+    List<Coalescence.Cluster> clusters() {
+        return clusters;
     }
 
     /** Sends one projectile at a random place; the answer is null where it passed through without a collision. */
@@ -73,7 +82,9 @@ final class Cascade {
         if (collisions == 0) {
             return null;
         }
-        return residue((pion ? FreeCollision.PION : rest(charge)) + energy, energy, pion);
+        Residue left = residue((pion ? FreeCollision.PION : rest(charge)) + energy, energy, pion);
+        clusters = Coalescence.join(emitted);
+        return left;
     }
 
     private static double rest(int charge) {
@@ -206,6 +217,9 @@ final class Cascade {
     /** Two clusters go apart, peaked forward and backward; each decays into a nucleon and its pions. */
     private boolean inelastic(CascadeParticle p, int[] charges, double[] total, double[] axis, double radius) {
         int count = FreeCollision.pions(Kinematics.mass(total), random);
+        if (count > RESONANT_PIONS) {
+            return lead(p, charges, total, axis, radius);
+        }
         Cluster[] clusters = {new Cluster(true), new Cluster(true)};
         for (int i = 0; i < count; i++) {
             clusters[random.nextInt(2)].pions++;
@@ -259,6 +273,44 @@ final class Cascade {
             }
         }
         return true;
+    }
+
+    /** Fast hadrons lead, pions are made between them; where there is no room for pions nothing happens. */
+    private boolean lead(CascadeParticle p, int[] charges, double[] total, double[] axis, double radius) {
+        double[] masses = {p.restEnergy(), Nuclide.NUCLEON};
+        List<double[]> made = new LeadingParticles(random).part(total, axis, masses);
+        if (made.isEmpty() || !p.pion && blocked(made.get(0), radius) || blocked(made.get(1), radius)) {
+            return false;
+        }
+        int[] shared = leadingCharges(p.pion, charges, made.size());
+        for (int i = 0; i < made.size(); i++) {
+            boolean pion = i > 1 || i == 0 && p.pion;
+            add(p, pion, shared[i], made.get(i), radius);
+            if (i > 1) {
+                waiting.peek().unformed = FreeCollision.formation(made.get(i));
+            }
+        }
+        return true;
+    }
+
+    /** A leading particle keeps its charge in two cases of three; the pions share what is left. */
+    private int[] leadingCharges(boolean pion, int[] charges, int count) {
+        while (true) {
+            int[] shared = new int[count];
+            int sum = charges[0] + charges[1];
+            for (int i = 0; i < count; i++) {
+                if (i < 2) {
+                    int other = pion && i == 0 ? random.nextInt(3) - 1 : 1 - charges[i];
+                    shared[i] = random.nextDouble() < CHARGE_KEPT ? charges[i] : other;
+                } else {
+                    shared[i] = random.nextInt(3) - 1;
+                }
+                sum -= shared[i];
+            }
+            if (sum == 0) {
+                return shared;
+            }
+        }
     }
 
     private double clusterMass(Cluster cluster) {
@@ -353,19 +405,7 @@ final class Cascade {
         int charge = p.charge + partnerCharge;
         double[] axis = direction(Kinematics.inFrameOf(first, total));
         if (mass > RESONANCES_UP_TO) {
-            Cluster[] clusters = {new Cluster(false), new Cluster(true)};
-            clusters[0].pions = 1;
-            if (random.nextDouble() >= ELASTIC_PIONS) {
-                // As many as nucleons make with the same energy to spare.
-                int more = FreeCollision.pions(mass + Nuclide.NUCLEON - FreeCollision.PION, random);
-                for (int i = 0; i < more; i++) {
-                    clusters[random.nextInt(2)].pions++;
-                }
-                while (clusters[0].least() + clusters[1].least() > mass - 20) {
-                    clusters[clusters[1].pions > 0 ? 1 : 0].pions--;
-                }
-            }
-            return part(p, clusters, charge, total, axis, radius);
+            return meetAsFastPion(p, partnerCharge, total, axis, radius);
         }
         Cluster one = new Cluster(true);
         one.pions = 1;
@@ -383,5 +423,40 @@ final class Cascade {
             add(p, kinds.get(i)[0] == 1, kinds.get(i)[1], made.get(i), radius);
         }
         return true;
+    }
+
+    /** Elastic, or two clusters of which the pion's goes ahead, or with more pions both lead. */
+    private boolean meetAsFastPion(CascadeParticle p, int partnerCharge, double[] total, double[] axis, double radius) {
+        double mass = Kinematics.mass(total);
+        double momentum = (mass * mass - Nuclide.NUCLEON * Nuclide.NUCLEON - FreeCollision.PION * FreeCollision.PION)
+                / (2 * Nuclide.NUCLEON) / 1000;
+        double fast = Math.max(momentum, FreeCollision.FAST_PION);
+        if (random.nextDouble() * FreeCollision.fastPion(fast) < FreeCollision.fastPionElastic(fast)) {
+            double[] masses = {FreeCollision.PION, Nuclide.NUCLEON};
+            double q = Kinematics.breakup(mass, masses[0], masses[1]) / 1000;
+            double[] u = Kinematics.turned(axis,
+                    FreeCollision.peaked(FreeCollision.regge(true, mass), q, random), random);
+            double[][] out = Kinematics.pair(total, masses, u);
+            if (blocked(out[1], radius)) {
+                return false;
+            }
+            add(p, true, p.charge, out[0], radius);
+            add(p, false, partnerCharge, out[1], radius);
+            return true;
+        }
+        // As many as nucleons make with the same energy to spare.
+        int more = FreeCollision.pions(mass + Nuclide.NUCLEON - FreeCollision.PION, random);
+        if (more > RESONANT_PIONS) {
+            return lead(p, new int[] {p.charge, partnerCharge}, total, axis, radius);
+        }
+        Cluster[] clusters = {new Cluster(false), new Cluster(true)};
+        clusters[0].pions = 1;
+        for (int i = 0; i < more; i++) {
+            clusters[random.nextInt(2)].pions++;
+        }
+        while (clusters[0].least() + clusters[1].least() > mass - 20) {
+            clusters[clusters[1].pions > 0 ? 1 : 0].pions--;
+        }
+        return part(p, clusters, p.charge + partnerCharge, total, axis, radius);
     }
 }

@@ -16,15 +16,15 @@ import java.util.stream.IntStream;
  * <p>Run: {@code java -cp target/classes:target/test-classes:… bermwright.shielding.transport.CascadeYieldTable FILE}.
  */
 final class CascadeYieldTable {
-    static final int EVENTS = 6_000;
+    static final int EVENTS = 16_000;
     static final long SEED = 20_261_125L;
     static final int BINS = 48;
     /** Bins of energy that share one mean cosine. */
     static final int IN_COSINE = 4;
     static final double LEAST = 20;
     static final double[] SLOW = {0.01, 0.1, 0.3, 0.6, 1, 1.5, 2.5, 3.5, 5, 7, 10, 14, 20};
-    static final double[] ENERGIES = {20, 30, 45, 70, 100, 150, 200, 300, 450, 700, 1000, 1500, 2200, 3300, 5000, 10000,
-        30000, 100000};
+    static final double[] ENERGIES = {20, 30, 45, 70, 100, 150, 200, 300, 450, 700, 1000, 1500, 2200, 3300, 5000, 7000,
+        10000, 20000, 50000, 100000, 200000};
     static final int[][] TARGETS = {{12, 6}, {14, 7}, {16, 8}, {24, 12}, {27, 13}, {28, 14}, {40, 20}, {56, 26}};
     static final String[] PROJECTILES = {"n", "p", "pi+", "pi-"};
     static final String[] FAST = {"n forward", "n backward", "p forward", "p backward", "pi forward"};
@@ -33,7 +33,10 @@ final class CascadeYieldTable {
     private final double[][] cosine = new double[FAST.length][BINS / IN_COSINE];
     private final double[][] counted = new double[FAST.length][BINS / IN_COSINE];
     private final double[] slow = new double[SLOW.length - 1];
-    /** Pi0 energy, slow cascade protons, evaporated protons, deuterons and tritons, helium, recoil (MeV). */
+    /**
+     * Pi0 energy, slow cascade protons and hydrogen clusters, evaporated protons, deuterons and tritons, helium, recoil
+     * (MeV).
+     */
     private final double[] energy = new double[6];
 
     private CascadeYieldTable() {
@@ -62,10 +65,11 @@ final class CascadeYieldTable {
                 # Yields of one nonelastic reaction of a nucleon or pion with a nucleus, by an intranuclear cascade
                 # and evaporation made of published formulas (its generator is in the test tree), %d reactions a case,
                 # seed %d.
-                # fast kinds: particles in %d even bins of ln(E'/20 MeV)/ln(E/20 MeV), and their mean cosine by %d bins;
+                # fast kinds: particles in %d bins, even in (1 - ln(E'/20 MeV)/ln(E/20 MeV))^(2/3), the lowest energies
+                # first, and their mean cosine by %d bins;
                 # slow: neutrons in bins with the edges (MeV) %s;
-                # energy: MeV a reaction in neutral pions, slow cascade protons, evaporated protons, deuterons and
-                # tritons, helium, recoil.
+                # energy: MeV a reaction in neutral pions, slow cascade protons and hydrogen clusters, evaporated
+                # protons, deuterons and tritons, helium, recoil.
                 projectile,mass,charge,energy_MeV,kind,values
                 """.formatted(EVENTS, SEED, BINS, IN_COSINE, java.util.Arrays.toString(SLOW));
     }
@@ -125,6 +129,9 @@ final class CascadeYieldTable {
                 fast(p, p.uz >= 0 ? 0 : 1, projectile);
             }
         }
+        for (Coalescence.Cluster cluster : cascade.clusters()) {
+            energy[cluster.charge() == 2 ? 4 : 1] += cluster.energy();
+        }
         List<Evaporation.Emission> emissions = new ArrayList<>();
         Evaporation.cool(residue, random, emissions);
         for (Evaporation.Emission e : emissions) {
@@ -140,7 +147,7 @@ final class CascadeYieldTable {
     private void fast(CascadeParticle p, int kind, double projectile) {
         if (kind >= 0 && p.energy > LEAST && projectile > LEAST) {
             double u = Math.log(p.energy / LEAST) / Math.log(projectile / LEAST);
-            int bin = Math.min(BINS - 1, (int) (u * BINS));
+            int bin = Math.min(BINS - 1, (int) (CascadeYields.place(u) * BINS));
             fast[kind][bin]++;
             cosine[kind][bin / IN_COSINE] += p.uz;
             counted[kind][bin / IN_COSINE]++;

@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 class TransportLawTest {
     /** Sums of doubles. */
     private static final double ROUNDING = 1e-9;
+    /** Just below 20 MeV, a point of every grid: there the fast products of the cascade begin. */
+    private static final double FAST = 19.2;
     /** The cascade's energy is kept but for nuclei left with less than nothing, which are set to their ground state. */
     private static final double ENERGY = 0.04;
 
@@ -60,6 +62,12 @@ class TransportLawTest {
                     total += p.energy + (p.pion ? FreeCollision.PION
                             : p.charge == 1 ? Nuclide.PROTON : Nuclide.NEUTRON);
                 }
+                for (Coalescence.Cluster cluster : cascade.clusters()) {
+                    mass += cluster.mass();
+                    charge += cluster.charge();
+                    total += cluster.energy() + cluster.charge() * Nuclide.PROTON
+                            + (cluster.mass() - cluster.charge()) * Nuclide.NEUTRON;
+                }
                 assertEquals(29, mass);
                 assertEquals(15, charge);
                 out += total - Nuclide.restEnergy(28, 14) - Nuclide.PROTON;
@@ -85,8 +93,8 @@ class TransportLawTest {
     void halvingStepsAndGridChangesNoFluenceFoldedWithDoseByAHundredth() {
         double[] depths = {0, 5, 30, 100, 180, 400, 1000};
         double[] standard = energyWeighted(Penetration.Resolution.STANDARD, depths);
-        double[] fineSteps = energyWeighted(new Penetration.Resolution(20, 0.5), depths);
-        double[] fineGrid = energyWeighted(new Penetration.Resolution(40, 1), depths);
+        double[] fineSteps = energyWeighted(new Penetration.Resolution(23, 0.5), depths);
+        double[] fineGrid = energyWeighted(new Penetration.Resolution(46, 1), depths);
         for (int i = 0; i < depths.length; i++) {
             assertEquals(standard[i], fineSteps[i], standard[i] * 0.01, "steps at " + depths[i]);
             assertEquals(standard[i], fineGrid[i], standard[i] * 0.01, "grid at " + depths[i]);
@@ -105,7 +113,8 @@ class TransportLawTest {
                     double fluence = field.beam().fluence(s, i);
                     assertTrue(fluence >= 0, "negative fluence");
                     double weight = s > 1 && s < Medium.PION ? s * s : 1;
-                    sum += penetration.grid().energyMeV(i) < 20 ? 0 : weight * fluence * penetration.grid().widthMeV(i);
+                    sum += penetration.grid().energyMeV(i) < FAST ? 0
+                            : weight * fluence * penetration.grid().widthMeV(i);
                 }
             }
             for (double group : field.slow()) {
