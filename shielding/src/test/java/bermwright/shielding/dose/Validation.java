@@ -149,10 +149,11 @@ final class Validation {
             carbon at 31 GeV/c (printed 0.892; Abgrall et al. 2011, from memory).
 
             The march itself is held against walks by chance in three dimensions in which each reaction is a cascade of
-            its own (`CascadeWalkLawTest`): neutrons, protons and pions above 100 MeV agree within 10 % to 500 g/cm2.
-            Neutrons above 20 MeV are 5 to 10 % too few in the march, which goes at the mean angle. Nucleons that the
-            ground throws back into a room count since lately with the ray that makes them (`FastReturn`), 1 % of the
-            dose behind 180 g/cm2; before, they counted in the open alone and in proportion behind covers.
+            its own (`CascadeWalkLawTest`): to 500 g/cm2 neutrons and pions above 100 MeV agree within 5 %, protons are
+            10 % too few. Neutrons above 20 MeV are 5 to 10 % too few in the march, which goes at the mean angle.
+            Nucleons that the ground throws back into a room count since lately with the ray that makes them
+            (`FastReturn`), 1 % of the dose behind 180 g/cm2; before, they counted in the open alone and in proportion
+            behind covers.
 
             The search began from misses in air, so who likes may count the air rows as not blind; no number was set by
             them, and some went away from their figure. Protons at sea level are now counted as those that come straight

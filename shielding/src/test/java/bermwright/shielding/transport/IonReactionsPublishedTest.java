@@ -19,6 +19,14 @@ class IonReactionsPublishedTest {
         row.assertShare("sigma", ours, row.number("within"));
     }
 
+    /** A measured point that the evaluated table, which ends at 10 GeV, does not hold. */
+    @Test
+    @Published(work = "Abgrall et al. (2011), Phys. Rev. C 84, 034604", place = "inelastic, 31 GeV/c p on C",
+            printedValue = 257.2, unit = "mb", tolerance = 9, remembered = true)
+    void fastProtonsReactWithCarbonAsMeasured(PublishedValue printed) {
+        printed.assertEqualTo(NucleonReactions.crossSectionMb(false, Element.of("C"), 30_100));
+    }
+
     @Test
     @Published(work = "Suemmerer (2013), Phys. Rev. C 87, 039903 (erratum)",
             place = "test value, Ni-58 on Be-9 to Ni-48", printedValue = 1.408e-14, unit = "b", tolerance = 1.4e-17)
