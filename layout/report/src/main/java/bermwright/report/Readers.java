@@ -187,11 +187,10 @@ record Readers(Assessment assessment, Pack pack) {
             for (int i = 0; i < dose.limits().size(); i++) {
                 JudgedLimit limit = dose.limits().get(i);
                 if (limit.isJudged()) {
-                    pack.figure(sheets.against(i), "Source of the limit: " + limit.limit().source()
-                            + ". Dose by: " + limit.calculation() + ".");
+                    pack.figure(sheets.against(i), DoseSheets.origin(limit));
                 } else {
-                    page.note("warn", "The limit on " + DoseSheets.words(limit.limit()) + " is not judged: "
-                            + limit.why() + ". Source of the limit: " + limit.limit().source() + ".");
+                    page.note("warn", "The limit on " + DoseSheets.words(limit.limit()) + ". "
+                            + DoseSheets.origin(limit));
                 }
             }
             pack.table(sheets.limits());

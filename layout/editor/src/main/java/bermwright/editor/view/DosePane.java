@@ -6,6 +6,8 @@ import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
 import bermwright.report.sheet.DoseSheets;
 import bermwright.site.assessment.Assessment;
+import bermwright.site.exposure.JudgedLimit;
+import bermwright.site.exposure.SiteDose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -90,11 +92,14 @@ final class DosePane extends ScrollPane {
     private void show(List<DrawingView.Prepared> drawn) {
         stations.show(drawn.get(0));
         limits.getChildren().clear();
-        drawn.subList(1, drawn.size()).forEach(one -> {
+        List<JudgedLimit> judged = shown.flatMap(Assessment::dose).map(SiteDose::limits).orElse(List.of());
+        for (int i = 1; i < drawn.size() && i <= judged.size(); i++) {
             DrawingView view = new DrawingView();
-            view.show(one);
-            limits.getChildren().add(view);
-        });
+            view.show(drawn.get(i));
+            Label origin = new Label(DoseSheets.origin(judged.get(i - 1)));
+            origin.setWrapText(true);
+            limits.getChildren().addAll(view, origin);
+        }
     }
 
     private void failed(Throwable failure) {

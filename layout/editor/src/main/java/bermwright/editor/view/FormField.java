@@ -76,6 +76,10 @@ final class FormField extends VBox {
         boolean isNarrow = width < NARROW * label.getFont().getSize();
         if (isNarrow != isStacked) {
             isStacked = isNarrow;
+            if (control instanceof ComboBox) {
+                HBox.setHgrow(control, isNarrow ? Priority.ALWAYS : Priority.NEVER);
+                control.setMaxWidth(isNarrow ? Double.MAX_VALUE : USE_COMPUTED_SIZE);
+            }
             if (isNarrow) {
                 line.getChildren().remove(label);
                 getChildren().add(0, label);
@@ -90,6 +94,9 @@ final class FormField extends VBox {
         return switch (shown.kind()) {
             case CHOICE -> {
                 ComboBox<String> box = new ComboBox<>();
+                if (!shown.isNeeded()) {
+                    box.getItems().add("");
+                }
                 box.getItems().addAll(shown.choices());
                 box.setOnAction(event -> take(box.getValue()));
                 yield box;

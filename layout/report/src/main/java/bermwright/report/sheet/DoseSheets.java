@@ -66,7 +66,8 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
         LimitInForce limit = judged.limit();
         String unit = judged.unit();
         List<Bars.Bar> bars = judged.held().stream().map(h -> bar(name(h), h.dose(), unit)).toList();
-        return new Bars("dose-limit-" + (number + 1), "Against the limit on " + words(limit) + mark(limit),
+        return new Bars("dose-limit-" + (number + 1), "Against the limit on " + counts(limit)
+                + (judged.isJudged() ? "" : ": NOT JUDGED") + mark(limit),
                 limit.quantity() + " (" + unit + ")", List.of("dose that this limit counts"), bars,
                 List.of(new Chart.Mark("limit", limit.limit() * MILLI, unit))).drawing();
     }
@@ -194,8 +195,18 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
                 ? held.who() + " (storm shelter) alone" : held.words();
     }
 
-    /** What a limit counts, in words. */
+    /** Where a limit is from, and by which calculation the dose, or why none is held against it. */
+    public static String origin(JudgedLimit judged) {
+        return "Source of the limit: " + judged.limit().source() + ". " + (judged.isJudged()
+                ? "Dose by: " + judged.calculation() + "." : "NOT JUDGED: " + judged.why() + ".");
+    }
+
+    /** What a limit counts, in words, for a column that is headed mSv. */
     public static String words(LimitInForce limit) {
+        return counts(limit) + (StationDose.organ(limit.quantity()).isPresent() ? ", mSv read as mGy-Eq" : "");
+    }
+
+    private static String counts(LimitInForce limit) {
         String from = switch (limit.from()) {
             case COSMIC -> "cosmic rays";
             case EVENT -> "a solar particle event";
@@ -209,8 +220,7 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
             case YEAR -> "any year";
             case CAREER -> "a career, by this stay alone";
         };
-        return limit.quantity() + " from " + from + " over " + over
-                + (StationDose.organ(limit.quantity()).isPresent() ? ", mSv read as mGy-Eq" : "");
+        return limit.quantity() + " from " + from + " over " + over;
     }
 
     private String mark() {
