@@ -58,7 +58,7 @@ final class CurveText {
 
     static void published(List<PublishedDose> figures, PrintStream out) {
         CommonText.heading("Published doses of cosmic rays as under a dome, mSv a year, beside ours without skin for"
-                + " the same depth and sun", out);
+                + " the same quantity, depth and sun", out);
         TextTable table = new TextTable("g/cm2", "W", "published", "ours", "ours less by %", "source");
         for (PublishedDose figure : figures) {
             table.row(TextTable.number(InUnits.gramsASquareCentimetre(figure.arealDensity()), 0),

@@ -12,7 +12,7 @@ import java.util.Objects;
  * @param arealDensity areal density (kg/m2), zero or more
  * @param dome         dose under a dome (Sv a day), positive; free-space figures halved
  * @param modulationW  solar modulation taken for the figure (1)
- * @param ours         our own effective dose for the same depth and sun (Sv a day), positive
+ * @param ours         our own dose of the same quantity for the same depth and sun (Sv a day), positive
  * @param work         the work and what it published
  */
 public record PublishedDose(double arealDensity, double dome, double modulationW, double ours, Work work) {

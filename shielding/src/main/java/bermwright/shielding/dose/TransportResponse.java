@@ -260,7 +260,7 @@ final class TransportResponse {
                 "0 to 1000 g/cm2, where the last published figure stands, extrapolated to 1500; fast particles "
                         + "straight ahead, pions, muons and gammas roughly; gammas of the "
                         + "ground 3.4 mSv a year in the open whatever the sun, its fast nucleons roughly",
-                "a factor 1.4 to 100 g/cm2, 1.6 at 180, 1.9 at 300, 2.3 at 500, 2.8 at 1000, 5 at 1500: the distance "
+                "a factor 1.3 to 50 g/cm2, 1.4 at 180, 1.5 at 300, 2 at 500, 2.4 at 1000, 4.2 at 1500: the distance "
                         + "of published figures, never less than the planning spread; beside it the sun, W "
                         + words(CosmicSpread.quiet(spectrum)) + " to " + words(CosmicSpread.active(spectrum))
                         + ", half the range that minimum, mean and maximum are known by",

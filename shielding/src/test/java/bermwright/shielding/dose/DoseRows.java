@@ -54,10 +54,22 @@ final class DoseRows {
         return Holder.ANSWERS;
     }
 
-    /** Our effective dose in the middle of a sphere of soil in free space (Sv a day). */
-    static double sphere(double modulationW, double depthGCm2) {
+    /** Ours beside a figure of the spread between sources, in the figure's own quantity (Sv a day). */
+    static double beside(PublishedDose figure) {
+        double depth = figure.arealDensity() / 10;
         Run soil = new Run(Materials.named("highland"));
-        return soil.effective(soil.cosmic(modulationW, 0, 0, depthGCm2), 1) * DAY;
+        Penetration.Outcome outcome = soil.cosmic(figure.modulationW(), 0, depth);
+        Field field = outcome.fields().get(0);
+        boolean sphere = figure.work().source().contains("halved");
+        double ground = depth > 0 || sphere ? 0 : soil.ground(outcome) * DAY;
+        OrganExposure organs = soil.organs;
+        return ground + DAY * switch (figure.work().quantity()) {
+            case "effective dose" -> sphere ? soil.body.inSphere(field).total() / 2
+                    : soil.body.effective(field).underDome().total();
+            case "dose equivalent of a thin detector" -> organs.at(field, OrganDose.Organ.SKIN).equivalent() / 2;
+            default -> sphere || depth == 0 ? organs.mean(field).equivalent() / 2
+                    : organs.meanUnderDome(field).equivalent();
+        };
     }
 
     /** The printed rows: id, printed, low, high, unit, miss, remembered, source. */

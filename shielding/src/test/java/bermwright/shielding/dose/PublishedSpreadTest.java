@@ -4,9 +4,6 @@ package bermwright.shielding.dose;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bermwright.foundation.Progress;
-import bermwright.shielding.material.Shield;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -43,17 +40,9 @@ class PublishedSpreadTest {
 
     @Test
     void ourFiguresBesideThePublishedOnesAreThoseOfToday() {
-        Responses responses =
-                new Responses(Path.of(System.getProperty("bermwright.target", "target")).resolve("responses"));
         List<String> off = new ArrayList<>();
         for (PublishedDose figure : PublishedDose.cosmic()) {
-            Response response =
-                    responses.cosmic(Shield.of("highland", List.of()), figure.modulationW(), Progress.NONE);
-            boolean onGround = figure.arealDensity() == 0 && !figure.work().source().contains("free space");
-            boolean sphere = figure.work().source().contains("halved");
-            double ours = sphere ? DoseRows.sphere(figure.modulationW(), figure.arealDensity() / 10) / 2
-                    : (response.isotropicDose(figure.arealDensity()) + response.diffuseDose(figure.arealDensity())) / 2
-                            + (onGround ? response.openGroundReturn() : 0);
+            double ours = DoseRows.beside(figure);
             if (!(Math.abs(figure.ours() / ours - 1) <= WRITTEN)) {
                 off.add(String.format(Locale.ROOT, "%.3g mSv a year is ours today: %s", ours * 365.25e3,
                         figure.work().source()));

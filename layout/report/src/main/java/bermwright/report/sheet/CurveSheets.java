@@ -132,7 +132,7 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
                     figure.work().quantity(), figure.work().counts() ? "yes" : "no", figure.work().source()));
         }
         return new Table("published-doses", "Published doses of cosmic rays, as under a dome, beside ours for the same"
-                + " depth and sun without skin", List.of(
+                + " quantity, depth and sun without skin", List.of(
                 Column.number("areal_density_g_cm2", "areal density (g/cm²)"),
                 Column.number("modulation_W_1", "solar modulation W"), Column.number("published_year_mSv",
                         "published, a year (mSv)"),
