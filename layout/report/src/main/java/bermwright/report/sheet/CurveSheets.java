@@ -59,11 +59,14 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
                 .stream().map(DoseCurve.Point::arealDensity).filter(x -> x <= table.deepest())
                 .map(x -> new Dot(x / KG_M2, table.isotropicDose(x) / 2 * MILLI
                         * (table.per() == curves.cosmic().per() ? YEAR_DAYS : 1))).toList(), Ink.of(3))));
-        List<PublishedDose> published = curves.cosmic().published();
+        List<PublishedDose> all = curves.cosmic().published();
+        List<PublishedDose> published = all.stream().filter(p -> p.work().counts()).toList();
         drawn.add(points("published, cosmic rays at solar minimum", published.stream()
                 .filter(p -> p.modulationW() <= MINIMUM_TO_W).toList(), Ink.scattered(Ink.BLACK, Ink.Marker.SQUARE)));
         drawn.add(points("published, other suns", published.stream().filter(p -> p.modulationW() > MINIMUM_TO_W)
                 .toList(), Ink.scattered(Ink.DARK_GREY, Ink.Marker.CROSS)));
+        drawn.add(points("published, superseded", all.stream().filter(p -> !p.work().counts()).toList(),
+                Ink.scattered(Ink.DARK_GREY, Ink.Marker.TRIANGLE)));
         drawn.add(new Chart.Curve("stations at their median areal density", stations.stream()
                 .map(s -> s.seen().medianArealDensity())
                 .map(x -> new Dot(x / KG_M2, curves.cosmic().at(x).underDome().total() * MILLI * YEAR_DAYS)).toList(),
