@@ -71,12 +71,22 @@ class ReviewersTableTest {
     }
 
     @Test
+    void theEventsOwnTableStandsBesideThatOfTheDays() throws IOException {
+        table("mine.csv", "", "day");
+        table("event.csv", "", "event");
+        JsonNode answer = run("\"response\": \"mine.csv\", \"more_responses\": [\"event.csv\"]").json();
+        JsonNode station = answer.get("hulls").get(0).get("stations").get(0);
+        assertEquals(FLAT_MSV / 2, station.get("event_mSv").asDouble(), SETTLED * FLAT_MSV / 2);
+        assertEquals(FLAT_MSV / 2 * 60, station.get("cosmic_mSv").asDouble(), SETTLED * FLAT_MSV / 2 * 60);
+    }
+
+    @Test
     void anOrgansOwnTablesJudgeItsLimit() throws IOException {
         table("mine.csv", "", "day");
         table("skin-day.csv", "# quantity: gray equivalent, skin\n", "day");
         table("skin-event.csv", "# quantity: gray equivalent, skin\n", "event");
         JsonNode answer = run("\"hours_outside_a_day\": 0, \"response\": \"mine.csv\","
-                + " \"organ_responses\": [\"skin-day.csv\", \"skin-event.csv\"]").json();
+                + " \"more_responses\": [\"skin-day.csv\", \"skin-event.csv\"]").json();
         assertTrue(OrganLimitTest.findings(answer, RULE).isEmpty(), answer.toString());
         JsonNode skin = answer.get("limits").get(1);
         assertEquals(FLAT_MSV / 2 * 30 + FLAT_MSV / 2, skin.get("doses").get(0).get("best_mSv").asDouble(),
@@ -91,7 +101,7 @@ class ReviewersTableTest {
     @Test
     void anOrgansTableForHalfOfItsLimitSaysTheOtherHalf() throws IOException {
         table("skin-event.csv", "# quantity: gray equivalent, skin\n", "event");
-        JsonNode answer = run("\"organ_responses\": [\"skin-event.csv\"]").json();
+        JsonNode answer = run("\"more_responses\": [\"skin-event.csv\"]").json();
         List<JsonNode> said = OrganLimitTest.findings(answer, RULE);
         assertEquals(2, said.size(), said.toString());
         assertTrue(said.get(1).get("text").asText().contains("by the built-in calculation for cosmic rays."),
@@ -101,7 +111,7 @@ class ReviewersTableTest {
     @Test
     void aTableThatNoLimitNeedsIsSaid() throws IOException {
         table("eye.csv", "# quantity: gray equivalent, eye\n", "day");
-        JsonNode answer = run("\"organ_responses\": [\"eye.csv\"]").json();
+        JsonNode answer = run("\"more_responses\": [\"eye.csv\"]").json();
         assertEquals(1, OrganLimitTest.findings(answer, "dose-table-unused").size());
     }
 
@@ -109,12 +119,13 @@ class ReviewersTableTest {
     void aTableInTheWrongPlaceIsRefusedWithItsLine() throws IOException {
         table("skin.csv", "# quantity: gray equivalent, skin\n", "day");
         refused(run("\"response\": \"skin.csv\""), "skin.csv, line 1: quantity is gray equivalent, skin; accepted:"
-                + " effective dose in place of the built-in response; a table of an organ stands in organ_responses");
+                + " effective dose in place of the built-in response; a table of an organ stands in more_responses");
         table("whole.csv", "", "day");
-        refused(run("\"organ_responses\": [\"whole.csv\"]"), "whole.csv, line 5: quantity is effective dose; accepted:"
-                + " gray equivalent, skin; gray equivalent, eye; gray equivalent, blood-forming organs");
+        table("twice.csv", "", "day");
+        refused(run("\"response\": \"twice.csv\", \"more_responses\": [\"whole.csv\"]"), "whole.csv, line 5: quantity"
+                + " is effective dose, given already by another table; accepted: one table for each quantity and time");
         table("again.csv", "# quantity: gray equivalent, skin\n", "day");
-        refused(run("\"organ_responses\": [\"skin.csv\", \"again.csv\"]"), "again.csv, line 1: quantity is gray"
+        refused(run("\"more_responses\": [\"skin.csv\", \"again.csv\"]"), "again.csv, line 1: quantity is gray"
                 + " equivalent, skin, given already by another table; accepted: one table for each quantity and time");
     }
 

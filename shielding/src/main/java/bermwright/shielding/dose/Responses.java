@@ -200,20 +200,26 @@ public final class Responses {
      *     quantity is another one; with the line
      */
     public static Response fromTable(Path file) {
-        return ReviewersTable.read(file).effective();
+        HandedOver table = handedOver(file);
+        if (!table.quantity().equals(HandedOver.EFFECTIVE_DOSE)) {
+            throw InputException.badValue(table.place(), table.quantity(), HandedOver.EFFECTIVE_DOSE
+                    + " in place of the built-in response; a table of an organ stands in more_responses");
+        }
+        return table.response();
     }
 
     /**
-     * A response of an organ that a reviewer hands over: a file as in {@link #fromTable} with the note
-     * {@code # quantity: gray equivalent, skin} (or another organ), whose mSv are read as mGy-Eq.
+     * A response of any quantity that a reviewer hands over: a file as in {@link #fromTable}, with the note
+     * {@code # quantity: gray equivalent, skin} (or another organ) where it is not the effective dose; its mSv are then
+     * read as mGy-Eq.
      *
      * @param file the file
-     * @return the response and its organ
-     * @throws InputException if the file cannot be read, a value is missing, out of order or out of range, or its
-     *     quantity is not an organ's; with the line
+     * @return the response and its quantity
+     * @throws InputException if the file cannot be read, or a value is missing, out of order or out of range; with the
+     *     line
      */
-    public static OrganResponse organFromTable(Path file) {
-        return ReviewersTable.read(file).organ();
+    public static HandedOver handedOver(Path file) {
+        return ReviewersTable.read(file);
     }
 
     /**

@@ -12,16 +12,8 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/**
- * A response that a reviewer hands over as CSV in place of the built-in one.
- *
- * @param quantity what its doses are: effective dose (Sv), or the gray equivalent of an organ (Gy-Eq)
- * @param place    where the file says so
- * @param response the response
- */
-record ReviewersTable(String quantity, Place place, Response response) {
-    /** The quantity of a table that names none. */
-    static final String EFFECTIVE_DOSE = "effective dose";
+/** Reads a response that a reviewer hands over as CSV in place of the built-in one. */
+final class ReviewersTable {
     private static final String QUANTITY = "quantity";
     private static final double GREATEST_DEPTH_GCM2 = 100_000;
     private static final double LEAST_DOSE_MSV = 1e-12;
@@ -29,7 +21,10 @@ record ReviewersTable(String quantity, Place place, Response response) {
     private static final double KG_M2 = 10;
     private static final double SV = 1e-3;
 
-    static ReviewersTable read(Path file) {
+    private ReviewersTable() {
+    }
+
+    static HandedOver read(Path file) {
         UserTable table = UserTable.read(file, List.of(
                 new UserTable.Column("areal_density_g_cm2", 0, GREATEST_DEPTH_GCM2),
                 new UserTable.Column("isotropic_dose_mSv", LEAST_DOSE_MSV, GREATEST_DOSE_MSV),
@@ -56,34 +51,19 @@ record ReviewersTable(String quantity, Place place, Response response) {
         MonotoneCurve highFactor = new MonotoneCurve(depths, ratio(high, doses));
         String quantity = quantity(table);
         Response.Per per = per(table);
-        return new ReviewersTable(quantity, table.place(QUANTITY), new TabulatedResponse(depths, doses,
+        return new HandedOver(quantity, new TabulatedResponse(depths, doses,
                 x -> new Band(lowFactor.at(x), highFactor.at(x)),
-                new TabulatedResponse.Terms(per, groundReturn, equivalence, description(table, file, quantity, per))));
-    }
-
-    /** The table, which must be of the effective dose. */
-    Response effective() {
-        if (!quantity.equals(EFFECTIVE_DOSE)) {
-            throw InputException.badValue(place, quantity, EFFECTIVE_DOSE
-                    + " in place of the built-in response; a table of an organ stands in organ_responses");
-        }
-        return response;
-    }
-
-    /** The table, which must be of an organ. */
-    OrganResponse organ() {
-        return new OrganResponse(Arrays.stream(OrganDose.Organ.values()).filter(o -> o.quantity().equals(quantity))
-                .findFirst().orElseThrow(() -> InputException.badValue(place, quantity, quantities().skip(1)
-                        .collect(Collectors.joining("; ")))), response, place);
+                new TabulatedResponse.Terms(per, groundReturn, equivalence, description(table, file, quantity, per))),
+                table.place(QUANTITY));
     }
 
     private static Stream<String> quantities() {
-        return Stream.concat(Stream.of(EFFECTIVE_DOSE),
+        return Stream.concat(Stream.of(HandedOver.EFFECTIVE_DOSE),
                 Arrays.stream(OrganDose.Organ.values()).map(OrganDose.Organ::quantity));
     }
 
     private static String quantity(UserTable table) {
-        String quantity = table.note(QUANTITY).orElse(EFFECTIVE_DOSE);
+        String quantity = table.note(QUANTITY).orElse(HandedOver.EFFECTIVE_DOSE);
         if (quantities().noneMatch(quantity::equals)) {
             throw InputException.badValue(table.place(QUANTITY), quantity,
                     quantities().collect(Collectors.joining("; ")));
@@ -95,7 +75,7 @@ record ReviewersTable(String quantity, Place place, Response response) {
         double[] depths = table.column(0);
         String source = table.note("source").orElseThrow(() -> missing(table, "source",
                 "a line '# source: who made the table, how and when'"));
-        String of = quantity.equals(EFFECTIVE_DOSE) ? ""
+        String of = quantity.equals(HandedOver.EFFECTIVE_DOSE) ? per == Response.Per.DAY ? "" : "-event"
                 : "-" + per.name().toLowerCase(Locale.ROOT) + "-"
                         + quantity.replaceAll("^[^,]*, ", "").replace(' ', '-');
         return new ModelNote(Response.HANDED_OVER + of, quantity + " handed over as " + file.getFileName(),

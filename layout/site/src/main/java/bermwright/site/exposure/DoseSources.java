@@ -3,8 +3,8 @@ package bermwright.site.exposure;
 
 import bermwright.foundation.InputException;
 import bermwright.foundation.Progress;
+import bermwright.shielding.dose.HandedOver;
 import bermwright.shielding.dose.OrganDose;
-import bermwright.shielding.dose.OrganResponse;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.dose.Responses;
 import bermwright.shielding.material.Layer;
@@ -105,53 +105,59 @@ public record DoseSources(Responses responses, Path directory) {
         List<Finding> findings = new ArrayList<>();
         Shield shield = shield(plan, hull, findings);
         ExposurePlan exposure = plan.exposure();
-        Optional<Response> table = exposure.response().equals(BUILT_IN) ? Optional.empty()
-                : Optional.of(Responses.fromTable(directory.resolve(exposure.response())));
-        Response cosmic = table.filter(t -> t.per() == Response.Per.DAY)
+        List<HandedOver> tables = tables(exposure, findings);
+        Response cosmic = table(tables, StationDose.QUANTITY, Response.Per.DAY)
                 .orElseGet(() -> responses.cosmic(shield, exposure.modulation(), progress.part(0, 0.6)));
-        Optional<Response> given = table.filter(t -> t.per() == Response.Per.EVENT);
         Optional<EventSpectrum> spectrum = spectrum(exposure, findings);
-        Optional<Response> event = given.isPresent() ? given
-                : spectrum.map(s -> responses.event(shield, s, progress.part(0.6, 0.8)));
-        return new OfHull(cosmic, event, organs(exposure, shield, spectrum, findings), findings);
+        Optional<Response> event = table(tables, StationDose.QUANTITY, Response.Per.EVENT)
+                .or(() -> spectrum.map(s -> responses.event(shield, s, progress.part(0.6, 0.8))));
+        return new OfHull(cosmic, event, organs(exposure, shield, spectrum, tables), findings);
     }
 
     private Map<OrganDose.Organ, OfQuantity> organs(ExposurePlan exposure, Shield shield,
-            Optional<EventSpectrum> spectrum, List<Finding> findings) {
-        List<OrganResponse> tables = organTables(exposure, findings);
+            Optional<EventSpectrum> spectrum, List<HandedOver> tables) {
         Map<OrganDose.Organ, OfQuantity> organs = new EnumMap<>(OrganDose.Organ.class);
         for (LimitInForce limit : exposure.limitsInForce()) {
             StationDose.organ(limit.quantity()).ifPresent(organ -> organs.computeIfAbsent(organ,
-                    o -> new OfQuantity(table(tables, o, Response.Per.DAY)
+                    o -> new OfQuantity(table(tables, o.quantity(), Response.Per.DAY)
                             .orElseGet(() -> responses.cosmicOrgan(shield, exposure.modulation(), o, Progress.NONE)),
-                            table(tables, o, Response.Per.EVENT).or(() -> spectrum.map(
+                            table(tables, o.quantity(), Response.Per.EVENT).or(() -> spectrum.map(
                                     s -> responses.eventOrgan(shield, s, o, Progress.NONE))))));
         }
         return organs;
     }
 
-    private static Optional<Response> table(List<OrganResponse> tables, OrganDose.Organ organ, Response.Per per) {
-        return tables.stream().filter(t -> t.organ() == organ && t.response().per() == per).findFirst()
-                .map(OrganResponse::response);
+    private static Optional<Response> table(List<HandedOver> tables, String quantity, Response.Per per) {
+        return tables.stream().filter(t -> t.quantity().equals(quantity) && t.response().per() == per).findFirst()
+                .map(HandedOver::response);
     }
 
-    /** The tables of organs beside the plan, one for each organ and time. */
-    private List<OrganResponse> organTables(ExposurePlan exposure, List<Finding> findings) {
-        List<OrganResponse> tables = new ArrayList<>();
-        for (String name : exposure.organResponses()) {
-            OrganResponse read = Responses.organFromTable(directory.resolve(name));
-            if (table(tables, read.organ(), read.response().per()).isPresent()) {
-                throw InputException.badValue(read.place(), read.organ().quantity()
-                        + ", given already by another table", "one table for each quantity and time");
+    /** The tables beside the plan, at most one for each quantity and time. */
+    private List<HandedOver> tables(ExposurePlan exposure, List<Finding> findings) {
+        List<HandedOver> tables = new ArrayList<>();
+        own(exposure).ifPresent(own -> tables.add(new HandedOver(StationDose.QUANTITY, own,
+                InputException.Place.of(exposure.response()))));
+        for (String name : exposure.moreResponses()) {
+            HandedOver read = Responses.handedOver(directory.resolve(name));
+            if (table(tables, read.quantity(), read.response().per()).isPresent()) {
+                throw InputException.badValue(read.place(), read.quantity() + ", given already by another table",
+                        "one table for each quantity and time");
             }
             tables.add(read);
-            if (exposure.limitsInForce().stream().noneMatch(l -> l.quantity().equals(read.organ().quantity()))) {
+            if (StationDose.organ(read.quantity()).isPresent()
+                    && exposure.limitsInForce().stream().noneMatch(l -> l.quantity().equals(read.quantity()))) {
                 findings.add(Finding.of("dose-table-unused", Level.NOTE, "exposure", Figures.NONE, "The table " + name
-                        + " gives the " + read.organ().quantity()
-                        + ", on which the plan has no limit; it is not used.").from("organ_responses of the plan"));
+                        + " gives the " + read.quantity() + ", on which the plan has no limit; it is not used.")
+                        .from("more_responses of the plan"));
             }
         }
         return tables;
+    }
+
+    /** The response that the plan takes in place of the built-in one. */
+    private Optional<Response> own(ExposurePlan exposure) {
+        return exposure.response().equals(BUILT_IN) ? Optional.empty()
+                : Optional.of(Responses.fromTable(directory.resolve(exposure.response())));
     }
 
     /**
@@ -170,8 +176,7 @@ public record DoseSources(Responses responses, Path directory) {
         }
         ExposurePlan exposure = plan.exposure();
         Optional<EventSpectrum> spectrum = spectrum(exposure, new ArrayList<>());
-        Optional<Response> table = exposure.response().equals(BUILT_IN) ? Optional.empty()
-                : Optional.of(Responses.fromTable(directory.resolve(exposure.response())));
+        Optional<Response> table = own(exposure);
         List<DoseAgainstCover> curves = new ArrayList<>();
         for (Map.Entry<Shield, List<String>> entry : shields.entrySet()) {
             progress.check();

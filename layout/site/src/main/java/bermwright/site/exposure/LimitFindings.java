@@ -80,12 +80,11 @@ public final class LimitFindings {
                 String unit = StationDose.milli(limit.quantity());
                 findings.add(Finding.of("dose-limit-not-by-reviewer", Level.WARN, "exposure",
                         new Figures(OptionalDouble.empty(), OptionalDouble.of(limit.limit() * MSV), unit),
-                        text("The plan brings a reviewer's own response, but none for this: the limit of %.1f %s on %s"
-                                + " over %s is judged by the built-in calculation for %s. Take the verdict as the"
-                                + " planner's, not the reviewer's, until a table of that quantity is handed over%s.",
-                                limit.limit() * MSV, unit, limit.quantity(), limit.over().word(),
-                                String.join(" and ", builtIn), StationDose.organ(limit.quantity()).isPresent()
-                                        ? " in organ_responses" : "")).from(limit.source()));
+                        text("The plan brings a reviewer's own response, but not all that this limit needs: the limit"
+                                + " of %.1f %s on %s over %s is judged by the built-in calculation for %s. Take the"
+                                + " verdict as the planner's, not the reviewer's, until tables of that quantity are"
+                                + " handed over in more_responses.", limit.limit() * MSV, unit, limit.quantity(),
+                                limit.over().word(), String.join(" and ", builtIn))).from(limit.source()));
             }
         }
         return findings;

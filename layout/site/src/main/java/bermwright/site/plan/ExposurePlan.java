@@ -18,17 +18,17 @@ import java.util.OptionalDouble;
  * @param event             name of the solar particle event; empty for none
  * @param eventSpectrumFile own event spectrum, as a path beside the plan; stands over the event
  * @param response          {@code built in}, or a response table as a path beside the plan
- * @param organResponses    response tables of organs, as paths beside the plan
+ * @param moreResponses     response tables of other quantities or the other time, as paths beside the plan
  * @param limits            limits to be met
  * @param kept              note, own keys and the keys given
  */
 public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<SolarActivity> solarActivity,
         Optional<LocalDate> solarDate, OptionalDouble modulationW, Optional<String> event,
-        Optional<String> eventSpectrumFile, String response, List<String> organResponses, List<Limit> limits,
+        Optional<String> eventSpectrumFile, String response, List<String> moreResponses, List<Limit> limits,
         Kept kept) {
     /** Copies the lists. */
     public ExposurePlan {
-        organResponses = List.copyOf(organResponses);
+        moreResponses = List.copyOf(moreResponses);
         limits = List.copyOf(limits);
     }
 

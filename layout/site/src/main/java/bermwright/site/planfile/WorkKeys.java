@@ -66,9 +66,9 @@ final class WorkKeys {
                     "Spectrum of an event of your own, as a path beside the plan; stands over the event."),
             standard("response", "response", Types.NAME, Standard.word("built in", CHOSEN),
                     "\"built in\", or a response table as a path beside the plan."),
-            standard("organ_responses", "organResponses", new ValueType.Many(Types.NAME), Standard.none(),
-                    "Response tables of organs, as paths beside the plan, each with a line \"# quantity: gray"
-                            + " equivalent, skin\" or another organ; limits on organs are judged by them."),
+            standard("more_responses", "moreResponses", new ValueType.Many(Types.NAME), Standard.none(),
+                    "More response tables, as paths beside the plan: of the other time (a day or an event), or of an"
+                            + " organ, with a line \"# quantity: gray equivalent, skin\"; limits are judged by them."),
             standard("limits", "limits", Types.many(ExposurePlan.Limit.class), Standard.none(), "Limits to be met."));
 
     static final List<Key> LIMIT = List.of(
