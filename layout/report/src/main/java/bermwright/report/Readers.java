@@ -9,6 +9,7 @@ import bermwright.report.page.Table.Column;
 import bermwright.report.page.Table;
 import bermwright.report.sheet.BurialSheets;
 import bermwright.report.sheet.CoverSheets;
+import bermwright.report.sheet.CoverTradeSheet;
 import bermwright.report.sheet.CurveSheets;
 import bermwright.report.sheet.DoseSheets;
 import bermwright.report.sheet.EarthworkSheets;
@@ -22,6 +23,7 @@ import bermwright.report.sheet.ReviewSheets;
 import bermwright.report.sheet.StageSheets;
 import bermwright.report.sheet.Words;
 import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.CoverTrade;
 import bermwright.site.assessment.DoseCurves;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.assessment.LoweringChoices;
@@ -197,6 +199,7 @@ record Readers(Assessment assessment, Pack pack) {
             assessment.hulls().forEach(hull -> sheets.sky(hull.hull().id()).ifPresent(sky -> pack.figure(sky, "")));
             againstCover(dose);
         }, () -> page.note("warn", "No dose was worked out."));
+        coverTrade();
         assessment.hulls().forEach(this::cover);
         egress();
     }
@@ -228,6 +231,23 @@ record Readers(Assessment assessment, Pack pack) {
             pack.file(sheets.table());
         }
         all.stream().findFirst().ifPresent(any -> pack.table(CurveSheets.published(any.cosmic().published())));
+    }
+
+    private void coverTrade() {
+        CoverTrade trade = CoverTrade.of(assessment, Progress.NONE);
+        if (trade.steps().isEmpty()) {
+            return;
+        }
+        CoverTradeSheet sheet = new CoverTradeSheet(assessment.plan(), trade);
+        pack.page.heading(3, "cover-trade", "Thinner and thicker covers");
+        pack.page.paragraph("Every cover of the plan with all its parts at the same share of their thickness, raised,"
+                + " dug for and hauled anew. Doses are for somebody who spends the whole stay at the worst station, the"
+                + " event with it where it counts there; they are settled to 1 %, a little more coarsely than those"
+                + " above.");
+        pack.page.list(sheet.words());
+        pack.figure(sheet.drawing(), "Where the line of the dose runs flat, more soil buys little; where it lies above"
+                + " 100 %, a limit is not met.");
+        pack.table(sheet.table());
     }
 
     private void cover(HullAssessment hull) {

@@ -100,6 +100,16 @@ class ReportsTest {
     }
 
     @Test
+    void otherCoversStandInTheFileWithThePlannedAmongThem() throws IOException {
+        List<List<String>> rows = csv("cover-trade");
+        List<String> planned = rows.stream().filter(r -> r.get(0).equals("100")).findFirst().orElseThrow();
+        assertEquals(assessment.cover().orElseThrow().volume(), Double.parseDouble(planned.get(2)), 0.5);
+        assertEquals(assessment.earthworks().orElseThrow().machineHours().orElseThrow(),
+                Double.parseDouble(planned.get(3)), 0.5);
+        assertTrue(page.contains("As planned: "));
+    }
+
+    @Test
     void thePageAsksForNothingAndEscapesWhatUsersWrote() {
         assertFalse(page.contains("<script"));
         assertFalse(page.matches("(?s).*(src|href)=\"(?!#|data:image/png)[^\"]*\".*"));

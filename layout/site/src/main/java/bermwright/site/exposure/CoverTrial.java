@@ -28,6 +28,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Tries covers of other thickness on a plan's hulls: the mound's volume and the dose at every station.
@@ -170,6 +171,16 @@ public final class CoverTrial {
         planned.stream().filter(c -> hulls.contains(c.hull().id()))
                 .forEach(c -> thickness.put(c.hull().id(), c.thickness().times(share)));
         return with(thickness, Set.of());
+    }
+
+    /**
+     * Tries all of the plan's covers, those of tunnels too, at a share of their thickness.
+     *
+     * @param share share of the planned thickness (1), zero or more
+     * @return the outcome
+     */
+    public Outcome scaled(double share) {
+        return thinned(planned.stream().map(c -> c.hull().id()).collect(Collectors.toSet()), share);
     }
 
     /**

@@ -102,4 +102,20 @@ public record CoverPlan(double thickness, OptionalDouble crown, OptionalDouble f
                 OptionalDouble.of(flankPart), OptionalDouble.of(basePart), OptionalDouble.of(farPart), baseEnd, farEnd,
                 baseEndWall, farEndWall, crownWidth, lift, density, passThroughs, kept);
     }
+
+    /**
+     * This cover with all its parts at a share of their thickness.
+     *
+     * @param share share of the thickness (1), above zero
+     * @return the changed copy
+     */
+    public CoverPlan times(double share) {
+        return new CoverPlan(thickness * share, times(crown, share), times(flank, share),
+                times(baseEndThickness, share), times(farEndThickness, share), baseEnd, farEnd, baseEndWall, farEndWall,
+                crownWidth, lift, density, passThroughs, kept);
+    }
+
+    private static OptionalDouble times(OptionalDouble part, double share) {
+        return part.isPresent() ? OptionalDouble.of(part.getAsDouble() * share) : part;
+    }
 }

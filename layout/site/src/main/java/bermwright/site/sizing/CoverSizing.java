@@ -4,7 +4,6 @@ package bermwright.site.sizing;
 import bermwright.foundation.Progress;
 import bermwright.shielding.cover.CoverThickness;
 import bermwright.site.exposure.CoverTrial;
-import bermwright.site.exposure.CrewDose;
 import bermwright.site.exposure.DoseSources;
 import bermwright.site.exposure.LimitFindings;
 import bermwright.site.exposure.SiteCover;
@@ -31,10 +30,9 @@ import java.util.TreeMap;
 /**
  * Looks for the least placed volume at which every station of every covered hull meets the plan's limits.
  *
- * <p>A limit is met when the 84th percentile of the dose of somebody who stays at that station all the time is at or
- * below it; the event counts at storm shelters, at every station where there is none. Dose is not monotone in soil, so
- * one thickness everywhere is scanned first; each hull then begins in its thinnest interval whose thicker side also
- * meets the limits over the spread of the ground's heights, and its ends, flanks and crown are thinned one by one.
+ * <p>Dose is not monotone in soil, so one thickness everywhere is scanned first; each hull then begins in its thinnest
+ * interval whose thicker side also meets the limits, as {@link LimitUse} says, over the spread of the ground's heights,
+ * and its ends, flanks and crown are thinned one by one.
  */
 public final class CoverSizing {
     /** Step, and thickest cover, of the scan (m). */
@@ -58,7 +56,7 @@ public final class CoverSizing {
     private final ElevationGrid prepared;
     private final Progress progress;
     private final List<LimitInForce> limits;
-    private final boolean anyShelter;
+    private final LimitUse use;
     private final double tolerance;
     private OptionalDouble uniformVolume = OptionalDouble.empty();
     private int trials;
@@ -71,7 +69,7 @@ public final class CoverSizing {
         this.prepared = prepared;
         this.progress = progress;
         limits = plan.exposure().judgedLimits();
-        anyShelter = plan.hulls().stream().flatMap(h -> h.stations().stream()).anyMatch(s -> s.stormShelter());
+        use = new LimitUse(plan);
         tolerance = plan.ground().elevationSpread();
     }
 
@@ -115,9 +113,9 @@ public final class CoverSizing {
         CoverTrial.Outcome outcome = hulls.isEmpty() ? new CoverTrial.Outcome(0, List.of(), false)
                 : run(best, Set.of());
         SizingFindings findings = new SizingFindings(plan, outcome);
-        boolean met = failing.isEmpty() && hulls.stream().allMatch(h -> used(h, outcome) <= 1);
+        boolean met = failing.isEmpty() && hulls.stream().allMatch(h -> use.used(h, outcome) <= 1);
         List<Finding> all = findings.of(hulls, met ? List.of() : unmet(hulls, outcome),
-                remedy -> used(remedy.hull(), run(remedy.thickness(), remedy.closed())));
+                remedy -> use.used(remedy.hull(), run(remedy.thickness(), remedy.closed())));
         List<LimitInForce> unjudged = new ArrayList<>(plan.exposure().limitsInForce());
         unjudged.removeAll(limits);
         all.addAll(LimitFindings.notJudged(unjudged));
@@ -135,7 +133,7 @@ public final class CoverSizing {
         }
         progress.report(1, "done");
         List<SizedCover.StationShare> stations = outcome.stations().stream().filter(s -> hulls.contains(s.hull()))
-                .map(s -> new SizedCover.StationShare(s.hull() + "/" + s.station().id(), counted(s), used(s))).toList();
+                .map(use::share).toList();
         return new SizedCover(met, best, planned(best), outcome.volume(), uniformVolume, stations, bank, available,
                 trade, intervals, stopsPaying(trade), trials, all);
     }
@@ -160,46 +158,9 @@ public final class CoverSizing {
         return trial.with(thickness, closed);
     }
 
-    /** The greatest share of a limit that any station of a hull uses, on its 84th percentile. */
-    private double used(String hull, CoverTrial.Outcome outcome) {
-        return outcome.stations().stream().filter(s -> s.hull().equals(hull)).mapToDouble(this::used).max().orElse(0);
-    }
-
-    private double used(CoverTrial.At station) {
-        double used = 0;
-        for (LimitInForce limit : limits) {
-            used = Math.max(used, counted(station, limit).high() / limit.limit());
-        }
-        return used;
-    }
-
-    private StationDose.Spread counted(CoverTrial.At station, LimitInForce limit) {
-        boolean event = station.station().stormShelter() || !anyShelter;
-        StationDose.BySource dose = station.in(limit.quantity());
-        return new CrewDose(dose.cosmic(), event ? dose.event() : StationDose.Spread.NOTHING,
-                plan.exposure().stayDays()).against(limit);
-    }
-
     private TradePoint point(double thickness, CoverTrial.Outcome outcome) {
-        CoverTrial.At worst = null;
-        for (CoverTrial.At station : outcome.stations()) {
-            worst = worst == null || key(station) > key(worst) ? station : worst;
-        }
-        if (worst == null) {
-            return new TradePoint(thickness, outcome.volume(), "", 0, 0, 0);
-        }
-        StationDose.Spread dose = counted(worst);
-        return new TradePoint(thickness, outcome.volume(), worst.hull() + "/" + worst.station().id(), dose.best(),
-                dose.high(), used(worst));
-    }
-
-    private StationDose.Spread counted(CoverTrial.At station) {
-        return station.station().stormShelter() || !anyShelter ? station.cosmic().plus(station.event())
-                : station.cosmic();
-    }
-
-    private double key(CoverTrial.At station) {
-        return limits.isEmpty() ? station.cosmic().high() : used(station);
+        return use.worst(outcome).map(w -> new TradePoint(thickness, outcome.volume(), w.station(), w.dose().best(),
+                w.dose().high(), w.used())).orElseGet(() -> new TradePoint(thickness, outcome.volume(), "", 0, 0, 0));
     }
 
     private List<SizedCover.Interval> intervals(String hull, TreeMap<Double, CoverTrial.Outcome> scan) {
@@ -207,7 +168,7 @@ public final class CoverSizing {
         double from = Double.NaN;
         double last = Double.NaN;
         for (Map.Entry<Double, CoverTrial.Outcome> entry : scan.entrySet()) {
-            boolean met = used(hull, entry.getValue()) <= 1;
+            boolean met = use.used(hull, entry.getValue()) <= 1;
             if (met && Double.isNaN(from)) {
                 from = entry.getKey();
             } else if (!met && !Double.isNaN(from)) {
@@ -224,8 +185,8 @@ public final class CoverSizing {
 
     /** The thinnest cover that comes about as near to the limits as any: soil beyond it protects nobody. */
     private double nearest(String hull, TreeMap<Double, CoverTrial.Outcome> scan) {
-        double least = scan.values().stream().mapToDouble(o -> used(hull, o)).min().orElse(0);
-        return scan.entrySet().stream().filter(e -> used(hull, e.getValue()) <= least * ABOUT_AS_NEAR).findFirst()
+        double least = scan.values().stream().mapToDouble(o -> use.used(hull, o)).min().orElse(0);
+        return scan.entrySet().stream().filter(e -> use.used(hull, e.getValue()) <= least * ABOUT_AS_NEAR).findFirst()
                 .map(Map.Entry::getKey).orElse(THICKEST);
     }
 
@@ -272,7 +233,7 @@ public final class CoverSizing {
         thickness.forEach((h, t) -> more.put(h, new CoverThickness(t.crown() + tolerance, t.flank() + tolerance,
                 t.baseEnd() + tolerance, t.farEnd() + tolerance)));
         CoverTrial.Outcome outcome = run(more, Set.of());
-        return thickness.keySet().stream().allMatch(h -> used(h, outcome) <= 1);
+        return thickness.keySet().stream().allMatch(h -> use.used(h, outcome) <= 1);
     }
 
     private enum Part {
@@ -319,7 +280,7 @@ public final class CoverSizing {
                 Map<String, Double> middle = new HashMap<>();
                 high.forEach((h, v) -> middle.put(h, (v + low.get(h)) / 2));
                 CoverTrial.Outcome outcome = CoverSizing.this.run(at(middle), Set.of());
-                middle.forEach((h, v) -> (used(h, outcome) <= 1 ? high : low).put(h, v));
+                middle.forEach((h, v) -> (use.used(h, outcome) <= 1 ? high : low).put(h, v));
             }
             Map<String, Double> up = new LinkedHashMap<>();
             high.forEach((h, v) -> up.put(h, Math.ceil(v / ROUND - 1e-9) * ROUND));
@@ -337,7 +298,7 @@ public final class CoverSizing {
         List<SizingFindings.Unmet> unmet = new ArrayList<>();
         for (CoverTrial.At station : outcome.stations()) {
             for (LimitInForce limit : limits) {
-                StationDose.Spread dose = counted(station, limit);
+                StationDose.Spread dose = use.counted(station, limit);
                 if (hulls.contains(station.hull()) && !(dose.high() <= limit.limit())) {
                     unmet.add(new SizingFindings.Unmet(station, limit, dose));
                 }

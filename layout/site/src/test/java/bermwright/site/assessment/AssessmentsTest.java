@@ -11,17 +11,22 @@ import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.shielding.dose.Responses;
 import bermwright.site.SamplePlans;
+import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.gridfile.GroundFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class AssessmentsTest {
+    /** Trials settle to 1 %, handed-out doses to half of that. */
+    private static final double SETTLED = 0.015;
+
     @TempDir
     Path directory;
 
@@ -54,6 +59,30 @@ class AssessmentsTest {
         assertTrue(all.hull("B").orElseThrow().lying().isEmpty());
         assertTrue(all.findings().stream().anyMatch(f -> f.subject().equals("B") && f.rule().contains("ground")),
                 () -> all.findings().toString());
+    }
+
+    @Test
+    void otherCoversThanThePlannedAreRaisedDugForAndFoldedAnew() throws Exception {
+        Assessment all = assess(SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(150, 100), 0))),
+                (e, n) -> 3);
+        List<CoverTrade.Step> steps = CoverTrade.of(all, Progress.NONE).steps();
+        CoverTrade.Step planned = steps.stream().filter(CoverTrade.Step::isPlanned).findFirst().orElseThrow();
+        assertEquals(all.cover().orElseThrow().volume(), planned.volume());
+        assertEquals(all.earthworks().orElseThrow().shortage(), planned.shortage());
+        StationDose.Parts dose = all.hull("A").orElseThrow().stations().get(0).parts();
+        assertEquals("A/bunks", planned.worst().orElseThrow().station());
+        assertEquals(dose.cosmicAll().best() + dose.eventAll().best(), planned.worst().orElseThrow().dose().best(),
+                SETTLED * planned.worst().orElseThrow().dose().best());
+        for (int i = 1; i < steps.size(); i++) {
+            CoverTrade.Step thin = steps.get(i - 1);
+            CoverTrade.Step thick = steps.get(i);
+            assertTrue(thick.share() > thin.share() && thick.volume() > thin.volume());
+            assertTrue(thick.shortage() > thin.shortage(), "there is nothing to dig in");
+            assertTrue(thick.worst().orElseThrow().dose().high() < thin.worst().orElseThrow().dose().high());
+        }
+        Assessment bare = assess(SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(150, 100), 0)
+                .withCover(Optional.empty()))), (e, n) -> 3);
+        assertEquals(List.of(), CoverTrade.of(bare, Progress.NONE).steps());
     }
 
     @Test
