@@ -256,7 +256,8 @@ record Readers(Assessment assessment, Pack pack) {
             return;
         }
         pack.page.heading(3, "cover-" + id, "Hull " + id + ": under its cover");
-        CoverSheets sheets = new CoverSheets(hull.hull(), hull.lying().get(), assessment.cover().get());
+        CoverSheets sheets = new CoverSheets(hull.hull(), hull.lying().get(), assessment.cover().get(),
+                assessment.plan().walls());
         pack.figure(sheets.longSection(), "Depths are those in this section; the nearest way out may run out of it.");
         double cut = hull.cover().map(c -> c.least().along()).filter(Double::isFinite)
                 .filter(s -> s > 0.05 * hull.hull().length() && s < 0.95 * hull.hull().length())

@@ -5,12 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.foundation.Azimuth;
+import bermwright.foundation.Point;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.DrawingXml;
 import bermwright.report.sheet.CoverSheets;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.plan.Hull;
+import bermwright.site.plan.Kept;
+import bermwright.site.plan.Wall;
 import bermwright.site.planfile.PlanValues;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -19,7 +23,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What passes through a cover is seen in its sections and on its unrolled skin. */
+/** What passes through a cover or holds it is seen in its sections, and on its unrolled skin. */
 class PassagesInSectionsTest {
     private static final String PASSAGES = """
             [{"id": "vent", "kind": "shaft", "along_m": 15, "around_deg": 20, "width_m": 0.8, "length_m": 0.8},
@@ -45,7 +49,8 @@ class PassagesInSectionsTest {
         int index = assessment.plan().hulls().indexOf(assessed.hull());
         Hull hull = PlanValues.with(assessment.plan(), "hulls[" + index + "].cover.pass_throughs", PASSAGES).hulls()
                 .get(index);
-        CoverSheets sheets = new CoverSheets(hull, assessed.lying().orElseThrow(), assessment.cover().orElseThrow());
+        CoverSheets sheets = new CoverSheets(hull, assessed.lying().orElseThrow(), assessment.cover().orElseThrow(),
+                List.of());
         List<String> along = texts(sheets.longSection());
         assertTrue(along.containsAll(List.of("vent (shaft, 20° left)", "bus (cable, 70° right)",
                 "cooler (radiator, 30° left)")), along.toString());
@@ -54,5 +59,24 @@ class PassagesInSectionsTest {
         assertFalse(across.stream().anyMatch(text -> text.startsWith("bus")), "the cable is far from the cut");
         List<String> unrolled = texts(sheets.unrolled().orElseThrow());
         assertTrue(unrolled.containsAll(List.of("vent", "bus", "cooler")), unrolled.toString());
+    }
+
+    @Test
+    void aWallStandsWhereTheSectionCutsIt() throws IOException {
+        Assessment assessment = SiteOfTests.assessment(folder);
+        HullAssessment assessed = assessment.hulls().stream()
+                .filter(h -> h.lying().isPresent() && h.hull().cover().isPresent()).findFirst().orElseThrow();
+        Point base = assessed.lying().orElseThrow().axisStart().plan();
+        Azimuth along = assessed.hull().layDownAzimuth();
+        Wall cut = new Wall("headwall", List.of(base.moved(along, -2, 9), base.moved(along, -2, -9)), 6, 1,
+                Kept.NOTHING);
+        Wall beside = new Wall("beside", List.of(base.moved(along, -2, 9), base.moved(along, -2, 5)), 6, 1,
+                Kept.NOTHING);
+        CoverSheets sheets = new CoverSheets(assessed.hull(), assessed.lying().orElseThrow(),
+                assessment.cover().orElseThrow(), List.of(cut, beside));
+        List<String> texts = texts(sheets.longSection());
+        assertTrue(texts.containsAll(List.of("headwall", "wall")), texts.toString());
+        assertFalse(texts.contains("beside"));
+        assertFalse(texts(sheets.crossSection(assessed.hull().length() / 2)).contains("wall"));
     }
 }

@@ -79,6 +79,9 @@ class ReportsTest {
                     Double.parseDouble(root.getAttribute("width")), Double.parseDouble(root.getAttribute("height"))),
                     svg.substring(svg.indexOf("<svg")));
             assertEquals(List.of(), DrawingXml.troubles(drawing), name);
+            if (name.startsWith("plan-") || name.startsWith("setting-out-")) {
+                assertEquals(List.of(), DrawingXml.covered(DrawingXml.read(svg)), name);
+            }
             assertTrue(page.contains(drawing.svg()), name + " stands in the page as in its file");
         }
     }

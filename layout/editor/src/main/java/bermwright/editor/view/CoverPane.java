@@ -57,8 +57,8 @@ final class CoverPane extends ScrollPane {
     }
 
     private Optional<CoverSheets> sheets() {
-        return hull().flatMap(h -> h.lying().flatMap(pose -> bench.answers().assessment().flatMap(Assessment::cover)
-                .map(cover -> new CoverSheets(h.hull(), pose, cover))));
+        return bench.answers().assessment().flatMap(all -> hull().flatMap(h -> h.lying().flatMap(pose -> all.cover()
+                .map(cover -> new CoverSheets(h.hull(), pose, cover, all.plan().walls())))));
     }
 
     private void refresh() {

@@ -13,6 +13,8 @@ import java.util.List;
 public final class Labels {
     private static final double SIZE = 12;
     private static final int STEPS = 24;
+    /** Rings of tries around a place. */
+    private static final int RINGS = 14;
     private final Dot corner;
     private final Dot far;
     private final List<Box> taken = new ArrayList<>();
@@ -134,7 +136,7 @@ public final class Labels {
      */
     public Dot near(Dot place, Dot size, double gap) {
         List<Box> tries = new ArrayList<>();
-        for (int ring = 0; ring < 7; ring++) {
+        for (int ring = 0; ring < RINGS; ring++) {
             for (int turn = 0; turn < 12; turn++) {
                 double angle = Math.PI * turn / 6;
                 double x = place.x() + Math.cos(angle) * (gap + ring * 14 + size.x() / 2);

@@ -38,6 +38,10 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
     private static final double BOTTOM = 42;
     private static final double MAP_WIDTH = WIDTH - PANEL - LEFT - 12;
     private static final int PICTURE_COLUMNS = 900;
+    /** Half a symbol (px). */
+    private static final double SYMBOL = 6;
+    /** Words further from their thing than this are joined to it by a line (px). */
+    private static final double FAR_OFF = 16;
 
     /** Copies the lists; the window is shown no flatter than 2 to 1 and no taller than 1 to 1.1. */
     public MapSheet {
@@ -73,6 +77,7 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
         MapFurniture furniture = new MapFurniture(svg, ground.metreScale(), scale());
         furniture.scaleBar(new Dot(LEFT + 12, bottom - 14), labels);
         furniture.norths(new Dot(LEFT + MAP_WIDTH - 58, TOP + 78), trueNorth, labels);
+        symbols(labels);
         findings(svg, labels);
         labels(svg, labels);
         svg.box(corner, size, "fill", "none", "stroke", Ink.BLACK, "stroke-width", "1.2");
@@ -166,15 +171,42 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
         }
     }
 
-    private void labels(Svg svg, Labels labels) {
+    /** Symbols stay seen: neither numbers nor words may cover them. */
+    private void symbols(Labels labels) {
         for (MapItem item : items) {
-            Point at = item instanceof MapItem.Area area ? area.ring().centre()
-                    : item.places().get(item.places().size() / 2);
-            if (!item.label().isEmpty() && window.contains(at)) {
-                Dot room = labels.near(paper(at), new Dot(Svg.width(item.label(), 12) + 4, 15), 5);
-                svg.text(new Dot(room.x(), room.y() + 4), item.label(), "text-anchor", "middle", "stroke", "#ffffff",
-                        "stroke-width", "3", "paint-order", "stroke", "stroke-linejoin", "round");
+            if (item.style().isMark() && window.contains(place(item))) {
+                Dot at = paper(place(item));
+                labels.avoid(new Dot(at.x() - SYMBOL, at.y() - SYMBOL), new Dot(at.x() + SYMBOL, at.y() + SYMBOL));
             }
         }
+    }
+
+    private static Point place(MapItem item) {
+        return item instanceof MapItem.Area area ? area.ring().centre() : item.places().get(item.places().size() / 2);
+    }
+
+    /** Words beside their things, with a thin line where they stand further off. */
+    private void labels(Svg svg, Labels labels) {
+        List<MapItem> named = items.stream().filter(i -> !i.label().isEmpty() && window.contains(place(i))).toList();
+        List<Dot> rooms = new ArrayList<>();
+        for (MapItem item : named) {
+            Dot at = paper(place(item));
+            Dot size = new Dot(Svg.width(item.label(), 12) + 4, 15);
+            Dot room = labels.near(at, size, SYMBOL + 1);
+            rooms.add(room);
+            Dot end = new Dot(nearest(at.x(), room.x(), size.x() / 2), nearest(at.y(), room.y(), size.y() / 2));
+            if (Math.hypot(end.x() - at.x(), end.y() - at.y()) > FAR_OFF) {
+                svg.line(at, end, "stroke", Ink.DARK_GREY, "stroke-width", "0.9");
+            }
+        }
+        for (int i = 0; i < named.size(); i++) {
+            svg.text(new Dot(rooms.get(i).x(), rooms.get(i).y() + 4), named.get(i).label(), "text-anchor", "middle",
+                    "stroke", "#ffffff", "stroke-width", "3", "paint-order", "stroke", "stroke-linejoin", "round");
+        }
+    }
+
+    /** The value nearest to another within a half of a middle. */
+    private static double nearest(double to, double middle, double half) {
+        return Math.max(middle - half, Math.min(middle + half, to));
     }
 }

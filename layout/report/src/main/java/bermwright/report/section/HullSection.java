@@ -22,26 +22,43 @@ import java.util.stream.Stream;
  * @param ground     natural ground, from left to right: way (m), height (m)
  * @param cover      surface with the cover on it, over the same ways; empty where there is none
  * @param hulls      outlines of hulls cut: way (m), height (m)
+ * @param walls      walls cut
  * @param passages   what passes through the cover or lies on the skin, as seen in this section
  * @param stations   places where people stay, as seen in this section
  * @param dimensions distances to be shown
  */
 public record HullSection(String name, String title, String across, List<Dot> ground, List<Dot> cover,
-        List<List<Dot>> hulls, List<Passage> passages, List<Station> stations, List<Dimension> dimensions) {
+        List<List<Dot>> hulls, List<CutWall> walls, List<Passage> passages, List<Station> stations,
+        List<Dimension> dimensions) {
     private static final double WIDTH = 1100;
     private static final double LEFT = 70;
     private static final double RIGHT = 20;
     private static final double TOP = 84;
     private static final double GREATEST_HEIGHT = 520;
+    private static final String[] WALL = {"fill", Ink.DARK_GREY, "stroke", Ink.BLACK, "stroke-width", "1.2"};
 
     /** Copies the lists. */
     public HullSection {
         ground = List.copyOf(ground);
         cover = List.copyOf(cover);
         hulls = hulls.stream().map(List::copyOf).toList();
+        walls = List.copyOf(walls);
         passages = List.copyOf(passages);
         stations = List.copyOf(stations);
         dimensions = List.copyOf(dimensions);
+    }
+
+    /**
+     * A wall where the section cuts it.
+     *
+     * @param label   its words
+     * @param outline its outline: way and height (m)
+     */
+    public record CutWall(String label, List<Dot> outline) {
+        /** Copies the outline. */
+        public CutWall {
+            outline = List.copyOf(outline);
+        }
     }
 
     /**
@@ -108,6 +125,7 @@ public record HullSection(String name, String title, String across, List<Dot> gr
         svg.curve(paper.all(cover), "fill", "none", "stroke", "#7a4a00", "stroke-width", "2");
         svg.curve(paper.all(ground), "fill", "none", "stroke", Ink.BLACK, "stroke-width", "1.4", "stroke-dasharray",
                 "6 3");
+        walls.forEach(wall -> svg.outline(paper.all(wall.outline), WALL));
         hulls.forEach(hull -> svg.outline(paper.all(hull), "fill", "#ffffff", "stroke", Ink.BLACK, "stroke-width",
                 "2.6", "stroke-linejoin", "round"));
         for (Passage passage : passages) {
@@ -129,12 +147,16 @@ public record HullSection(String name, String title, String across, List<Dot> gr
             arrow(svg, from, to);
             labels.avoid(List.of(from, to));
         }
+        walls.forEach(wall -> labels.avoid(paper.at(wall.outline.get(0)), paper.at(wall.outline.get(2))));
         stations.forEach(s -> labels.avoid(new Dot(paper.at(s.at).x() - 6, paper.at(s.at).y() - 6),
                 new Dot(paper.at(s.at).x() + 6, paper.at(s.at).y() + 6)));
         for (Dimension dimension : dimensions) {
             Dot from = paper.at(dimension.from);
             Dot to = paper.at(dimension.to);
             say(svg, labels, new Dot((from.x() + to.x()) / 2, (from.y() + to.y()) / 2), dimension.label);
+        }
+        for (CutWall wall : walls) {
+            say(svg, labels, paper.at(wall.outline.get(0)), wall.label);
         }
         for (Passage passage : passages) {
             say(svg, labels, paper.at(passage.outline.get(0)), passage.label);
@@ -210,10 +232,15 @@ public record HullSection(String name, String title, String across, List<Dot> gr
             svg.box(new Dot(840, y), new Dot(30, 15), "fill", Ink.BLUE, "fill-opacity", "0.45", "stroke", Ink.BLUE);
             svg.text(new Dot(876, y + 12), "passes through (dashed: open)");
         }
+        if (!walls.isEmpty()) {
+            svg.box(new Dot(14, y + 20), new Dot(30, 15), WALL);
+            svg.text(new Dot(50, y + 32), "wall");
+        }
     }
 
     private Paper paper() {
-        List<Dot> all = Stream.of(List.of(ground), List.of(cover), hulls).flatMap(List::stream).flatMap(List::stream)
+        List<Dot> all = Stream.of(List.of(ground), List.of(cover), hulls,
+                walls.stream().map(CutWall::outline).toList()).flatMap(List::stream).flatMap(List::stream)
                 .filter(Dot::isKnown).toList();
         double west = all.stream().mapToDouble(Dot::x).min().orElse(0);
         double east = all.stream().mapToDouble(Dot::x).max().orElse(1);

@@ -16,6 +16,7 @@ import bermwright.site.exposure.PassedThrough;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.footprint.BodyProfile;
 import bermwright.site.plan.Hull;
+import bermwright.site.plan.Wall;
 import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
@@ -30,8 +31,9 @@ import java.util.function.DoubleFunction;
  * @param hull  the hull
  * @param pose  how it lies
  * @param cover ground and mound
+ * @param walls the walls of the site
  */
-public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover) {
+public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover, List<Wall> walls) {
     private static final double MARGIN = 6;
     private static final double GREATEST_REACH = 120;
     /** A cross section stops here: what lies beyond belongs to the next hull (m). */
@@ -69,7 +71,7 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover) {
         return new HullSection(Drawing.name("long-section", hull.id()), "Hull " + hull.id() + ": long section, azimuth "
                 + Words.fixed(azimuth().degrees(), 1) + "°", "along the lay-down azimuth from the base plane (m)",
                 surface(line, from, to, cover.natural()), surface(line, from, to, cover.finished()), List.of(outline),
-                passages.along(line, this::along), stations, dimensions).drawing();
+                cuts().along(line, from, to), passages.along(line, this::along), stations, dimensions).drawing();
     }
 
     /**
@@ -102,8 +104,8 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover) {
         return new HullSection(Drawing.name("cross-section", hull.id()), "Hull " + hull.id() + ": cross section "
                 + Words.fixed(along, 1) + " m from the base plane, looking to the far end",
                 "across the axis (m), right positive", surface(line, from, to, cover.natural()),
-                surface(line, from, to, cover.finished()), List.of(circle), passages.across(along, line, axis.z()),
-                stations, dimensions).drawing();
+                surface(line, from, to, cover.finished()), List.of(circle), cuts().along(line, from, to),
+                passages.across(along, line, axis.z()), stations, dimensions).drawing();
     }
 
     /**
@@ -154,6 +156,10 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover) {
                 Column.number("deepest_m", "soil over it (m)"), Column.number("under_soil_percent", "under soil (%)"),
                 Column.number("open_way_m", "open way through soil (m)"),
                 Column.number("displaced_m3", "soil it takes up (m³)")), rows));
+    }
+
+    private WallCuts cuts() {
+        return new WallCuts(walls, cover.prepared());
     }
 
     private Azimuth azimuth() {

@@ -72,20 +72,65 @@ public final class DrawingXml {
         return troubles;
     }
 
+    /** Words with a halo that cover each other, the middle of a circle. */
+    public static List<String> covered(Document document) {
+        List<String> troubles = new ArrayList<>();
+        List<Words> words = new ArrayList<>();
+        NodeList texts = document.getElementsByTagNameNS("*", "text");
+        for (int i = 0; i < texts.getLength(); i++) {
+            Element text = (Element) texts.item(i);
+            if ("stroke".equals(text.getAttribute("paint-order")) && !text.hasAttribute("transform")) {
+                Words here = Words.of(text);
+                words.stream().filter(here::covers).forEach(other -> troubles.add(here + " lies over " + other));
+                words.add(here);
+            }
+        }
+        NodeList circles = document.getElementsByTagNameNS("*", "circle");
+        for (int i = 0; i < circles.getLength(); i++) {
+            Element circle = (Element) circles.item(i);
+            Dot at = new Dot(Double.parseDouble(circle.getAttribute("cx")), Double.parseDouble(
+                    circle.getAttribute("cy")));
+            words.stream().filter(w -> w.holds(at)).forEach(w -> troubles.add(w + " lies over the circle at " + at));
+        }
+        return troubles;
+    }
+
+    /** Words where they stand on the paper. */
+    private record Words(String text, double left, double right, double top, double bottom) {
+        static Words of(Element text) {
+            String written = text.getAttribute("font-size");
+            double size = written.isEmpty() ? 12 : Double.parseDouble(written);
+            double width = Svg.width(text.getTextContent(), size);
+            double x = Double.parseDouble(text.getAttribute("x"));
+            double left = switch (text.getAttribute("text-anchor")) {
+                case "middle" -> x - width / 2;
+                case "end" -> x - width;
+                default -> x;
+            };
+            double y = Double.parseDouble(text.getAttribute("y"));
+            return new Words(text.getTextContent(), left, left + width, y - 0.75 * size, y + 0.2 * size);
+        }
+
+        double size() {
+            return (bottom - top) / 0.95;
+        }
+
+        boolean covers(Words other) {
+            return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+        }
+
+        boolean holds(Dot at) {
+            return left < at.x() && at.x() < right && top < at.y() && at.y() < bottom;
+        }
+    }
+
     private static void place(Drawing drawing, Element text, List<String> troubles) {
-        String written = text.getAttribute("font-size");
-        double size = written.isEmpty() ? 12 : Double.parseDouble(written);
-        double width = Svg.width(text.getTextContent(), size);
-        double x = Double.parseDouble(text.getAttribute("x"));
-        double left = switch (text.getAttribute("text-anchor")) {
-            case "middle" -> x - width / 2;
-            case "end" -> x - width;
-            default -> x;
-        };
+        Words words = Words.of(text);
         double y = Double.parseDouble(text.getAttribute("y"));
-        if (left < -2 || left + width > drawing.size().x() + 2 || y < size / 2 || y > drawing.size().y()) {
+        if (words.left < -2 || words.right > drawing.size().x() + 2 || y < words.size() / 2
+                || y > drawing.size().y()) {
             troubles.add("text '%s' at %.0f..%.0f, %.0f lies outside the paper of %.0f x %.0f".formatted(
-                    text.getTextContent(), left, left + width, y, drawing.size().x(), drawing.size().y()));
+                    words.text, words.left, words.right, y, drawing.size().x(), drawing.size().y()));
         }
     }
 }

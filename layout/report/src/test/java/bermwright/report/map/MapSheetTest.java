@@ -91,6 +91,26 @@ class MapSheetTest {
         assertTrue(texts.contains("true north 12.50°") && texts.contains("anticlockwise of grid"), texts::toString);
     }
 
+    /** Winches, their anchors, stays and poles within a few steps of each other, as at the back of a lay-down. */
+    @Test
+    void wordsInACrowdedYardCoverNeitherEachOtherNorASymbol() throws IOException {
+        List<MapItem> yard = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            yard.add(new MapItem.Spot(MapStyle.ANCHOR, "anchor, lowering line " + (i + 1),
+                    new Point(1100 + 5 * i, 2100 + 2 * i)));
+            yard.add(new MapItem.Spot(MapStyle.SETTING_OUT, "winch-lowering-line-" + (i + 1),
+                    new Point(1101 + 5 * i, 2099 + 2 * i)));
+            yard.add(new MapItem.Spot(MapStyle.STATION, "", new Point(1108 + 4 * i, 2103)));
+        }
+        List<Numbered> findings = IntStream.range(0, 5).mapToObj(i -> new Numbered(i + 1, Finding.of("rule",
+                Finding.Level.NOTE, "A", Finding.Figures.NONE, "words").at(new Point(1108, 2102)))).toList();
+        MapWindow window = MapWindow.around(List.of(new Point(1060, 2060), new Point(1160, 2150)), 1);
+        Drawing drawing = new MapSheet("yard", "A crowded yard", window, ground(), Optional.empty(), yard, findings)
+                .drawing();
+        drawing.write(Files.createDirectories(Path.of("target", "look")));
+        assertEquals(List.of(), DrawingXml.covered(DrawingXml.read(drawing.file())));
+    }
+
     @Test
     void northIsUpAndEastIsRight() {
         MapWindow window = new MapWindow(new Point(0, 0), new Point(100, 50));

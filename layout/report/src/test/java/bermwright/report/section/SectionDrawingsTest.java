@@ -38,15 +38,18 @@ class SectionDrawingsTest {
         HullSection section = new HullSection("long-A", "Hull A: long section", "along the lay-down azimuth (m)",
                 ground,
                 cover, List.of(List.of(new Dot(0, 100), new Dot(38, 101), new Dot(43, 105), new Dot(38, 109),
-                new Dot(0, 108))), List.of(new HullSection.Passage("vent (shaft)", List.of(new Dot(30, 111.5),
-                new Dot(31, 111.5), new Dot(31, 108.8), new Dot(30, 108.8)), true)),
+                new Dot(0, 108))),
+                List.of(new HullSection.CutWall("headwall", List.of(new Dot(-1, 110), new Dot(0, 110),
+                        new Dot(0, 99.8), new Dot(-1, 99.8)))),
+                List.of(new HullSection.Passage("vent (shaft)", List.of(new Dot(30, 111.5),
+                        new Dot(31, 111.5), new Dot(31, 108.8), new Dot(30, 108.8)), true)),
                 List.of(new HullSection.Station("bunks", new Dot(20, 104)),
                 new HullSection.Station("bridge", new Dot(24, 104))),
                 List.of(new HullSection.Dimension(new Dot(20, 108.6), new Dot(20, 111.5), "2.5 m over the crown")));
         check(section.drawing());
         List<String> texts = DrawingXml.texts(DrawingXml.read(section.drawing().file()));
         assertTrue(texts.containsAll(List.of("bunks", "bridge", "2.5 m over the crown", "natural ground",
-                "vent (shaft)")));
+                "vent (shaft)", "headwall", "wall")));
     }
 
     @Test
