@@ -17,7 +17,9 @@ import java.util.Locale;
 /** A small site with hostile names, its ground written as a file and read back. */
 final class SiteOfTests {
     /** A hull's id that breaks pages, tables, file names and queries where it is not escaped. */
-    static final String HOSTILE = "a<script>alert(1)</script>&\"'/..";
+    static final String HOSTILE = "a<script>alert(1)<script>&\"'\\..";
+    /** A name that leaves the directory where it is not kept out of file names; ids of steps may hold slashes. */
+    static final String CLIMBING = "../../up";
     private static Assessment made;
 
     private SiteOfTests() {
@@ -29,7 +31,8 @@ final class SiteOfTests {
             Path plan = directory.resolve("site plan.json");
             try (InputStream in = SiteOfTests.class.getResourceAsStream("site.json")) {
                 String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-                Files.writeString(plan, text.replace("HOSTILE", HOSTILE.replace("\"", "\\\"")));
+                Files.writeString(plan, text.replace("HOSTILE", HOSTILE.replace("\\", "\\\\")
+                        .replace("\"", "\\\"")).replace("CLIMBING", CLIMBING));
             }
             Files.writeString(directory.resolve("ground.asc"), ground());
             Plan read = PlanFiles.read(plan);

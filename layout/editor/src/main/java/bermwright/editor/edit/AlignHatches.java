@@ -2,6 +2,7 @@
 package bermwright.editor.edit;
 
 import bermwright.foundation.Point;
+import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Plan;
 import java.util.Optional;
 
@@ -17,10 +18,10 @@ public record AlignHatches(String fixed, String moved) implements PlanEdit {
 
     @Override
     public Plan applied(Plan plan) {
-        String hull = moved.split("/", 2)[0];
+        String hull = HatchName.of(moved).hull();
         Optional<HatchAxis> target = HatchAxis.of(plan, fixed);
         Optional<HatchAxis> mine = HatchAxis.of(plan, moved);
-        if (target.isEmpty() || mine.isEmpty() || fixed.startsWith(hull + "/")) {
+        if (target.isEmpty() || mine.isEmpty() || HatchName.of(fixed).hull().equals(hull)) {
             return plan;
         }
         double turn = target.get().turnToFace(mine.get());

@@ -4,6 +4,7 @@ package bermwright.editor.edit;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.site.plan.Hatch;
+import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import java.util.Optional;
@@ -51,12 +52,8 @@ public record HatchAxis(Point place, Azimuth outward) {
      * @return the axis; empty where there is no such hatch or it has no axis
      */
     public static Optional<HatchAxis> of(Plan plan, String name) {
-        String[] parts = name.split("/", 2);
-        if (parts.length < 2) {
-            return Optional.empty();
-        }
-        return plan.hull(parts[0]).flatMap(hull -> hull.hatches().stream()
-                .filter(hatch -> hatch.id().equals(parts[1])).findFirst().flatMap(hatch -> of(hull, hatch)));
+        HatchName named = HatchName.of(name);
+        return named.hullIn(plan).flatMap(hull -> named.hatchOf(hull).flatMap(hatch -> of(hull, hatch)));
     }
 
     /**

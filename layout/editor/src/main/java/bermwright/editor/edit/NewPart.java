@@ -2,6 +2,7 @@
 package bermwright.editor.edit;
 
 import bermwright.foundation.Point;
+import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Plan;
 import java.util.List;
 import java.util.Locale;
@@ -77,9 +78,10 @@ public final class NewPart {
 
     private static Optional<String> tunnel(Plan plan) {
         List<String> hatches = plan.hulls().stream()
-                .flatMap(h -> h.hatches().stream().map(x -> h.id() + "/" + x.id())).toList();
-        return hatches.stream().skip(1).filter(to -> !to.split("/")[0].equals(hatches.get(0).split("/")[0]))
-                .findFirst().map(to -> "\"from\":\"" + hatches.get(0) + "\",\"to\":\"" + to + "\",\"diameter_m\":2.4");
+                .flatMap(h -> h.hatches().stream().map(x -> HatchName.of(h, x).toString())).toList();
+        return hatches.stream().skip(1)
+                .filter(to -> !HatchName.of(to).hull().equals(HatchName.of(hatches.get(0)).hull())).findFirst()
+                .map(to -> "\"from\":\"" + hatches.get(0) + "\",\"to\":\"" + to + "\",\"diameter_m\":2.4");
     }
 
     private static String place(Point at) {

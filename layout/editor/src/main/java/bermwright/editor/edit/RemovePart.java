@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.edit;
 
+import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Tunnel;
 import bermwright.site.plan.WorkStep;
@@ -33,7 +34,7 @@ public record RemovePart(Part part) implements PlanEdit {
     }
 
     private boolean names(String hatch) {
-        return hatch.startsWith(part.id() + "/");
+        return HatchName.of(hatch).hull().equals(part.id());
     }
 
     @Override

@@ -8,6 +8,7 @@ import bermwright.site.assessment.LiveSite;
 import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.site.plan.Anchor;
+import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;
@@ -196,7 +197,7 @@ public final class MapFigures {
             hull.stations().forEach(s -> all.add(MapFigure.mark(FigureLook.STATION, part, s.id(),
                     base.moved(hull.layDownAzimuth(), s.along() / scale, s.across() / scale))));
         }
-        hull.hatches().forEach(h -> site.hatch(hull.id() + "/" + h.id())
+        hull.hatches().forEach(h -> site.hatch(HatchName.of(hull, h).toString())
                 .ifPresent(place -> all.add(MapFigure.mark(FigureLook.HATCH, part, h.id(), place))));
     }
 }

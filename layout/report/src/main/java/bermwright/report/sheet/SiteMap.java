@@ -10,6 +10,7 @@ import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Hatch;
+import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -106,7 +107,7 @@ public final class SiteMap {
                     pivot.moved(hull.layDownAzimuth(), 0, -half))));
         }
         for (Hatch hatch : hull.hatches()) {
-            HatchPlace.of(shapes.plan(), hull.id() + "/" + hatch.id(), scale).ifPresent(place ->
+            HatchPlace.of(shapes.plan(), HatchName.of(hull, hatch).toString(), scale).ifPresent(place ->
                     items.add(new MapItem.Spot(MapStyle.HATCH, detailed ? "hatch " + hatch.id() : "", place)));
         }
         if (detailed && hull.arrival() != Hull.Arrival.STAYS_UPRIGHT) {

@@ -47,6 +47,7 @@ final class HullGround {
 
     static List<Finding> check(Plan plan, HullShapes shapes, ElevationGrid ground) {
         HullGround check = new HullGround(plan, shapes, ground);
+        check.sunk();
         if (check.isKnown()) {
             FittedPlane plane = ground.fittedPlane(check.bed()).orElseThrow();
             check.slope(plane);
@@ -56,6 +57,20 @@ final class HullGround {
         }
         check.gear();
         return List.copyOf(check.findings);
+    }
+
+    /** A body whose crown lies no higher than the ground is in a pit, which nothing here works out. */
+    private void sunk() {
+        double below = hull.seat().sunk() - hull.seat().cradleHeight();
+        if (hull.arrival() == Hull.Arrival.STAYS_UPRIGHT || !(below >= hull.diameter())) {
+            return;
+        }
+        add(Finding.of("hull-under-ground", Finding.Level.REFUSE, hull.id(),
+                Finding.Figures.of(below, hull.diameter(), "m"), ("Hull %s is to lie with its lower side %s m below the"
+                + " ground, no less than its diameter of %s m: all of it lies in a pit. The pit's sides, the way down"
+                + " to its hatches and the lowering into it are not worked out. Sink it less, or state the pit as a"
+                + " preparation and let the hull lie on its floor.").formatted(hull.id(), SitePairs.number(below),
+                SitePairs.number(hull.diameter()))).at(hull.baseCentre()).from("the hull's diameter"));
     }
 
     private Ring bed() {

@@ -4,6 +4,7 @@ package bermwright.site.clearance;
 import bermwright.foundation.Point;
 import bermwright.site.finding.Finding;
 import bermwright.site.footprint.HatchPlace;
+import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Tunnel;
@@ -43,10 +44,10 @@ final class LandingReach {
     }
 
     private static boolean isOneHull(Tunnel tunnel) {
-        return tunnel.from().split("/")[0].equals(tunnel.to().split("/")[0]);
+        return HatchName.of(tunnel.from()).hull().equals(HatchName.of(tunnel.to()).hull());
     }
 
     private static double spread(Plan plan, String end) {
-        return plan.hull(end.split("/")[0]).map(Hull::landingDispersion).orElse(0.0);
+        return HatchName.of(end).hullIn(plan).map(Hull::landingDispersion).orElse(0.0);
     }
 }

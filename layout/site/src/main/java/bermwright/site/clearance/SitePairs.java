@@ -5,6 +5,7 @@ import bermwright.foundation.Point;
 import bermwright.site.finding.Finding;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.site.plan.BorrowGround;
+import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LandingPad;
 import bermwright.site.plan.Plan;
@@ -75,8 +76,8 @@ final class SitePairs {
     /** Tunnels touch the hulls they join, walls the hulls whose covers they hold, hulls the pads they land on. */
     private void relate() {
         plan.tunnels().forEach(t -> {
-            relate(t.id(), t.from().split("/")[0]);
-            relate(t.id(), t.to().split("/")[0]);
+            relate(t.id(), HatchName.of(t.from()).hull());
+            relate(t.id(), HatchName.of(t.to()).hull());
         });
         for (Hull hull : plan.hulls()) {
             hull.cover().ifPresent(c -> {

@@ -9,6 +9,7 @@ import bermwright.site.finding.Finding.Level;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.haulage.FootWays;
 import bermwright.site.plan.Hatch;
+import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Tunnel;
@@ -147,17 +148,17 @@ public record WaysOut(Map<String, Integer> hulls, List<WayToShelter> shelters, L
         }
 
         boolean isOpen(Hull hull, Hatch hatch) {
-            String name = hull.id() + "/" + hatch.id();
+            String name = HatchName.of(hull, hatch).toString();
             return !tunnels.containsKey(name) && !buried.contains(name);
         }
 
         int ways(Hull hull) {
             int count = 0;
             for (Hatch hatch : hull.hatches()) {
+                String name = HatchName.of(hull, hatch).toString();
                 boolean leadsOut = isOpen(hull, hatch);
-                for (Tunnel tunnel : tunnels.getOrDefault(hull.id() + "/" + hatch.id(), List.of())) {
-                    leadsOut |= leadsOut(other(tunnel, hull.id() + "/" + hatch.id()),
-                            new HashSet<>(Set.of(hull.id())));
+                for (Tunnel tunnel : tunnels.getOrDefault(name, List.of())) {
+                    leadsOut |= leadsOut(other(tunnel, name), new HashSet<>(Set.of(hull.id())));
                 }
                 count += leadsOut ? 1 : 0;
             }
@@ -169,12 +170,12 @@ public record WaysOut(Map<String, Integer> hulls, List<WayToShelter> shelters, L
         }
 
         private boolean leadsOut(String mouth, Set<String> seen) {
-            Optional<Hull> hull = plan.hull(mouth.split("/", 2)[0]);
+            Optional<Hull> hull = HatchName.of(mouth).hullIn(plan);
             if (hull.isEmpty() || !seen.add(hull.get().id())) {
                 return false;
             }
             for (Hatch hatch : hull.get().hatches()) {
-                String name = hull.get().id() + "/" + hatch.id();
+                String name = HatchName.of(hull.get(), hatch).toString();
                 if (isOpen(hull.get(), hatch)) {
                     return true;
                 }

@@ -11,6 +11,7 @@ import bermwright.site.footprint.HatchPlace;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.haulage.FootWays;
 import bermwright.site.plan.Hatch;
+import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Station;
@@ -54,7 +55,7 @@ final class WaysToShelter {
     }
 
     private static String name(Hull hull, Hatch hatch) {
-        return hull.id() + "/" + hatch.id();
+        return HatchName.of(hull, hatch).toString();
     }
 
     private FootWays.Door door(Hull hull, Hatch hatch, double beyond) {
@@ -187,7 +188,7 @@ final class WaysToShelter {
 
     private boolean step(String mouth, String other, Map<String, Double> reached) {
         Double at = reached.get(mouth);
-        Optional<Hull> hull = plan.hull(other.split("/", 2)[0]);
+        Optional<Hull> hull = HatchName.of(other).hullIn(plan);
         Optional<Point> from = HatchPlace.of(plan, mouth, scale);
         Optional<Point> to = HatchPlace.of(plan, other, scale);
         if (at == null || hull.isEmpty() || from.isEmpty() || to.isEmpty()) {

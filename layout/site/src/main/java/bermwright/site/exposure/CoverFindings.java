@@ -12,6 +12,7 @@ import bermwright.site.finding.Finding.Figures;
 import bermwright.site.finding.Finding.Level;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hatch;
+import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Tunnel;
@@ -93,7 +94,7 @@ final class CoverFindings {
     }
 
     private void hatch(Hull hull, HullSolid solid, Hatch hatch, Optional<Mound> mound) {
-        if (mound.isEmpty() || site.isTunnelled(hull.id() + "/" + hatch.id())) {
+        if (mound.isEmpty() || site.isTunnelled(HatchName.of(hull, hatch).toString())) {
             return;
         }
         Vec3 at = SiteHulls.middle(solid, hull, hatch);
@@ -106,7 +107,7 @@ final class CoverFindings {
         double sill = at.z() - hatch.height() / 2;
         double over = soil - Math.max(sill, site.ground().height(ahead.plan()));
         if (over > 0) {
-            findings.add(Finding.of("cover-hatch-buried", Level.REFUSE, hull.id() + "/" + hatch.id(),
+            findings.add(Finding.of("cover-hatch-buried", Level.REFUSE, HatchName.of(hull, hatch).toString(),
                     Figures.of(over, 0, "m"), text("Soil stands %.1f m over the sill a metre ahead of the hatch, so it"
                             + " cannot be used. Keep that end open, hold the soil with a wall, or lead a tunnel to"
                             + " it.", over))

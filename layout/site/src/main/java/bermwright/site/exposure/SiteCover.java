@@ -9,6 +9,7 @@ import bermwright.shielding.cover.Mound;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.site.finding.Finding;
 import bermwright.site.plan.CoverPlan;
+import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Tunnel;
@@ -122,8 +123,8 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
             for (Tunnel tunnel : plan.tunnels()) {
                 if (tunnel.id().equals(id) && plan.hull(id).isEmpty()) {
                     double half = mound.placedVolume(i) / 2;
-                    share += (tunnel.from().startsWith(hull + "/") ? half : 0)
-                            + (tunnel.to().startsWith(hull + "/") ? half : 0);
+                    share += (HatchName.of(tunnel.from()).hull().equals(hull) ? half : 0)
+                            + (HatchName.of(tunnel.to()).hull().equals(hull) ? half : 0);
                 }
             }
         }

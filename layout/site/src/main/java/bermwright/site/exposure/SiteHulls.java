@@ -13,6 +13,7 @@ import bermwright.shielding.scene.HullShape;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hatch;
+import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Seat;
@@ -110,13 +111,9 @@ final class SiteHulls {
     }
 
     private Optional<Vec3> mouth(String name) {
-        String[] parts = name.split("/", 2);
-        HullSolid solid = hulls.get(parts[0]);
-        if (parts.length < 2 || solid == null) {
-            return Optional.empty();
-        }
-        return plan.hull(parts[0]).flatMap(h -> h.hatches().stream().filter(k -> k.id().equals(parts[1])).findFirst()
-                .map(hatch -> middle(solid, h, hatch)));
+        HatchName named = HatchName.of(name);
+        return Optional.ofNullable(hulls.get(named.hull())).flatMap(solid -> named.hullIn(plan)
+                .flatMap(h -> named.hatchOf(h).map(hatch -> middle(solid, h, hatch))));
     }
 
     /** The middle of a hatch, in true metres. */
@@ -149,7 +146,7 @@ final class SiteHulls {
     }
 
     private double thicknessOf(String mouth) {
-        return plan.hull(mouth.split("/", 2)[0]).flatMap(Hull::cover).map(CoverPlan::crownThickness).orElse(0.0);
+        return HatchName.of(mouth).hullIn(plan).flatMap(Hull::cover).map(CoverPlan::crownThickness).orElse(0.0);
     }
 
     static CoveredHull covered(HullSolid solid, CoverPlan cover) {
@@ -172,7 +169,7 @@ final class SiteHulls {
                 continue;
             }
             for (Hatch hatch : hull.hatches()) {
-                if (isEndOpen(hull.cover().get(), hatch) && !isTunnelled(hull.id() + "/" + hatch.id())) {
+                if (isEndOpen(hull.cover().get(), hatch) && !isTunnelled(HatchName.of(hull, hatch).toString())) {
                     Point at = middle(solid, hull, hatch).plan();
                     double sign = hatch.end() == Hatch.End.BASE ? -1 : 1;
                     Vec3 axis = solid.pose().axis().times(sign * CLEAR_AHEAD);

@@ -3,6 +3,7 @@ package bermwright.site.footprint;
 
 import bermwright.foundation.Point;
 import bermwright.site.plan.Hatch;
+import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import java.util.Optional;
@@ -21,13 +22,8 @@ public final class HatchPlace {
      * @return its place in plan, empty where there is no such hull or hatch
      */
     public static Optional<Point> of(Plan plan, String name, double metreScale) {
-        int slash = name.indexOf('/');
-        if (slash < 0) {
-            return Optional.empty();
-        }
-        return plan.hull(name.substring(0, slash)).flatMap(hull -> hull.hatches().stream()
-                .filter(h -> h.id().equals(name.substring(slash + 1))).findFirst()
-                .map(h -> place(hull, h, metreScale)));
+        HatchName named = HatchName.of(name);
+        return named.hullIn(plan).flatMap(hull -> named.hatchOf(hull).map(h -> place(hull, h, metreScale)));
     }
 
     /**

@@ -23,7 +23,7 @@ final class HullKeys {
     private static final String AXIS = "chosen here: on the axis";
 
     static final List<Key> HULL = List.of(
-            required("id", "id", Types.NAME, "Its id, unique in the plan."),
+            required("id", "id", Types.JOINED, "Its id, unique in the plan."),
             required("length_m", "length", Types.length(Types.LONGEST), "Its length with both ends."),
             required("diameter_m", "diameter", Types.length(100), "Its diameter."),
             standard("base_end", "baseEnd", Types.part(Hull.End.class), Standard.ofItsParts(), "The end it stands on."),
@@ -103,7 +103,7 @@ final class HullKeys {
                     "Shoes, legs: area of each on the ground."));
 
     static final List<Key> HATCH = List.of(
-            required("id", "id", Types.NAME, "Its id, unique in the hull."),
+            required("id", "id", Types.JOINED, "Its id, unique in the hull."),
             required("end", "end", Types.choice(Hatch.End.values(), Hatch.End::word), "Where on the hull it is."),
             standard("along_m", "along", Types.lengthOrNone(Types.LONGEST), Standard.of(0, CHOSEN),
                     "Distance from the base plane."),
@@ -132,7 +132,7 @@ final class HullKeys {
                     "Cradle: width of a saddle along the hull."));
 
     static final List<Key> STATION = List.of(
-            required("id", "id", Types.NAME, "Its id, unique in the hull."),
+            required("id", "id", Types.JOINED, "Its id, unique in the hull."),
             required("along_m", "along", Types.offset(Types.LONGEST), "Distance from the base plane."),
             standard("across_m", "across", Types.offset(100), Standard.of(0, AXIS),
                     "Distance to the left, looking from base to far end with the lay-down side down."),
@@ -167,7 +167,7 @@ final class HullKeys {
                     "Radiators, cables, shafts and the like that the cover has to reckon with."));
 
     static final List<Key> PASS_THROUGH = List.of(
-            required("id", "id", Types.NAME, "Its id, unique in the cover."),
+            required("id", "id", Types.JOINED, "Its id, unique in the cover."),
             required("kind", "kind", Types.choice(PassThrough.Kind.values(), PassThrough.Kind::word), "What it is."),
             required("along_m", "along", Types.lengthOrNone(Types.LONGEST), "Its middle, from the base plane."),
             standard("around_deg", "around", Types.degrees(-360, 360), Standard.of(0, CHOSEN),

@@ -87,7 +87,8 @@ final class PlanSchema {
             return range("integer", count.range(), Unit.ONE.word());
         } else if (type instanceof ValueType.Text text) {
             return text.mayBeEmpty() ? fields("type", Json.Leaf.text("string"))
-                    : fields("type", Json.Leaf.text("string"), "pattern", Json.Leaf.text("\\S"));
+                    : fields("type", Json.Leaf.text("string"), "pattern", Json.Leaf.text(text.mayHoldSlash()
+                    ? "\\S" : "^[^/]*[^/\\s][^/]*$"));
         } else if (type instanceof ValueType.Choice choice) {
             List<Json> words = choice.words().stream().map(w -> (Json) Json.Leaf.text(w)).toList();
             return fields("enum", new Json.Items(0, words));

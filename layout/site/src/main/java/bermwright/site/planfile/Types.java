@@ -7,8 +7,10 @@ import java.util.function.Function;
 
 /** Kinds of value that many keys share, with their common ranges. */
 final class Types {
-    static final ValueType NAME = new ValueType.Text(false);
-    static final ValueType WORDS = new ValueType.Text(true);
+    static final ValueType NAME = new ValueType.Text(false, true);
+    static final ValueType WORDS = new ValueType.Text(true, true);
+    /** An id that is joined with others, as in hull/hatch. */
+    static final ValueType JOINED = new ValueType.Text(false, false);
     static final ValueType FLAG = new ValueType.Flag();
     static final ValueType PLACE = new ValueType.Place();
     static final ValueType OUTLINE = new ValueType.Outline();

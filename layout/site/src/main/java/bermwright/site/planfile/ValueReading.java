@@ -88,7 +88,7 @@ final class ValueReading {
 
     private static String text(ValueType.Text type, Json value, At at) {
         String text = leaf(value, Json.Kind.TEXT, at, type).text();
-        if (text.isBlank() && !type.mayBeEmpty()) {
+        if (!type.accepts(text)) {
             throw at.refuse(value, type.accepted());
         }
         return text;

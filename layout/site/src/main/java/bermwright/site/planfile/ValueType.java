@@ -53,12 +53,18 @@ public sealed interface ValueType {
     /**
      * Free text.
      *
-     * @param mayBeEmpty whether an empty text is accepted
+     * @param mayBeEmpty   whether an empty text is accepted
+     * @param mayHoldSlash whether a text with a slash is accepted
      */
-    record Text(boolean mayBeEmpty) implements ValueType {
+    record Text(boolean mayBeEmpty, boolean mayHoldSlash) implements ValueType {
         @Override
         public String accepted() {
-            return mayBeEmpty ? "a text" : "a text that is not empty";
+            return mayBeEmpty ? "a text" : mayHoldSlash ? "a text that is not empty"
+                    : "a text that is not empty and holds no /";
+        }
+
+        boolean accepts(String text) {
+            return (mayBeEmpty || !text.isBlank()) && (mayHoldSlash || text.indexOf('/') < 0);
         }
     }
 

@@ -18,6 +18,7 @@ import bermwright.site.plan.KeepOut;
 import bermwright.site.plan.Kept;
 import bermwright.site.plan.LandingPad;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.Seat;
 import bermwright.site.plan.Tunnel;
 import bermwright.site.plan.WorkStep;
 import bermwright.terrain.grid.ElevationGrid;
@@ -197,6 +198,21 @@ class ClearanceTest {
         assertEquals(326, spot.place().orElseThrow().north(), 0.6);
         assertTrue(spot.measured().orElseThrow() > 0.5 && spot.measured().orElseThrow() < 1.01, spot.text());
         assertTrue(spot.text().contains("22.0 m"), spot.text());
+    }
+
+    @Test
+    void aHullSunkByItsDiameterOrMoreLiesInAPitAndIsRefused() {
+        Hull hull = SiteExample.hull("A", 300, 300, 0);
+        double deep = hull.diameter() + 0.5;
+        List<Finding> pit = check(SiteExample.plan(hull.withSeat(Seat.usual(Seat.Kind.GROUND, deep, 0))));
+        Finding under = first(pit, "hull-under-ground").orElseThrow();
+        assertEquals(Finding.Level.REFUSE, under.level());
+        assertEquals(deep, under.measured().orElseThrow(), SNAP);
+        assertEquals(hull.diameter(), under.limit().orElseThrow(), SNAP);
+        assertFalse(has(check(SiteExample.plan(hull.withSeat(Seat.usual(Seat.Kind.GROUND, hull.diameter() - 0.1, 0)))),
+                "hull-under-ground"));
+        assertFalse(has(check(SiteExample.plan(hull.withSeat(Seat.usual(Seat.Kind.CRADLE, deep, 1)))),
+                "hull-under-ground"), "a cradle lifts its crown over the ground");
     }
 
     @Test
