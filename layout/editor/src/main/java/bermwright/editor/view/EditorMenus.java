@@ -97,10 +97,10 @@ final class EditorMenus {
         menu.getItems().add(check("_Findings on the map", "Shortcut+7", shown("findings"), on -> withSite(s -> dress(s,
                 l -> new MapLook(l.isDark(), l.textSize(), l.hasGear(), l.hasSweeps(), l.hasCover(), on)))));
         menu.getItems().add(new SeparatorMenuItem());
-        menu.getItems().add(check("_List and form", "Shortcut+8", true, on -> withSite(s -> s.showColumns(on,
-                s.hasAnswers(), window.dress()))));
-        menu.getItems().add(check("Ans_wers", "Shortcut+9", true, on -> withSite(s -> s.showColumns(s.hasList(), on,
-                window.dress()))));
+        menu.getItems().add(check("_List and form", "Shortcut+8", window.settings().flag(RememberedView.LIST,
+                true), on -> withSite(s -> s.showColumns(on, s.hasAnswers(), window.dress()))));
+        menu.getItems().add(check("Ans_wers", "Shortcut+9", window.settings().flag(RememberedView.ANSWERS, true),
+                on -> withSite(s -> s.showColumns(s.hasList(), on, window.dress()))));
         menu.getItems().add(check("_Dark window", "Shortcut+Shift+D", window.dress().isDark(),
                 on -> window.dress(on, window.dress().scale())));
         menu.getItems().add(item("Larger te_xt", "Shortcut+Shift+Plus", () -> window.dress(window.dress().isDark(),

@@ -139,7 +139,7 @@ public final class EditorWindow {
     private void show(PlanDocument document) {
         SitePane pane = new SitePane(document, dress);
         site = Optional.of(pane);
-        RememberedView.restore(pane, settings);
+        RememberedView.restore(pane, settings, dress);
         seenOutside = Optional.empty();
         root.setCenter(pane);
         pane.bench().calm().listen(this::title);

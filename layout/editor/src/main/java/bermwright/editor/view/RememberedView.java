@@ -7,8 +7,13 @@ import bermwright.editor.model.Settings;
 import bermwright.foundation.Point;
 import java.nio.file.Path;
 
-/** Keeps what the map shows, and which part of which plan, from one run of the editor to the next. */
+/** Keeps which columns are seen, what the map shows, and which part of which plan, from one run to the next. */
 final class RememberedView {
+    /** Whether list and form are seen. */
+    static final String LIST = "column.list";
+    /** Whether the answers are seen. */
+    static final String ANSWERS = "column.answers";
+
     private RememberedView() {
     }
 
@@ -22,6 +27,8 @@ final class RememberedView {
         settings.put("layer.sweeps", look.hasSweeps());
         settings.put("layer.toes", look.hasCover());
         settings.put("layer.findings", look.hasMarks());
+        settings.put(LIST, pane.hasList());
+        settings.put(ANSWERS, pane.hasAnswers());
         MapCamera camera = pane.map().camera();
         settings.put("view.plan", name(pane.bench().document().file()));
         settings.put("view.east_m", camera.centre().east());
@@ -29,8 +36,11 @@ final class RememberedView {
         settings.put("view.m_a_pixel", camera.metresPerPixel());
     }
 
-    /** Shows the layers as they were and, where it is the same plan, the same part of it. */
-    static void restore(SitePane pane, Settings settings) {
+    /** Shows columns and layers as they were and, where it is the same plan, the same part of it. */
+    static void restore(SitePane pane, Settings settings, Dress dress) {
+        if (!settings.flag(LIST, true) || !settings.flag(ANSWERS, true)) {
+            pane.showColumns(settings.flag(LIST, true), settings.flag(ANSWERS, true), dress);
+        }
         ReliefLook relief = pane.relief();
         pane.relief(new ReliefLook(settings.flag("layer.shade", true), settings.flag("layer.contours", true),
                 settings.flag("layer.slopes", false), relief.isDark(), relief.contourInterval()));

@@ -55,6 +55,16 @@ public final class WindowParts {
         return window.site().orElseThrow().relief().hasSlopeBands();
     }
 
+    /** Whether list and form are seen. */
+    public static boolean hasList(EditorWindow window) {
+        return window.site().orElseThrow().hasList();
+    }
+
+    /** Whether the answers are seen. */
+    public static boolean hasAnswers(EditorWindow window) {
+        return window.site().orElseThrow().hasAnswers();
+    }
+
     /** Drops a file on the window, as the system's own hand would. */
     public static boolean dropOn(EditorWindow window, java.nio.file.Path file) {
         return window.take(file);

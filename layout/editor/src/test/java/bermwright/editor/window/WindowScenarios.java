@@ -54,7 +54,7 @@ final class WindowScenarios {
         all.put("saving writes the file and clears the mark", WindowScenarios::save);
         all.put("edits of a killed editor are taken up again", WindowScenarios::recover);
         all.put("dark window and text at twice its size", WindowScenarios::darkAndLarge);
-        all.put("layers and view come back in the next window", WindowScenarios::remembersView);
+        all.put("columns, layers and view come back in the next window", WindowScenarios::remembersView);
         all.put("the map is written as a picture, and printing without a printer says so", WindowScenarios::export);
         all.put("keys and the guided path lead through the window", WindowScenarios::keysAndGuide);
         all.put("a kept variant and another file are compared figure by figure", WindowScenarios::compare);
@@ -251,6 +251,7 @@ final class WindowScenarios {
         });
         hand.robot().push(KeyCode.CONTROL, KeyCode.DIGIT3);
         hand.robot().push(KeyCode.CONTROL, KeyCode.DIGIT4);
+        hand.robot().push(KeyCode.CONTROL, KeyCode.DIGIT9);
         hand.await("the ground is shown", () -> WindowParts.isGroundShown(hand.window()));
         Stagehand.onScreenThread(() -> {
             hand.window().close();
@@ -263,7 +264,11 @@ final class WindowScenarios {
         assertEquals(seen.metresPerPixel(), now.metresPerPixel(), 0);
         assertTrue(WindowParts.hasSlopeBands(again.window()), "slope bands are shown again");
         assertFalse(again.map().dress().hasGear(), "gear is hidden again");
+        assertTrue(WindowParts.hasList(again.window()), "the list is seen as it was");
+        assertFalse(WindowParts.hasAnswers(again.window()), "the answers are hidden again");
         again.screenshot("08-view-remembered");
+        again.robot().push(KeyCode.CONTROL, KeyCode.DIGIT9);
+        again.await("the answers are back", () -> WindowParts.hasAnswers(again.window()));
         again.close();
     }
 
