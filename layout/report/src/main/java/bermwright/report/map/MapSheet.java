@@ -77,9 +77,14 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
         MapFurniture furniture = new MapFurniture(svg, ground.metreScale(), scale());
         furniture.scaleBar(new Dot(LEFT + 12, bottom - 14), labels);
         furniture.norths(new Dot(LEFT + MAP_WIDTH - 58, TOP + 78), trueNorth, labels);
-        symbols(labels);
-        findings(svg, labels);
-        labels(svg, labels);
+        List<MapItem> named = items.stream().filter(i -> !i.label().isEmpty() && window.contains(place(i))).toList();
+        List<Numbered> numbered = findings.stream()
+                .filter(n -> n.finding().place().filter(window::contains).isPresent()).toList();
+        symbols(labels, numbered);
+        List<Dot> words = named.stream().map(item -> beside(svg, labels, item)).toList();
+        List<Dot> numbers = numbered.stream().map(finding -> beside(svg, labels, finding)).toList();
+        words(svg, named, words);
+        numbers(svg, numbered, numbers);
         svg.box(corner, size, "fill", "none", "stroke", Ink.BLACK, "stroke-width", "1.2");
         double legendEnd = furniture.legend(new Dot(LEFT + MAP_WIDTH + 18, TOP + 8),
                 items.stream().map(MapItem::style).distinct().toList(), levels(), legendNotes(relief));
@@ -152,53 +157,52 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
                 .map(n -> n.finding().level()).distinct().sorted().toList();
     }
 
-    private void findings(Svg svg, Labels labels) {
-        List<Numbered> here = findings.stream().filter(n -> n.finding().place().filter(window::contains).isPresent())
-                .toList();
-        List<Dot> rooms = new ArrayList<>();
-        for (Numbered numbered : here) {
-            Dot at = paper(numbered.finding().place().orElseThrow());
-            Dot room = labels.near(at, new Dot(27, 27), 6);
-            svg.line(at, room, "stroke", Ink.BLACK, "stroke-width", "1");
-            svg.circle(at, 2, "fill", Ink.BLACK);
-            rooms.add(room);
-        }
-        for (int i = 0; i < here.size(); i++) {
-            Finding finding = here.get(i).finding();
+    /** Room for a finding's number, joined to its place by a line. */
+    private Dot beside(Svg svg, Labels labels, Numbered numbered) {
+        Dot at = paper(numbered.finding().place().orElseThrow());
+        Dot room = labels.near(at, new Dot(27, 27), 6);
+        svg.line(at, room, "stroke", Ink.BLACK, "stroke-width", "1");
+        svg.circle(at, 2, "fill", Ink.BLACK);
+        return room;
+    }
+
+    private static void numbers(Svg svg, List<Numbered> numbered, List<Dot> rooms) {
+        for (int i = 0; i < numbered.size(); i++) {
+            Finding finding = numbered.get(i).finding();
             svg.open("g").tip(finding.rule() + ": " + finding.text());
-            Numbered.mark(svg, rooms.get(i), finding.level(), Integer.toString(here.get(i).number()));
+            Numbered.mark(svg, rooms.get(i), finding.level(), Integer.toString(numbered.get(i).number()));
             svg.close();
         }
     }
 
-    /** Symbols stay seen: neither numbers nor words may cover them. */
-    private void symbols(Labels labels) {
-        for (MapItem item : items) {
-            if (item.style().isMark() && window.contains(place(item))) {
-                Dot at = paper(place(item));
-                labels.avoid(new Dot(at.x() - SYMBOL, at.y() - SYMBOL), new Dot(at.x() + SYMBOL, at.y() + SYMBOL));
-            }
-        }
+    /** Symbols and the places findings tell of stay seen: neither numbers nor words may cover them. */
+    private void symbols(Labels labels, List<Numbered> numbered) {
+        items.stream().filter(i -> i.style().isMark() && window.contains(place(i)))
+                .forEach(i -> keep(labels, paper(place(i)), SYMBOL));
+        numbered.forEach(n -> keep(labels, paper(n.finding().place().orElseThrow()), SYMBOL / 2));
+    }
+
+    private static void keep(Labels labels, Dot at, double half) {
+        labels.avoid(new Dot(at.x() - half, at.y() - half), new Dot(at.x() + half, at.y() + half));
     }
 
     private static Point place(MapItem item) {
         return item instanceof MapItem.Area area ? area.ring().centre() : item.places().get(item.places().size() / 2);
     }
 
-    /** Words beside their things, with a thin line where they stand further off. */
-    private void labels(Svg svg, Labels labels) {
-        List<MapItem> named = items.stream().filter(i -> !i.label().isEmpty() && window.contains(place(i))).toList();
-        List<Dot> rooms = new ArrayList<>();
-        for (MapItem item : named) {
-            Dot at = paper(place(item));
-            Dot size = new Dot(Svg.width(item.label(), 12) + 4, 15);
-            Dot room = labels.near(at, size, SYMBOL + 1);
-            rooms.add(room);
-            Dot end = new Dot(nearest(at.x(), room.x(), size.x() / 2), nearest(at.y(), room.y(), size.y() / 2));
-            if (Math.hypot(end.x() - at.x(), end.y() - at.y()) > FAR_OFF) {
-                svg.line(at, end, "stroke", Ink.DARK_GREY, "stroke-width", "0.9");
-            }
+    /** Room for the words of a thing, joined to it by a thin line where it is further off. */
+    private Dot beside(Svg svg, Labels labels, MapItem item) {
+        Dot at = paper(place(item));
+        Dot size = new Dot(Svg.width(item.label(), 12) + 4, 15);
+        Dot room = labels.near(at, size, SYMBOL + 1);
+        Dot end = new Dot(nearest(at.x(), room.x(), size.x() / 2), nearest(at.y(), room.y(), size.y() / 2));
+        if (Math.hypot(end.x() - at.x(), end.y() - at.y()) > FAR_OFF) {
+            svg.line(at, end, "stroke", Ink.DARK_GREY, "stroke-width", "0.9");
         }
+        return room;
+    }
+
+    private static void words(Svg svg, List<MapItem> named, List<Dot> rooms) {
         for (int i = 0; i < named.size(); i++) {
             svg.text(new Dot(rooms.get(i).x(), rooms.get(i).y() + 4), named.get(i).label(), "text-anchor", "middle",
                     "stroke", "#ffffff", "stroke-width", "3", "paint-order", "stroke", "stroke-linejoin", "round");
