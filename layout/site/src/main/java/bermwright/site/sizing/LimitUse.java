@@ -8,6 +8,7 @@ import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.Plan;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -18,6 +19,7 @@ import java.util.Optional;
  */
 public final class LimitUse {
     private final ExposurePlan exposure;
+    private final List<LimitInForce> limits;
     private final boolean anyShelter;
 
     /**
@@ -27,6 +29,7 @@ public final class LimitUse {
      */
     public LimitUse(Plan plan) {
         exposure = plan.exposure();
+        limits = exposure.judgedLimits();
         anyShelter = plan.hulls().stream().flatMap(h -> h.stations().stream()).anyMatch(s -> s.stormShelter());
     }
 
@@ -41,7 +44,7 @@ public final class LimitUse {
     }
 
     private double key(CoverTrial.At station) {
-        return exposure.judgedLimits().isEmpty() ? station.cosmic().high() : used(station);
+        return limits.isEmpty() ? station.cosmic().high() : used(station);
     }
 
     SizedCover.StationShare share(CoverTrial.At station) {
@@ -55,7 +58,7 @@ public final class LimitUse {
     }
 
     private double used(CoverTrial.At station) {
-        return exposure.judgedLimits().stream().mapToDouble(limit -> counted(station, limit).high() / limit.limit())
+        return limits.stream().mapToDouble(limit -> counted(station, limit).high() / limit.limit())
                 .reduce(0, Math::max);
     }
 
