@@ -81,10 +81,12 @@ final class SupportReckoning {
         return new HullSupports(kind, List.of(), Optional.empty(), Optional.empty(), List.of(why), note(kind));
     }
 
+    /** A stiff hull on even ground: the ground's push runs as a straight line under the centre of what it bears. */
     private HullSupports along(SeatLoad seat) {
         double width = Math.max(2 * seat.halfWidth(), Math.ulp(1.0));
+        BeamLoad.Stretch push = BeamLoad.weight(borne.total(), hull.length(), borne.centre()).stretches().get(0);
         Support whole = new Support("the ground along its length", hull.length() / 2, borne.total(),
-                seat.perLength() / width, bearing(width, hull.length()));
+                Math.max(push.atFrom(), push.atTo()) / width, bearing(width, hull.length()));
         HullSupports made = new HullSupports(Kind.ALONG, List.of(whole), Optional.empty(), Optional.empty(), List.of(),
                 note(Kind.ALONG));
         return made.with(new SupportFindings(hull).of(made));
@@ -150,8 +152,8 @@ final class SupportReckoning {
         return new ModelNote("hull-supports", "A buried hull as a straight, even beam on rigid, level supports"
                 + " (balance, and no deflection at a support); the soil straight over it row by row, its own weight"
                 + " as a straight line about its centre, a triangle where that lies outside the middle third; shell"
-                + " over saddles after Zick; soil under feet, saddles and hull by Vesic's bearing formula at the"
-                + " surface, plumb load",
+                + " over saddles after Zick; a hull along the ground as a stiff body on even bedding; soil under feet,"
+                + " saddles and hull by Vesic's bearing formula at the surface, plumb load",
                 "supports that sink alike, soil that neither arches along the hull nor hangs on its flanks, saddles of"
                         + " 120 to 150 degrees, shells up to 1,500 wall thicknesses in radius, no rings or frames",
                 "loads of two supports 10 %, of more supports by what they sink unevenly; stresses by a factor of 1.5;"
