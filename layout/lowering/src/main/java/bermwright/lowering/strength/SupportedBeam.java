@@ -2,6 +2,7 @@
 package bermwright.lowering.strength;
 
 import bermwright.foundation.Require;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -48,6 +49,25 @@ public record SupportedBeam(BeamLoad load, List<Double> supports, List<Double> r
             Require.that(i == 0 || supports.get(i) > supports.get(i - 1), "supports must stand one after another.");
         }
         return new SupportedBeam(load, supports, reactions(load, supports));
+    }
+
+    /**
+     * A hull on supports that can only push. Where one would have to pull, the hull rises off it and it is left out,
+     * the worst first; of the last two both stay, and a pull there says that the hull tips.
+     *
+     * @param load     what is borne
+     * @param supports where the supports are from the base (m), at least two, rising, on the hull
+     * @return the supports that bear, what they bear and how the hull bends
+     */
+    public static SupportedBeam resting(BeamLoad load, List<Double> supports) {
+        SupportedBeam beam = on(load, supports);
+        double least = beam.reactions.stream().mapToDouble(r -> r).min().orElseThrow();
+        if (!(least < 0) || supports.size() == 2) {
+            return beam;
+        }
+        List<Double> left = new ArrayList<>(supports);
+        left.remove(beam.reactions.indexOf(least));
+        return resting(load, left);
     }
 
     /**

@@ -205,4 +205,17 @@ class StrengthTest {
         assertEquals(Math.max(one.shearBeyond(14), -one.shearBefore(14)), one.greatestShear(),
                 ROUNDING * whole.total());
     }
+
+    /** Two spans with one loaded: the far end would be held down by wl/16; free to rise, it bears nothing. */
+    @Test
+    void supportsThatCanOnlyPushLetTheHullRise() {
+        BeamLoad load = new BeamLoad(2, List.of(new BeamLoad.Stretch(0, 1, 1, 1)));
+        SupportedBeam beam = SupportedBeam.resting(load, List.of(0.0, 1.0, 2.0));
+        assertEquals(List.of(0.0, 1.0), beam.supports());
+        assertEquals(0.5, beam.reactions().get(0), ROUNDING);
+        assertEquals(0.125, beam.sagging(), ROUNDING);
+        SupportedBeam tips = SupportedBeam.resting(load, List.of(1.0, 1.5, 2.0));
+        assertEquals(2, tips.supports().size());
+        assertTrue(tips.reactions().get(1) < 0);
+    }
 }

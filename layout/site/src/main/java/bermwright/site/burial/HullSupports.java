@@ -72,7 +72,7 @@ public record HullSupports(Kind kind, List<Support> supports, Optional<Supported
      *
      * @param name     what it is
      * @param along    its middle from the base plane (m)
-     * @param reaction what it bears (N); below zero where the hull would lift off
+     * @param reaction what it bears (N); nothing where the hull lifts off it, below zero where it would tip
      * @param pressure mean pressure on the soil under it (Pa), zero or more; under a hull along its length at the end
      *                 that presses most
      * @param bearing  pressure at which that soil gives way (Pa), positive

@@ -38,9 +38,15 @@ final class SupportFindings {
     List<Finding> of(HullSupports made) {
         List<Finding> findings = new ArrayList<>();
         made.supports().stream().filter(s -> s.reaction() < 0).findFirst().ifPresent(s -> findings.add(finding(
-                "saddle-lifts", Level.REFUSE, Figures.of(s.reaction() / 1000, 0, "kN"), text("The hull lifts off %s:"
-                        + " the others would have to hold it down. Move the supports so that the common centre of hull"
-                        + " and soil lies well between them.", s.name())).from("equilibrium")));
+                "saddle-lifts", Level.REFUSE, Figures.of(s.reaction() / 1000, 0, "kN"), text("The hull lifts off %s and"
+                        + " tips: nothing there holds it down. Move the supports so that the common centre of hull and"
+                        + " soil lies well between them.", s.name())).from("equilibrium")));
+        List<String> idle = made.supports().stream().filter(s -> s.reaction() == 0).map(Support::name).toList();
+        if (!idle.isEmpty()) {
+            findings.add(finding("saddle-idle", Level.WARN, Figures.of(0, 0, "kN"), text("The hull rises off %s, which"
+                    + " bears nothing, and rests on the others. Space the supports more evenly under what they are to"
+                    + " bear.", String.join(" and ", idle))).from("equilibrium"));
+        }
         made.supports().stream().min(Comparator.comparingDouble(Support::bearingFactor))
                 .filter(s -> !(s.bearingFactor() >= WANTED_BEARING)).ifPresent(s -> findings.add(bearing(s)));
         made.shell().ifPresent(s -> stresses(made, s, findings));

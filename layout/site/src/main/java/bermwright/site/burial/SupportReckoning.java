@@ -65,10 +65,11 @@ final class SupportReckoning {
             return nothing(kind, findings.saddlesPastMiddle());
         }
         List<Double> places = saddles ? saddles() : List.of(0.0, noseAt());
-        SupportedBeam beam = SupportedBeam.on(borne, places);
+        SupportedBeam beam = SupportedBeam.resting(borne, places);
         List<Support> supports = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
-            double reaction = beam.reactions().get(i);
+            int number = beam.supports().indexOf(places.get(i));
+            double reaction = number < 0 ? 0 : beam.reactions().get(number);
             supports.add(saddles ? saddle(i, places.get(i), reaction)
                     : i == 0 ? feet(reaction) : nose(places.get(i), reaction));
         }

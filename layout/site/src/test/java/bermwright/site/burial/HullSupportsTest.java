@@ -166,6 +166,19 @@ class HullSupportsTest {
         assertFalse(level(ends, "saddle-bending").isEmpty());
     }
 
+    /** Three saddles crowd the middle: the hull rocks on two of them, as the lever rule says. */
+    @Test
+    void aSaddleTheHullRisesOffBearsNothing() {
+        HullSupports three = burial(cradle(3, OptionalDouble.of(17), 120), Optional.empty(), 19).supports();
+        assertEquals(0, three.supports().stream().mapToDouble(Support::reaction).min().orElseThrow(), 0);
+        assertEquals(Optional.of(Level.WARN), level(three, "saddle-idle"));
+        assertTrue(level(three, "saddle-lifts").isEmpty());
+        double all = burial(cradle(2, OptionalDouble.empty(), 120), Optional.empty(), 19).seat().perLength() * 38;
+        assertEquals(all, borne(three), ROUNDING * all);
+        HullSupports even = burial(cradle(3, OptionalDouble.of(5), 120), Optional.empty(), 19).supports();
+        assertTrue(level(even, "saddle-idle").isEmpty());
+    }
+
     @Test
     void aHullOnItsLegsLeansOnItsNose() {
         Pivot legs = new Pivot(Pivot.Kind.LEGS, OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.of(4),
