@@ -76,7 +76,7 @@ final class CascadeWalk {
         int species = w.kind == 2 ? Medium.PION : w.kind;
         double left = -Math.log(1 - random.nextDouble());
         while (w.energy > LEAST_MEV && w.depth >= 0 && w.depth < edges[edges.length - 1]) {
-            int i = (int) Math.round(Math.log(w.energy / EnergyGrid.LEAST_MEV) / medium.grid().step());
+            int i = index(w.energy);
             double rate = medium.reactions(species)[i];
             double path = Math.min(LONGEST_STEP, left / rate);
             count(w, path);
