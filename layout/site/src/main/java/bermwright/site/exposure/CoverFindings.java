@@ -22,11 +22,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /** What is wrong with the covers of a plan, in findings. */
 final class CoverFindings {
     /** Depth by which a place may fall short before it counts as thin, beside what the grid's cells take off (m). */
     private static final double SLACK = 0.02;
+    /** A wall this near to an end holds the cover there (m). */
+    private static final double WALL_AWAY = 0.3;
 
     private final Plan plan;
     private final SiteHulls site;
@@ -86,8 +90,8 @@ final class CoverFindings {
                             + " are known no better than that.", thinnest, spacing))
                     .from("spacing of the elevation file").at(hull.baseCentre()));
         }
-        wall(hull, solid.get(), cover.baseEnd(), cover.baseEndWall(), mound);
-        wall(hull, solid.get(), cover.farEnd(), cover.farEndWall(), mound);
+        wall(new Held(hull, solid.get(), 0), cover.baseEnd(), cover.baseEndWall(), mound);
+        wall(new Held(hull, solid.get(), solid.get().shape().length()), cover.farEnd(), cover.farEndWall(), mound);
         for (Hatch hatch : hull.hatches()) {
             hatch(hull, solid.get(), hatch, mound);
         }
@@ -116,10 +120,22 @@ final class CoverFindings {
         }
     }
 
-    private void wall(Hull hull, HullSolid solid, CoverPlan.End end, Optional<String> id, Optional<Mound> mound) {
+    /** An end of a hull that a wall holds: its place along the hull (m). */
+    private record Held(Hull hull, HullSolid solid, double along) {
+        /** How far the end lies from the near face of a wall (m). */
+        double from(Wall wall, UnaryOperator<Point> stretched) {
+            Point end = solid.pose().point(along, 0, 0).plan();
+            return IntStream.range(1, wall.line().size()).mapToDouble(i -> end.distance(
+                    stretched.apply(wall.line().get(i - 1)), stretched.apply(wall.line().get(i)))).min()
+                    .orElse(Double.POSITIVE_INFINITY) - wall.thickness() / 2;
+        }
+    }
+
+    private void wall(Held held, CoverPlan.End end, Optional<String> id, Optional<Mound> mound) {
         if (end != CoverPlan.End.WALL) {
             return;
         }
+        Hull hull = held.hull();
         Optional<Wall> wall = id.flatMap(w -> plan.walls().stream().filter(k -> k.id().equals(w)).findFirst());
         if (wall.isEmpty()) {
             findings.add(Finding.of("cover-wall-missing", Level.REFUSE, hull.id(), Figures.NONE,
@@ -127,8 +143,17 @@ final class CoverFindings {
                             + id.orElse("no wall is named") + ".").from("walls of the plan").at(hull.baseCentre()));
             return;
         }
+        double away = held.from(wall.get(), site.metres()::stretched);
+        if (away > WALL_AWAY) {
+            findings.add(Finding.of("cover-wall-away", Level.WARN, hull.id(), Figures.of(away, WALL_AWAY, "m"),
+                    text("Wall %s stands %.1f m from the end of the hull whose cover it is to hold. The cover is"
+                            + " reckoned to that end: the soil between, without which the wall holds nothing, is"
+                            + " neither in the volume nor in the dose. Move the wall to the end.", wall.get().id(),
+                            away))
+                    .from("our own planning figure").at(wall.get().line().get(0)));
+        }
         if (mound.isPresent()) {
-            double highest = highestBehind(solid, wall.get(), mound.get());
+            double highest = highestBehind(held.solid(), wall.get(), mound.get());
             if (highest > wall.get().height()) {
                 findings.add(Finding.of("cover-wall-low", Level.WARN, hull.id(),
                         Figures.of(wall.get().height(), highest, "m"),

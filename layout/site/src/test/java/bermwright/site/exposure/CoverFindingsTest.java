@@ -139,8 +139,22 @@ class CoverFindingsTest {
         assertEquals(List.of(), of(raised(walled(hull(held), List.of(wall(11)))), "cover-wall-low"));
     }
 
+    @Test
+    void aWallThatStandsAwayFromTheEndIsWarned() {
+        CoverPlan held = cover(2.5, CoverPlan.End.OPEN, CoverPlan.End.WALL, Optional.of("W"));
+        assertEquals(List.of(), of(raised(walled(hull(held), List.of(wall(11)))), "cover-wall-away"));
+        Finding away = only(raised(walled(hull(held), List.of(wall(11, 1.5)))), "cover-wall-away");
+        assertEquals(1, away.measured().orElseThrow(), 1e-6);
+        assertEquals(Level.WARN, away.level());
+        only(raised(walled(hull(held), List.of(wall(11, -1.5)))), "cover-wall-away");
+    }
+
     private static Wall wall(double height) {
-        return new Wall("W", List.of(new Point(FAR_EAST + 0.5, 130), new Point(FAR_EAST + 0.5, 170)), height, 1,
+        return wall(height, 0.5);
+    }
+
+    private static Wall wall(double height, double beyond) {
+        return new Wall("W", List.of(new Point(FAR_EAST + beyond, 130), new Point(FAR_EAST + beyond, 170)), height, 1,
                 Kept.NOTHING);
     }
 
