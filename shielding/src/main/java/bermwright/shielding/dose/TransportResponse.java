@@ -254,9 +254,10 @@ final class TransportResponse {
                 "effective dose of galactic cosmic rays (W " + spectrum.modulationW() + ", hydrogen to nickel) behind "
                         + shield.soil().name() + " soil" + skinWords()
                         + ": transport along the ray with slowing down, fragmentation and an intranuclear cascade, "
-                        + "slow neutrons by diffusion through each piece of wall by its own cover, given back between "
-                        + "walls and floor of the room; ions beyond hydrogen, with all they make in the body, by "
-                        + "quality factor behind its own water, 5 g/cm2 for red marrow, 10 for other tissues",
+                        + "slow neutrons by diffusion through each piece of wall by its own cover, the first soil on "
+                        + "the ray, square to the face it leaves through, soil further out left out; given back "
+                        + "between walls and floor of the room; ions beyond hydrogen, with all they make in the body, "
+                        + "by quality factor behind its own water, 5 g/cm2 for red marrow, 10 for other tissues",
                 "0 to 1000 g/cm2, where the last published figure stands, extrapolated to 1500; fast particles "
                         + "straight ahead, pions, muons and gammas roughly; gammas of the "
                         + "ground 3.4 mSv a year in the open whatever the sun, its fast nucleons roughly",

@@ -34,7 +34,8 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
      *
      * <p>What flies straight is the mean of the response over the whole ball of directions, those below the horizontal
      * giving nothing. Slow neutrons come from the walls of the station's room: each direction shows a piece of wall,
-     * as thick as it lies under the face through which the ray leaves; walls and floor give back what they get
+     * as thick as it lies under the face through which the ray leaves the first soil on its way, whatever soil the ray
+     * crosses further out; walls and floor give back what they get
      * ({@link DiffuseRoom}). What they send up from the floor at the first time is the ground's return, with what else
      * open ground sends back, its gammas, times the share of the open sky's dose that flies straight to the station
      * (at most one): a stated model, since the same particles make it and it crosses the same cover. A response that
@@ -87,17 +88,21 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
         void add(double x, double offDensity, double offThickness, SkyView.Direction direction) {
             double share = 2 * direction.share();
             double slant = direction.slant();
-            best.add(x / slant, x, share);
+            double wall = x - direction.beyond();
+            best.add(wall / slant, x, share);
             if (lighter != best) {
-                lighter.add((x - offDensity) / slant, x - offDensity, share);
-                heavier.add((x + offDensity) / slant, x + offDensity, share);
+                double soil = direction.placed() + direction.inPlace();
+                double off = soil > 0 ? offDensity * (1 - direction.beyond() / soil) : 0;
+                lighter.add((wall - off) / slant, x - offDensity, share);
+                heavier.add((wall + off) / slant, x + offDensity, share);
             }
             if (thinner != best) {
-                thinner.add((x - offThickness) / slant, x - offThickness, share);
-                thicker.add((x + offThickness) / slant, x + offThickness, share);
+                double off = Math.min(offThickness, wall);
+                thinner.add((wall - off) / slant, x - offThickness, share);
+                thicker.add((wall + off) / slant, x + offThickness, share);
             }
-            double weight = share * Math.exp(-x / slant / RELAXATION);
-            cover += weight * x / slant;
+            double weight = share * Math.exp(-wall / slant / RELAXATION);
+            cover += weight * wall / slant;
             weights += weight;
         }
 

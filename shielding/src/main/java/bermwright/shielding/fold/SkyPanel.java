@@ -10,7 +10,7 @@ final class SkyPanel {
     /** Sines of the elevations it reaches from and to. */
     final double from;
     final double to;
-    /** Rows placed, in place, skin and slant by ray. */
+    /** Rows placed, in place, skin, slant and beyond by ray. */
     final double[][] crossed;
     /** For each response its dose over the panel, as if from all sides, and how far that may be off. */
     final double[] doses;

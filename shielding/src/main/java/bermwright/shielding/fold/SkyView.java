@@ -62,10 +62,11 @@ public final class SkyView {
      * @param placed  placed soil (kg/m2)
      * @param inPlace undisturbed soil (kg/m2)
      * @param skin    skins at a slant (kg/m2)
-     * @param slant   how much longer than thick the way through the outer layer is (1)
+     * @param slant   how much longer than thick the way through the outer layer of the cover is (1)
+     * @param beyond  soil beyond the cover, which is the first soil the ray leaves (kg/m2), in the sum of both soils
      */
     public record Direction(double azimuth, double sine, double share, double placed, double inPlace, double skin,
-            double slant) {
+            double slant, double beyond) {
         /**
          * Everything counted as soil.
          *
@@ -77,14 +78,14 @@ public final class SkyView {
         }
 
         /**
-         * How far the wall that is seen there is from the outer face of its cover: what the ray crosses, over its
-         * slant to that face.
+         * How far the wall that is seen there is from the outer face of its cover: what the ray crosses on the way out
+         * of the first soil, over its slant to the face through which it leaves it. Soil further out does not count.
          *
          * @param skinEquivalence what one unit of skin counts as in soil (1)
          * @return areal density (kg/m2)
          */
         public double across(double skinEquivalence) {
-            return arealDensity(skinEquivalence) / slant;
+            return (arealDensity(skinEquivalence) - beyond) / slant;
         }
     }
 
@@ -99,7 +100,7 @@ public final class SkyView {
                 double[][] crossed = panel.crossed;
                 for (int k = 0; k < KronrodNodes.NODES; k++) {
                     visitor.visit(new Direction(ring.azimuth, panel.sine(k), ring.turnShare * panel.share(k) / 2,
-                            crossed[0][k], crossed[1][k], crossed[2][k], crossed[3][k]));
+                            crossed[0][k], crossed[1][k], crossed[2][k], crossed[3][k], crossed[4][k]));
                 }
             }
         }

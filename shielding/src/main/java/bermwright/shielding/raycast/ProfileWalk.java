@@ -31,7 +31,7 @@ final class ProfileWalk {
         plain = field.inPlace == field.finished;
         cut = new ProfileCut(field, !plain || !field.uniform);
         finished = new SurfaceFan(plain && !field.uniform);
-        place = plain ? finished : new SurfaceFan(!field.uniform);
+        place = plain ? finished : new SurfaceFan(!field.uniform, finished);
         placeRise = new double[plain ? 0 : cut.at.length];
         natural = new double[field.uniform ? 0 : cut.at.length];
     }
@@ -63,6 +63,7 @@ final class ProfileWalk {
                 push(finished.lastAt, vertexNatural[vertices - 1]);
             }
         }
+        finished.end();
     }
 
     /** Which way an azimuth leads. */

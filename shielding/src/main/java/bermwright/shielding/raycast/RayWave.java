@@ -2,6 +2,7 @@
 package bermwright.shielding.raycast;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * Follows single rays through one surface, many side by side: each takes one step in turn, so that the processor works
@@ -50,21 +51,32 @@ final class RayWave {
     private final int[] active = new int[RAYS];
     /** Length in plan below the surface; not a number where a height is missing on the way. */
     final double[] length = new double[RAYS];
-    /** Rise of the surface where the ray last came out; not a number where it did not. */
-    final double[] exitRise = new double[RAYS];
+    /** A place on the face where the ray last came out, in plan; not a number where it did not. */
+    private final double[] exit = new double[RAYS];
+    private final double[] firstExit = new double[RAYS];
+    /** Length up to there, and where the ray goes into soil again; without bound where it does not. */
+    final double[] first = new double[RAYS];
+    final double[] again = new double[RAYS];
+    /** The surface all over this one whose first soil counts, or this one. */
+    private final RayWave outer;
     /** Whether the ray was in soil at the edge of the known ground. */
     final boolean[] belowAtEdge = new boolean[RAYS];
 
-    RayWave(SoilField field, double[] heights, Steepness steepness, double[] start) {
+    RayWave(SoilField field, Surface surface, double[] start, Optional<RayWave> over) {
         this.field = field;
-        this.heights = heights;
-        this.steepness = steepness;
+        outer = over.orElse(this);
+        heights = surface.heights;
+        steepness = surface.steepness;
         x0 = (start[0] - field.west) / field.spacing;
         y0 = (start[1] - field.south) / field.spacing;
         z0 = start[2];
         perSpacing = 1 / field.spacing;
         nudge = NUDGE * field.spacing;
         reach = (1 << Steepness.SHIFT) * field.spacing;
+    }
+
+    /** A surface and how steep it gets. */
+    record Surface(double[] heights, Steepness steepness) {
     }
 
     /** Puts rising rays at distances in plan. */
@@ -85,7 +97,8 @@ final class RayWave {
         System.arraycopy(from, 0, in, 0, many);
         Arrays.fill(side, 0, many, 1);
         Arrays.fill(length, 0, many, 0);
-        Arrays.fill(exitRise, 0, many, Double.NaN);
+        Arrays.fill(exit, 0, many, Double.NaN);
+        Arrays.fill(again, 0, many, Double.POSITIVE_INFINITY);
         Arrays.fill(belowAtEdge, 0, many, false);
         for (int k = 0; k < many; k++) {
             double x = gx[k];
@@ -118,6 +131,14 @@ final class RayWave {
             }
             many = kept;
         }
+    }
+
+    /**
+     * A place on the face through which a ray leaves the first soil, in plan; not a number where it crosses none,
+     * without bound where it is level ground beyond the known.
+     */
+    double face(int ray) {
+        return again[ray] < Double.POSITIVE_INFINITY ? firstExit[ray] : exit[ray];
     }
 
     /** One step above the surface; 0 where nothing more can be met. */
@@ -185,7 +206,7 @@ final class RayWave {
         double gap = sign * over;
         double shrinks = sign * (tangent - rise);
         if (gap <= Math.max(0, on * shrinks)) {
-            meet(ray, gap > 0 ? t + gap / shrinks : t, rise);
+            meet(ray, gap > 0 ? t + gap / shrinks : t, t + on / 2);
             at[ray] = t + on;
             return 1;
         }
@@ -200,12 +221,18 @@ final class RayWave {
     }
 
     /** The ray comes out of the surface, or goes in. */
-    private void meet(int ray, double place, double rise) {
+    private void meet(int ray, double place, double onFace) {
         if (side[ray] < 0) {
             in[ray] = place;
+            if (again[ray] == Double.POSITIVE_INFINITY
+                    && (outer == this ? length[ray] > 0 : place >= SurfaceFan.SAME * outer.again[ray])) {
+                again[ray] = place;
+                first[ray] = length[ray];
+                firstExit[ray] = exit[ray];
+            }
         } else if (place > in[ray]) {
             length[ray] += place - in[ray];
-            exitRise[ray] = rise;
+            exit[ray] = onFace;
         }
         side[ray] = -side[ray];
     }
@@ -216,7 +243,7 @@ final class RayWave {
         double over = field.onTriangles(heights, x0 + t * gx[ray], y0 + t * gy[ray]) - z0 - tangents[ray] * t;
         belowAtEdge[ray] = over > 0;
         length[ray] += Math.max(t, t + over / tangents[ray]) - in[ray];
-        exitRise[ray] = 0;
+        exit[ray] = Double.POSITIVE_INFINITY;
         return 0;
     }
 }

@@ -3,11 +3,14 @@ package bermwright.shielding.raycast;
 
 import bermwright.foundation.Require;
 import java.util.Arrays;
+import java.util.Optional;
 
 /** Single rays from one station through both surfaces of soil of one density, a batch at a time. */
 final class SingleRays {
     private final SoilField field;
     private final HullSight[] sights;
+    private final SoilFaces faces;
+    private final double perSpacing;
     private final RayWave finished;
     private final RayWave place;
     /** The batch: level unit directions, tangents of elevation, and the way over the way in plan. */
@@ -22,9 +25,13 @@ final class SingleRays {
     SingleRays(SoilField field, HullSight[] sights, double[] start) {
         this.field = field;
         this.sights = sights;
-        finished = new RayWave(field, field.finished, field.steepness(), start);
+        this.faces = new SoilFaces(field, start);
+        this.perSpacing = 1 / field.spacing;
+        finished = new RayWave(field, new RayWave.Surface(field.finished, field.steepness()), start,
+                Optional.empty());
         place = field.inPlace == field.finished ? finished
-                : new RayWave(field, field.inPlace, field.steepnessInPlace(), start);
+                : new RayWave(field, new RayWave.Surface(field.inPlace, field.steepnessInPlace()), start,
+                        Optional.of(finished));
     }
 
     /**
@@ -62,9 +69,21 @@ final class SingleRays {
             into.placed[ray] = (over < 0 ? 0 : over) * slants[k] * field.placedDensity;
             into.inPlace[ray] = undisturbed * slants[k] * field.uniformDensity;
             into.skin[ray] = skin[k];
-            into.rise[ray] = finished.exitRise[k];
+            into.rise[ray] = finished.face(k);
+            faces.at(ray, east[k] * perSpacing, north[k] * perSpacing, into.rise, into.steep);
+            into.setBeyond(ray, beyond(k) * slants[k]);
             into.beyondEdge += finished.belowAtEdge[k] && !Double.isNaN(over) ? 1 : 0;
         }
+    }
+
+    /** Soil beyond the first that a ray leaves, over the way in plan. */
+    private double beyond(int k) {
+        if (finished.again[k] == Double.POSITIVE_INFINITY) {
+            return 0;
+        }
+        double undisturbed = place.again[k] == Double.POSITIVE_INFINITY ? 0 : place.length[k] - place.first[k];
+        double all = finished.length[k] - finished.first[k];
+        return Math.max(0, all - undisturbed) * field.placedDensity + undisturbed * field.uniformDensity;
     }
 
     private void hulls(int many) {

@@ -2,19 +2,29 @@
 package bermwright.shielding.raycast;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /** What a fan of rays of one azimuth crosses on its way to the sky; to be filled again and again by one thread. */
 public final class SkyRays {
-    /** Below this share of a ray's step towards a face the two run side by side, and rounding is all that is left. */
-    private static final double SIDE_BY_SIDE = 1e-9;
+    /** From this slant on ray and face run side by side, and rounding is all that is left. */
+    private static final double SIDE_BY_SIDE = 1e9;
 
     double[] placed = new double[0];
     double[] inPlace = new double[0];
     double[] skin = new double[0];
+    /** Rise of the face left through, along the ray; a place on it until faces are asked for. */
     double[] rise = new double[0];
+    /** Square of its gradient. */
+    double[] steep = new double[0];
+    double[] beyond = new double[0];
     double[] sines = new double[0];
     int count;
     int beyondEdge;
+    private boolean anyBeyond;
+    private double[] slants = new double[0];
+    private Optional<SoilFaces> faces = Optional.empty();
+    private final ProfileWalk.Way way = new ProfileWalk.Way();
+    private boolean isLookedAt;
 
     /** Rays to be filled. */
     public SkyRays() {
@@ -29,7 +39,50 @@ public final class SkyRays {
             inPlace = new double[count];
             skin = new double[count];
             rise = new double[count];
+            steep = new double[count];
+            beyond = new double[count];
+            slants = new double[count];
         }
+    }
+
+    /** Takes places where rays leave soil; their faces are looked at when first asked for. */
+    void leave(double[] places, SoilFaces toLookAt, double east, double north) {
+        System.arraycopy(places, 0, rise, 0, count);
+        faces = Optional.of(toLookAt);
+        way.east = east;
+        way.north = north;
+        isLookedAt = false;
+    }
+
+    /** Begins with no soil beyond the first of any ray. */
+    void noneBeyond() {
+        if (anyBeyond) {
+            Arrays.fill(beyond, 0);
+            anyBeyond = false;
+        }
+    }
+
+    /** Takes what lies beyond the first soil of a ray (kg/m2). */
+    void setBeyond(int ray, double arealDensity) {
+        beyond[ray] = arealDensity;
+        anyBeyond = true;
+    }
+
+    /** Takes over rays whose faces have been looked at. */
+    void looked() {
+        faces = Optional.empty();
+        isLookedAt = false;
+    }
+
+    private void lookAtFaces() {
+        faces.ifPresent(f -> f.along(way, rise, steep, count));
+        for (int k = 0; k < count; k++) {
+            double sin = sines[k];
+            double slant = Math.sqrt(1 + steep[k]) / Math.abs(sin - rise[k] * Math.sqrt(1 - sin * sin));
+            // Not a number where it leaves no face.
+            slants[k] = placed[k] + inPlace[k] > 0 && slant >= 1 ? Math.min(SIDE_BY_SIDE, slant) : 1;
+        }
+        isLookedAt = true;
     }
 
     /** Takes over the only ray of others. */
@@ -37,7 +90,10 @@ public final class SkyRays {
         placed[ray] = alone.placed[0];
         inPlace[ray] = alone.inPlace[0];
         skin[ray] = alone.skin[0];
+        alone.slant(0);
         rise[ray] = alone.rise[0];
+        steep[ray] = alone.steep[0];
+        setBeyond(ray, alone.beyond[0]);
         beyondEdge += alone.beyondEdge;
     }
 
@@ -82,19 +138,29 @@ public final class SkyRays {
 
     /**
      * How much longer the way through a thin layer of the surface is than the layer is thick, where the ray comes
-     * out, measured in the ray's vertical plane. Under level ground it is 1 over the sine of the elevation, however low
-     * the ray: soil along the ray over its slant is then the depth of the station.
+     * out of the first soil on its way: 1 over the cosine between the ray and the normal of the face there. Under an
+     * even face, level or sloping, soil along any ray over its slant is how deep the station lies under that face,
+     * however low the ray and whatever its azimuth.
      *
      * @param ray number of the ray (1), 0 for the lowest
      * @return slant (1), 1 or more; 1 where the ray crosses no soil
      */
     public double slant(int ray) {
-        if (Double.isNaN(rise[ray]) || !(placed[ray] + inPlace[ray] > 0)) {
-            return 1;
+        if (!isLookedAt) {
+            lookAtFaces();
         }
-        double sin = sines[ray];
-        double normal = Math.abs(sin - rise[ray] * Math.sqrt(1 - sin * sin)) / Math.sqrt(1 + rise[ray] * rise[ray]);
-        return 1 / Math.max(SIDE_BY_SIDE, normal);
+        return slants[ray];
+    }
+
+    /**
+     * Soil beyond the first that the ray leaves, such as a ridge it clips further out. It shields what flies along the
+     * ray, and is in {@link #placed(int)} and {@link #inPlace(int)}, but adds nothing to how thick the wall is seen.
+     *
+     * @param ray number of the ray (1), 0 for the lowest
+     * @return areal density (kg/m2), zero where the ray leaves soil once or never
+     */
+    public double beyond(int ray) {
+        return beyond[ray];
     }
 
     /**
@@ -111,14 +177,12 @@ public final class SkyRays {
      *
      * @param first number of the first ray (1)
      * @param many  how many rays (1)
-     * @return rows placed, in place, skin and slant, each of that many
+     * @return rows placed, in place, skin, slant and beyond, each of that many
      */
     public double[][] copy(int first, int many) {
-        double[] slants = new double[many];
-        for (int k = 0; k < many; k++) {
-            slants[k] = slant(first + k);
-        }
+        slant(first);
         return new double[][] {Arrays.copyOfRange(placed, first, first + many),
-            Arrays.copyOfRange(inPlace, first, first + many), Arrays.copyOfRange(skin, first, first + many), slants};
+            Arrays.copyOfRange(inPlace, first, first + many), Arrays.copyOfRange(skin, first, first + many),
+            Arrays.copyOfRange(slants, first, first + many), Arrays.copyOfRange(beyond, first, first + many)};
     }
 }

@@ -23,6 +23,7 @@ public final class SkySweep {
     private final WallSolid[] walls;
     private final double[] start;
     private final Voids voids;
+    private final SoilFaces faces;
     private final Elevations fan = new Elevations();
     private SingleRays singles;
     private final double[] single = new double[1];
@@ -34,6 +35,7 @@ public final class SkySweep {
         this.sights = scene.hulls().stream().map(h -> new HullSight(h, station)).toArray(HullSight[]::new);
         this.walls = scene.walls().toArray(WallSolid[]::new);
         this.start = new double[] {station.x(), station.y(), station.z()};
+        this.faces = new SoilFaces(field, start);
         this.voids = new Voids(Math.max(1, sights.length));
     }
 
@@ -71,8 +73,9 @@ public final class SkySweep {
         }
         walk.walk(start, way, fan.tangents, voids);
         into.beyondEdge = walk.belowAtEdge;
-        System.arraycopy(walk.finished.exitRise, 0, into.rise, 0, sines.length);
+        into.leave(walk.finished.exit, faces, way.east, way.north);
         soil(into);
+        beyond(into);
         for (int k = 0; walls.length > 0 && k < sines.length; k++) {
             into.placed[k] += walls(way.east, way.north, k, fan.cosines[k]);
         }
@@ -91,6 +94,7 @@ public final class SkySweep {
     public void look(double[] east, double[] north, double[] up, SkyRays into) {
         into.room(up);
         into.beyondEdge = 0;
+        into.looked();
         boolean apart = field.uniform && walls.length == 0;
         if (apart && singles == null) {
             singles = new SingleRays(field, sights, start);
@@ -142,7 +146,7 @@ public final class SkySweep {
             }
         } else {
             for (int k = 0; k < rays; k++) {
-                inPlace[k] = undisturbed[k] > 0 ? massInPlace(k) * secants[k] : 0;
+                inPlace[k] = undisturbed[k] > 0 ? massInPlace(k, 0) * secants[k] : 0;
             }
         }
     }
@@ -190,8 +194,22 @@ public final class SkySweep {
         return false;
     }
 
-    /** Mass of undisturbed soil over the way in plan. */
-    private double massInPlace(int k) {
+    /** Of all the soil, what lies beyond the first that each ray leaves. */
+    private void beyond(SkyRays into) {
+        into.noneBeyond();
+        for (int k = 0; walk.finished.anyAgain && k < fan.count(); k++) {
+            if (walk.finished.isAgain(k)) {
+                double length = walk.finished.length[k] - walk.finished.first[k];
+                double undisturbed = !walk.place.isAgain(k) ? 0 : walk.place.length[k] - walk.place.first[k];
+                double inPlace = undisturbed <= 0 ? 0 : field.uniform ? undisturbed * field.uniformDensity
+                        : massInPlace(k, SurfaceFan.SAME * walk.finished.again[k]);
+                into.setBeyond(k, (Math.max(0, length - undisturbed) * field.placedDensity + inPlace) * fan.secants[k]);
+            }
+        }
+    }
+
+    /** Mass of undisturbed soil over the way in plan, of stretches that begin at a place or further out. */
+    private double massInPlace(int k, double least) {
         Crossings crossings = walk.place.crossings;
         double tangent = fan.tangents[k + 1];
         double[] total = new double[1];
@@ -199,7 +217,7 @@ public final class SkySweep {
         boolean below = walk.place.startsBelow;
         for (int i = 0; i < crossings.count(k); i++) {
             double at = crossings.at(k, i);
-            if (below) {
+            if (below && from >= least) {
                 voids.outside(k, from, at, (start, end) -> total[0] += mass(start, end, tangent));
             }
             from = at;

@@ -10,10 +10,22 @@ import java.util.Arrays;
  * out, only a change of that number costs anything.
  */
 final class SurfaceFan {
+    /** A place in plan so little nearer than another is the same but for rounding. */
+    static final double SAME = 1 - 1e-9;
     /** Length below the surface and outside of voids, by ray, in plan. */
     double[] length = new double[0];
-    /** Rise of the surface, outwards, where each ray last came out of it; not a number where none did. */
-    double[] exitRise = new double[0];
+    /**
+     * A place on the face through which each ray leaves the first soil on its way, in plan; not a number where it
+     * crosses none, without bound where that is level ground beyond the known.
+     */
+    double[] exit = new double[0];
+    /** Length below the surface up to there, and where each ray goes in again; without bound where it does not. */
+    double[] first = new double[0];
+    double[] again = new double[0];
+    private double[] firstExit = new double[0];
+    boolean anyAgain;
+    /** The surface all over this one whose first soil counts, or this one. */
+    private final SurfaceFan outer;
     /** Every crossing, where it is wanted. */
     final Crossings crossings;
     boolean startsBelow;
@@ -27,6 +39,12 @@ final class SurfaceFan {
 
     SurfaceFan(boolean listed) {
         crossings = listed ? new Crossings() : null;
+        outer = this;
+    }
+
+    SurfaceFan(boolean listed, SurfaceFan over) {
+        crossings = listed ? new Crossings() : null;
+        outer = over;
     }
 
     /** Begins at a station so far below the surface; the tangents rise from index 1, with bounds on both sides. */
@@ -37,11 +55,19 @@ final class SurfaceFan {
         if (length.length < levels) {
             length = new double[levels];
             entered = new double[levels];
-            exitRise = new double[levels];
+            exit = new double[levels];
+            first = new double[levels];
+            again = new double[levels];
+            anyAgain = true;
+            firstExit = new double[levels];
         }
         Arrays.fill(length, 0, levels, 0);
         Arrays.fill(entered, 0, levels, 0);
-        Arrays.fill(exitRise, 0, levels, Double.NaN);
+        Arrays.fill(exit, 0, levels, Double.NaN);
+        if (anyAgain) {
+            Arrays.fill(again, Double.POSITIVE_INFINITY);
+            anyAgain = false;
+        }
         if (crossings != null) {
             crossings.clear(levels);
         }
@@ -93,6 +119,9 @@ final class SurfaceFan {
             double along = t - fromAt;
             double at = meeting(fromAt, along, fromRise - tangent * fromAt, tangent * along - (z - fromRise));
             entered[b] = voids.outside(b, at);
+            if (again[b] == Double.POSITIVE_INFINITY) {
+                keep(b, at);
+            }
             if (crossings != null) {
                 crossings.add(b, at);
             }
@@ -101,23 +130,47 @@ final class SurfaceFan {
         return b;
     }
 
+    /** Keeps how a ray came out of the first soil, where it goes into soil beyond it. */
+    private void keep(int b, double at) {
+        if (outer == this ? length[b] > 0 : at >= SAME * outer.again[b]) {
+            again[b] = at;
+            first[b] = length[b];
+            firstExit[b] = exit[b];
+            anyAgain = true;
+        }
+    }
+
+    /** Whether a ray goes into soil beyond the first. */
+    boolean isAgain(int ray) {
+        return again[ray] < Double.POSITIVE_INFINITY;
+    }
+
+    /** Ends the walk: faces are those of the first soil. */
+    void end() {
+        for (int b = 0; anyAgain && b < levels; b++) {
+            if (isAgain(b)) {
+                exit[b] = firstExit[b];
+            }
+        }
+    }
+
     private int leave(int from, double fromAt, double fromRise, double t, double z) {
         double[] bounded = tangents;
         double along = t - fromAt;
         double climb = z - fromRise;
-        double slope = along > 0 ? climb / along : 0;
+        double middle = fromAt + along / 2;
         int b = from;
         if (voids.single && crossings == null) {
             double[] until = voids.until;
             double[] lengths = length;
             double[] starts = entered;
-            double[] rises = exitRise;
+            double[] exits = exit;
             while (bounded[b] * t >= z) {
                 b--;
                 double tangent = bounded[b + 1];
                 double beyond = meeting(fromAt, along, fromRise - tangent * fromAt, tangent * along - climb) - until[b];
                 lengths[b] += (beyond > 0 ? beyond : 0) - starts[b];
-                rises[b] = slope;
+                exits[b] = middle;
             }
             return b;
         }
@@ -126,7 +179,7 @@ final class SurfaceFan {
             double tangent = bounded[b + 1];
             double at = meeting(fromAt, along, fromRise - tangent * fromAt, tangent * along - climb);
             length[b] += voids.outside(b, at) - entered[b];
-            exitRise[b] = slope;
+            exit[b] = middle;
             if (crossings != null) {
                 crossings.add(b, at);
             }
@@ -150,7 +203,9 @@ final class SurfaceFan {
     void level() {
         double lowest = tangents[1];
         if (below > 0 && lowest > 0) {
+            int still = below;
             leaveBelow(Math.max(lastAt, lastRise / lowest * (1 + 1e-12)) + 1, lastRise);
+            Arrays.fill(exit, below, still, Double.POSITIVE_INFINITY);
         }
     }
 

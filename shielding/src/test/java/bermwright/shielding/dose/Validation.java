@@ -122,6 +122,11 @@ final class Validation {
             (Chandrasekhar's H function): 0.645 of 0.650; Milne's 0.7104 in a slab without loss, within 1.5 %; and one
             group of neutrons that walk by chance, with their own rays from the sky, through the same shapes.
 
+            A wall is as thick as the first soil on the ray lies square to the face through which the ray leaves it, so
+            an even slope looks as thick from all sides (`WallThicknessLawTest`). Soil that the ray clips further out
+            weakens what flies along it, but makes no wall thicker; what of a ridge keeps rays from a wall's outer face
+            is left out.
+
             | shape | ours over walks |
             | --- | --- |
             | cylinder of 4 m under 0.1 to 2.4 m of mound | 1.00 to 1.17 |

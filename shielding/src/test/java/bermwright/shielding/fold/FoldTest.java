@@ -35,6 +35,8 @@ class FoldTest {
     private static final double EXACT = 1e-9;
     /** The pin that a slab's scene needs is a millimetre of no soil, on ways of half a metre or more. */
     private static final double PIN = 0.002;
+    /** Share of the sky whose rays, below 1.2 degrees, come out of the ridge before they come out of level ground. */
+    private static final double UNDER_THE_RIDGE = 0.006;
     private static final double DENSITY = 1600;
     private static final GridFrame FRAME = new GridFrame(121, 121, -60, -60, 1);
 
@@ -115,6 +117,26 @@ class FoldTest {
         double expected = slow.isotropicDose(DENSITY * thickness);
         assertEquals(expected, diffused, expected * EXACT);
         assertTrue(folded.low() <= folded.total() && folded.high() >= folded.total());
+    }
+
+    /** A ridge on the skyline takes from what flies straight, but lets no fewer slow neutrons through the cover. */
+    @Test
+    void aFarRidgeShieldsOnlyWhatFliesStraight() {
+        double thickness = 0.8;
+        Decay straight = new Decay(500);
+        Decay slow = new Decay(900);
+        Response both = new Decay(500, 1e9, 0, 900);
+        ElevationGrid ground = ElevationGrid.sampled(FRAME, (e, n) -> Math.max(0, 2 * Math.min(e - 40, 58 - e)));
+        SceneRays scene = SceneRays.of(new Scene(Soil.bare(ground, DensityProfile.uniform(DENSITY)), List.of()));
+        Vec3 station = new Vec3(0.3, 0.2, -thickness);
+        SkyView view = SkyView.settled(scene, station, List.of(both), SETTLED);
+        double flown = FoldedDose.of(view, straight, scene.scene().soil(), Tolerances.NONE).fromSky();
+        FoldedDose folded = FoldedDose.of(view, both, scene.scene().soil(), new Tolerances(0.1, 0));
+        double expected = slow.isotropicDose(DENSITY * thickness);
+        assertEquals(expected, folded.total() - flown, expected * UNDER_THE_RIDGE);
+        double[] beyond = {0};
+        view.forEach(d -> beyond[0] += d.beyond() > 0 ? 2 * d.share() : 0);
+        assertTrue(beyond[0] > 10 * UNDER_THE_RIDGE, "no ray clips the ridge: " + beyond[0]);
     }
 
     /** However low the ray, what it crosses over its slant is how deep the station lies. */
