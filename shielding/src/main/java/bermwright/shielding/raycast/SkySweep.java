@@ -197,7 +197,7 @@ public final class SkySweep {
     /** Of all the soil, what lies beyond the first that each ray leaves. */
     private void beyond(SkyRays into) {
         into.noneBeyond();
-        for (int k = 0; walk.finished.anyAgain && k < fan.count(); k++) {
+        for (int k = 0; k < walk.finished.mostAgain; k++) {
             if (walk.finished.isAgain(k)) {
                 double length = walk.finished.length[k] - walk.finished.first[k];
                 double undisturbed = !walk.place.isAgain(k) ? 0 : walk.place.length[k] - walk.place.first[k];

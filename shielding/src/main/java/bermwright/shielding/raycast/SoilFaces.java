@@ -6,10 +6,12 @@ final class SoilFaces {
     private final SoilField field;
     private final double x0;
     private final double y0;
+    private final double perSquare;
 
     SoilFaces(SoilField field, double[] start) {
         this.field = field;
         x0 = (start[0] - field.west) / field.spacing;
+        perSquare = 1 / (field.spacing * field.spacing);
         y0 = (start[1] - field.south) / field.spacing;
     }
 
@@ -49,6 +51,6 @@ final class SoilFaces {
         double second = heights[node + field.columns + 1] - third;
         double one = gy + lower * (gx - gy);
         rise[k] = one * first + (gx + gy - one) * second;
-        steep[k] = (first * first + second * second) / (field.spacing * field.spacing);
+        steep[k] = (first * first + second * second) * perSquare;
     }
 }

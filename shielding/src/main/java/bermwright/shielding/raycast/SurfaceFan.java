@@ -23,7 +23,8 @@ final class SurfaceFan {
     double[] first = new double[0];
     double[] again = new double[0];
     private double[] firstExit = new double[0];
-    boolean anyAgain;
+    /** How many rays, from the lowest, may go in again. */
+    int mostAgain;
     /** The surface all over this one whose first soil counts, or this one. */
     private final SurfaceFan outer;
     /** Every crossing, where it is wanted. */
@@ -58,16 +59,14 @@ final class SurfaceFan {
             exit = new double[levels];
             first = new double[levels];
             again = new double[levels];
-            anyAgain = true;
+            mostAgain = levels;
             firstExit = new double[levels];
         }
         Arrays.fill(length, 0, levels, 0);
         Arrays.fill(entered, 0, levels, 0);
         Arrays.fill(exit, 0, levels, Double.NaN);
-        if (anyAgain) {
-            Arrays.fill(again, Double.POSITIVE_INFINITY);
-            anyAgain = false;
-        }
+        Arrays.fill(again, 0, mostAgain, Double.POSITIVE_INFINITY);
+        mostAgain = 0;
         if (crossings != null) {
             crossings.clear(levels);
         }
@@ -136,7 +135,7 @@ final class SurfaceFan {
             again[b] = at;
             first[b] = length[b];
             firstExit[b] = exit[b];
-            anyAgain = true;
+            mostAgain = Math.max(mostAgain, b + 1);
         }
     }
 
@@ -147,7 +146,7 @@ final class SurfaceFan {
 
     /** Ends the walk: faces are those of the first soil. */
     void end() {
-        for (int b = 0; anyAgain && b < levels; b++) {
+        for (int b = 0; b < mostAgain; b++) {
             if (isAgain(b)) {
                 exit[b] = firstExit[b];
             }
