@@ -311,7 +311,7 @@ final class DoseRows {
 
     /** Made protons (1/m2 s sr) that come straight down to sea level, strayed from rays of the half sky. */
     private static double uprightProtons(Run air, Penetration.Outcome outcome, double[] depths, double energyMeV) {
-        MadeDirections directions = MadeDirections.ofProtons(air.penetration.soil());
+        MadeDirections directions = new MadeDirections(air.penetration.soil());
         double sum = 0;
         for (int k = 0; k < FINE_SLANTS; k++) {
             double cosine = (k + 0.5) / FINE_SLANTS;

@@ -23,8 +23,8 @@ final class Cascade {
     private static final double RESONANCE_WIDTH = 115;
     /** Absorption width of the resonance in nuclear matter of central density (MeV). */
     private static final double ABSORPTION_WIDTH = 80;
-    /** Slope of the momentum transfer in inelastic collisions, (GeV/c)^-2, common practice. */
-    private static final double INELASTIC_SLOPE = 4;
+    /** Slope of the momentum transfer, and of leading particles across, in inelastic collisions, (GeV/c)^-2. */
+    static final double INELASTIC_SLOPE = 4;
     /** Mean energy that each further pion leaves in a cluster beyond its mass (MeV), mean transverse motion. */
     private static final double CLUSTER_ENERGY = 250;
     /** Mass of pion and nucleon up to which they form one resonance (MeV). */

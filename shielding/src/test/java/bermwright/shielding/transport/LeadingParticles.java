@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.transport;
 
+import bermwright.foundation.Vec3;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -15,8 +16,6 @@ import java.util.SplittableRandom;
  *     Cimento 3, 147 (transverse mass); from memory"
  */
 final class LeadingParticles {
-    /** Slope of leading particles in the square of their transverse momentum, (GeV/c)^-2, common practice. */
-    private static final double LEADING_SLOPE = 4;
     /** Slope of pions in their transverse mass (MeV): 250 MeV beyond their mass in the mean. */
     private static final double TRANSVERSE_SLOPE = 160;
     private static final int TRIES = 100;
@@ -69,31 +68,16 @@ final class LeadingParticles {
         double greatest = Kinematics.breakup(mass, rest, Nuclide.NUCLEON);
         double share = random.nextDouble();
         double along = sign * greatest * (rest < Nuclide.NUCLEON / 2 ? 1 - Math.sqrt(share) : share);
-        double across = 1000 * Math.sqrt(-Math.log(1 - random.nextDouble()) / LEADING_SLOPE);
-        double[] p = composed(axis, along, across, 2 * Math.PI * random.nextDouble());
-        return new double[] {Math.sqrt(rest * rest + along * along + across * across), p[0], p[1], p[2]};
+        double across = 1000 * Math.sqrt(-Math.log(1 - random.nextDouble()) / Cascade.INELASTIC_SLOPE);
+        Vec3 p = composed(axis, along, across, 2 * Math.PI * random.nextDouble());
+        return new double[] {Math.sqrt(rest * rest + along * along + across * across), p.x(), p.y(), p.z()};
     }
 
     /** A vector by its parts along an axis and across it. */
-    private static double[] composed(double[] axis, double along, double across, double angle) {
-        double size = Math.sqrt(axis[0] * axis[0] + axis[1] * axis[1] + axis[2] * axis[2]);
-        double[] u = {axis[0] / size, axis[1] / size, axis[2] / size};
-        double[] v = Math.abs(u[2]) < 0.9 ? unit(cross(u, new double[] {0, 0, 1}))
-                : unit(cross(u, new double[] {1, 0, 0}));
-        double[] w = cross(u, v);
-        double c = across * Math.cos(angle);
-        double s = across * Math.sin(angle);
-        return new double[] {along * u[0] + c * v[0] + s * w[0], along * u[1] + c * v[1] + s * w[1],
-            along * u[2] + c * v[2] + s * w[2]};
-    }
-
-    private static double[] cross(double[] a, double[] b) {
-        return new double[] {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
-    }
-
-    private static double[] unit(double[] a) {
-        double size = Math.sqrt(a[0] * a[0] + a[1] * a[1] + a[2] * a[2]);
-        return new double[] {a[0] / size, a[1] / size, a[2] / size};
+    private static Vec3 composed(double[] axis, double along, double across, double angle) {
+        Vec3 u = new Vec3(axis[0], axis[1], axis[2]).direction();
+        Vec3 v = u.cross(Math.abs(u.z()) < 0.9 ? Vec3.UP : new Vec3(1, 0, 0)).direction();
+        return u.times(along).plus(v.times(across * Math.cos(angle))).plus(u.cross(v).times(across * Math.sin(angle)));
     }
 
     /** Pions of a system at rest. */
@@ -163,8 +147,8 @@ final class LeadingParticles {
             double rapidity = low * place[i] + shift;
             double along = across[i][2] * Math.sinh(rapidity);
             double size = Math.hypot(across[i][0], across[i][1]);
-            double[] p = composed(axis, along, size, Math.atan2(across[i][1], across[i][0]));
-            made[i] = new double[] {across[i][2] * Math.cosh(rapidity), p[0], p[1], p[2]};
+            Vec3 p = composed(axis, along, size, Math.atan2(across[i][1], across[i][0]));
+            made[i] = new double[] {across[i][2] * Math.cosh(rapidity), p.x(), p.y(), p.z()};
         }
         return made;
     }

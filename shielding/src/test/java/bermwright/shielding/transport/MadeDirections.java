@@ -4,30 +4,25 @@ package bermwright.shielding.transport;
 import bermwright.shielding.material.Material;
 
 /**
- * How far from the line of what came in the hadrons go that it makes, by the mean cosine that the transport carries
+ * How far from the line of what came in the protons go that it makes, by the mean cosine that the transport carries
  * them with: directions fall off evenly around that line, exp(k cos), with that mean.
  */
 public final class MadeDirections {
     private static final int NEWTON_STEPS = 50;
     private static final double STRAIGHT = 0.9995;
 
+    private static final int PROTON = 1;
+
     private final Medium medium;
-    private final int hadron;
 
     /** Directions of protons made in a material, on the standard grid. */
-    public static MadeDirections ofProtons(Material material) {
-        return new MadeDirections(new Medium(material, new EnergyGrid(
-                Penetration.Resolution.STANDARD.pointsInDecade())), 1);
-    }
-
-    private MadeDirections(Medium medium, int hadron) {
-        this.medium = medium;
-        this.hadron = hadron;
+    public MadeDirections(Material material) {
+        medium = new Medium(material, new EnergyGrid(Penetration.Resolution.STANDARD.pointsInDecade()));
     }
 
     /** Share for each steradian (1/sr) at a cosine from the line, for energy i of the grid. */
     public double share(int i, double cosine) {
-        double k = concentration(Math.min(STRAIGHT, medium.cosine(hadron, i)));
+        double k = concentration(Math.min(STRAIGHT, medium.cosine(PROTON, i)));
         return k / (2 * Math.PI * -Math.expm1(-2 * k)) * Math.exp(k * (cosine - 1));
     }
 
