@@ -23,6 +23,9 @@ public record DoseLimit(String name, String quantity, String from, String over, 
     /** What whoever uses a limit of the table has to do first. */
     public static final String CONFIRM = "confirm the revision before use";
 
+    private static final List<DoseLimit> ALL = Table.rows(DoseLimit.class, "limits.csv", ";").stream()
+            .map(r -> new DoseLimit(r[0], r[1], r[2], r[3], Double.parseDouble(r[4]), r[5], r[6])).toList();
+
     /** Refuses a limit that is none. */
     public DoseLimit {
         Require.positive("limit", limit, unit);
@@ -34,8 +37,7 @@ public record DoseLimit(String name, String quantity, String from, String over, 
      * @return all of them, in the order of the table
      */
     public static List<DoseLimit> all() {
-        return Table.rows(DoseLimit.class, "limits.csv", ";").stream()
-                .map(r -> new DoseLimit(r[0], r[1], r[2], r[3], Double.parseDouble(r[4]), r[5], r[6])).toList();
+        return ALL;
     }
 
     /**

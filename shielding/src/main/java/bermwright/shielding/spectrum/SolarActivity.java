@@ -14,6 +14,8 @@ import java.time.LocalDate;
  * monitor are at hand, {@link CosmicSpectrum#fromOulu} is the better way.
  */
 public final class SolarActivity {
+    /** Last day that plans may name; the table of solar cycles reaches a little further. */
+    public static final LocalDate LAST_DAY = LocalDate.of(2063, 12, 31);
     private static final double[][] TURNS = Table.numbers(SolarActivity.class, "solar-cycles.csv");
     private static final double[][] STATES = Table.numbers(SolarActivity.class, "solar-states.csv");
     private static final double LAG_YEARS = 0.75;

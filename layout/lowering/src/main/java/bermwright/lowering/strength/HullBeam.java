@@ -45,11 +45,6 @@ public record HullBeam(double lugLoad, double between, double atLugs, double bes
             return centre >= length / 3 && centre <= 2 * length / 3;
         }
 
-        /** Load on a length at a place from the base (N/m). */
-        double at(double place) {
-            return atBase() + rise() * place;
-        }
-
         private double atBase() {
             return 2 * weight / length * (2 - 3 * centre / length);
         }

@@ -36,7 +36,7 @@ record WallCuts(List<Wall> walls, ElevationGrid ground) {
             for (int i = 0; i + 1 < wall.line().size(); i++) {
                 Point a = wall.line().get(i);
                 Point b = wall.line().get(i + 1);
-                double foot = Math.min(ground.height(a), ground.height(b));
+                double foot = wall.foot(ground.height(a), ground.height(b));
                 double sine = sine(line, a, b);
                 double way = way(line, a, b);
                 if (way >= from && way <= to && !Double.isNaN(foot)) {

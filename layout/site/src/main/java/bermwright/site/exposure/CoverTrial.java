@@ -75,7 +75,7 @@ public final class CoverTrial {
         for (Hull hull : plan.hulls()) {
             progress.check();
             progress.report((double) done++ / plan.hulls().size(), "response of " + hull.id());
-            trial.responses.put(hull.id(), sources.of(plan, hull, Progress.NONE));
+            trial.responses.put(hull.id(), sources.of(plan, hull));
         }
         return trial;
     }
@@ -247,8 +247,7 @@ public final class CoverTrial {
      * @return a warning for each; none where the plan brings no response of its own
      */
     public List<Finding> notByReviewer() {
-        return responses.values().stream().findFirst().filter(DoseSources.OfHull::isReviewed)
-                .map(any -> LimitFindings.notByReviewer(plan.exposure(), any)).orElse(List.of());
+        return LimitFindings.notByReviewer(plan.exposure(), responses.values().stream().findFirst());
     }
 
     /**

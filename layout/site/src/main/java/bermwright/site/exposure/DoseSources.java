@@ -95,22 +95,21 @@ public record DoseSources(Responses responses, Path directory) {
     /**
      * The responses for one hull of a plan.
      *
-     * @param plan     the plan
-     * @param hull     the hull
-     * @param progress told how far the work has come
+     * @param plan the plan
+     * @param hull the hull
      * @return the responses
      * @throws InputException if a table or spectrum beside the plan cannot be read
      */
-    public OfHull of(Plan plan, Hull hull, Progress progress) {
+    public OfHull of(Plan plan, Hull hull) {
         List<Finding> findings = new ArrayList<>();
         Shield shield = shield(plan, hull, findings);
         ExposurePlan exposure = plan.exposure();
         List<HandedOver> tables = tables(exposure, findings);
         Response cosmic = table(tables, StationDose.QUANTITY, Response.Per.DAY)
-                .orElseGet(() -> responses.cosmic(shield, exposure.modulation(), progress.part(0, 0.6)));
+                .orElseGet(() -> responses.cosmic(shield, exposure.modulation(), Progress.NONE));
         Optional<EventSpectrum> spectrum = spectrum(exposure, findings);
         Optional<Response> event = table(tables, StationDose.QUANTITY, Response.Per.EVENT)
-                .or(() -> spectrum.map(s -> responses.event(shield, s, progress.part(0.6, 0.8))));
+                .or(() -> spectrum.map(s -> responses.event(shield, s, Progress.NONE)));
         return new OfHull(cosmic, event, organs(exposure, shield, spectrum, tables), findings);
     }
 

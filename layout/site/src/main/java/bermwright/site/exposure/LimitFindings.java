@@ -24,8 +24,6 @@ public final class LimitFindings {
     private static final double MSV = 1000;
     private static final double YEAR_DAYS = 365.25;
     private static final int STEP_DAYS = 30;
-    /** Last day of the table of the sun. */
-    private static final LocalDate LAST_SOLAR_DAY = LocalDate.of(2063, 12, 31);
 
     private LimitFindings() {
     }
@@ -67,12 +65,17 @@ public final class LimitFindings {
     /**
      * Says of each limit which of its doses are not by the reviewer's own response, in a plan that brings one.
      *
-     * @param exposure  the limits and their tables
-     * @param responses the responses of a hull, some of which a reviewer handed over
-     * @return a warning for each limit that the built-in calculation judges, wholly or in part
+     * @param exposure the limits and their tables
+     * @param any      the responses of a hull, none where the plan has none
+     * @return a warning for each limit that the built-in calculation judges, wholly or in part; none where no reviewer
+     *         handed anything over
      */
-    public static List<Finding> notByReviewer(ExposurePlan exposure, DoseSources.OfHull responses) {
+    static List<Finding> notByReviewer(ExposurePlan exposure, Optional<DoseSources.OfHull> any) {
         List<Finding> findings = new ArrayList<>();
+        if (any.filter(DoseSources.OfHull::isReviewed).isEmpty()) {
+            return findings;
+        }
+        DoseSources.OfHull responses = any.get();
         for (LimitInForce limit : exposure.judgedLimits()) {
             List<String> builtIn = JudgedLimit.by(limit, responses).stream().filter(b -> !b.isReviewed())
                     .map(JudgedLimit.By::source).toList();
@@ -180,13 +183,13 @@ public final class LimitFindings {
             double least = planned;
             double greatest = planned;
             LocalDate last = day.get().plusDays(Math.round(exposure.stayDays()));
-            for (LocalDate now = day.get(); !now.isAfter(last) && !now.isAfter(LAST_SOLAR_DAY);
+            for (LocalDate now = day.get(); !now.isAfter(last) && !now.isAfter(SolarActivity.LAST_DAY);
                     now = now.plusDays(STEP_DAYS)) {
                 double modulation = SolarActivity.modulationW(now);
                 least = Math.min(least, modulation);
                 greatest = Math.max(greatest, modulation);
             }
-            boolean holds = !last.isAfter(LAST_SOLAR_DAY)
+            boolean holds = !last.isAfter(SolarActivity.LAST_DAY)
                     && Math.max(greatest - planned, planned - least) <= SolarActivity.spreadW(planned);
             return new Sun(text("a sun within %.0f of the planned modulation; from %s to %s the sketch of the cycle"
                     + " goes from %.0f to %.0f", SolarActivity.spreadW(planned), day.get(), last, least, greatest),

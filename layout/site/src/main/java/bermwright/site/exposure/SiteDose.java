@@ -99,8 +99,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<JudgedL
         List<JudgedLimit> limits = JudgedLimit.of(plan.exposure(), doses, outside, folding.any());
         findings.addAll(DoseFindings.of(doses));
         findings.addAll(LimitFindings.of(limits));
-        folding.any().filter(DoseSources.OfHull::isReviewed)
-                .ifPresent(any -> findings.addAll(LimitFindings.notByReviewer(plan.exposure(), any)));
+        findings.addAll(LimitFindings.notByReviewer(plan.exposure(), folding.any()));
         List<ModelNote> models = new ArrayList<>(folding.models.values());
         plan.exposure().dayInForce().map(SolarActivity::note).ifPresent(models::add);
         if (!doses.isEmpty()) {
@@ -193,7 +192,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<JudgedL
 
         private DoseSources.OfHull responses(Hull hull) {
             return responses.computeIfAbsent(hull.id(), id -> {
-                DoseSources.OfHull made = sources.of(plan, hull, Progress.NONE);
+                DoseSources.OfHull made = sources.of(plan, hull);
                 findings.addAll(made.findings());
                 made.all().forEach(r -> models.putIfAbsent(r.note().id(), r.note()));
                 made.organs().values().forEach(o -> {

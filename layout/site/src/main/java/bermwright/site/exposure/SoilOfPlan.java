@@ -33,7 +33,7 @@ final class SoilOfPlan {
             for (int i = 0; i + 1 < wall.line().size(); i++) {
                 Point a = site.metres().stretched(wall.line().get(i));
                 Point b = site.metres().stretched(wall.line().get(i + 1));
-                double foot = Math.min(site.ground().height(a), site.ground().height(b));
+                double foot = wall.foot(site.ground().height(a), site.ground().height(b));
                 if (!Double.isNaN(foot) && a.distance(b) > 0) {
                     walls.add(new WallSolid(a, b, foot, foot + wall.height(), wall.thickness() * density));
                 }

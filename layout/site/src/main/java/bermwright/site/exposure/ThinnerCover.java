@@ -49,7 +49,7 @@ public final class ThinnerCover {
         Map<String, Response> cosmic = new HashMap<>();
         for (Hull hull : plan.hulls()) {
             if (hull.cover().isPresent() && dose.stations().stream().anyMatch(s -> s.hull().equals(hull.id()))) {
-                cosmic.put(hull.id(), sources.of(plan, hull, Progress.NONE).cosmic());
+                cosmic.put(hull.id(), sources.of(plan, hull).cosmic());
             }
         }
         Set<String> hulls = dose.stations().stream()

@@ -18,4 +18,15 @@ public record Wall(String id, List<Point> line, double height, double thickness,
     public Wall {
         line = List.copyOf(line);
     }
+
+    /**
+     * Height that a stretch of the wall stands on: its lower end.
+     *
+     * @param ground height of the ground under one end (m), not a number where it is not known
+     * @param other  height of the ground under the other end (m), the same
+     * @return height of the foot (m), not a number where one end's ground is not known
+     */
+    public double foot(double ground, double other) {
+        return Math.min(ground, other);
+    }
 }

@@ -7,6 +7,7 @@ import static bermwright.site.planfile.Key.standard;
 
 import bermwright.shielding.dose.DoseLimit;
 import bermwright.shielding.dose.OrganDose;
+import bermwright.shielding.spectrum.SolarActivity;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.WorkStep;
@@ -20,7 +21,6 @@ import java.util.stream.Stream;
 final class WorkKeys {
     private static final String CHOSEN = "chosen here";
     private static final LocalDate FIRST_SOLAR_DAY = LocalDate.of(1966, 1, 1);
-    private static final LocalDate LAST_SOLAR_DAY = LocalDate.of(2063, 12, 31);
     private static final String[] QUANTITIES = Stream.concat(Stream.of(LimitInForce.EFFECTIVE_DOSE),
             Arrays.stream(OrganDose.Organ.values()).map(OrganDose.Organ::quantity)).toArray(String[]::new);
     /** Values of a dose limit. */
@@ -56,7 +56,7 @@ final class WorkKeys {
                     Types.choice(ExposurePlan.SolarActivity.values(), ExposurePlan.SolarActivity::word),
                     "minimum, which lets in the most cosmic rays, unless solar_date or modulation_W is given",
                     "Solar activity: minimum is a modulation index of 10, maximum of 100."),
-            optional("solar_date", "solarDate", new ValueType.Day(FIRST_SOLAR_DAY, LAST_SOLAR_DAY),
+            optional("solar_date", "solarDate", new ValueType.Day(FIRST_SOLAR_DAY, SolarActivity.LAST_DAY),
                     "as solar_activity says", "Day whose place in the sunspot cycle gives the modulation index, for"
                             + " days to come a mean cycle and no forecast; stands over the solar activity."),
             optional("modulation_W", "modulationW", Types.factor(0, 200), "as solar_date or solar_activity says",

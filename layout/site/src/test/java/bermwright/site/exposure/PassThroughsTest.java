@@ -129,7 +129,7 @@ class PassThroughsTest {
         DoseSources sources = new DoseSources(new Responses(directory), directory);
         StationDose without = SiteDose.of(plan(), closed, sources, Progress.NONE).stations().get(0);
         StationDose with = SiteDose.of(plan(shaft), pierced, sources, Progress.NONE).stations().get(0);
-        DoseSources.OfHull responses = sources.of(plan(), plan().hulls().get(0), Progress.NONE);
+        DoseSources.OfHull responses = sources.of(plan(), plan().hulls().get(0));
         double skin = SKIN * responses.cosmic().skinEquivalence();
         assertEquals(skin, with.seen().leastArealDensity(), 0.01 * skin);
         assertTrue(without.seen().leastArealDensity() > 10 * skin);
