@@ -133,24 +133,26 @@ final class SizingFindings {
                 String.format(Locale.ROOT, "At best cover the %s from %s over %s is %.1f %7$s and may be %.1f %7$s"
                         + " (84th percentile); the limit is %.1f %7$s. %8$s %9$s", dose, words(one.limit.from()),
                         one.limit.over().word(), one.dose.best() * MSV, one.dose.high() * MSV,
-                        one.limit.limit() * MSV, unit, help, shorter(one))).from(one.limit.source());
+                        one.limit.limit() * MSV, unit, help, shorter(one, plan.exposure().stayDays())))
+                .from(one.limit.source());
     }
 
     private static String words(ExposurePlan.From from) {
         return from == ExposurePlan.From.ALL ? "all sources" : from.word();
     }
 
-    private String shorter(Unmet one) {
+    /** What a shorter time would help, of a stay in days. */
+    static String shorter(Unmet one, double stay) {
         if (!one.limit.countsCosmic()) {
             return "A shelter deeper in the hull, away from its free ends, would help.";
         }
-        double stay = plan.exposure().stayDays();
         double counted = one.limit.over().days(stay);
-        double cosmic = one.station.cosmic().high() * counted / stay;
+        double cosmic = one.station.in(one.limit.quantity()).cosmic().high() * counted / stay;
         double left = one.limit.limit() - (one.dose.high() - cosmic);
+        if (!(left > 0)) {
+            return "No stay is short enough, since the event alone is above it.";
+        }
         double days = Math.floor(counted * left / cosmic);
-        return left > 0 && days >= 1 ? String.format(Locale.ROOT, "It holds for %.0f days.", days)
-                : "No stay is short enough, since the event alone is above it.";
+        return days < 1 ? "It does not hold for a day." : String.format(Locale.ROOT, "It holds for %.0f days.", days);
     }
-
 }

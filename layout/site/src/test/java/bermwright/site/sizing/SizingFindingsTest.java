@@ -3,36 +3,47 @@ package bermwright.site.sizing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import bermwright.foundation.Point;
-import bermwright.site.SamplePlans;
+import bermwright.shielding.dose.OrganDose;
 import bermwright.site.exposure.CoverTrial;
+import bermwright.site.exposure.StationDose;
 import bermwright.site.exposure.StationDose.Spread;
-import bermwright.site.finding.Finding;
-import bermwright.site.plan.Plan;
+import bermwright.site.plan.ExposurePlan;
+import bermwright.site.plan.Kept;
+import bermwright.site.plan.LimitInForce;
+import bermwright.site.plan.Station;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class SizingFindingsTest {
-    private static final Plan PLAN = SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(120, 150), 75)));
+    private static final double STAY = 100;
 
-    private static List<Finding> found(double open, List<String> covered) {
-        CoverTrial.At at = new CoverTrial.At("A", PLAN.hulls().get(0).stations().get(0), Spread.NOTHING,
-                Spread.NOTHING, Map.of(), open);
-        return new SizingFindings(PLAN, new CoverTrial.Outcome(1, List.of(at), false))
-                .of(covered, List.of(), remedy -> 0);
+    /** Cosmic rays give 0.1 Sv over the stay and 0.2 Gy-Eq to the skin, the event 0.05 Sv. */
+    private static String shorter(String quantity, ExposurePlan.From from, double limit, double dose) {
+        StationDose.BySource skin = new StationDose.BySource(spread(0.2), spread(0));
+        CoverTrial.At at = new CoverTrial.At("A", new Station("s", 1, 0, 0, 1, false, Kept.NOTHING), spread(0.1),
+                spread(0.05), Map.of(OrganDose.Organ.SKIN, skin), 0);
+        return SizingFindings.shorter(new SizingFindings.Unmet(at, new LimitInForce(quantity, from,
+                ExposurePlan.Over.STAY, limit, "test", Optional.empty(), List.of()), spread(dose)), STAY);
     }
 
-    /** A dose that has not settled under the cover found is said, as it is where doses are handed out. */
+    private static Spread spread(double dose) {
+        return new Spread(dose, dose, dose);
+    }
+
     @Test
-    void anUnsettledDoseIsSaid() {
-        Finding said = found(0.04, List.of("A")).get(0);
-        assertEquals("size-cover-unsettled", said.rule());
-        assertEquals("A/bunks", said.subject());
-        assertEquals(Finding.Level.WARN, said.level());
-        assertEquals(0.04, said.measured().orElseThrow(), 1e-12);
-        assertEquals(List.of(), found(CoverTrial.SETTLED, List.of("A")));
-        assertEquals(1, found(Double.NaN, List.of("A")).size());
-        assertEquals(List.of(), found(0.04, List.of("B")), "another hull's cover is not looked for");
+    void aShorterStayHelpsByWhatTheEventLeaves() {
+        String effective = LimitInForce.EFFECTIVE_DOSE;
+        assertEquals("It holds for 50 days.", shorter(effective, ExposurePlan.From.ALL, 0.1, 0.15));
+        assertEquals("No stay is short enough, since the event alone is above it.",
+                shorter(effective, ExposurePlan.From.ALL, 0.04, 0.15));
+        assertEquals("It does not hold for a day.", shorter(effective, ExposurePlan.From.COSMIC, 0.0005, 0.1));
+    }
+
+    @Test
+    void aLimitOfAnOrganGoesByTheOrgansOwnDose() {
+        assertEquals("It holds for 25 days.", shorter(OrganDose.Organ.SKIN.quantity(), ExposurePlan.From.COSMIC, 0.05,
+                0.2));
     }
 }
