@@ -83,7 +83,8 @@ public record CoverTradeSheet(Plan plan, CoverTrade trade) {
                 Column.number("machine_work_h", "machine hours (h)"),
                 Column.number("soil_short_m3", "soil short, in the ground (m³)"),
                 Column.words("worst_station", "worst station"), Column.number("best_mSv", "dose, best (mSv)"),
-                Column.number("high_mSv", "high (mSv)"), Column.number("share_of_limit_percent", "of the limit (%)")),
+                Column.number("high_mSv", "high (mSv)"),
+                Column.number("share_of_limit_percent", "of the narrowest limit (%)")),
                 trade.steps().stream().map(this::row).toList());
     }
 
@@ -140,7 +141,7 @@ public record CoverTradeSheet(Plan plan, CoverTrade trade) {
         return Words.said(step.volume(), "m³") + " of soil" + (step.hours().isPresent() ? ", "
                 + Words.said(step.hours().getAsDouble(), "machine hours") : "") + step.worst().map(w -> ", "
                 + Words.said(MSV * w.dose().best(), "mSv") + " (high " + Words.said(MSV * w.dose().high(), "mSv")
-                + (isLimited() ? ", " + Words.fixed(PERCENT * w.used(), 1) + " % of the limit" : "")
+                + (isLimited() ? ", " + Words.fixed(PERCENT * w.used(), 1) + " % of the narrowest limit" : "")
                 + ") at " + w.station()).orElse("");
     }
 

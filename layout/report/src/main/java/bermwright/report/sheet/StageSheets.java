@@ -105,7 +105,7 @@ public record StageSheets(StagesResult work) {
                 Column.words("step", "after step"), Column.words("hull", "hull"), Column.words("station", "station"),
                 Column.number("least_depth_m", "least cover (m)"), Column.number("covered_mSv", "best (mSv)"),
                 Column.number("low_mSv", "low (mSv)"), Column.number("high_mSv", "high (mSv)"),
-                Column.number("of_limit_percent", "of the limit, all the time there (%)"),
+                Column.number("of_limit_percent", "of the narrowest limit, all the time there (%)"),
                 Column.words("cover", "cover")), rows);
     }
 

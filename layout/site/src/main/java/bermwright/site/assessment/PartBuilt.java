@@ -116,8 +116,8 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
         String text = String.format(Locale.ROOT, "After step %s the cover of hull %s is not finished: a stay would "
                 + "give %.0f mSv at station %s (high %.0f mSv)%s. Nobody may count on it before the last step.",
                 step.id(), step.of(), worst.covered().best() * MILLI, worst.station(),
-                worst.covered().high() * MILLI, used > 1 ? String.format(Locale.ROOT, ", %.0f %% of the limit",
-                        100 * used) : "");
+                worst.covered().high() * MILLI,
+                used > 1 ? String.format(Locale.ROOT, ", %.0f %% of the narrowest limit", 100 * used) : "");
         return Finding.of("cover-part-built", used > 1 ? Finding.Level.WARN : Finding.Level.NOTE, step.of(),
                 Finding.Figures.measured(worst.covered().high() * MILLI, "mSv"), text)
                 .from("order of work in the plan");
