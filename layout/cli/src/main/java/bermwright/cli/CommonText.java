@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.site.assessment.Assessment;
-import bermwright.site.finding.Finding;
 import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;

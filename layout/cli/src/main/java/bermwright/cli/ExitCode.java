@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
-import bermwright.site.finding.Finding;
+import bermwright.finding.Finding;
 import java.util.List;
 
 /** What the program says to the shell when it ends. */

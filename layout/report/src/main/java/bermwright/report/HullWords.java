@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report;
 
+import bermwright.finding.Finding;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.report.sheet.LoweringSheets;
 import bermwright.report.sheet.Marks;
@@ -9,7 +10,6 @@ import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.StationDose;
-import bermwright.site.finding.Finding;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import java.util.ArrayList;

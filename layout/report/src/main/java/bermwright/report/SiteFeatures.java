@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.report.exchange.Feature;
@@ -9,7 +10,6 @@ import bermwright.report.map.Numbered;
 import bermwright.report.sheet.FindingSheets;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
-import bermwright.site.finding.Finding;
 import bermwright.site.footprint.Shape;
 import bermwright.site.stages.SettingOutPoint;
 import bermwright.terrain.gridfile.ReferenceSystem;

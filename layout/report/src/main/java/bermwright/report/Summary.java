@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.report.map.Numbered;
 import bermwright.report.page.Html;
@@ -8,7 +9,6 @@ import bermwright.report.sheet.FindingSheets;
 import bermwright.report.sheet.Marks;
 import bermwright.report.sheet.PlanSheets;
 import bermwright.site.assessment.Assessment;
-import bermwright.site.finding.Finding;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Progress;
 import bermwright.lowering.sequence.LoweringResult;
@@ -15,7 +16,6 @@ import bermwright.report.drawing.DrawingXml;
 import bermwright.report.drawing.Svg;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.exposure.StationDose;
-import bermwright.site.finding.Finding;
 import bermwright.site.planfile.PlanFiles;
 import bermwright.site.stages.SettingOutPoint;
 import com.fasterxml.jackson.databind.JsonNode;

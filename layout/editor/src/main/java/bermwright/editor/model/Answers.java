@@ -2,12 +2,12 @@
 package bermwright.editor.model;
 
 import bermwright.editor.run.Background;
+import bermwright.finding.Finding;
 import bermwright.foundation.Progress;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.Assessments;
 import bermwright.site.assessment.LiveSite;
 import bermwright.site.assessment.SiteGround;
-import bermwright.site.finding.Finding;
 import bermwright.site.laydown.Laydown;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;

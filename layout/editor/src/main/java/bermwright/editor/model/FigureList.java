@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.model;
 
+import bermwright.finding.Finding;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.StationDose;
-import bermwright.site.finding.Finding;
 import bermwright.site.pose.LyingPose;
 import java.util.ArrayList;
 import java.util.List;

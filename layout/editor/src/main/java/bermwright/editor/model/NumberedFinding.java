@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.model;
 
-import bermwright.site.finding.Finding;
+import bermwright.finding.Finding;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

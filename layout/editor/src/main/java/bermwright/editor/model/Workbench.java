@@ -3,10 +3,10 @@ package bermwright.editor.model;
 
 import bermwright.editor.edit.Part;
 import bermwright.editor.edit.PlanEdit;
+import bermwright.finding.Finding;
 import bermwright.foundation.InputException;
 import bermwright.foundation.Point;
 import bermwright.site.assessment.SiteGround;
-import bermwright.site.finding.Finding;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.List;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
-import bermwright.site.finding.Finding;
+import bermwright.finding.Finding;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.Polygon;

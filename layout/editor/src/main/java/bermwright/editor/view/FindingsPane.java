@@ -4,7 +4,7 @@ package bermwright.editor.view;
 import bermwright.editor.model.NumberedFinding;
 import bermwright.editor.model.UnitWords;
 import bermwright.editor.model.Workbench;
-import bermwright.site.finding.Finding;
+import bermwright.finding.Finding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -4,7 +4,7 @@ package bermwright.editor.view;
 import bermwright.editor.edit.Part;
 import bermwright.editor.model.MapFigure;
 import bermwright.editor.model.NumberedFinding;
-import bermwright.site.finding.Finding;
+import bermwright.finding.Finding;
 import bermwright.site.plan.Plan;
 import java.util.HashMap;
 import java.util.HashSet;

@@ -7,10 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.editor.SampleSite;
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.site.assessment.LiveSite;
-import bermwright.site.finding.Finding;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;

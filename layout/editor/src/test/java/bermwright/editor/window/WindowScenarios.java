@@ -22,8 +22,8 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.function.BooleanSupplier;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -113,7 +113,7 @@ final class WindowScenarios {
 
     private static boolean touchesKeepOut(Stagehand hand) {
         return hand.bench().findings().stream().anyMatch(f -> f.finding().text().contains("boulders")
-                && f.finding().level() == bermwright.site.finding.Finding.Level.REFUSE);
+                && f.finding().level() == bermwright.finding.Finding.Level.REFUSE);
     }
 
     private void demo() {

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.map;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Azimuth;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.Ink;
 import bermwright.report.drawing.Labels;
 import bermwright.report.drawing.Svg;
-import bermwright.site.finding.Finding;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.map;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.report.drawing.Dot;
@@ -10,7 +11,6 @@ import bermwright.report.drawing.Labels;
 import bermwright.report.drawing.Patterns;
 import bermwright.report.drawing.Svg;
 import bermwright.report.drawing.Ticks;
-import bermwright.site.finding.Finding;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.Comparator;

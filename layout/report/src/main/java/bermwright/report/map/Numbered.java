@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.map;
 
+import bermwright.finding.Finding;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Ink;
 import bermwright.report.drawing.Svg;
-import bermwright.site.finding.Finding;
 import java.util.stream.IntStream;
 
 /**

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.sheet;
 
+import bermwright.finding.Finding;
 import bermwright.report.map.Numbered;
-import bermwright.report.page.Table;
 import bermwright.report.page.Table.Column;
-import bermwright.site.finding.Finding;
+import bermwright.report.page.Table;
 import java.util.ArrayList;
 import java.util.List;
 

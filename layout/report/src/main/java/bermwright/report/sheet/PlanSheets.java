@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.sheet;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.report.drawing.Drawing;
@@ -10,7 +11,6 @@ import bermwright.report.map.MapStyle;
 import bermwright.report.map.MapWindow;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.exposure.SiteCover;
-import bermwright.site.finding.Finding;
 import bermwright.site.footprint.HullShapes;
 import bermwright.site.plan.WorkStep;
 import bermwright.site.stages.SettingOutPoint;

@@ -4,13 +4,13 @@ package bermwright.report.map;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.DrawingXml;
-import bermwright.site.finding.Finding;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import java.io.IOException;

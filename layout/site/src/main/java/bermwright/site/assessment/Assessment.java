@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.assessment;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.site.egress.WaysOut;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
-import bermwright.site.finding.Finding;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.plan.Plan;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.assessment;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
@@ -13,7 +14,6 @@ import bermwright.site.exposure.DoseSources;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.ThinnerCover;
-import bermwright.site.finding.Finding;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.haulage.Earthworks;
 import bermwright.site.haulage.EarthworksInput;

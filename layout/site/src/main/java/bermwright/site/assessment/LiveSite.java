@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.assessment;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.clearance.Clearance;
-import bermwright.site.finding.Finding;
 import bermwright.site.footprint.HatchPlace;
 import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.SiteShapes;

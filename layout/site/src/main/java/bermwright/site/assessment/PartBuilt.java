@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.assessment;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Progress;
 import bermwright.site.exposure.CrewDose;
 import bermwright.site.exposure.DoseSources;
@@ -8,7 +9,6 @@ import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
-import bermwright.site.finding.Finding;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.WorkStep;

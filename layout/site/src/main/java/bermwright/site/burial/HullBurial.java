@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.burial;
 
+import bermwright.finding.Finding.Figures;
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.lowering.strength.BeamLoad;
 import bermwright.shielding.cover.DepthMap;
 import bermwright.site.burial.ShellBuckling.ThinShell;
 import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.SiteCover;
-import bermwright.site.finding.Finding;
-import bermwright.site.finding.Finding.Figures;
-import bermwright.site.finding.Finding.Level;
 import bermwright.site.footprint.BodyProfile;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.burial;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.lowering.strength.SupportedBeam;
-import bermwright.site.finding.Finding;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.burial;
 
+import bermwright.finding.Finding.Figures;
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.site.burial.HullSupports.Stresses;
 import bermwright.site.burial.HullSupports.Support;
-import bermwright.site.finding.Finding;
-import bermwright.site.finding.Finding.Figures;
-import bermwright.site.finding.Finding.Level;
 import bermwright.site.plan.Hull;
 import java.util.ArrayList;
 import java.util.Comparator;

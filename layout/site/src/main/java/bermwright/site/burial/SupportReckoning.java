@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.burial;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.lowering.rig.Tube;
 import bermwright.lowering.soil.Bearing;
@@ -12,7 +13,6 @@ import bermwright.site.burial.HullSupports.Kind;
 import bermwright.site.burial.HullSupports.Stresses;
 import bermwright.site.burial.HullSupports.Support;
 import bermwright.site.burial.ShellBuckling.ThinShell;
-import bermwright.site.finding.Finding;
 import bermwright.site.laydown.SoilStrength;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Pivot;

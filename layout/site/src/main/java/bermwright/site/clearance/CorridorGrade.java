@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.clearance;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
-import bermwright.site.finding.Finding;
 import bermwright.site.plan.Corridor;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.clearance;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
-import bermwright.site.finding.Finding;
 import bermwright.site.footprint.HullShapes;
 import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;

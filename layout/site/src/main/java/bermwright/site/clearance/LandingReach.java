@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.clearance;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
-import bermwright.site.finding.Finding;
 import bermwright.site.footprint.HatchPlace;
 import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;

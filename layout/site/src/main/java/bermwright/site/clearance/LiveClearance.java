@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.clearance;
 
-import bermwright.site.finding.Finding;
+import bermwright.finding.Finding;
 import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.SiteShapes;
 import java.util.List;

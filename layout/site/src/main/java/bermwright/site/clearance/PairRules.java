@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.clearance;
 
-import static bermwright.site.finding.Finding.Level.NOTE;
-import static bermwright.site.finding.Finding.Level.REFUSE;
-import static bermwright.site.finding.Finding.Level.WARN;
+import static bermwright.finding.Finding.Level.NOTE;
+import static bermwright.finding.Finding.Level.REFUSE;
+import static bermwright.finding.Finding.Level.WARN;
 
 import bermwright.site.clearance.PairRule.Kept;
 import bermwright.site.footprint.ShapeKind;

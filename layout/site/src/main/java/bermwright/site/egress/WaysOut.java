@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.egress;
 
+import bermwright.finding.Finding.Figures;
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.site.exposure.SiteCover;
-import bermwright.site.finding.Finding;
-import bermwright.site.finding.Finding.Figures;
-import bermwright.site.finding.Finding.Level;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.haulage.FootWays;
 import bermwright.site.plan.Hatch;

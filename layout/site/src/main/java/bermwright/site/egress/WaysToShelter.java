@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.egress;
 
+import bermwright.finding.Finding.Figures;
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.site.egress.WaysOut.WayToShelter;
-import bermwright.site.finding.Finding;
-import bermwright.site.finding.Finding.Figures;
-import bermwright.site.finding.Finding.Level;
 import bermwright.site.footprint.HatchPlace;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.haulage.FootWays;

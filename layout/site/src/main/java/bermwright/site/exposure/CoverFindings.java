@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.finding.Finding.Figures;
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.shielding.cover.CoveredHull;
 import bermwright.shielding.cover.DepthMap;
 import bermwright.shielding.cover.Mound;
 import bermwright.shielding.scene.HullSolid;
-import bermwright.site.finding.Finding;
-import bermwright.site.finding.Finding.Figures;
-import bermwright.site.finding.Finding.Level;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hatch;
 import bermwright.site.plan.HatchName;

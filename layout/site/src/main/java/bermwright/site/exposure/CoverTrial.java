@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.foundation.Vec3;
@@ -16,7 +17,6 @@ import bermwright.shielding.raycast.SceneRays;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.Scene;
 import bermwright.shielding.scene.Soil;
-import bermwright.site.finding.Finding;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Station;

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.finding.Finding.Figures;
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.foundation.InputException;
 import bermwright.foundation.Progress;
 import bermwright.shielding.dose.HandedOver;
@@ -13,9 +16,6 @@ import bermwright.shielding.material.Shield;
 import bermwright.shielding.spectrum.EventSpectra;
 import bermwright.shielding.spectrum.EventSpectrum;
 import bermwright.shielding.spectrum.TabulatedSpectrum;
-import bermwright.site.finding.Finding;
-import bermwright.site.finding.Finding.Figures;
-import bermwright.site.finding.Finding.Level;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LimitInForce;

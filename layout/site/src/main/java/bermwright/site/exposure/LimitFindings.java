@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.finding.Finding.Figures;
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.shielding.dose.DoseLimit;
 import bermwright.shielding.spectrum.SolarActivity;
-import bermwright.site.finding.Finding;
-import bermwright.site.finding.Finding.Figures;
-import bermwright.site.finding.Finding.Level;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.LimitInForce;
 import java.time.LocalDate;

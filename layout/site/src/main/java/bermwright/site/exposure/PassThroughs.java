@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.finding.Finding.Figures;
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.shielding.cover.KeptClear;
@@ -8,9 +11,6 @@ import bermwright.shielding.scene.HullEnd;
 import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
 import bermwright.shielding.scene.HullSolid;
-import bermwright.site.finding.Finding;
-import bermwright.site.finding.Finding.Figures;
-import bermwright.site.finding.Finding.Level;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.PassThrough;
 import bermwright.site.plan.Plan;

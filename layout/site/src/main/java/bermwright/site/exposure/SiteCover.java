@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Ring;
 import bermwright.shielding.cover.CoveredHull;
 import bermwright.shielding.cover.DepthMap;
 import bermwright.shielding.cover.LeastCover;
 import bermwright.shielding.cover.Mound;
 import bermwright.shielding.scene.HullSolid;
-import bermwright.site.finding.Finding;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;

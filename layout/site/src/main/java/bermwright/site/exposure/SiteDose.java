@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Progress;
 import bermwright.foundation.Vec3;
@@ -20,7 +21,6 @@ import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.Scene;
 import bermwright.shielding.scene.Soil;
 import bermwright.shielding.spectrum.SolarActivity;
-import bermwright.site.finding.Finding;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Station;

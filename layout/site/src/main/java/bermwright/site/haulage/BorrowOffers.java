@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.haulage;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Ring;
-import bermwright.site.finding.Finding;
 import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.site.footprint.SiteShapes;

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.haulage;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
-import bermwright.site.finding.Finding;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Machine;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.haulage;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
-import bermwright.site.finding.Finding;
 import java.util.List;
 import java.util.OptionalDouble;
 

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.laydown;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.lowering.rest.RestPose;
 import bermwright.lowering.review.Review;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.thrust.LyingLanding;
 import bermwright.lowering.thrust.ThrusterResult;
-import bermwright.site.finding.Finding;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;

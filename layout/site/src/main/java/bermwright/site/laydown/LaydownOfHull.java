@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.laydown;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.lowering.rest.LyingCylinder;
 import bermwright.lowering.rest.RestPose;
@@ -15,7 +16,6 @@ import bermwright.lowering.sequence.Trouble;
 import bermwright.lowering.thrust.LyingLanding;
 import bermwright.lowering.thrust.ThrusterLowering;
 import bermwright.lowering.thrust.ThrusterResult;
-import bermwright.site.finding.Finding;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;

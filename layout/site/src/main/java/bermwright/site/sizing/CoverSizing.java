@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.sizing;
 
+import bermwright.finding.Finding.Figures;
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.foundation.Progress;
 import bermwright.shielding.cover.CoverThickness;
 import bermwright.site.exposure.CoverTrial;
@@ -8,9 +11,6 @@ import bermwright.site.exposure.DoseSources;
 import bermwright.site.exposure.LimitFindings;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.StationDose;
-import bermwright.site.finding.Finding;
-import bermwright.site.finding.Finding.Figures;
-import bermwright.site.finding.Finding.Level;
 import bermwright.site.haulage.Earthworks;
 import bermwright.site.haulage.EarthworksInput;
 import bermwright.site.haulage.SoilNeed;

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.sizing;
 
+import bermwright.finding.Finding;
 import bermwright.shielding.cover.CoverThickness;
 import bermwright.site.exposure.StationDose;
-import bermwright.site.finding.Finding;
 import bermwright.site.plan.Plan;
 import java.util.List;
 import java.util.Map;

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.sizing;
 
+import bermwright.finding.Finding.Figures;
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.shielding.cover.CoverThickness;
 import bermwright.site.exposure.CoverTrial;
 import bermwright.site.exposure.StationDose;
-import bermwright.site.finding.Finding;
-import bermwright.site.finding.Finding.Figures;
-import bermwright.site.finding.Finding.Level;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Hull;

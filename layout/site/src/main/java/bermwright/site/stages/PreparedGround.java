@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.stages;
 
+import bermwright.finding.Finding.Figures;
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.clearance.CorridorGrade;
-import bermwright.site.finding.Finding;
-import bermwright.site.finding.Finding.Figures;
-import bermwright.site.finding.Finding.Level;
 import bermwright.site.plan.Corridor;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;

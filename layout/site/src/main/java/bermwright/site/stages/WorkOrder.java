@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.stages;
 
-import bermwright.site.finding.Finding;
+import bermwright.finding.Finding;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Kept;

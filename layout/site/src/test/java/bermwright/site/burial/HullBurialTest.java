@@ -4,10 +4,10 @@ package bermwright.site.burial;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.site.SamplePlans;
 import bermwright.site.exposure.SiteCover;
-import bermwright.site.finding.Finding;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.List;

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.lowering.strength.SupportedBeam;
 import bermwright.shielding.cover.DepthMap;
@@ -12,8 +14,6 @@ import bermwright.site.SamplePlans;
 import bermwright.site.burial.HullSupports.Kind;
 import bermwright.site.burial.HullSupports.Support;
 import bermwright.site.exposure.SiteCover;
-import bermwright.site.finding.Finding;
-import bermwright.site.finding.Finding.Level;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Kept;

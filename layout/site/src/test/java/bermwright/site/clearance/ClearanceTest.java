@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
-import bermwright.site.example.SiteExample;
 import bermwright.site.example.SiteExample.Change;
-import bermwright.site.finding.Finding;
+import bermwright.site.example.SiteExample;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Corridor;
 import bermwright.site.plan.Hatch;

@@ -4,14 +4,14 @@ package bermwright.site.exposure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.dose.Responses;
 import bermwright.site.SamplePlans;
 import bermwright.site.clearance.Clearance;
-import bermwright.site.finding.Finding;
-import bermwright.site.finding.Finding.Level;
 import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.site.footprint.SiteShapes;

@@ -4,12 +4,12 @@ package bermwright.site.exposure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.shielding.dose.Responses;
 import bermwright.site.SamplePlans;
-import bermwright.site.finding.Finding;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Kept;
 import bermwright.site.plan.Plan;

@@ -4,9 +4,9 @@ package bermwright.site.laydown;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.site.SamplePlans;
-import bermwright.site.finding.Finding;
 import bermwright.site.plan.Anchor;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Kept;

@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.site.SamplePlans;
-import bermwright.site.finding.Finding;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Kept;
 import bermwright.site.plan.LoweringGear;

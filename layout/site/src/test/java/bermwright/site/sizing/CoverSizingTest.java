@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.foundation.Ring;
@@ -16,7 +17,6 @@ import bermwright.site.exposure.DoseSources;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
-import bermwright.site.finding.Finding;
 import bermwright.site.plan.BorrowGround;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.ExposurePlan;

@@ -4,11 +4,11 @@ package bermwright.site.stages;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.SamplePlans;
 import bermwright.site.exposure.SiteCover;
-import bermwright.site.finding.Finding;
 import bermwright.site.plan.BorrowGround;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Kept;

@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.foundation.Ring;
-import bermwright.site.example.SiteExample;
 import bermwright.site.example.SiteExample.Change;
-import bermwright.site.finding.Finding;
+import bermwright.site.example.SiteExample;
 import bermwright.site.haulage.Earthworks;
 import bermwright.site.haulage.EarthworksInput;
 import bermwright.site.haulage.EarthworksResult;

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.site.finding;
+package bermwright.finding;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import bermwright.site.finding.Finding.Figures;
-import bermwright.site.finding.Finding.Level;
+import bermwright.finding.Finding.Figures;
+import bermwright.finding.Finding.Level;
 import org.junit.jupiter.api.Test;
 
 class FindingTest {

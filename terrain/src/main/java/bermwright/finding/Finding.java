@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.site.finding;
+package bermwright.finding;
 
 import bermwright.foundation.Point;
 import java.util.Locale;
