@@ -25,7 +25,7 @@ final class AssessCommand extends PlanCommand {
             LoweringPage.put(entry, hull);
             CoverPage.put(entry, hull);
             BurialPage.put(entry, hull);
-            DosePage.put(entry, hull);
+            DosePage.put(entry, hull, assessment.plan().exposure());
         });
         DosePage.putJudged(page, assessment);
         CoverPage.putPassThroughs(page, assessment);

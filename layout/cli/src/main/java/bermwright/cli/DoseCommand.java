@@ -68,7 +68,7 @@ final class DoseCommand extends PlanCommand {
         assessment.hulls().forEach(hull -> {
             ObjectNode entry = hulls.addObject();
             entry.put("id", hull.hull().id());
-            DosePage.put(entry, hull);
+            DosePage.put(entry, hull, assessment.plan().exposure());
         });
         DosePage.putOutside(page, assessment);
         DosePage.putJudged(page, assessment);

@@ -7,6 +7,7 @@ import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.exposure.JudgedLimit;
 import bermwright.site.exposure.StationDose;
+import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.LimitInForce;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -18,18 +19,21 @@ final class DosePage {
     private DosePage() {
     }
 
-    static void put(ObjectNode entry, HullAssessment hull) {
+    static void put(ObjectNode entry, HullAssessment hull, ExposurePlan exposure) {
         ArrayNode stations = entry.putArray("stations");
-        hull.stations().forEach(station -> put(stations.addObject(), station));
+        boolean namesEvent = exposure.event().isPresent() || exposure.eventSpectrumFile().isPresent();
+        hull.stations().forEach(station -> put(stations.addObject(), station, namesEvent));
     }
 
-    private static void put(ObjectNode entry, StationDose dose) {
+    private static void put(ObjectNode entry, StationDose dose, boolean namesEvent) {
         entry.put("id", dose.station()).put("quantity", StationDose.QUANTITY);
         milli(entry, "upright_mSv", dose.upright());
         milli(entry, "covered_mSv", dose.covered().best());
         JsonPage.put(entry, "reduction", dose.reduction());
         milli(entry, "cosmic_mSv", dose.parts().cosmic());
-        milli(entry, "event_mSv", dose.parts().event());
+        if (!namesEvent || dose.parts().doubts().event().isPresent()) {
+            milli(entry, "event_mSv", dose.parts().event());
+        }
         milli(entry, "ground_return_mSv", dose.parts().groundReturn());
         milli(entry, "low_mSv", dose.covered().low());
         milli(entry, "high_mSv", dose.covered().high());
@@ -78,8 +82,9 @@ final class DosePage {
         entry.put("unit", judged.unit()).put("source", limit.source());
         limit.published().ifPresent(p -> entry.put("confirm", DoseLimit.CONFIRM));
         entry.put("judged", judged.isJudged());
+        entry.put("verdict", judged.verdict().word());
         if (!judged.isJudged()) {
-            entry.put("why_not", judged.why());
+            entry.put("reason", judged.why());
         }
         ArrayNode by = entry.putArray("calculated_by");
         judged.by().forEach(b -> by.addObject().put("source", b.source()).put("model", b.model())
@@ -91,6 +96,9 @@ final class DosePage {
             milli(one, "low_mSv", held.dose().low());
             milli(one, "high_mSv", held.dose().high());
             one.put("verdict", held.verdict().word());
+            if (!held.reason().isEmpty()) {
+                one.put("reason", held.reason());
+            }
         });
     }
 
@@ -110,7 +118,10 @@ final class DosePage {
         assessment.dose().ifPresent(dose -> {
             ObjectNode outside = page.putObject("open_ground");
             milli(outside, "cosmic_mSv", dose.outside().cosmic().best());
-            milli(outside, "event_mSv", dose.outside().event().best());
+            if (dose.hasEvent()) {
+                milli(outside, "event_mSv", dose.outside().event().best());
+            }
+            page.put("event", dose.event());
         });
     }
 

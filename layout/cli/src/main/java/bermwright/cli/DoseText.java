@@ -20,8 +20,8 @@ final class DoseText {
 
     static void write(Assessment assessment, PrintStream out) {
         CommonText.heading("Dose, " + StationDose.QUANTITY + " in mSv over a stay of "
-                + TextTable.words(assessment.plan().exposure().stayDays(), 0) + " days with the event"
-                + assessment.plan().exposure().event().map(e -> " of " + e).orElse(" (none named)"), out);
+                + TextTable.words(assessment.plan().exposure().stayDays(), 0) + " days with "
+                + assessment.dose().map(SiteDose::event).orElse("no event"), out);
         TextTable table = new TextTable("station", "upright", "covered", "low 16 %", "high 84 %", "less by %", "cosmic",
                 "event", "ground return", "least g/cm2", "median g/cm2", "");
         for (HullAssessment hull : assessment.hulls()) {
@@ -29,7 +29,7 @@ final class DoseText {
                 table.row(dose.hull() + "/" + dose.station(), milli(dose.upright()), milli(dose.covered().best()),
                         milli(dose.covered().low()), milli(dose.covered().high()),
                         TextTable.number(100 * dose.reduction(), 0), milli(dose.parts().cosmic()),
-                        milli(dose.parts().event()), milli(dose.parts().groundReturn()),
+                        event(dose, dose.parts().event()), milli(dose.parts().groundReturn()),
                         TextTable.number(InUnits.gramsASquareCentimetre(dose.seen().leastArealDensity()), 0),
                         TextTable.number(InUnits.gramsASquareCentimetre(dose.seen().medianArealDensity()), 0),
                         dose.stormShelter() ? "storm shelter" : "");
@@ -37,9 +37,10 @@ final class DoseText {
         }
         out.println(table);
         assessment.dose().filter(dose -> !dose.stations().isEmpty()).ifPresent(dose -> CommonText.wrapped(
-                "Somebody at a station all the time. On open ground: cosmic rays %s mSv, the event %s mSv.".formatted(
+                "Somebody at a station all the time. On open ground: cosmic rays %s mSv, %s.".formatted(
                         TextTable.words(InUnits.millisieverts(dose.outside().cosmic().best()), 0),
-                        TextTable.words(InUnits.millisieverts(dose.outside().event().best()), 0)), 2, out));
+                        dose.hasEvent() ? "the event " + TextTable.words(InUnits.millisieverts(
+                                dose.outside().event().best()), 0) + " mSv" : dose.event()), 2, out));
         out.println();
     }
 
@@ -78,12 +79,12 @@ final class DoseText {
             LimitInForce limit = judged.limit();
             if (judged.held().isEmpty()) {
                 table.row(limit.quantity(), limit.from().word(), limit.over().word(), milli(limit.limit()),
-                        judged.unit(), "", "", "", "", "NOT JUDGED");
+                        judged.unit(), "", "", "", "", judged.verdict().word());
             }
             for (JudgedLimit.Held held : judged.crewAndWorst()) {
                 table.row(limit.quantity(), limit.from().word(), limit.over().word(), milli(limit.limit()),
                         judged.unit(), held.words(), milli(held.dose().best()),
-                        milli(held.dose().low()), milli(held.dose().high()), held.verdict().word());
+                        milli(held.dose().low()), milli(held.dose().high()), held.outcome());
             }
         }
         out.println(table);
@@ -120,6 +121,10 @@ final class DoseText {
                 TextTable.number(InUnits.gramsASquareCentimetre(dose.seen().leastArealDensity()), 0),
                 TextTable.number(dose.seen().directions(), 0), TextTable.number(100 * dose.seen().openShare(), 2))));
         out.println(table);
+    }
+
+    private static Object event(StationDose dose, double sieverts) {
+        return dose.parts().doubts().event().isPresent() ? milli(sieverts) : "none";
     }
 
     private static TextTable.Cell milli(double sieverts) {

@@ -12,6 +12,7 @@ import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -22,9 +23,13 @@ import java.util.TreeMap;
  * @param sized the answer
  */
 record SizeCoverText(Plan plan, Path file, SizedCover sized) {
+    private static final Set<String> NOT_JUDGED = Set.of("dose-limit-not-judged", "size-cover-no-limit");
+
     void write(PrintStream out) {
         out.printf("%s%n", plan.title().isEmpty() ? file.toString() : plan.title() + " (" + file + ")");
         CommonText.wrapped((sized.isMet() ? "Every station meets every limit under this cover, on its 84th percentile"
+                : sized.findings().stream().anyMatch(f -> NOT_JUDGED.contains(f.rule()))
+                ? "NOT JUDGED: a limit could not be held against any cover; what follows goes by the others"
                 : "NOT MET: no cover of up to the thickness tried meets every limit; the thinnest that comes about as"
                 + " near as any is shown") + (sized.isBorrowEnough() ? "."
                 : "; BUT the borrow grounds do not give so much soil."), 0, out);

@@ -30,7 +30,10 @@ class ProgramTest {
     }
 
     @Test
-    void endsWithNothingWhereNothingRefusesThePlan() {
+    void endsWithNothingWhereNothingRefusesThePlan() throws IOException {
+        String bare = Run.plan().strip();
+        Run.site(folder, bare.substring(0, bare.length() - 1) + ", \"exposure\": { \"event\": \"august 1972\","
+                + " \"limits\": [{ \"from\": \"all\", \"over\": \"stay\", \"limit_mSv\": 400 }] } }");
         Run run = Run.of("assess", plan.toString(), "--json");
         assertEquals(0, run.code(), run.out());
         assertTrue(run.err().contains("100 %  done"), run.err());

@@ -122,11 +122,12 @@ class PublishedLimitTest {
         JsonNode answer = Run.of("dose", plan, "--json").json();
         JsonNode career = answer.get("limits").get(0);
         assertFalse(career.get("judged").asBoolean());
+        assertEquals("not judged", career.get("verdict").asText());
         assertEquals(0, career.get("doses").size());
-        assertTrue(career.get("why_not").asText().startsWith("no length of stay is given"), career.toString());
+        assertTrue(career.get("reason").asText().startsWith("no length of stay is given"), career.toString());
         JsonNode said = OrganLimitTest.findings(answer, "dose-limit-not-judged").get(0);
-        assertEquals("warn", said.get("level").asText());
-        assertTrue(said.get("text").asText().contains("is not judged: no length of stay is given"), said.toString());
+        assertEquals("refuse", said.get("level").asText());
+        assertTrue(said.get("text").asText().contains("is not judged, so it is not met: no length of stay is given"), said.toString());
         JsonNode sized = Run.of("size-cover", plan, "--json").json();
         assertEquals(1, OrganLimitTest.findings(sized, "dose-limit-not-judged").size(), sized.toString());
         assertTrue(OrganLimitTest.findings(sized, "size-cover-no-limit").isEmpty());

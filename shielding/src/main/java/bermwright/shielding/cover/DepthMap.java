@@ -244,6 +244,53 @@ public final class DepthMap {
     }
 
     /**
+     * Skin that is to be covered and lies bare.
+     *
+     * @param area   its area (m2)
+     * @param share  its share of the skin to be covered (1)
+     * @param length length of the hull on which some of it lies (m)
+     * @param along  where one such place is, from the base plane (m); NaN where there is none
+     * @param around the same, angle from the crown (rad); NaN where there is none
+     */
+    public record Bare(double area, double share, double length, double along, double around) {
+    }
+
+    /**
+     * The skin that is to be covered and lies bare.
+     *
+     * @param depth depth up to which skin counts as bare (m), zero or more
+     * @return the bare skin; what is not known counts as bare
+     */
+    public Bare bare(double depth) {
+        double bare = 0;
+        double all = 0;
+        boolean[] rows = new boolean[along];
+        Place first = new Place(Double.NaN, Double.NaN, 0, 0, 0);
+        for (int cell = 0; cell < trueDepth.length; cell++) {
+            Place here = place(cell);
+            all += here.wanted > 0 ? here.area : 0;
+            if (here.wanted > depth && !(here.depth > depth)) {
+                bare += here.area;
+                rows[cell / around] = true;
+                first = Double.isNaN(first.along) ? here : first;
+            }
+        }
+        for (Place here : face) {
+            all += here.wanted > 0 ? here.area : 0;
+            if (here.wanted > depth && !(here.depth > depth)) {
+                bare += here.area;
+                first = Double.isNaN(first.along) ? here : first;
+            }
+        }
+        int bareRows = 0;
+        for (boolean row : rows) {
+            bareRows += row ? 1 : 0;
+        }
+        return new Bare(bare, all > 0 ? bare / all : 0, bareRows * covered.hull().shape().length() / along,
+                first.along, first.around);
+    }
+
+    /**
      * Connected patches of skin that lie shallower than wanted, the worst place of each.
      *
      * @param slack depth by which a place may fall short (m), zero or more

@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Answers to the plan as it is now: clearance at once, lowering a blink later, cover, dose and soil when they are
@@ -385,6 +386,26 @@ public final class Answers {
      */
     public Optional<Laydown> laydown(String hull) {
         return Optional.ofNullable(laid.get(hull)).map(Laid::laydown);
+    }
+
+    /**
+     * What no finding can speak of yet, so that an empty list is not taken for a plan without fault.
+     *
+     * @param plan the plan
+     * @return why the list of findings is not whole; empty where it is
+     */
+    public Optional<String> unchecked(Plan plan) {
+        if (ground.isEmpty()) {
+            return Optional.of("Not checked: no elevation file was read, so ground, lowering, cover and dose are not"
+                    + " looked at");
+        } else if (!failures.isEmpty()) {
+            return Optional.of("Not all is checked; not worked out: " + failures.keySet().stream().sorted()
+                    .collect(Collectors.joining(", ")));
+        } else if (stopped.isPresent()) {
+            return Optional.of("Not all is checked; the work was stopped");
+        }
+        return isClearanceFresh(plan) && isLoweringFresh(plan) && isAssessmentFresh(plan) ? Optional.empty()
+                : Optional.of("Not all is checked yet");
     }
 
     /**

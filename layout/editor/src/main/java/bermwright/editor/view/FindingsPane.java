@@ -39,7 +39,7 @@ final class FindingsPane extends VBox {
         list.setId("findings");
         list.setAccessibleText("Findings, the worst first");
         list.setCellFactory(view -> new Cell());
-        list.setPlaceholder(new Label("No findings."));
+        list.setPlaceholder(new Label(""));
         list.getSelectionModel().selectedItemProperty().addListener((observed, before, now) -> {
             if (!isFollowing && now != null) {
                 go(now, actions);
@@ -88,15 +88,16 @@ final class FindingsPane extends VBox {
             }
             isFollowing = false;
         }
-        summary.setText(summary(findings));
+        summary.setText(summary(findings, bench.answers().unchecked(bench.document().plan())));
     }
 
-    static String summary(List<NumberedFinding> findings) {
+    static String summary(List<NumberedFinding> findings, Optional<String> unchecked) {
         String counts = List.of(Finding.Level.values()).stream().map(level -> {
             long count = findings.stream().filter(f -> f.finding().level() == level).count();
             return count + " " + level.word();
         }).collect(Collectors.joining(" \u00b7 "));
-        return findings.isEmpty() ? "Nothing found against this plan" : counts;
+        String found = findings.isEmpty() ? unchecked.isPresent() ? "" : "Nothing found against this plan" : counts;
+        return unchecked.map(u -> found.isEmpty() ? u : found + ". " + u).orElse(found);
     }
 
     /** A line of the list; its parts are made once and get other words, which costs a tenth of making them anew. */

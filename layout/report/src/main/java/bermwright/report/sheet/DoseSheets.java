@@ -169,11 +169,11 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
         for (JudgedLimit judged : dose.limits()) {
             LimitInForce limit = judged.limit();
             List<String> head = List.of(words(limit), Words.millisieverts(limit.limit()));
-            if (!judged.isJudged()) {
-                rows.add(row(head, List.of("crew", "", "", "", "NOT JUDGED: " + judged.why(), limit.source(), "")));
+            if (judged.held().stream().noneMatch(JudgedLimit.Held::isCrew)) {
+                rows.add(row(head, List.of("crew", "", "", "", judged.verdict().word() + ": " + judged.why(), limit.source(), "")));
             }
             judged.held().forEach(h -> rows.add(row(head, List.of(name(h), Words.millisieverts(h.dose().best()),
-                    Words.millisieverts(h.dose().low()), Words.millisieverts(h.dose().high()), h.verdict().word(),
+                    Words.millisieverts(h.dose().low()), Words.millisieverts(h.dose().high()), h.outcome(),
                     limit.source(), judged.calculation()))));
         }
         return new Table("dose-limits", "Every limit, for the crew and for each station alone"
@@ -232,9 +232,7 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
     }
 
     private String stay() {
-        String event = exposure.eventSpectrumFile().isPresent() ? " and one event of the plan's own spectrum"
-                : exposure.event().map(e -> " and one event like " + e).orElse(", no event");
-        return Drawing.figure(exposure.stayDays(), 4) + " days" + event;
+        return Drawing.figure(exposure.stayDays(), 4) + " days with " + dose.event();
     }
 
     private static String name(StationDose station) {

@@ -96,7 +96,7 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
             }
             part.stations.stream().filter(s -> s.hull().equals(step.get().of()))
                     .max((a, b) -> Double.compare(a.covered().high(), b.covered().high()))
-                    .ifPresent(worst -> findings.add(finding(step.get(), worst, used(plan.exposure(), worst))));
+                    .ifPresent(worst -> findings.add(finding(step.get(), worst, plan.exposure())));
         }
         return findings;
     }
@@ -112,13 +112,18 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
         return true;
     }
 
-    private static Finding finding(WorkStep step, StationDose worst, double used) {
+    private static Finding finding(WorkStep step, StationDose worst, ExposurePlan exposure) {
+        double used = used(exposure, worst);
+        boolean isKept = used <= 1 && !exposure.limits().isEmpty()
+                && exposure.judgedLimits().size() == exposure.limits().size()
+                && exposure.judgedLimits().stream().noneMatch(l -> l.countsEvent()
+                        && worst.parts().doubts().event().isEmpty());
         String text = String.format(Locale.ROOT, "After step %s the cover of hull %s is not finished: a stay would "
                 + "give %.0f mSv at station %s (high %.0f mSv)%s. Nobody may count on it before the last step.",
                 step.id(), step.of(), worst.covered().best() * MILLI, worst.station(),
                 worst.covered().high() * MILLI,
                 used > 1 ? String.format(Locale.ROOT, ", %.0f %% of the narrowest limit", 100 * used) : "");
-        return Finding.of("cover-part-built", used > 1 ? Finding.Level.WARN : Finding.Level.NOTE, step.of(),
+        return Finding.of("cover-part-built", isKept ? Finding.Level.NOTE : Finding.Level.WARN, step.of(),
                 Finding.Figures.measured(worst.covered().high() * MILLI, "mSv"), text)
                 .from("order of work in the plan");
     }

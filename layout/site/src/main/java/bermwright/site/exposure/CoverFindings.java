@@ -29,6 +29,10 @@ import java.util.stream.IntStream;
 final class CoverFindings {
     /** Depth by which a place may fall short before it counts as thin, beside what the grid's cells take off (m). */
     private static final double SLACK = 0.02;
+    /** Soil no deeper than this leaves skin bare (m), our own planning figure. */
+    private static final double BARE = 0.05;
+    /** Less bare skin than this is an edge, not a place (m2), our own planning figure. */
+    private static final double BARE_AREA = 1;
     /** A wall this near to an end holds the cover there (m). */
     private static final double WALL_AWAY = 0.3;
 
@@ -229,6 +233,7 @@ final class CoverFindings {
     private void depth(HullCover cover) {
         Hull hull = plan.hull(cover.id()).orElseThrow();
         CoveredHull covered = SiteHulls.covered(site.hull(cover.id()).orElseThrow(), hull.cover().orElseThrow());
+        bare(cover, hull, covered);
         List<DepthMap.Place> thin = cover.depth().thinPlaces(slack(covered, site.ground()));
         for (DepthMap.Place place : thin.subList(0, Math.min(3, thin.size()))) {
             Vec3 at = covered.hull().skin(place.along(), place.around());
@@ -240,6 +245,24 @@ final class CoverFindings {
                     .from("thickness of the cover in the plan")
                     .at(site.metres().projected(at).plan()));
         }
+    }
+
+    /** Skin that was to be covered and is not: people behind it have no cover at all. */
+    private void bare(HullCover cover, Hull hull, CoveredHull covered) {
+        DepthMap.Bare bare = cover.depth().bare(BARE);
+        if (bare.area() < BARE_AREA) {
+            return;
+        }
+        boolean peopleStay = !hull.stations().isEmpty();
+        Vec3 at = covered.hull().skin(bare.along(), bare.around());
+        findings.add(Finding.of("cover-bare", peopleStay ? Level.REFUSE : Level.WARN, cover.id(),
+                Figures.of(bare.area(), 0, "m2"),
+                text("%s of the skin that is to be covered, %.0f %% of it, lie bare, over %.1f m of the hull's length"
+                        + "%s. Hold the soil there with a wall, cover the end, or plan no cover there and take the dose"
+                        + " as it then is.", area(bare.area()), 100 * bare.share(), bare.length(),
+                        peopleStay ? ", and people stay in it" : ""))
+                .from("thickness of the cover in the plan")
+                .at(site.metres().projected(at).plan()));
     }
 
     private static String area(double area) {

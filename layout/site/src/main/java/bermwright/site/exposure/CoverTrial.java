@@ -18,6 +18,7 @@ import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.Scene;
 import bermwright.shielding.scene.Soil;
 import bermwright.site.plan.Hull;
+import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Station;
 import bermwright.terrain.grid.ElevationGrid;
@@ -239,6 +240,23 @@ public final class CoverTrial {
 
     private static StationDose.Spread spread(FoldedDose dose) {
         return new StationDose.Spread(dose.total(), dose.low(), dose.high());
+    }
+
+    /**
+     * Why no verdict on a limit can rest on these trials.
+     *
+     * @param limit the limit
+     * @return the reason; empty where a verdict can
+     */
+    public String whyNot(LimitInForce limit) {
+        Set<String> known = places().stream().map(p -> p.hull.id() + "/" + p.station.id())
+                .collect(Collectors.toSet());
+        List<String> without = plan.hulls().stream().flatMap(h -> h.stations().stream()
+                .map(s -> h.id() + "/" + s.id())).filter(id -> !known.contains(id)).toList();
+        String people = JudgedLimit.People.why(without, known.isEmpty());
+        boolean hasEvent = responses.values().stream().allMatch(r -> r.in(limit.quantity()).event().isPresent());
+        return !plan.exposure().judges(limit) ? LimitFindings.NO_STAY : !people.isEmpty() ? people
+                : LimitFindings.noEvent(plan.exposure(), limit, hasEvent);
     }
 
     /**

@@ -72,6 +72,12 @@ final class DoseFindings {
                             + " taken as level there.", station.seen().shareBeyondEdge() * 100))
                     .from(OURS));
         }
+        if (Double.isNaN(station.reduction())) {
+            findings.add(Finding.of("dose-upright-unknown", Level.NOTE, subject, Figures.NONE,
+                    "The dose in the bare standing hull is not known, since the hull cannot stand there: what the cover"
+                            + " takes off it is not reckoned, nor whether it makes it worse.")
+                    .from("ground under the hull as it landed"));
+        }
         if (station.reduction() < 0) {
             findings.add(Finding.of("dose-worse-than-upright", Level.WARN, subject,
                     Figures.of(station.covered().best() * MSV, station.upright() * MSV, "mSv"),

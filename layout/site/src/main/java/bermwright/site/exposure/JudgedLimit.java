@@ -4,6 +4,7 @@ package bermwright.site.exposure;
 import bermwright.shielding.dose.Response;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.LimitInForce;
+import bermwright.site.plan.Plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,15 +16,15 @@ import java.util.stream.Stream;
  * A limit of the plan and the doses that are held against it.
  *
  * @param limit the limit
- * @param why   why no dose is held against it; empty where doses are
+ * @param why   why the limit is not judged; empty where it is
  * @param by    the calculations its doses come from, one for each source it counts; none where no dose is known
- * @param held  the crew's dose, then that of somebody who never leaves a station, for each station; none where the
- *              limit is not judged or no station has a dose
+ * @param held  the crew's dose, then that of somebody who never leaves a station, for each station that has a dose;
+ *              the crew's is left out where it can't be known
  */
 public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held> held) {
     /** Who the crew is in {@link Held#who}. */
     public static final String CREW = "crew";
-    private static final String NO_DOSE = "no station has a dose";
+    private static final String NO_STATION = "the plan has no station, so nobody's dose is known";
 
     /** Copies the lists. */
     public JudgedLimit {
@@ -45,14 +46,14 @@ public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held
         }
     }
 
-    /** Whether a dose meets its limit. */
+    /** Whether a dose meets its limit. What is not judged is not met either. */
     public enum Verdict {
         /** The 84th percentile is at or below the limit. */
         MET("met"),
-        /** The best value is at or below the limit, the 84th percentile above. */
-        IF_NOT_HIGH("best below, high above"),
-        /** The best value is above the limit. */
-        NOT_MET("NOT met");
+        /** The 84th percentile is above the limit. */
+        NOT_MET("not met"),
+        /** A part of the dose is missing, and what is known of it is not above the limit. */
+        NOT_JUDGED("not judged");
 
         private final String word;
 
@@ -74,10 +75,20 @@ public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held
      * A dose held against the limit.
      *
      * @param who     whose dose: {@link #CREW}, or a station as hull/station
-     * @param dose    the dose over the limit's time from the limit's sources (Sv or Gy-Eq)
+     * @param dose    the dose over the limit's time from the limit's sources (Sv or Gy-Eq), as far as it is known
      * @param verdict whether it meets the limit
+     * @param reason  why the verdict is not plainly met or not met; empty where it is
      */
-    public record Held(String who, StationDose.Spread dose, Verdict verdict) {
+    public record Held(String who, StationDose.Spread dose, Verdict verdict, String reason) {
+        /**
+         * The verdict and its reason.
+         *
+         * @return such as "not met: best value below the limit, 84th percentile above"
+         */
+        public String outcome() {
+            return reason.isEmpty() ? verdict.word() : verdict.word() + ": " + reason;
+        }
+
         /**
          * Whose dose, in words.
          *
@@ -98,12 +109,21 @@ public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held
     }
 
     /**
-     * Whether doses are held against the limit.
+     * Whether the limit is met, which the crew's dose decides.
+     *
+     * @return the verdict on the crew's dose; not judged where that can't be known
+     */
+    public Verdict verdict() {
+        return held.stream().filter(Held::isCrew).map(Held::verdict).findFirst().orElse(Verdict.NOT_JUDGED);
+    }
+
+    /**
+     * Whether there is a verdict.
      *
      * @return false where {@code why} says why not
      */
     public boolean isJudged() {
-        return why.isEmpty();
+        return verdict() != Verdict.NOT_JUDGED;
     }
 
     /**
@@ -135,22 +155,48 @@ public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held
                 .max(Comparator.comparingDouble(h -> h.dose().high())).stream()).toList();
     }
 
-    static List<JudgedLimit> of(ExposurePlan exposure, List<StationDose> stations, SiteDose.Outside outside,
+    static List<JudgedLimit> of(ExposurePlan exposure, People people, SiteDose.Outside outside,
             Optional<DoseSources.OfHull> responses) {
         List<JudgedLimit> limits = new ArrayList<>();
         for (LimitInForce limit : exposure.limitsInForce()) {
+            String event = responses.isEmpty() ? "" : LimitFindings.noEvent(exposure, limit,
+                    responses.get().in(limit.quantity()).event().isPresent());
+            String why = !exposure.judges(limit) ? LimitFindings.NO_STAY : !people.why.isEmpty() ? people.why : event;
+            boolean isKnown = exposure.judges(limit) && (event.isEmpty() || limit.countsCosmic());
             List<Held> held = new ArrayList<>();
-            String why = !exposure.judges(limit) ? LimitFindings.NO_STAY : stations.isEmpty() ? NO_DOSE : "";
-            if (why.isEmpty()) {
-                held.add(held(limit, CREW, CrewDose.of(exposure, stations, outside, limit.quantity())
-                        .against(limit)));
-                stations.forEach(s -> held.add(held(limit, s.hull() + "/" + s.station(),
-                        CrewDose.alone(exposure, s, limit))));
+            if (isKnown && people.why.isEmpty()) {
+                held.add(held(limit, CREW, CrewDose.of(exposure, people.stations, outside, limit.quantity())
+                        .against(limit), event));
             }
-            limits.add(new JudgedLimit(limit, why,
-                    responses.filter(r -> why.isEmpty()).map(r -> by(limit, r)).orElse(List.of()), held));
+            people.stations.stream().filter(s -> isKnown).forEach(s -> held.add(held(limit,
+                    s.hull() + "/" + s.station(), CrewDose.alone(exposure, s, limit), event)));
+            boolean isCrewKnown = held.stream().anyMatch(h -> h.isCrew() && h.verdict != Verdict.NOT_JUDGED);
+            limits.add(new JudgedLimit(limit, isCrewKnown ? "" : why.isEmpty() ? held.get(0).reason : why,
+                    responses.filter(r -> isKnown).map(r -> by(limit, r)).orElse(List.of()), held));
         }
         return limits;
+    }
+
+    /**
+     * Those whose doses are held against limits.
+     *
+     * @param stations the stations that have a dose
+     * @param why      why the crew's dose is not known from them; empty where it is
+     */
+    record People(List<StationDose> stations, String why) {
+        /** Those at the stations of a plan. */
+        static People of(Plan plan, List<StationDose> stations) {
+            List<String> without = plan.hulls().stream().flatMap(h -> h.stations().stream()
+                    .map(s -> h.id() + "/" + s.id())).filter(id -> stations.stream()
+                    .noneMatch(d -> id.equals(d.hull() + "/" + d.station()))).toList();
+            return new People(stations, why(without, stations.isEmpty()));
+        }
+
+        /** Why the crew's dose is not known, from the stations without a dose and whether there is none with one. */
+        static String why(List<String> without, boolean isNobodys) {
+            return !without.isEmpty() ? "no dose could be worked out at " + String.join(", ", without)
+                    : isNobodys ? NO_STATION : "";
+        }
     }
 
     /** Where the doses that a limit counts come from. */
@@ -164,8 +210,16 @@ public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held
         return by;
     }
 
-    private static Held held(LimitInForce limit, String who, StationDose.Spread dose) {
-        return new Held(who, dose, dose.high() <= limit.limit() ? Verdict.MET
-                : dose.best() <= limit.limit() ? Verdict.IF_NOT_HIGH : Verdict.NOT_MET);
+    /** What is known of a dose held against a limit; what is missing makes it only greater. */
+    private static Held held(LimitInForce limit, String who, StationDose.Spread dose, String missing) {
+        if (dose.best() > limit.limit()) {
+            return new Held(who, dose, Verdict.NOT_MET, missing);
+        } else if (!missing.isEmpty()) {
+            return new Held(who, dose, Verdict.NOT_JUDGED, missing);
+        } else if (!Double.isFinite(dose.high()) || !Double.isFinite(dose.best())) {
+            return new Held(who, dose, Verdict.NOT_JUDGED, "the dose could not be worked out");
+        }
+        return dose.high() <= limit.limit() ? new Held(who, dose, Verdict.MET, "")
+                : new Held(who, dose, Verdict.NOT_MET, "best value below the limit, 84th percentile above");
     }
 }

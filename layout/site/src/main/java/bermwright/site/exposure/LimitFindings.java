@@ -21,6 +21,7 @@ public final class LimitFindings {
     /** Id of the model note behind doses held against a limit over a career. */
     public static final String CAREER_MODEL = "career-dose";
     static final String NO_STAY = "no length of stay is given, so no dose of a career can be reckoned; give stay_days";
+    static final String NO_EVENT = "it counts an event, and the plan names none; name one in exposure.event";
     private static final double MSV = 1000;
     private static final double YEAR_DAYS = 365.25;
     private static final int STEP_DAYS = 30;
@@ -28,7 +29,7 @@ public final class LimitFindings {
     private LimitFindings() {
     }
 
-    static List<Finding> of(List<JudgedLimit> limits) {
+    static List<Finding> of(List<JudgedLimit> limits, boolean peopleStay) {
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < limits.size(); i++) {
             JudgedLimit one = limits.get(i);
@@ -36,30 +37,60 @@ public final class LimitFindings {
             if (one.limit().published().isEmpty()) {
                 published(one.limit()).ifPresent(findings::add);
             }
-            one.held().stream().filter(h -> h.verdict() != JudgedLimit.Verdict.MET)
+            one.held().stream().filter(h -> h.verdict() == JudgedLimit.Verdict.NOT_MET)
                     .forEach(h -> findings.add(broken(one.limit(), h)));
             if (one.limit().over() == ExposurePlan.Over.CAREER) {
                 one.held().stream().filter(JudgedLimit.Held::isCrew)
                         .forEach(h -> findings.add(career(one.limit(), h.dose())));
             }
         }
-        findings.addAll(notJudged(limits.stream().filter(l -> l.why().equals(NO_STAY)).map(JudgedLimit::limit)
-                .toList()));
+        limits.stream().filter(l -> !l.isJudged())
+                .forEach(l -> findings.add(notJudged(l.limit(), l.why(), peopleStay)));
         return findings;
     }
 
     /**
-     * Says of each limit that no dose is held against it.
+     * Says of a limit that there is no verdict on it.
      *
-     * @param limits limits over a career that cannot be judged
-     * @return a warning for each
+     * @param limit      the limit
+     * @param why        why not
+     * @param peopleStay whether people stay in a hull of the plan
+     * @return the finding: what is not judged is not met, so it refuses where people stay
      */
-    public static List<Finding> notJudged(List<LimitInForce> limits) {
-        return limits.stream().map(limit -> Finding.of("dose-limit-not-judged", Level.WARN, "exposure",
-                new Figures(OptionalDouble.empty(), OptionalDouble.of(limit.limit() * MSV),
-                        StationDose.milli(limit.quantity())),
-                text("The limit of %.0f %s on %s over a career is not judged: %s.", limit.limit() * MSV,
-                        StationDose.milli(limit.quantity()), limit.quantity(), NO_STAY)).from(limit.source())).toList();
+    public static Finding notJudged(LimitInForce limit, String why, boolean peopleStay) {
+        String unit = StationDose.milli(limit.quantity());
+        return Finding.of("dose-limit-not-judged", peopleStay ? Level.REFUSE : Level.WARN, "exposure",
+                new Figures(OptionalDouble.empty(), OptionalDouble.of(limit.limit() * MSV), unit),
+                text("The limit of %.0f %s on %s from %s over %s is not judged, so it is not met: %s.",
+                        limit.limit() * MSV, unit, limit.quantity(), what(limit), over(limit), why))
+                .from(limit.source());
+    }
+
+    /**
+     * Why a limit can't be judged by the sun's particles that the plan counts.
+     *
+     * @param exposure the plan's exposure
+     * @param limit    the limit
+     * @param hasEvent whether there is a response for an event
+     * @return the words; empty where the limit counts no event or there is one
+     */
+    public static String noEvent(ExposurePlan exposure, LimitInForce limit, boolean hasEvent) {
+        return !limit.countsEvent() || hasEvent ? "" : exposure.event().map(e -> "it counts an event, and the event \""
+                + e + "\" is not known here; name one that is, or give event_spectrum_file").orElse(NO_EVENT);
+    }
+
+    private static String what(LimitInForce limit) {
+        return limit.from() == ExposurePlan.From.ALL ? "all sources" : limit.from() == ExposurePlan.From.COSMIC
+                ? "cosmic rays" : "an event";
+    }
+
+    private static String over(LimitInForce limit) {
+        return switch (limit.over()) {
+            case CAREER -> "a career";
+            case STAY -> "the stay";
+            case EVENT -> "an event";
+            case DAY, THIRTY_DAYS, YEAR -> limit.over().word();
+        };
     }
 
     /**

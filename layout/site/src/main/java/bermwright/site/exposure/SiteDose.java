@@ -21,6 +21,7 @@ import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.Scene;
 import bermwright.shielding.scene.Soil;
 import bermwright.shielding.spectrum.SolarActivity;
+import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Station;
@@ -38,11 +39,12 @@ import java.util.function.Function;
  *
  * @param stations the stations that lie in their hull, in the plan's order
  * @param outside  dose on open ground without any cover
+ * @param event    the event that is counted, in words; says so where none is
  * @param limits   the plan's limits and the doses held against them, in the plan's order
  * @param models   models behind the doses
  * @param findings what is wrong with stations and doses
  */
-public record SiteDose(List<StationDose> stations, Outside outside, List<JudgedLimit> limits,
+public record SiteDose(List<StationDose> stations, Outside outside, String event, List<JudgedLimit> limits,
         List<ModelNote> models, List<Finding> findings) {
     /** Share of each dose that may stay open when rays stop being added. */
     static final double SETTLED = 0.005;
@@ -96,9 +98,13 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<JudgedL
         List<StationDose> doses = folding.stations();
         List<Finding> findings = new ArrayList<>(folding.findings);
         Outside outside = folding.outside();
-        List<JudgedLimit> limits = JudgedLimit.of(plan.exposure(), doses, outside, folding.any());
+        List<JudgedLimit> limits = JudgedLimit.of(plan.exposure(), JudgedLimit.People.of(plan, doses), outside,
+                folding.any());
+        boolean peopleStay = plan.hulls().stream().anyMatch(h -> !h.stations().isEmpty());
         findings.addAll(DoseFindings.of(doses));
-        findings.addAll(LimitFindings.of(limits));
+        findings.addAll(LimitFindings.of(limits, peopleStay));
+        findings.addAll(PublishedLimits.findings(plan.exposure(), doses, outside, folding.any()
+                .flatMap(DoseSources.OfHull::event).isPresent()));
         findings.addAll(LimitFindings.notByReviewer(plan.exposure(), folding.any()));
         List<ModelNote> models = new ArrayList<>(folding.models.values());
         plan.exposure().dayInForce().map(SolarActivity::note).ifPresent(models::add);
@@ -106,7 +112,30 @@ public record SiteDose(List<StationDose> stations, Outside outside, List<JudgedL
             models.add(DoseFindings.directions(doses));
         }
         LimitFindings.careerModel(plan.exposure()).filter(m -> !doses.isEmpty()).ifPresent(models::add);
-        return new SiteDose(doses, outside, limits, models, findings);
+        return new SiteDose(doses, outside, event(plan.exposure(), folding.any()), limits, models, findings);
+    }
+
+    /** The event that is counted, as a reader may take it. */
+    private static String event(ExposurePlan exposure, Optional<DoseSources.OfHull> any) {
+        boolean isCounted = any.flatMap(DoseSources.OfHull::event).isPresent();
+        if (any.isEmpty()) {
+            return "no dose is known, of an event neither";
+        } else if (!isCounted) {
+            return exposure.event().map(e -> "no event: \"" + e + "\" is not known here").orElse("no event");
+        } else if (any.get().event().filter(Response::isHandedOver).isPresent()) {
+            return "the event of a reviewer's table";
+        }
+        return exposure.eventSpectrumFile().map(f -> "the event of " + f)
+                .orElseGet(() -> "the event of " + exposure.event().orElse("the plan"));
+    }
+
+    /**
+     * Whether an event is counted.
+     *
+     * @return false where no station's dose holds one
+     */
+    public boolean hasEvent() {
+        return stations.stream().anyMatch(s -> s.parts().doubts().event().isPresent());
     }
 
     /**

@@ -190,9 +190,10 @@ public record StationDose(String hull, String station, Vec3 place, boolean storm
     /**
      * What the cover takes off.
      *
-     * @return 1 - covered / upright (1); negative where the cover makes it worse
+     * @return 1 - covered / upright (1); negative where the cover makes it worse, NaN where the dose upright is not
+     *     known
      */
     public double reduction() {
-        return upright() > 0 ? 1 - covered().best() / upright() : 0;
+        return upright() > 0 ? 1 - covered().best() / upright() : upright() == 0 ? 0 : Double.NaN;
     }
 }

@@ -113,17 +113,13 @@ public final class CoverSizing {
         CoverTrial.Outcome outcome = hulls.isEmpty() ? new CoverTrial.Outcome(0, List.of(), false)
                 : run(best, Set.of());
         SizingFindings findings = new SizingFindings(plan, outcome);
-        boolean met = failing.isEmpty() && hulls.stream().allMatch(h -> use.used(h, outcome) <= 1);
+        List<Finding> unjudged = unjudged();
+        boolean met = failing.isEmpty() && plan.hulls().stream().allMatch(h -> use.used(h.id(), outcome) <= 1);
         List<Finding> all = findings.of(hulls, met ? List.of() : unmet(hulls, outcome),
                 remedy -> use.used(remedy.hull(), run(remedy.thickness(), remedy.closed())));
-        List<LimitInForce> unjudged = new ArrayList<>(plan.exposure().limitsInForce());
-        unjudged.removeAll(limits);
-        all.addAll(LimitFindings.notJudged(unjudged));
+        all.addAll(unjudged);
+        all.addAll(findings.uncovered(hulls, use));
         all.addAll(trial.notByReviewer());
-        if (limits.isEmpty() && unjudged.isEmpty()) {
-            all.add(Finding.of("size-cover-no-limit", Level.NOTE, "exposure", Figures.NONE,
-                    "The plan states no limit, so any cover meets it.").from("limits of the plan"));
-        }
         all.addAll(SizingFindings.thinnerThanACell(best, prepared.trueSpacing(), plan));
         double bank = outcome.volume() * plan.ground().regolith().placedDensity()
                 / plan.ground().regolith().bankDensity();
@@ -134,8 +130,26 @@ public final class CoverSizing {
         progress.report(1, "done");
         List<SizedCover.StationShare> stations = outcome.stations().stream().filter(s -> hulls.contains(s.hull()))
                 .map(use::share).toList();
-        return new SizedCover(met, best, planned(best), outcome.volume(), uniformVolume, stations, bank, available,
+        return new SizedCover(met && unjudged.isEmpty(), best, planned(best), outcome.volume(), uniformVolume, stations, bank, available,
                 trade, intervals, stopsPaying(trade), trials, all);
+    }
+
+    /** What no cover can be held against. */
+    private List<Finding> unjudged() {
+        List<Finding> unjudged = new ArrayList<>();
+        boolean peopleStay = plan.hulls().stream().anyMatch(h -> !h.stations().isEmpty());
+        for (LimitInForce limit : plan.exposure().limitsInForce()) {
+            String why = trial.whyNot(limit);
+            if (!why.isEmpty()) {
+                unjudged.add(LimitFindings.notJudged(limit, why, peopleStay));
+            }
+        }
+        if (plan.exposure().limits().isEmpty()) {
+            unjudged.add(Finding.of("size-cover-no-limit", Level.REFUSE, "exposure", Figures.NONE,
+                    "The plan states no limit, so there is nothing to size a cover against. State the limits that hold"
+                            + " in exposure.limits.").from("limits of the plan"));
+        }
+        return unjudged;
     }
 
     private TreeMap<Double, CoverTrial.Outcome> scan(List<String> hulls) {

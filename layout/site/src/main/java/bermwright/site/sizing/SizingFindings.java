@@ -60,6 +60,22 @@ final class SizingFindings {
         return findings;
     }
 
+    /** Hulls with people in them that the plan gives no cover, so that none was looked for. */
+    List<Finding> uncovered(List<String> covered, LimitUse use) {
+        List<Finding> findings = new ArrayList<>();
+        for (Hull hull : plan.hulls()) {
+            if (!covered.contains(hull.id()) && !hull.stations().isEmpty()) {
+                double used = use.used(hull.id(), outcome);
+                findings.add(Finding.of("size-cover-without-cover", used <= 1 ? Level.NOTE : Level.REFUSE, hull.id(),
+                        Figures.of(used, 1, "1"), String.format(Locale.ROOT, "People stay in hull %s, which has no"
+                                + " cover in the plan or lies on unknown ground, so none was looked for. As it is, its"
+                                + " worst station takes %.0f %% of the narrowest limit.", hull.id(), 100 * used))
+                        .from("covers of the plan"));
+            }
+        }
+        return findings;
+    }
+
     private static Finding unsettled(CoverTrial.At at) {
         return Finding.of("size-cover-unsettled", Level.WARN, at.hull() + "/" + at.station().id(),
                 Figures.of(at.open(), CoverTrial.SETTLED, "1"), String.format(Locale.ROOT, "Under the cover found"
