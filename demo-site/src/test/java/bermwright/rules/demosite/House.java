@@ -48,7 +48,8 @@ final class House {
             .because("both front ends show the same assessment; values of other rooms may be read, not made");
 
     static final ArchRule ARROWS = layeredArchitecture().consideringOnlyDependenciesInAnyPackage("bermwright..")
-            .layer("terrain").definedBy("bermwright.foundation..", "bermwright.finding..", "bermwright.terrain..")
+            .layer("terrain").definedBy("bermwright.foundation..", "bermwright.filestore..", "bermwright.finding..",
+                    "bermwright.terrain..")
             .layer("shielding").definedBy("bermwright.shielding..")
             .layer("lowering").definedBy("bermwright.lowering..")
             .layer("site").definedBy("bermwright.site..")

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.filestore.WholeFile;
 import bermwright.foundation.InputException;
 import bermwright.report.sheet.CurveSheets;
 import bermwright.site.assessment.Assessment;
@@ -12,9 +13,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -126,13 +125,7 @@ final class DoseCommand extends PlanCommand {
             Path target = i == 0 ? file.get()
                     : Path.of(name.substring(0, name.length() - SVG.length()) + "-" + (i + 1) + SVG);
             try {
-                Path draft = target.resolveSibling("." + target.getFileName() + ".draft");
-                try {
-                    Files.writeString(draft, sheets.get(i).drawing().file());
-                    Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
-                } finally {
-                    Files.deleteIfExists(draft);
-                }
+                WholeFile.write(target, sheets.get(i).drawing().file());
             } catch (IOException e) {
                 throw InputException.unreadable(new InputException.Place("", 0, "--out"),
                         target + " cannot be written (" + e + ")", "a file in a folder that can be written to",

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.filestore.WholeFolder;
 import bermwright.foundation.InputException;
 import bermwright.report.Reports;
 import bermwright.site.assessment.Assessment;
@@ -10,6 +11,7 @@ import bermwright.site.plan.Plan;
 import bermwright.site.planfile.PlanFiles;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -42,6 +44,7 @@ final class ReportCommand implements Callable<Integer> {
                     "a folder, or the name of one to be made");
         }
         Plan plan = PlanFiles.read(planFile);
+        check();
         SiteGround ground = SiteGround.read(plan, planFile, console.progress().part(0, 0.02));
         Assessment assessment = Assessments.standard().run(plan, planFile.toString(), ground,
                 console.progress().part(0.02, 0.8));
@@ -58,14 +61,30 @@ final class ReportCommand implements Callable<Integer> {
         return ExitCode.of(assessment.findings()).number();
     }
 
+    /** Refuses a folder that can't be replaced before the long work begins. */
+    private void check() {
+        try {
+            WholeFolder.check(directory);
+        } catch (DirectoryNotEmptyException others) {
+            throw InputException.unreadable(new InputException.Place("", 0, "--out"), others.getMessage(),
+                    "an empty or new folder, or one that holds an earlier report and nothing else",
+                    Optional.of(others));
+        } catch (IOException e) {
+            throw notWritten(e);
+        }
+    }
+
+    private InputException notWritten(IOException e) {
+        return InputException.unreadable(new InputException.Place("", 0, "--out"),
+                directory + " cannot be written to (" + e + ")", "a folder that can be written to", Optional.of(e));
+    }
+
     private Path written(Assessment assessment, Console console) {
         try {
             Reports.write(assessment, directory, console.progress().part(0.8, 1));
             return directory.resolve(Reports.PAGE);
         } catch (IOException e) {
-            throw InputException.unreadable(new InputException.Place("", 0, "--out"),
-                    directory + " cannot be written to (" + e + ")", "a folder that can be written to",
-                    Optional.of(e));
+            throw notWritten(e);
         }
     }
 }

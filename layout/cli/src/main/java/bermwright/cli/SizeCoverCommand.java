@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.filestore.WholeFile;
 import bermwright.foundation.InputException;
 import bermwright.report.sheet.TradeSheet;
 import bermwright.site.assessment.Cautions;
@@ -14,9 +15,7 @@ import bermwright.site.sizing.TradePoint;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -58,9 +57,7 @@ final class SizeCoverCommand implements Callable<Integer> {
 
     private static void draw(SizedCover sized, Path file) {
         try {
-            Path part = Files.createTempFile(file.toAbsolutePath().getParent(), ".drawing-", ".svg");
-            Files.writeString(part, new TradeSheet(sized).drawing().file());
-            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+            WholeFile.write(file, new TradeSheet(sized).drawing().file());
         } catch (IOException e) {
             throw InputException.unreadable(new InputException.Place("", 0, "--drawing"),
                     file + " cannot be written (" + e + ")", "a file in a folder that can be written to",

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report;
 
+import bermwright.filestore.WholeFolder;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Progress;
 import bermwright.report.drawing.Drawing;
@@ -22,11 +23,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 
 /**
  * Writes what is handed over: one page, drawings, tables and exchange files.
@@ -41,44 +39,45 @@ public final class Reports {
     }
 
     /**
-     * Writes all of it: into a temporary directory beside the wanted one first, then file by file into place.
+     * Writes all of it into a new folder, which then takes the place of the old one as a whole.
      *
      * @param assessment the assessment
-     * @param directory  where to; made where it is not there; files of the same names are replaced, others are left
+     * @param directory  where to; made where it is not there; an earlier report there is replaced, a folder with other
+     *                   files is refused
      * @param progress   told how far the work has come; may cancel it, and then nothing is left behind
      * @return the page's file
      * @throws IOException if something cannot be written
      * @throws java.util.concurrent.CancellationException if the work was cancelled
      */
     public static Path write(Assessment assessment, Path directory, Progress progress) throws IOException {
-        Path target = directory.toAbsolutePath();
-        Files.createDirectories(target);
-        Path draft = Files.createTempDirectory(target, ".report-");
-        try {
-            progress.report(0, "drawing");
-            Pack pack = new Pack();
-            String page = page(assessment, pack);
-            progress.check();
-            progress.report(0.7, "writing the page, drawings and tables");
-            Files.writeString(draft.resolve(PAGE), page, StandardCharsets.UTF_8);
-            Path drawings = Files.createDirectories(draft.resolve("drawings"));
-            for (Drawing drawing : pack.drawings) {
-                drawing.write(drawings);
-            }
-            Path tables = Files.createDirectories(draft.resolve("tables"));
-            for (Table table : pack.tables) {
-                Files.writeString(tables.resolve(table.name() + ".csv"), table.csv(), StandardCharsets.UTF_8);
-            }
-            progress.check();
-            progress.report(0.85, "writing exchange files");
-            exchange(assessment, Files.createDirectories(draft.resolve("exchange")));
-            progress.check();
-            move(draft, target);
-            progress.report(1, "written");
-            return target.resolve(PAGE);
-        } finally {
-            delete(draft);
+        WholeFolder.check(directory);
+        progress.report(0, "drawing");
+        Pack pack = new Pack();
+        String page = page(assessment, pack);
+        progress.check();
+        WholeFolder.write(directory, folder -> write(assessment, pack, page, new Draft(folder, progress)));
+        progress.report(1, "written");
+        return directory.toAbsolutePath().resolve(PAGE);
+    }
+
+    private record Draft(Path folder, Progress progress) {
+    }
+
+    private static void write(Assessment assessment, Pack pack, String page, Draft draft) throws IOException {
+        draft.progress.report(0.7, "writing the page, drawings and tables");
+        Files.writeString(draft.folder.resolve(PAGE), page, StandardCharsets.UTF_8);
+        Path drawings = Files.createDirectories(draft.folder.resolve("drawings"));
+        for (Drawing drawing : pack.drawings) {
+            drawing.write(drawings);
         }
+        Path tables = Files.createDirectories(draft.folder.resolve("tables"));
+        for (Table table : pack.tables) {
+            Files.writeString(tables.resolve(table.name() + ".csv"), table.csv(), StandardCharsets.UTF_8);
+        }
+        draft.progress.check();
+        draft.progress.report(0.85, "writing exchange files");
+        exchange(assessment, Files.createDirectories(draft.folder.resolve("exchange")));
+        draft.progress.check();
     }
 
     private static String page(Assessment assessment, Pack pack) {
@@ -154,25 +153,5 @@ public final class Reports {
         DxfFile.write(directory.resolve("site.dxf"), features);
         GeoPackageFile.write(directory.resolve("site.gpkg"), features, frame);
         PlanFiles.write(assessment.plan(), directory.resolve("plan.json"));
-    }
-
-    private static void move(Path draft, Path target) throws IOException {
-        List<Path> files;
-        try (Stream<Path> all = Files.walk(draft)) {
-            files = all.filter(Files::isRegularFile).toList();
-        }
-        for (Path file : files) {
-            Path place = target.resolve(draft.relativize(file).toString());
-            Files.createDirectories(place.getParent());
-            Files.move(file, place, StandardCopyOption.REPLACE_EXISTING);
-        }
-    }
-
-    private static void delete(Path draft) throws IOException {
-        try (Stream<Path> all = Files.walk(draft)) {
-            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(path);
-            }
-        }
     }
 }

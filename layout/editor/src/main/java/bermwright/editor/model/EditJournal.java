@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.model;
 
+import bermwright.filestore.Storage;
+import bermwright.filestore.WholeFile;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -18,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
@@ -39,6 +43,7 @@ public final class EditJournal implements AutoCloseable {
     /** A disk that has not taken a step by then is not waited for any longer (s). */
     private static final long LONGEST_WAIT = 20;
 
+    private final Storage storage;
     private final Path file;
     private final String mark;
     private final ExecutorService lane = Executors.newSingleThreadExecutor(EditJournal::laneThread);
@@ -54,6 +59,18 @@ public final class EditJournal implements AutoCloseable {
      * @param mark what the plan file held when the journal began, as {@link #mark}
      */
     public EditJournal(Path plan, String mark) {
+        this(Storage.DISK, plan, mark);
+    }
+
+    /**
+     * A journal on a given disk.
+     *
+     * @param storage the disk
+     * @param plan    the plan file
+     * @param mark    what the plan file held when the journal began, as {@link #mark}
+     */
+    public EditJournal(Storage storage, Path plan, String mark) {
+        this.storage = storage;
         this.file = beside(plan);
         this.mark = mark;
     }
@@ -106,31 +123,64 @@ public final class EditJournal implements AutoCloseable {
      * Reads what a journal left behind holds.
      *
      * @param plan the plan file
-     * @return its content, empty where there is none or it holds no whole step
+     * @param mark what the plan file holds now, as {@link #mark}: the steps that were saved to it are left out
+     * @return its content, empty where there is none or it holds no whole step that was not saved
      */
-    public static Optional<Content> leftBehind(Path plan) {
+    public static Optional<Content> leftBehind(Path plan, String mark) {
         Path file = beside(plan);
         List<Step> steps = new ArrayList<>();
-        String mark = "";
+        String began = "";
         try {
             if (!Files.isRegularFile(file)) {
                 return Optional.empty();
             }
             for (String line : Files.readString(file).split("\n")) {
-                JsonNode node = JSON.readTree(line);
+                JsonNode node = read(line);
                 if (node.has("began")) {
-                    mark = node.get("began").asText();
+                    began = node.get("began").asText();
+                } else if (node.has("saving") && node.get("saving").asText().equals(mark)) {
+                    // The plan file was replaced and the program stopped before this journal was removed.
+                    began = mark;
+                    steps.clear();
                 } else if (node.has("plan")) {
                     steps.add(new Step(node.path("step").asText(), node.get("plan").asText()));
                 }
             }
-        } catch (JsonProcessingException torn) {
-            // The last line was cut off while it was written; the steps before it are whole.
-            return steps.isEmpty() ? Optional.empty() : Optional.of(new Content(mark, List.copyOf(steps)));
         } catch (IOException unreadable) {
             return Optional.empty();
         }
-        return steps.isEmpty() ? Optional.empty() : Optional.of(new Content(mark, List.copyOf(steps)));
+        return steps.isEmpty() ? Optional.empty() : Optional.of(new Content(began, List.copyOf(steps)));
+    }
+
+    /** A line; one that was cut off while it was written holds nothing, those before and after it are whole. */
+    private static JsonNode read(String line) {
+        try {
+            return JSON.readTree(line);
+        } catch (JsonProcessingException torn) {
+            return MissingNode.getInstance();
+        }
+    }
+
+    /**
+     * Notes that the plan file is about to be replaced: should the program stop before the journal is removed, its
+     * steps up to here are in the plan file. Waits until the note is on the disk.
+     *
+     * @param saved what the plan file will hold, as {@link #mark}
+     */
+    public void saving(String saved) {
+        if (!lane.isShutdown()) {
+            lane.execute(() -> {
+                if (channel.isPresent()) {
+                    try {
+                        line(channel.get(), Map.of("saving", saved));
+                        channel.get().force(false);
+                    } catch (IOException notWritten) {
+                        trouble = Optional.of(String.valueOf(notWritten.getMessage()));
+                    }
+                }
+            });
+            flush();
+        }
     }
 
     /**
@@ -225,8 +275,8 @@ public final class EditJournal implements AutoCloseable {
                 // Somebody's steps, not taken up yet: kept under another name, never written over.
                 setAside(plan);
             }
-            FileChannel opened = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE,
-                    StandardOpenOption.APPEND);
+            FileChannel opened = storage.open(file, Set.of(StandardOpenOption.CREATE, StandardOpenOption.WRITE,
+                    StandardOpenOption.APPEND));
             try {
                 if (opened.tryLock() == null) {
                     throw new IOException(file + " is written to by another window");
@@ -235,17 +285,22 @@ public final class EditJournal implements AutoCloseable {
                 opened.close();
                 throw new IOException(file + " is written to by another window", held);
             }
+            try {
+                line(opened, Map.of("began", mark));
+                storage.syncFolder(file.toAbsolutePath().getParent());
+            } catch (IOException failed) {
+                opened.close();
+                throw failed;
+            }
             channel = Optional.of(opened);
-            line(opened, Map.of("began", mark));
         }
         return channel.get();
     }
 
     private static void line(FileChannel to, Map<String, String> fields) throws IOException {
-        ByteBuffer bytes = ByteBuffer.wrap((JSON.writeValueAsString(fields) + "\n").getBytes(StandardCharsets.UTF_8));
-        while (bytes.hasRemaining()) {
-            to.write(bytes);
-        }
+        // The line end before it ends what an earlier write may have left torn.
+        WholeFile.writeAll(to, ByteBuffer.wrap(("\n" + JSON.writeValueAsString(fields) + "\n")
+                .getBytes(StandardCharsets.UTF_8)));
     }
 
     /** Removes what this journal has written soon, because the plan is saved or its edits are not wanted. */
@@ -262,9 +317,10 @@ public final class EditJournal implements AutoCloseable {
         }
         closeChannel();
         try {
-            Files.deleteIfExists(file);
+            storage.delete(file);
         } catch (IOException stays) {
-            file.toFile().deleteOnExit();
+            // Its steps are in the plan file, and it says so; the next journal puts it aside.
+            return;
         }
     }
 

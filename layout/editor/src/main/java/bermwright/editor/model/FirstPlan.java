@@ -1,7 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.model;
 
+import bermwright.filestore.Storage;
+import bermwright.filestore.WholeFile;
+import bermwright.foundation.InputException;
+import bermwright.site.plan.Plan;
+import bermwright.site.planfile.PlanFiles;
+import java.io.IOException;
 import java.net.URISyntaxException;
+import java.nio.channels.Channels;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,21 +20,56 @@ import java.util.Properties;
 /** Which plan to open when none is named. */
 public final class FirstPlan {
     private static final int FOLDERS_UP = 5;
+    /** Folder of the copy, in the user's own. */
+    private static final String COPY = "bermwright-demo";
 
     private FirstPlan() {
     }
 
     /**
-     * The plan to open: the one opened last, else the demo.
+     * The plan to open: the one opened last, else a copy of the demo, so that the shipped one is never edited.
      *
      * @param settings    what is remembered
      * @param environment the environment; {@code BERMWRIGHT_DEMO} names the demo's plan
-     * @param properties  the system's properties; {@code bermwright.demo} names the demo's plan
-     * @return the plan's file, empty where there is neither
+     * @param properties  the system's properties; {@code bermwright.demo} names the demo's plan, {@code user.home} the
+     *                    folder in which the copy is made
+     * @return the plan's file, empty where there is neither or no copy can be made
      */
     public static Optional<Path> of(Settings settings, Map<String, String> environment, Properties properties) {
         return settings.recentFiles().stream().filter(Files::isRegularFile).findFirst()
-                .or(() -> demo(environment, properties));
+                .or(() -> demo(environment, properties).flatMap(shipped -> copy(shipped,
+                        Path.of(properties.getProperty("user.home", ".")).resolve(COPY))));
+    }
+
+    /**
+     * A copy of the demo in a folder; one that is there already is left as it is.
+     *
+     * @param shipped the demo's plan
+     * @param folder  the folder
+     * @return the copy's plan file, empty where it cannot be made
+     */
+    static Optional<Path> copy(Path shipped, Path folder) {
+        Path plan = folder.resolve("plan.json");
+        if (Files.isRegularFile(plan)) {
+            return Optional.of(plan);
+        }
+        try {
+            Plan demo = PlanFiles.read(shipped);
+            Files.createDirectories(folder);
+            Path ground = Path.of(demo.ground().elevationFile());
+            Path copied = folder.resolve(ground);
+            if (!Files.exists(copied)) {
+                copyWhole(shipped.resolveSibling(ground), copied);
+            }
+            copyWhole(shipped, plan);
+            return Optional.of(plan);
+        } catch (IOException | InputException notCopied) {
+            return Optional.empty();
+        }
+    }
+
+    private static void copyWhole(Path from, Path to) throws IOException {
+        WholeFile.write(Storage.DISK, to, channel -> Files.copy(from, Channels.newOutputStream(channel)));
     }
 
     /**

@@ -2,6 +2,7 @@
 package bermwright.editor.model;
 
 import bermwright.editor.edit.PlanEdit;
+import bermwright.filestore.Storage;
 import bermwright.foundation.InputException;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Plan;
@@ -15,6 +16,7 @@ import java.util.Optional;
 
 /** A plan file being edited: its history, what is saved of it, its journal, and what others do to the file. */
 public final class PlanDocument implements AutoCloseable {
+    private final Storage storage;
     private Path file;
     private String onDisk;
     private Plan saved;
@@ -22,12 +24,14 @@ public final class PlanDocument implements AutoCloseable {
     private EditJournal journal;
     private Optional<String> oldJournal = Optional.empty();
 
-    private PlanDocument(Path file, String onDisk, Plan plan) {
+    private PlanDocument(Storage storage, Path file, String onDisk) {
+        Plan plan = PlanFiles.read(onDisk, file.toString());
+        this.storage = storage;
         this.file = file;
         this.onDisk = onDisk;
         this.saved = plan;
         this.history = new PlanHistory(plan);
-        this.journal = new EditJournal(file, EditJournal.mark(onDisk));
+        this.journal = new EditJournal(storage, file, EditJournal.mark(onDisk));
     }
 
     /**
@@ -38,9 +42,20 @@ public final class PlanDocument implements AutoCloseable {
      * @throws InputException if the file cannot be read
      */
     public static PlanDocument open(Path file) {
+        return open(Storage.DISK, file);
+    }
+
+    /**
+     * Opens a plan file on a given disk.
+     *
+     * @param storage what is written to
+     * @param file    the file
+     * @return the document
+     * @throws InputException if the file cannot be read
+     */
+    public static PlanDocument open(Storage storage, Path file) {
         Path whole = file.toAbsolutePath().normalize();
-        String text = text(whole);
-        return new PlanDocument(whole, text, PlanFiles.read(text, whole.toString()));
+        return new PlanDocument(storage, whole, text(whole));
     }
 
     private static String text(Path file) {
@@ -167,12 +182,18 @@ public final class PlanDocument implements AutoCloseable {
     }
 
     /**
-     * Saves to the plan file.
+     * Saves to the plan file, unless another program changed it since it was read or saved: then nothing is written,
+     * and whoever asked must first choose between {@link #takeTheirs} and {@link #keepMine}.
      *
+     * @return the text that another program wrote into the file, empty where the plan was saved
      * @throws InputException if it cannot be written; the work stays as it is
      */
-    public void save() {
-        write(file, history.plan());
+    public Optional<String> save() {
+        Optional<String> outside = changedOutside();
+        if (outside.isEmpty()) {
+            write(file, history.plan());
+        }
+        return outside;
     }
 
     /**
@@ -190,13 +211,15 @@ public final class PlanDocument implements AutoCloseable {
     }
 
     private void write(Path target, Plan plan) {
-        PlanFiles.write(plan, target);
+        String text = PlanFiles.text(plan);
+        journal.saving(EditJournal.mark(text));
+        PlanFiles.write(storage, plan, target);
         journal.discard();
         journal.close();
         file = target;
         saved = plan;
-        onDisk = PlanFiles.text(plan);
-        journal = new EditJournal(file, EditJournal.mark(onDisk));
+        onDisk = text;
+        journal = new EditJournal(storage, file, EditJournal.mark(onDisk));
     }
 
     private static Plan rebased(Plan plan, Path from, Path to) {
@@ -226,7 +249,24 @@ public final class PlanDocument implements AutoCloseable {
      * @return what the journal left behind holds; empty where there is none
      */
     public Optional<EditJournal.Content> leftBehind() {
-        return EditJournal.leftBehind(file).filter(c -> !c.steps().get(c.steps().size() - 1).text().equals(onDisk));
+        return EditJournal.leftBehind(file, EditJournal.mark(onDisk))
+                .filter(c -> !c.steps().get(c.steps().size() - 1).text().equals(onDisk));
+    }
+
+    /**
+     * Whether the plan file was written after the last step of a journal left behind that does not fit it: such a
+     * journal is put aside, never offered, since taking it up would undo what was saved since.
+     *
+     * @param content what the journal holds
+     * @return true where the journal is older than what is saved
+     */
+    public boolean isOutdated(EditJournal.Content content) {
+        try {
+            return !fits(content) && Files.getLastModifiedTime(file)
+                    .compareTo(Files.getLastModifiedTime(EditJournal.beside(file))) >= 0;
+        } catch (IOException unknown) {
+            return false;
+        }
     }
 
     /**

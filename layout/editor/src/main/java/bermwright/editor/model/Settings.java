@@ -1,18 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.model;
 
+import bermwright.filestore.WholeFile;
 import java.io.IOException;
 import java.io.Reader;
-import java.io.Writer;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
-import java.util.UUID;
 
 /**
  * What the editor remembers from one day to the next: window, view and files opened lately; a file of plain keys.
@@ -159,11 +158,9 @@ public final class Settings {
         Path target = file.get().toAbsolutePath();
         try {
             Files.createDirectories(target.getParent());
-            Path draft = target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
-            try (Writer writer = Files.newBufferedWriter(draft)) {
-                values.store(writer, null);
-            }
-            Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
+            StringWriter text = new StringWriter();
+            values.store(text, null);
+            WholeFile.write(target, text.toString());
         } catch (IOException notWritten) {
             // Said in the class's own words: the comfort is lost, nothing else.
             return;

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
@@ -155,6 +156,12 @@ public final class EditorWindow {
             return;
         }
         document.leftBehind().ifPresent(content -> {
+            if (document.isOutdated(content)) {
+                setAside(document);
+                notices().show("journal", "Edits that were never saved are older than this file. They were set aside in "
+                        + EditJournal.asideOf(document.file()).getFileName() + ".", List.of());
+                return;
+            }
             String changed = document.fits(content) ? ""
                     : " The plan file was changed since; taking the edits up puts the plan as it was in the window.";
             notices().show("journal", "Editing of this plan was cut off with " + content.steps().size()
@@ -190,15 +197,19 @@ public final class EditorWindow {
         site.ifPresent(pane -> pane.bench().document().changedOutside()
                 .filter(text -> seenOutside.filter(text::equals).isEmpty()).ifPresent(text -> {
                     seenOutside = Optional.of(text);
-                    PlanDocument document = pane.bench().document();
-                    notices().show("outside", document.file().getFileName()
-                            + " was changed by another program. Taking the file's plan can be undone.",
-                            List.of(new Notices.Choice("Take the file's", () -> takeTheirs(pane, text)),
-                                    new Notices.Choice("Keep mine", () -> {
-                                        document.keepMine(text);
-                                        pane.bench().planChanged();
-                                    })));
+                    askWhose(pane, text, " was changed by another program. Taking the file's plan can be undone.",
+                            new Notices.Choice("Keep mine", () -> keepMine(pane, text)));
                 }));
+    }
+
+    private void askWhose(SitePane pane, String text, String words, Notices.Choice mine) {
+        notices().show("outside", pane.bench().document().file().getFileName() + words,
+                List.of(new Notices.Choice("Take the file's", () -> takeTheirs(pane, text)), mine));
+    }
+
+    private static void keepMine(SitePane pane, String text) {
+        pane.bench().document().keepMine(text);
+        pane.bench().planChanged();
     }
 
     private void takeTheirs(SitePane pane, String text) {
@@ -211,12 +222,22 @@ public final class EditorWindow {
     }
 
     /**
-     * Saves the plan.
+     * Saves the plan; asks first where another program changed the file.
      *
      * @return true where it was saved
      */
     public boolean save() {
-        return site.map(pane -> write(() -> pane.bench().document().save(), pane)).orElse(false);
+        return site.map(pane -> {
+            AtomicReference<Optional<String>> outside = new AtomicReference<>(Optional.empty());
+            boolean isWritten = write(() -> outside.set(pane.bench().document().save()), pane);
+            outside.get().ifPresent(text -> askWhose(pane, text, " was changed by another program since you opened it."
+                    + " Nothing is saved yet. Taking the file's plan can be undone; saving yours replaces theirs.",
+                    new Notices.Choice("Save mine over it", () -> {
+                        keepMine(pane, text);
+                        save();
+                    })));
+            return isWritten && outside.get().isEmpty();
+        }).orElse(false);
     }
 
     private boolean write(Runnable work, SitePane pane) {

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
+import bermwright.filestore.Storage;
+import bermwright.filestore.WholeFile;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
+import java.nio.ByteBuffer;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.util.UUID;
 import javafx.embed.swing.SwingFXUtils;
 import javafx.print.PrinterJob;
 import javafx.scene.SnapshotParameters;
@@ -23,23 +24,17 @@ final class MapExport {
     private MapExport() {
     }
 
-    /** Writes the map as a PNG file: to a temporary file first, then moved into its place. */
+    /** Writes the map as a PNG file, whole or not at all. */
     static void write(MapPane map, Path file) throws IOException {
         SnapshotParameters sharper = new SnapshotParameters();
         sharper.setTransform(Transform.scale(SHARPER, SHARPER));
         WritableImage image = map.snapshot(sharper, null);
         BufferedImage pixels = SwingFXUtils.fromFXImage(image, null);
-        Path whole = file.toAbsolutePath();
-        // Made like any other file, so that whoever may read the folder may read it.
-        Path draft = whole.resolveSibling("." + whole.getFileName() + "." + UUID.randomUUID() + ".part");
-        try {
-            if (!ImageIO.write(pixels, "png", draft.toFile())) {
-                throw new IOException("this Java cannot write PNG pictures");
-            }
-            Files.move(draft, whole, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(draft);
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        if (!ImageIO.write(pixels, "png", png)) {
+            throw new IOException("this Java cannot write PNG pictures");
         }
+        WholeFile.write(Storage.DISK, file, channel -> WholeFile.writeAll(channel, ByteBuffer.wrap(png.toByteArray())));
     }
 
     /** Prints the map on a page; returns why not, empty where it was printed or given up. */

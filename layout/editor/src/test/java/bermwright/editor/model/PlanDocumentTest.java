@@ -84,7 +84,7 @@ class PlanDocumentTest {
             assertTrue(document.isUnsaved());
             document.settleJournal();
             assertTrue(Files.exists(EditJournal.beside(file)));
-            document.save();
+            assertEquals(Optional.empty(), document.save());
             assertFalse(document.isUnsaved());
             assertFalse(Files.exists(EditJournal.beside(file)));
             assertEquals(document.plan(), PlanFiles.read(file));
@@ -132,7 +132,7 @@ class PlanDocumentTest {
                 journal.write(new EditJournal.Step("step " + i, "{}"));
             }
         }
-        List<EditJournal.Step> steps = EditJournal.leftBehind(file).orElseThrow().steps();
+        List<EditJournal.Step> steps = EditJournal.leftBehind(file, "").orElseThrow().steps();
         assertEquals(200, steps.size());
         for (int i = 0; i < 200; i++) {
             assertEquals("step " + i, steps.get(i).words());
@@ -148,7 +148,7 @@ class PlanDocumentTest {
             assertFalse(Files.exists(EditJournal.beside(file)), "there is nothing to save");
             document.redo();
             document.settleJournal();
-            assertEquals(1, EditJournal.leftBehind(file).orElseThrow().steps().size());
+            assertEquals(1, EditJournal.leftBehind(file, "").orElseThrow().steps().size());
         }
     }
 
@@ -158,7 +158,7 @@ class PlanDocumentTest {
             killed.write(new EditJournal.Step("first", PlanFiles.text(step(9).applied(SampleSite.plan()))));
         }
         PlanDocument.open(file).close();
-        assertEquals(1, EditJournal.leftBehind(file).orElseThrow().steps().size());
+        assertEquals(1, EditJournal.leftBehind(file, "").orElseThrow().steps().size());
     }
 
     @Test

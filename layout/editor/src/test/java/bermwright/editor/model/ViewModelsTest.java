@@ -12,6 +12,7 @@ import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.site.assessment.LiveSite;
 import bermwright.site.footprint.ShapeKind;
+import bermwright.site.planfile.PlanFiles;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import java.io.IOException;
@@ -106,17 +107,26 @@ class ViewModelsTest {
     }
 
     @Test
-    void opensTheDemoOnTheFirstRunAndTheLatestPlanAfterwards() throws IOException {
-        Path demo = Files.writeString(folder.resolve("demo.json"), "{}");
+    void opensACopyOfTheDemoOnTheFirstRunAndTheLatestPlanAfterwards() throws IOException {
+        Path shipped = Files.createDirectory(folder.resolve("shipped"));
+        Path demo = SampleSite.write(shipped);
         Path mine = Files.writeString(folder.resolve("mine.json"), "{}");
         Properties properties = new Properties();
         properties.setProperty("bermwright.demo", demo.toString());
+        properties.setProperty("user.home", folder.toString());
         Settings settings = Settings.forgotten();
-        assertEquals(Optional.of(demo), FirstPlan.of(settings, Map.of(), properties));
+        Path copy = FirstPlan.of(settings, Map.of(), properties).orElseThrow();
+        assertEquals(folder.resolve("bermwright-demo/plan.json"), copy);
+        assertEquals(Files.readString(demo), Files.readString(copy));
+        assertTrue(Files.exists(copy.resolveSibling(PlanFiles.read(copy).ground().elevationFile())));
+        Files.writeString(copy, SampleSite.text().replace("\"A\"", "\"changed\""));
+        String changed = Files.readString(copy);
+        FirstPlan.of(settings, Map.of(), properties);
+        assertEquals(changed, Files.readString(copy), "a copy that was edited is left as it is");
         settings.opened(mine);
         assertEquals(Optional.of(mine.toAbsolutePath()), FirstPlan.of(settings, Map.of(), properties));
         Files.delete(mine);
-        assertEquals(Optional.of(demo), FirstPlan.of(settings, Map.of(), properties), "a file that is gone is skipped");
+        assertEquals(Optional.of(copy), FirstPlan.of(settings, Map.of(), properties), "a file that is gone is skipped");
     }
 
     @Test

@@ -88,7 +88,7 @@ class WindowTest {
         Path plan = SampleSite.write(folder);
         Process editor = start(EditUntilKilled.class, work.resolve("killed.log"), plan.toString());
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(90);
-        while (EditJournal.leftBehind(plan).map(c -> c.steps().size()).orElse(0) < EditUntilKilled.STEPS
+        while (EditJournal.leftBehind(plan, "").map(c -> c.steps().size()).orElse(0) < EditUntilKilled.STEPS
                 && System.nanoTime() < end && editor.isAlive()) {
             Thread.sleep(50);
         }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.planfile;
 
+import bermwright.filestore.Storage;
+import bermwright.filestore.WholeFile;
 import bermwright.foundation.InputException;
 import bermwright.site.plan.Plan;
 import java.io.IOException;
@@ -9,16 +11,12 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 
 /** Reads and writes plan files. */
 public final class PlanFiles {
@@ -78,38 +76,30 @@ public final class PlanFiles {
     }
 
     /**
-     * Writes a plan file: to a temporary file beside it, then moved into its place.
+     * Writes a plan file whole, as {@link WholeFile} does.
      *
      * @param plan the plan
      * @param file the file
      * @throws InputException if the file cannot be written; what stood there before is then untouched
      */
     public static void write(Plan plan, Path file) {
-        Path whole = file.toAbsolutePath();
-        Path temporary = whole.resolveSibling(".%s.%s.part".formatted(whole.getFileName(), UUID.randomUUID()));
+        write(Storage.DISK, plan, file);
+    }
+
+    /**
+     * Writes a plan file whole to a given disk.
+     *
+     * @param storage the disk
+     * @param plan    the plan
+     * @param file    the file
+     * @throws InputException if the file cannot be written; what stood there before is then untouched
+     */
+    public static void write(Storage storage, Plan plan, Path file) {
         try {
-            Files.writeString(temporary, text(plan), StandardOpenOption.CREATE_NEW);
-            move(temporary, whole);
+            WholeFile.write(storage, file, text(plan));
         } catch (IOException e) {
-            discard(temporary);
             throw InputException.unreadable(InputException.Place.of(file.toString()), "cannot be written (" + e + ")",
                     "a file in a folder that can be written to", Optional.of(e));
-        }
-    }
-
-    private static void move(Path from, Path to) throws IOException {
-        try {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
-        }
-    }
-
-    private static void discard(Path temporary) {
-        try {
-            Files.deleteIfExists(temporary);
-        } catch (IOException ignored) {
-            temporary.toFile().deleteOnExit();
         }
     }
 
