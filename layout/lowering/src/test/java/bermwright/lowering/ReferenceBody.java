@@ -11,6 +11,7 @@ import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.rig.Anchor;
 import bermwright.lowering.rig.DesignFactors;
+import bermwright.lowering.rig.Ends;
 import bermwright.lowering.rig.Line;
 import bermwright.lowering.rig.LoweringLines;
 import bermwright.lowering.rig.Lug;
@@ -72,7 +73,8 @@ public final class ReferenceBody {
     }
 
     private static Rig plainRig(Optional<Poles> poles, double lugOffAxis, double winch) {
-        LoweringLines lines = new LoweringLines(1, new Lug(LUG, lugOffAxis, 0), rope(), winchAt(winch), 0, 1);
+        LoweringLines lines = new LoweringLines(1, new Lug(LUG, lugOffAxis, 0), rope(), winchAt(winch), 0, 1,
+                Ends.USUAL, LoweringLines.USUAL_SLACK);
         PullOver over = new PullOver(new Lug(LUG, 0, 0), new PlanePoint(60, 0), OptionalDouble.of(60_000),
                 Optional.empty());
         return new Rig(lines, poles, List.of(), Optional.of(over), Optional.empty(), DesignFactors.COMMON_PRACTICE);
@@ -82,7 +84,7 @@ public final class ReferenceBody {
     public static Rig fullRig(double winchAt) {
         LoweringLines lines = new LoweringLines(2, new Lug(LUG, 0, 4.5), rope(),
                 new Winch(new PlanePoint(winchAt, 0), OptionalDouble.of(250_000), OptionalDouble.of(5e6),
-                        Optional.of(new Anchor.Plate(3, 2, 3))), 0.05, 1);
+                        Optional.of(new Anchor.Plate(3, 2, 3))), 0.05, 1, Ends.USUAL, LoweringLines.USUAL_SLACK);
         Poles poles = new Poles(new PlanePoint(-14, 0), HEAD, 8, Optional.of(new Tube(0.508, 0.016, 355e6, 210e9)),
                 OptionalDouble.of(2));
         Stay stay = new Stay(new PlanePoint(-42, 0), 8, OptionalDouble.of(816_600),

@@ -39,7 +39,7 @@ public final class SamplePlans {
         ExposurePlan exposure = new ExposurePlan(180, 1, Optional.of(ExposurePlan.SolarActivity.MINIMUM),
                 Optional.empty(), OptionalDouble.empty(), Optional.of("august 1972"), Optional.empty(), "built in",
                 List.of(), List.of(limit(ExposurePlan.Over.STAY, 0.15)), K);
-        Rules rules = new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, K);
+        Rules rules = new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, 1.5, 1, K);
         return new Plan("Test plan", ground, hulls, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), exposure, rules, List.of(), K);
     }
@@ -75,9 +75,11 @@ public final class SamplePlans {
         LoweringGear.Line line = new LoweringGear.Line(OptionalDouble.of(900e3), OptionalDouble.of(5.3),
                 OptionalDouble.of(81e6), OptionalDouble.of(0.036), K);
         LoweringGear.Lines lines = new LoweringGear.Lines(2, 30, 0, 3.8, line, new LoweringGear.Winch(
-                OptionalDouble.of(250e3), OptionalDouble.of(5e6), 45, Optional.of(ballast), K), 0.05, 0.96, K);
+                OptionalDouble.of(250e3), OptionalDouble.of(5e6), 45, Optional.of(ballast), K), 0.05, 0.96,
+                LoweringGear.Ends.USUAL, 0.1, K);
         LoweringGear.Poles poles = new LoweringGear.Poles(26, 10, 6, OptionalDouble.of(0.5),
-                OptionalDouble.of(0.016), OptionalDouble.of(355e6), OptionalDouble.of(210e9), OptionalDouble.of(2), K);
+                OptionalDouble.of(0.016), OptionalDouble.of(355e6), OptionalDouble.of(210e9), OptionalDouble.of(2),
+                OptionalInt.empty(), LoweringGear.Head.NOT_GIVEN, K);
         return new LoweringGear(LoweringGear.Means.LINES, Math.toRadians(2) / 60, Math.toRadians(3), 2,
                 Optional.of(lines), Optional.of(poles),
                 List.of(new LoweringGear.Stay(28, 6, OptionalDouble.of(900e3), Optional.of(ballast), K)),

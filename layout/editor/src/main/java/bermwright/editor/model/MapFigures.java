@@ -173,7 +173,7 @@ public final class MapFigures {
         Optional<Anchor> anchor = gear.flatMap(g -> {
             if (shape.part().startsWith("pull")) {
                 return g.pullOver().flatMap(LoweringGear.PullOver::anchor);
-            } else if (shape.part().startsWith("stay")) {
+            } else if (shape.part().contains("stay")) {
                 return g.stays().stream().flatMap(s -> s.anchor().stream()).findFirst();
             } else if (shape.part().startsWith("pivot")) {
                 return g.pivotHold().map(LoweringGear.PivotHold::anchor);

@@ -2,6 +2,7 @@
 package bermwright.lowering.body;
 
 import bermwright.foundation.Require;
+import bermwright.foundation.Vec3;
 
 /**
  * A point or direction in the lay-down plane: origin on the pivot line, x along the fitted ground in the lay-down
@@ -18,6 +19,16 @@ public record PlanePoint(double x, double z) {
     public PlanePoint {
         Require.finite("x in the lay-down plane", x, "m");
         Require.finite("z in the lay-down plane", z, "m");
+    }
+
+    /**
+     * This point, so far to the left of the lay-down plane: x along, y to the left, z along the normal.
+     *
+     * @param left distance to the left (m), negative to the right
+     * @return the point in space, in lay-down coordinates
+     */
+    public Vec3 leftBy(double left) {
+        return new Vec3(x, left, z);
     }
 
     /**

@@ -113,7 +113,7 @@ public final class Comparison {
         double pull = rig.lines().winch().rating().orElse(tension);
         sum += say(gear, "winches", count * pull / (WINCH_PULL_PER_WEIGHT * EARTH));
         sum += rig.poles().flatMap(p -> p.tube().map(t -> say(gear, "poles",
-                p.count(count) * t.area() * p.length() * STEEL))).orElse(0.0);
+                p.count() * t.area() * p.length() * STEEL))).orElse(0.0);
         for (Stay stay : rig.stays()) {
             double run = rig.poles().map(p -> p.head().distance(stay.anchorAt())).orElse(0.0);
             sum += say(gear, "stays", count * run * stay.breakingLoad().orElse(0) * ROPE_PER_STRENGTH);

@@ -2,8 +2,10 @@
 package bermwright.lowering.choice;
 
 import bermwright.lowering.body.PlanePoint;
+import bermwright.lowering.rig.HeadGear;
 import bermwright.lowering.rig.LoweringLines;
 import bermwright.lowering.rig.Poles;
+import bermwright.lowering.rig.Reeving;
 import bermwright.lowering.rig.Rig;
 import bermwright.lowering.rig.Stay;
 import bermwright.lowering.rig.Tube;
@@ -162,7 +164,7 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
             double thrust = thrust(rig);
             double wall = wall(pattern, height, thrust * what.rig().factors().pole());
             Tube tube = new Tube(pattern.diameter(), wall, pattern.yield(), pattern.modulus());
-            int count = rig.poles().orElseThrow().count(rig.lines().count());
+            int count = rig.poles().orElseThrow().count();
             return new Suggestion(goal, height, behind, tension(rig), thrust, wall,
                     count * tube.area() * height * STEEL, "", rig);
         }
@@ -204,15 +206,18 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
             double shift = -behind - was;
             double winchX = Math.min(lines.winch().at().x() + shift, -behind);
             Winch winch = new Winch(new PlanePoint(winchX, lines.winch().at().z()), lines.winch().rating(),
-                    lines.winch().brakeHeat(), lines.winch().anchor());
+                    lines.winch().brakeHeat(), lines.winch().anchor(), lines.winch().holding(),
+                    lines.winch().spacing());
             List<Stay> stays = rig.stays().stream().map(s -> new Stay(new PlanePoint(s.anchorAt().x() + shift,
                     s.anchorAt().z()), s.halfSpread(), s.breakingLoad(), s.anchor())).toList();
             double half = rig.poles().map(Poles::halfSpread).orElse(lines.halfSpread());
             Poles poles = new Poles(new PlanePoint(-behind, level), new PlanePoint(-behind, level + height), half,
-                    rig.poles().flatMap(Poles::tube), rig.poles().map(Poles::footArea).orElse(OptionalDouble.empty()));
+                    rig.poles().flatMap(Poles::tube), rig.poles().map(Poles::footArea).orElse(OptionalDouble.empty()),
+                    rig.poles().map(Poles::count).orElse(Reeving.usualPoles(half)),
+                    rig.poles().map(Poles::headGear).orElse(HeadGear.NOT_GIVEN));
             return new Rig(new LoweringLines(lines.count(), lines.lug(), lines.line(), winch,
-                    lines.payOutMismatch(), lines.sheaveEfficiency()), Optional.of(poles), stays, rig.pullOver(),
-                    rig.pivotHold(), rig.factors());
+                    lines.payOutMismatch(), lines.sheaveEfficiency(), lines.ends(), lines.slack()),
+                    Optional.of(poles), stays, rig.pullOver(), rig.pivotHold(), rig.factors());
         }
 
         private List<String> words(List<Suggestion> found) {

@@ -5,8 +5,7 @@ import bermwright.foundation.Vec3;
 import bermwright.lowering.body.Ground;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
-import bermwright.lowering.rig.LoweringLines;
-import bermwright.lowering.rig.Poles;
+import bermwright.lowering.rig.GearPoints;
 import bermwright.lowering.rig.PullOver;
 import bermwright.lowering.rig.Rig;
 import java.util.ArrayList;
@@ -33,15 +32,12 @@ record LineSet(List<End> ends) {
 
     /** The lowering lines, spread evenly at lugs and heads. */
     static LineSet lowering(TippingBody tipping, Rig rig, double tilt) {
-        LoweringLines lines = rig.lines();
-        PlanePoint lug = tipping.point(lines.lug().along(), lines.lug().offAxis(), tilt);
-        PlanePoint lead = rig.poles().map(Poles::head).orElse(lines.winch().at());
-        double half = lines.halfSpread();
-        double leads = lines.count() == 1 ? 0 : rig.poles().map(Poles::halfSpread).orElse(half);
+        GearPoints points = GearPoints.of(rig);
+        List<GearPoints.LinePath> paths = points.lines(tipping, rig.lines().lug(), tilt);
         List<End> ends = new ArrayList<>();
-        for (int i = 0; i < lines.count(); i++) {
-            double share = lines.count() == 1 ? 0 : 2.0 * i / (lines.count() - 1) - 1;
-            ends.add(new End(at(lug, half * share), at(lead, leads * share), share));
+        for (int i = 0; i < paths.size(); i++) {
+            double share = paths.size() == 1 ? 0 : 2.0 * i / (paths.size() - 1) - 1;
+            ends.add(new End(paths.get(i).lug(), paths.get(i).lead(), share));
         }
         return new LineSet(ends);
     }

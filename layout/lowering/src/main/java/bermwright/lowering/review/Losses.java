@@ -86,8 +86,8 @@ final class Losses {
             line("a stay or its anchor (its pole falls)", s);
             return;
         }
-        double each = s.head().stay() / (sets - 1);
-        double peak = 2 * each - s.head().stay() / sets;
+        double each = s.head().stay() * sets / (sets - 1);
+        double peak = 2 * each - s.head().stay();
         OptionalDouble bears = what.rig().stays().get(0).breakingLoad();
         Loss.Outcome outcome = bears.isEmpty() ? Loss.Outcome.NOT_KNOWN
                 : peak <= bears.getAsDouble() ? Loss.Outcome.HOLDS : Loss.Outcome.FALLS;

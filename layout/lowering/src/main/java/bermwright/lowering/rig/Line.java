@@ -16,6 +16,10 @@ import java.util.OptionalDouble;
  */
 public record Line(OptionalDouble breakingLoad, double massPerLength, OptionalDouble stiffness,
         OptionalDouble diameter, Temper temper) {
+    /** A line of which nothing is known. */
+    public static final Line NOT_GIVEN = new Line(OptionalDouble.empty(), 0, OptionalDouble.empty(),
+            OptionalDouble.empty(), Temper.USUAL);
+
     /** Refuses ratings that are not positive. */
     public Line {
         Objects.requireNonNull(breakingLoad, "breakingLoad");

@@ -13,9 +13,14 @@ import java.util.Objects;
  * @param winch            the winch of each line
  * @param payOutMismatch   how far the lines may differ in length paid out (m), zero or more
  * @param sheaveEfficiency share of the tension that gets over the pole head (1), above 0 up to 1
+ * @param ends             termination and lug of each line
+ * @param slack            slack that may be in all lines together at hand-over (m), zero or more
  */
 public record LoweringLines(int count, Lug lug, Line line, Winch winch, double payOutMismatch,
-        double sheaveEfficiency) {
+        double sheaveEfficiency, Ends ends, double slack) {
+    /** Slack looked at where nobody says how much (m); common practice, no source. */
+    public static final double USUAL_SLACK = 0.1;
+
     /** Refuses no lines at all, or a sheave that makes force. */
     public LoweringLines {
         Require.atLeast("number of lowering lines", count, 1, "1");
@@ -24,6 +29,8 @@ public record LoweringLines(int count, Lug lug, Line line, Winch winch, double p
         Objects.requireNonNull(winch, "winch");
         Require.notNegative("pay-out mismatch", payOutMismatch, "m");
         Require.within("sheave efficiency", sheaveEfficiency, 0.1, 1, "1");
+        Objects.requireNonNull(ends, "ends");
+        Require.notNegative("slack at hand-over", slack, "m");
     }
 
     /**

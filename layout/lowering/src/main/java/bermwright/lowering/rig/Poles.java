@@ -8,16 +8,18 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The poles whose heads lead the lowering lines; one pole where the half-spread is nothing, else one at each side.
+ * The poles whose heads lead the lowering lines, standing evenly between the outermost ones.
  *
  * @param foot       where the feet stand in the lay-down plane
  * @param head       where the sheaves at the heads are
  * @param halfSpread half the distance between the outermost poles (m), zero or more
  * @param tube       what each is made of; absent where it was not given
  * @param footArea   area of each foot on the ground (m2), positive; absent where it was not given
+ * @param count      number of poles (1), at least 1; a single one stands in the plane
+ * @param headGear   what sits at each head
  */
 public record Poles(PlanePoint foot, PlanePoint head, double halfSpread, Optional<Tube> tube,
-        OptionalDouble footArea) {
+        OptionalDouble footArea, int count, HeadGear headGear) {
     /** Refuses poles without height. */
     public Poles {
         Objects.requireNonNull(foot, "foot");
@@ -25,7 +27,22 @@ public record Poles(PlanePoint foot, PlanePoint head, double halfSpread, Optiona
         Objects.requireNonNull(tube, "tube");
         Require.positive("pole height", head.z() - foot.z(), "m");
         Require.notNegative("half-spread of the poles", halfSpread, "m");
+        Require.atLeast("number of poles", count, 1, "1");
+        Objects.requireNonNull(headGear, "headGear");
         footArea.ifPresent(v -> Require.positive("foot area", v, "m2"));
+    }
+
+    /**
+     * A pair of poles, or one in the plane where they have no spread, of whose heads nothing is known.
+     *
+     * @param foot       where the feet stand in the lay-down plane
+     * @param head       where the sheaves at the heads are
+     * @param halfSpread half the distance between them (m), zero or more
+     * @param tube       what each is made of
+     * @param footArea   area of each foot on the ground (m2)
+     */
+    public Poles(PlanePoint foot, PlanePoint head, double halfSpread, Optional<Tube> tube, OptionalDouble footArea) {
+        this(foot, head, halfSpread, tube, footArea, Reeving.usualPoles(halfSpread), HeadGear.NOT_GIVEN);
     }
 
     /**
@@ -39,16 +56,6 @@ public record Poles(PlanePoint foot, PlanePoint head, double halfSpread, Optiona
     public static Poles plain(double height, double behindPivot, double halfSpread) {
         return new Poles(new PlanePoint(-behindPivot, 0), new PlanePoint(-behindPivot, height), halfSpread,
                 Optional.empty(), OptionalDouble.empty());
-    }
-
-    /**
-     * How many poles there are for a number of lines.
-     *
-     * @param lines number of lowering lines (1), at least 1
-     * @return the number of poles (1)
-     */
-    public int count(int lines) {
-        return halfSpread == 0 ? 1 : Math.max(2, lines);
     }
 
     /**

@@ -36,4 +36,14 @@ public record Rig(LoweringLines lines, Optional<Poles> poles, List<Stay> stays, 
     public Rig withPoles(Poles changed) {
         return new Rig(lines, Optional.of(changed), stays, pullOver, pivotHold, factors);
     }
+
+    /**
+     * Which line runs over which pole.
+     *
+     * @return the reeving
+     */
+    public Reeving reeving() {
+        return new Reeving(lines.count(), poles.map(Poles::count).orElse(0), lines.halfSpread(),
+                poles.map(Poles::halfSpread).orElse(0.0), lines.winch().spacing());
+    }
 }

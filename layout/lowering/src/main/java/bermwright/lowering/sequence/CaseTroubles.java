@@ -6,6 +6,7 @@ import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.SweptProfile;
 import bermwright.lowering.rig.Lug;
 import bermwright.lowering.rig.Poles;
+import bermwright.lowering.rig.Reeving;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -46,7 +47,20 @@ final class CaseTroubles {
                             deg(alpha - slope))));
         }
         what.rig().poles().ifPresent(p -> poleInSweep(p, sweep, troubles));
+        reeving(troubles);
         return troubles;
+    }
+
+    /** Lines that cannot be shared evenly over the poles pull the hull out of its plane. */
+    private void reeving(List<Trouble> troubles) {
+        Reeving reeving = what.rig().reeving();
+        if (!reeving.isEven()) {
+            troubles.add(Trouble.of("lowering-uneven-reeving", Trouble.Level.REFUSE,
+                    new Trouble.Figures(reeving.lines(), reeving.poles(), "1"), STATICS,
+                    text("%d lowering lines cannot be shared evenly over %d poles: one side pulls harder and turns the"
+                            + " hull out of its plane. Give as many lines to each pole, or another number of poles.",
+                            reeving.lines(), reeving.poles())));
+        }
     }
 
     private void lug(String name, Lug lug, List<Trouble> troubles) {
@@ -80,7 +94,7 @@ final class CaseTroubles {
 
     private void poleInSweep(Poles poles, SweptProfile sweep, List<Trouble> troubles) {
         Outline outline = what.tipping().body().outline();
-        if (poles.halfSpread() > outline.radius()) {
+        if (poles.halfSpread() > outline.radius() && poles.count() % 2 == 0) {
             return;
         }
         for (int i = 0; i <= 20; i++) {

@@ -3,49 +3,57 @@ package bermwright.lowering.sequence;
 
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
-import bermwright.lowering.rig.LoweringLines;
+import bermwright.lowering.rig.GearPoints;
 import bermwright.lowering.rig.Rig;
+import java.util.List;
 
 /**
  * The lowering lines between hull and head at one tilt.
  *
- * @param lug       where the lugs stand
- * @param direction direction from lug to head, of length one
- * @param length    distance from lug to head of the outermost line (m)
- * @param lever     lever of the lines about the pivot (m)
- * @param sideways  sine of the angle by which the outermost line leaves the lay-down plane outwards (1)
+ * @param paths     the lines in space, from right to left
+ * @param direction direction from the lugs to where they lead in the lay-down plane, of length one
+ * @param lever     lever of the lines about the pivot in the plane (m)
+ * @param inPlane   length of the lines from lug to lead seen in the plane (m)
  */
-record LineGeometry(PlanePoint lug, PlanePoint direction, double length, double lever, double sideways) {
-
+record LineGeometry(List<GearPoints.LinePath> paths, PlanePoint direction, double lever, double inPlane) {
     /** Where the lines lead: the pole head, or the winch where there are no poles. */
     static PlanePoint leadPoint(Rig rig) {
         return rig.poles().map(p -> p.head()).orElse(rig.lines().winch().at());
     }
 
     static LineGeometry at(TippingBody tipping, Rig rig, double tilt) {
-        LoweringLines lines = rig.lines();
-        PlanePoint lug = tipping.point(lines.lug().along(), lines.lug().offAxis(), tilt);
-        PlanePoint lead = leadPoint(rig);
-        PlanePoint direction = lug.directionTo(lead);
-        double outwards = spread(rig) - lines.halfSpread();
-        double length = Math.hypot(lug.distance(lead), outwards);
-        return new LineGeometry(lug, direction, length, lug.lever(direction), outwards / length);
+        return at(tipping, rig, GearPoints.of(rig), tilt);
     }
 
-    /** Tension of the hardest pulled line for a pull of all lines together in the plane (N). */
-    double each(double total, int count) {
-        return total / (count * Math.sqrt(1 - sideways * sideways));
+    static LineGeometry at(TippingBody tipping, Rig rig, GearPoints points, double tilt) {
+        PlanePoint lug = tipping.point(rig.lines().lug().along(), rig.lines().lug().offAxis(), tilt);
+        PlanePoint lead = leadPoint(rig);
+        PlanePoint direction = lug.directionTo(lead);
+        return new LineGeometry(points.lines(tipping, rig.lines().lug(), tilt), direction, lug.lever(direction),
+                lug.distance(lead));
+    }
+
+    /** Length of one line from lug to lead (m), the longest. */
+    double length() {
+        return paths.stream().mapToDouble(p -> p.lead().minus(p.lug()).norm()).max().orElse(inPlane);
+    }
+
+    /** Length of one line from lug to winch (m), the longest. */
+    double toWinch() {
+        return paths.stream().mapToDouble(GearPoints.LinePath::length).max().orElse(inPlane);
+    }
+
+    /** Tension of each line, all pulled alike, for a pull of all together in the plane (N). */
+    double each(double total) {
+        double shares = 0;
+        for (GearPoints.LinePath path : paths) {
+            shares += inPlane / path.lead().minus(path.lug()).norm();
+        }
+        return total / shares;
     }
 
     /** Angle of the lines to the ground at the lug (rad). */
     double angle() {
         return Math.atan2(direction.z(), -direction.x());
-    }
-
-    private static double spread(Rig rig) {
-        if (rig.lines().count() == 1) {
-            return 0;
-        }
-        return rig.poles().map(p -> p.halfSpread()).orElse(rig.lines().halfSpread());
     }
 }

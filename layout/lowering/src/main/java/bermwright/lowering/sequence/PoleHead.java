@@ -1,59 +1,60 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.sequence;
 
-import bermwright.lowering.body.PlanePoint;
-import bermwright.lowering.rig.Poles;
-import bermwright.lowering.rig.Rig;
-import bermwright.lowering.rig.Stay;
+import bermwright.foundation.Vec3;
+import bermwright.lowering.rig.GearPoints;
 import java.util.List;
 
-/** The balance of one pole head: line from the hull, line to the winch, stays behind, and the pole under it. */
+/**
+ * The balance of one pole head in space: lines from the hull, lines to the winches, stays behind, the pole under it.
+ *
+ * <p>The pole is hinged at its foot. Its stays, pulled alike, take what pulls the head square to the pole in the
+ * lay-down plane; what is left across that plane, the splay of lines and stays, is for the tie or strut between the
+ * heads.
+ */
 final class PoleHead {
-    private final Poles poles;
-    private final List<Stay> stays;
-    private final PlanePoint axis;
-    private final PlanePoint toWinch;
-    private final PlanePoint stay;
-    private final double linesPerPole;
+    private final int pole;
+    private final Vec3 axis;
+    private final Vec3 square;
+    private final Vec3 stays;
+    private final GearPoints points;
 
-    PoleHead(Rig rig, Poles poles) {
-        this.poles = poles;
-        this.stays = rig.stays();
-        this.axis = poles.foot().directionTo(poles.head());
-        PlanePoint winch = rig.lines().winch().at();
-        this.toWinch = poles.head().directionTo(winch);
-        this.stay = stayDirection();
-        int lines = rig.lines().count();
-        this.linesPerPole = (double) lines / poles.count(lines);
+    PoleHead(GearPoints points, int pole) {
+        this.points = points;
+        this.pole = pole;
+        GearPoints.PolePoints at = points.poles().get(pole);
+        this.axis = at.head().minus(at.foot()).direction();
+        this.square = new Vec3(axis.z(), 0, -axis.x());
+        this.stays = points.staysOf(pole).stream().map(s -> s.anchor().minus(s.head()).direction())
+                .reduce(Vec3.ZERO, Vec3::plus);
     }
 
-    /** Forces with a tension at the lug, a share of it going on to the winch, and the pull outwards of one line. */
-    HeadForces forces(PlanePoint toLug, double tension, double passedOn, double outwards) {
-        double winchLine = tension * passedOn;
-        double inPlane = Math.sqrt(Math.max(0, tension * tension - outwards * outwards));
-        double x = linesPerPole * (inPlane * toLug.x() + winchLine * toWinch.x());
-        double z = linesPerPole * (inPlane * toLug.z() + winchLine * toWinch.z());
-        double across = x * axis.z() - z * axis.x();
-        double down = -(x * axis.x() + z * axis.z());
-        double stayAcross = stay.x() * axis.z() - stay.z() * axis.x();
-        double stayPull = 0;
-        if (!stays.isEmpty() && stayAcross != 0 && -across / stayAcross > 0) {
-            stayPull = -across / stayAcross;
-            down -= stayPull * (stay.x() * axis.x() + stay.z() * axis.z());
-            across = 0;
+    /**
+     * The forces at the head.
+     *
+     * @param lines    every line of the rig at the tilt
+     * @param tensions tension of each line between lug and head (N)
+     * @param passedOn share of it that goes on behind the head (1)
+     */
+    HeadForces forces(List<GearPoints.LinePath> lines, double[] tensions, double passedOn) {
+        Vec3 pull = Vec3.ZERO;
+        double behind = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            if (points.reeving().poleOf(i) == pole) {
+                GearPoints.LinePath line = lines.get(i);
+                pull = pull.plus(line.pull().times(-tensions[i]));
+                double winchLine = tensions[i] * passedOn;
+                Vec3 on = line.winch().minus(line.lead());
+                if (on.norm() > 0) {
+                    pull = pull.plus(on.direction().times(winchLine));
+                }
+                behind = Math.max(behind, winchLine);
+            }
         }
-        return new HeadForces(down, stayPull, winchLine, across, linesPerPole * outwards);
-    }
-
-    /** The mean direction from the head down the stays, of length one. */
-    private PlanePoint stayDirection() {
-        double x = 0;
-        double z = 0;
-        for (Stay s : stays) {
-            PlanePoint d = poles.head().directionTo(s.anchorAt());
-            x += d.x();
-            z += d.z();
-        }
-        return PlanePoint.PIVOT.directionTo(stays.isEmpty() ? new PlanePoint(0, -1) : new PlanePoint(x, z));
+        double across = pull.dot(square);
+        double held = stays.dot(square);
+        double stay = held < 0 && across > 0 || held > 0 && across < 0 ? -across / held : 0;
+        Vec3 all = pull.plus(stays.times(stay));
+        return new HeadForces(-all.dot(axis), stay, behind, stay > 0 ? 0 : across, all.y());
     }
 }

@@ -6,6 +6,7 @@ import bermwright.lowering.motion.HeldBody;
 import bermwright.lowering.motion.Shock;
 import bermwright.lowering.rig.Anchor;
 import bermwright.lowering.rig.DesignFactors;
+import bermwright.lowering.rig.GearPoints;
 import bermwright.lowering.rig.Poles;
 import bermwright.lowering.rig.PullOver;
 import bermwright.lowering.rig.Rig;
@@ -15,6 +16,7 @@ import bermwright.lowering.soil.Bearing;
 import bermwright.lowering.strength.Column;
 import bermwright.lowering.strength.ThinTube;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -107,7 +109,7 @@ final class RigChecks {
 
     private void winchAnchor(Winch gear, PlanePoint lead, TiltState worst) {
         double elevation = elevation(what.rig().poles().isPresent() ? gear.at().directionTo(lead)
-                : LineGeometry.at(what.tipping(), what.rig(), worst.tilt()).direction());
+                : LineGeometry.at(what.tipping(), what.rig(), GearPoints.of(what.rig()), worst.tilt()).direction());
         anchorCheck("anchor of a lowering winch", gear.anchor().get(), worst.lineEach(), elevation, worst.tilt());
     }
 
@@ -143,7 +145,8 @@ final class RigChecks {
         if (!(efficiency < 1)) {
             return;
         }
-        PoleHead head = new PoleHead(what.rig(), poles);
+        GearPoints points = GearPoints.of(what.rig());
+        PoleHead head = new PoleHead(points, poles.count() - 1);
         double thrust = 0;
         double stay = 0;
         TiltState atThrust = null;
@@ -153,11 +156,11 @@ final class RigChecks {
             if (!(s.lineEach() > 0)) {
                 continue;
             }
-            LineGeometry line = LineGeometry.at(what.tipping(), what.rig(), s.tilt());
-            PlanePoint toLug = new PlanePoint(-line.direction().x(), -line.direction().z());
-            double out = -s.lineEach() * line.sideways();
-            double hauling = head.forces(toLug, s.lineEach(), 1 / efficiency, out).thrust();
-            double paying = head.forces(toLug, s.lineEach(), efficiency, out).stay();
+            LineGeometry line = LineGeometry.at(what.tipping(), what.rig(), points, s.tilt());
+            double[] alike = new double[what.rig().lines().count()];
+            Arrays.fill(alike, s.lineEach());
+            double hauling = head.forces(line.paths(), alike, 1 / efficiency).thrust();
+            double paying = head.forces(line.paths(), alike, efficiency).stay();
             atThrust = hauling > thrust ? s : atThrust;
             thrust = Math.max(thrust, hauling);
             atStay = paying > stay ? s : atStay;
@@ -172,7 +175,7 @@ final class RigChecks {
         OptionalDouble breaking = what.rig().stays().stream().map(Stay::breakingLoad)
                 .filter(OptionalDouble::isPresent).findFirst().orElse(OptionalDouble.empty());
         if (atStay != null && breaking.isPresent()) {
-            add(new PartCheck("stay", "paying out over the sheave", stay / what.rig().stays().size(),
+            add(new PartCheck("stay", "paying out over the sheave", stay,
                     breaking.getAsDouble(), "N", asked().line(), atStay.tilt(), RULES));
         }
     }
@@ -240,7 +243,7 @@ final class RigChecks {
         if (stays.isEmpty() || worst.isEmpty() || what.rig().poles().isEmpty()) {
             return;
         }
-        double each = worst.get().head().stay() / stays.size();
+        double each = worst.get().head().stay();
         PlanePoint head = what.rig().poles().get().head();
         for (Stay stay : stays) {
             if (stay.breakingLoad().isPresent()) {

@@ -4,9 +4,10 @@ package bermwright.lowering.sequence;
 import bermwright.foundation.Require;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
-import bermwright.lowering.rig.LoweringLines;
+import bermwright.lowering.rig.GearPoints;
 import bermwright.lowering.rig.PullOver;
 import bermwright.lowering.rig.Rig;
+import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,6 +24,7 @@ public final class Statics {
     public static final double LEAST_LEVER_SHARE = 0.1;
     private final TippingBody tipping;
     private final Rig rig;
+    private final GearPoints points;
     private final Optional<PoleHead> head;
     private final double balance;
 
@@ -35,7 +37,8 @@ public final class Statics {
     public Statics(TippingBody tipping, Rig rig) {
         this.tipping = Objects.requireNonNull(tipping, "tipping");
         this.rig = Objects.requireNonNull(rig, "rig");
-        this.head = rig.poles().map(p -> new PoleHead(rig, p));
+        this.points = GearPoints.of(rig);
+        this.head = rig.poles().map(p -> new PoleHead(points, p.count() - 1));
         this.balance = tipping.balanceTilt();
     }
 
@@ -46,7 +49,7 @@ public final class Statics {
      * @return the lever (m); zero or less where the lines hold nothing
      */
     public double holdingLever(double tilt) {
-        return LineGeometry.at(tipping, rig, tilt).lever();
+        return LineGeometry.at(tipping, rig, points, tilt).lever();
     }
 
     /**
@@ -78,7 +81,7 @@ public final class Statics {
     public Optional<TiltState> at(double tilt) {
         tipping.checkedTilt(tilt);
         double moment = tipping.tippingMoment(tilt);
-        LineGeometry lines = LineGeometry.at(tipping, rig, tilt);
+        LineGeometry lines = LineGeometry.at(tipping, rig, points, tilt);
         if (tilt >= balance) {
             return lines.lever() > 0 ? Optional.of(held(tilt, moment / lines.lever(), lines)) : Optional.empty();
         }
@@ -101,7 +104,7 @@ public final class Statics {
      * @return the pull along the lines together (N); absent where they do not rise from the lug
      */
     public OptionalDouble handBalance(double tilt) {
-        return handAt(LineGeometry.at(tipping, rig, tilt).angle());
+        return handAt(LineGeometry.at(tipping, rig, points, tilt).angle());
     }
 
     /**
@@ -138,13 +141,11 @@ public final class Statics {
     }
 
     private TiltState held(double tilt, double total, LineGeometry geometry) {
-        LoweringLines lines = rig.lines();
-        double each = geometry.each(total, lines.count());
-        PlanePoint u = geometry.direction();
-        PlanePoint toLug = new PlanePoint(-u.x(), -u.z());
-        HeadForces forces = head.map(h -> h.forces(toLug, each, 1, -each * geometry.sideways()))
-                .orElse(HeadForces.NONE);
-        return state(new Working(tilt, total, u, geometry.lever()), geometry, each, forces);
+        double each = geometry.each(total);
+        double[] alike = new double[rig.lines().count()];
+        Arrays.fill(alike, each);
+        HeadForces forces = head.map(h -> h.forces(geometry.paths(), alike, 1)).orElse(HeadForces.NONE);
+        return state(new Working(tilt, total, geometry.direction(), geometry.lever()), geometry, each, forces);
     }
 
     private TiltState pulled(double tilt, double tension, PlanePoint direction, LineGeometry geometry) {

@@ -3,6 +3,7 @@ package bermwright.lowering.sequence;
 
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
+import bermwright.lowering.rig.GearPoints;
 import bermwright.lowering.rig.Rig;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -106,7 +107,7 @@ final class TiltScan {
 
     /** The angle of the lowering lines to the ground at rest (rad). */
     double angleAtRest() {
-        return LineGeometry.at(tipping, rig, tipping.restTilt()).angle();
+        return LineGeometry.at(tipping, rig, GearPoints.of(rig), tipping.restTilt()).angle();
     }
 
     OptionalDouble handAtRest() {

@@ -12,6 +12,7 @@ import bermwright.lowering.body.Pivot;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.review.CrossState.Held;
+import bermwright.lowering.rig.Ends;
 import bermwright.lowering.rig.LoweringLines;
 import bermwright.lowering.rig.Lug;
 import bermwright.lowering.rig.Poles;
@@ -46,7 +47,8 @@ class CrossSlopeTest {
         Rig full = ReferenceBody.fullRig(-14);
         Winch winch = new Winch(new PlanePoint(head.x(), -1), OptionalDouble.of(250_000), OptionalDouble.of(5e6),
                 Optional.empty());
-        return new Rig(new LoweringLines(2, new Lug(ReferenceBody.LUG, 0, 4.5), ReferenceBody.rope(), winch, 0, 1),
+        return new Rig(new LoweringLines(2, new Lug(ReferenceBody.LUG, 0, 4.5), ReferenceBody.rope(), winch, 0, 1,
+                Ends.USUAL, LoweringLines.USUAL_SLACK),
                 Optional.of(new Poles(new PlanePoint(head.x(), -1), head, heads, Optional.empty(),
                         OptionalDouble.empty())), full.stays(), full.pullOver(), full.pivotHold(), full.factors());
     }
@@ -56,7 +58,9 @@ class CrossSlopeTest {
         Rig poles = rig(WINCH, 4.5);
         LoweringLines lines = poles.lines();
         return new Rig(new LoweringLines(2, lines.lug(), lines.line(), new Winch(WINCH, OptionalDouble.empty(),
-                OptionalDouble.empty(), Optional.empty()), 0, 1), Optional.empty(), List.of(), poles.pullOver(),
+                OptionalDouble.empty(), Optional.empty()), 0, 1, lines.ends(), lines.slack()), Optional.empty(),
+                List.of(),
+                poles.pullOver(),
                 Optional.empty(), poles.factors());
     }
 

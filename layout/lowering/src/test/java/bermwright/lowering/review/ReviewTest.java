@@ -10,6 +10,7 @@ import bermwright.lowering.body.Ground;
 import bermwright.lowering.body.Pivot;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
+import bermwright.lowering.rig.Ends;
 import bermwright.lowering.rig.Line;
 import bermwright.lowering.rig.LoweringLines;
 import bermwright.lowering.rig.Lug;
@@ -45,8 +46,9 @@ class ReviewTest {
         Winch winch = new Winch(new PlanePoint(-14, -1), OptionalDouble.of(250_000), OptionalDouble.of(5e6),
                 Optional.empty());
         return new Rig(new LoweringLines(2, new Lug(ReferenceBody.LUG, 0, 4.5), ReferenceBody.rope(), winch, mismatch,
-                1), Optional.of(new Poles(new PlanePoint(-14, 0), ReferenceBody.HEAD, 4.5, Optional.empty(),
-                OptionalDouble.empty())), full.stays(), full.pullOver(), full.pivotHold(), full.factors());
+                1, Ends.USUAL, LoweringLines.USUAL_SLACK), Optional.of(new Poles(new PlanePoint(-14, 0),
+                ReferenceBody.HEAD, 4.5, Optional.empty(), OptionalDouble.empty())),
+                full.stays(), full.pullOver(), full.pivotHold(), full.factors());
     }
 
     @Test
@@ -135,7 +137,8 @@ class ReviewTest {
                 new Temper.Light(60, 90, false), new Temper.Light(90, 120, false), new Temper.Light(120, 150, true)));
         Line line = new Line(rope.breakingLoad(), rope.massPerLength(), rope.stiffness(), rope.diameter(), temper);
         LoweringLines lines = plain.lines();
-        Rig rig = new Rig(new LoweringLines(2, lines.lug(), line, lines.winch(), 0.05, 1), plain.poles(), plain.stays(),
+        Rig rig = new Rig(new LoweringLines(2, lines.lug(), line, lines.winch(), 0.05, 1, lines.ends(),
+                lines.slack()), plain.poles(), plain.stays(),
                 plain.pullOver(), plain.pivotHold(), plain.factors());
         LineReview review = review(casus(ReferenceBody.onRim(), rig)).lines();
         assertEquals(2, review.lightChanges().size());

@@ -9,6 +9,7 @@ import bermwright.lowering.body.Pivot;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.rig.DesignFactors;
+import bermwright.lowering.rig.Ends;
 import bermwright.lowering.rig.Line;
 import bermwright.lowering.rig.LoweringLines;
 import bermwright.lowering.rig.Lug;
@@ -36,7 +37,7 @@ class HandWorkedPublishedTest {
         LoweringLines lines = new LoweringLines(1, new Lug(35, 0, 0),
                 new Line(OptionalDouble.empty(), 0, OptionalDouble.empty(), OptionalDouble.empty(), Temper.USUAL),
                 new Winch(new PlanePoint(-9, 0), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty()),
-                0, 1);
+                0, 1, Ends.USUAL, LoweringLines.USUAL_SLACK);
         Rig rig = new Rig(lines, Optional.of(Poles.plain(30, 9, 0)), List.of(), Optional.empty(), Optional.empty(),
                 DesignFactors.COMMON_PRACTICE);
         return new Statics(new TippingBody(body, new Pivot.Rim(), Ground.level(GRAVITY, 0.4)), rig)

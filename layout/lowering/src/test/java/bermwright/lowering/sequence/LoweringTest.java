@@ -81,7 +81,8 @@ class LoweringTest {
         Rig rig = ReferenceBody.fullRig(-56);
         var lines = rig.lines();
         Rig far = new Rig(new bermwright.lowering.rig.LoweringLines(2,
-                new bermwright.lowering.rig.Lug(51, 0, 4.5), lines.line(), lines.winch(), 0, 1), rig.poles(),
+                new bermwright.lowering.rig.Lug(51, 0, 4.5), lines.line(), lines.winch(), 0, 1,
+                lines.ends(), lines.slack()), rig.poles(),
                 rig.stays(), rig.pullOver(), rig.pivotHold(), rig.factors());
         assertTrue(rules(Lowering.of(casus(ReferenceBody.onRim(), far)), Trouble.Level.REFUSE)
                 .contains("lowering-lug-beyond-hull"));

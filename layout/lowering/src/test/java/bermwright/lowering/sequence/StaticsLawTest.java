@@ -14,6 +14,7 @@ import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.SweptProfile;
 import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.rig.DesignFactors;
+import bermwright.lowering.rig.Ends;
 import bermwright.lowering.rig.Line;
 import bermwright.lowering.rig.LoweringLines;
 import bermwright.lowering.rig.Lug;
@@ -57,7 +58,8 @@ class StaticsLawTest {
         PlanePoint head = new PlanePoint(foot.x(), foot.z() + length * (0.4 + 0.5 * random.nextDouble()));
         LoweringLines lines = new LoweringLines(2, new Lug(lug, 0.3 * radius * random.nextGaussian(), radius),
                 Line.of(9e5, 5, 8e7, 0.036), new Winch(new PlanePoint(foot.x() - 25 * random.nextDouble(), 0),
-                OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty()), 0, 1);
+                OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty()), 0, 1, Ends.USUAL,
+                LoweringLines.USUAL_SLACK);
         Poles poles = new Poles(foot, head, radius * (1 + random.nextDouble()), Optional.empty(),
                 OptionalDouble.empty());
         Stay stay = new Stay(new PlanePoint(foot.x() - 20 - 20 * random.nextDouble(), 0), radius,
@@ -230,14 +232,15 @@ class StaticsLawTest {
             Vec3 line = new Vec3(lug.x(), drawn.rig.lines().lug().halfSpread(), lug.z()).minus(head).direction()
                     .times(s.lineEach());
             PlanePoint winch = poles.head().directionTo(drawn.rig.lines().winch().at());
-            PlanePoint stay = poles.head().directionTo(drawn.rig.stays().get(0).anchorAt());
+            PlanePoint anchor = drawn.rig.stays().get(0).anchorAt();
+            Vec3 stay = new Vec3(anchor.x(), drawn.rig.stays().get(0).halfSpread(), anchor.z()).minus(head).direction();
             PlanePoint up = poles.foot().directionTo(poles.head());
             double x = line.x() + s.lineEach() * winch.x() + s.head().stay() * stay.x() + s.poleEach() * up.x();
             double z = line.z() + s.lineEach() * winch.z() + s.head().stay() * stay.z() + s.poleEach() * up.z();
             assertEquals(Math.abs(s.head().leftOver()), Math.hypot(x, z), ROUNDING * drawn.tipping.weight(),
                     () -> "seed " + seed);
             assertTrue(s.head().stay() == 0 || s.head().leftOver() == 0);
-            assertEquals(line.y(), s.head().lateral(), ROUNDING * drawn.tipping.weight());
+            assertEquals(line.y() + s.head().stay() * stay.y(), s.head().lateral(), ROUNDING * drawn.tipping.weight());
         }
     }
 

@@ -172,7 +172,9 @@ class StaticsTest {
         Rig full = ReferenceBody.fullRig(-56);
         var lines = inPlane.lines();
         Rig rig = new Rig(new bermwright.lowering.rig.LoweringLines(1, lines.lug(), lines.line(),
-                ReferenceBody.winchAt(-56), 0, 1), inPlane.poles(), full.stays(), full.pullOver(), full.pivotHold(),
+                ReferenceBody.winchAt(-56), 0, 1, lines.ends(), lines.slack()), inPlane.poles(),
+                full.stays().stream().map(s -> new bermwright.lowering.rig.Stay(s.anchorAt(), 0, s.breakingLoad(),
+                        s.anchor())).toList(), full.pullOver(), full.pivotHold(),
                 full.factors());
         TiltState state = statics(ReferenceBody.onRim(), rig).at(Math.PI / 2).orElseThrow();
         assertEquals(26_547.9646, state.head().stay(), 1e-3);

@@ -4,13 +4,13 @@ package bermwright.site.assessment;
 import bermwright.foundation.Point;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.site.footprint.BodyProfile;
+import bermwright.site.gear.GearPlaces;
 import bermwright.site.laydown.LayPlane;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Where body, lines and poles of a hull are at one tilt on its way down, from the side and from above.
@@ -119,40 +119,36 @@ public record HullAtTilt(double tilt, List<PlanePoint> body, PlanePoint centre, 
         }
 
         private void rig(LoweringGear gear, List<Rope> ropes, List<RopeAbove> above) {
-            Optional<LoweringGear.Poles> poles = gear.poles();
+            GearPlaces places = GearPlaces.of(hull);
             gear.lines().ifPresent(lines -> {
                 PlanePoint lug = at(lines.lugFromBase(), lines.lugOffAxis());
-                PlanePoint winch = new PlanePoint(-lines.winch().behindPivot(), 0);
-                for (int i = 0; i < lines.count(); i++) {
-                    double share = lines.count() == 1 ? 0 : 2.0 * i / (lines.count() - 1) - 1;
-                    double lugLeft = share * lines.lugHalfSpread();
-                    double headLeft = lines.count() == 1 ? 0
-                            : share * poles.map(LoweringGear.Poles::halfSpread).orElse(lines.lugHalfSpread());
-                    PlanePoint head = poles.map(Picture::head).orElse(winch);
-                    add(ropes, above, new Rope(Gear.LINE, lug, head), new double[] {lugLeft, headLeft});
-                    if (poles.isPresent()) {
-                        add(ropes, above, new Rope(Gear.LINE, head, winch), new double[] {headLeft, headLeft});
+                for (GearPlaces.LinePlace line : places.lines()) {
+                    PlanePoint winch = new PlanePoint(line.winch().ahead(), 0);
+                    PlanePoint lead = places.poles().isEmpty() ? winch : head(places.poles().get(0));
+                    add(ropes, above, new Rope(Gear.LINE, lug, lead),
+                            new double[] {line.lugLeft(), line.lead().left()});
+                    if (!places.poles().isEmpty()) {
+                        add(ropes, above, new Rope(Gear.LINE, lead, winch),
+                                new double[] {line.lead().left(), line.winch().left()});
                     }
                 }
             });
-            poles.ifPresent(p -> {
-                for (int side = -1; side <= 1; side += 2) {
-                    double left = side * p.halfSpread();
-                    add(ropes, above, new Rope(Gear.POLE, new PlanePoint(-p.behindPivot(), 0), head(p)),
-                            new double[] {left, left});
-                    for (LoweringGear.Stay stay : gear.stays()) {
-                        add(ropes, above, new Rope(Gear.STAY, head(p),
-                                new PlanePoint(-p.behindPivot() - stay.behindPole(), 0)),
-                                new double[] {left, side * stay.halfSpread()});
-                    }
-                }
-            });
-            gear.pullOver().ifPresent(pull -> add(ropes, above, new Rope(Gear.PULL_OVER, at(pull.lugFromBase(), 0),
-                    new PlanePoint(pull.anchorAhead(), 0)), new double[] {0, 0}));
+            for (GearPlaces.PolePlace pole : places.poles()) {
+                double left = pole.foot().left();
+                add(ropes, above, new Rope(Gear.POLE, new PlanePoint(pole.foot().ahead(), 0), head(pole)),
+                        new double[] {left, left});
+            }
+            for (GearPlaces.StayPlace stay : places.stays()) {
+                GearPlaces.PolePlace pole = places.poles().get(stay.pole());
+                add(ropes, above, new Rope(Gear.STAY, head(pole), new PlanePoint(stay.anchor().ahead(), 0)),
+                        new double[] {pole.foot().left(), stay.anchor().left()});
+            }
+            places.pullOver().ifPresent(pull -> add(ropes, above, new Rope(Gear.PULL_OVER, at(pull.lugFromBase(), 0),
+                    new PlanePoint(pull.winch().ahead(), 0)), new double[] {0, pull.winch().left()}));
         }
 
-        private static PlanePoint head(LoweringGear.Poles poles) {
-            return new PlanePoint(-poles.behindPivot(), poles.height());
+        private static PlanePoint head(GearPlaces.PolePlace pole) {
+            return new PlanePoint(pole.foot().ahead(), pole.height());
         }
 
         private void add(List<Rope> ropes, List<RopeAbove> above, Rope rope, double[] lefts) {

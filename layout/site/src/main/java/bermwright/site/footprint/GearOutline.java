@@ -2,6 +2,8 @@
 package bermwright.site.footprint;
 
 import bermwright.foundation.Ring;
+import bermwright.site.gear.GearPlaces;
+import bermwright.site.gear.Spot;
 import bermwright.site.plan.Anchor;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
@@ -32,12 +34,14 @@ final class GearOutline {
     private final Hull hull;
     private final LayDownFrame frame;
     private final double frictionAngle;
+    private final GearPlaces places;
     private final List<Shape> shapes = new ArrayList<>();
 
     private GearOutline(Hull hull, LayDownFrame frame, double frictionAngle) {
         this.hull = hull;
         this.frame = frame;
         this.frictionAngle = frictionAngle;
+        this.places = GearPlaces.of(hull);
     }
 
     static List<Shape> of(Hull hull, LayDownFrame frame, double frictionAngle) {
@@ -51,13 +55,11 @@ final class GearOutline {
             if (gear.means() == LoweringGear.Means.LINES) {
                 gear.lines().ifPresent(lines -> lines(gear, lines));
                 gear.poles().ifPresent(this::poles);
-                for (LoweringGear.Stay stay : gear.stays()) {
-                    gear.poles().ifPresent(poles -> stays(poles, stay));
-                }
+                places.stays().forEach(stay -> stay(stay, gear));
             } else {
                 gear.sideThrusters().ifPresent(this::thrusters);
             }
-            gear.pullOver().ifPresent(this::pullOver);
+            places.pullOver().ifPresent(p -> pullOver(p, gear.pullOver().flatMap(LoweringGear.PullOver::anchor)));
             gear.pivotHold().ifPresent(hold -> anchor(hold.anchor(), "pivot hold", new double[] {0, 0},
                     new double[] {1, 0}));
         }
@@ -71,25 +73,26 @@ final class GearOutline {
     }
 
     private void lines(LoweringGear gear, LoweringGear.Lines lines) {
-        for (int i = 0; i < lines.count(); i++) {
-            double side = lines.count() == 1 ? 0 : -1 + 2.0 * i / (lines.count() - 1);
-            String part = lines.count() == 1 ? "lowering line" : "lowering line " + (i + 1);
-            double lugLeft = side * lines.lugHalfSpread();
-            double headLeft = gear.poles().map(p -> side * p.halfSpread()).orElse(lugLeft);
-            double[] winch = {-lines.winch().behindPivot(), headLeft};
-            double[] head = {gear.poles().map(p -> -p.behindPivot()).orElse(winch[0]), headLeft};
-            double[] lugDown = {lines.lugFromBase(), lugLeft};
-            List<double[]> passed = lugPath(gear, lines.lugFromBase(), lines.lugOffAxis(), lugLeft);
+        for (GearPlaces.LinePlace line : places.lines()) {
+            double[] winch = at(line.winch());
+            double[] head = at(line.lead());
+            double[] lugDown = {lines.lugFromBase(), line.lugLeft()};
+            List<double[]> passed = lugPath(gear, lines.lugFromBase(), lines.lugOffAxis(), line.lugLeft());
             passed.add(head);
-            add(ShapeKind.LINE, part, frame.around(LINE_HALF_WIDTH, passed));
-            snapBack(part, lugDown, head);
-            if (gear.poles().isPresent() && distance(head, winch) > 0) {
-                add(ShapeKind.LINE, part + ", pole to winch", frame.around(LINE_HALF_WIDTH, List.of(head, winch)));
-                snapBack(part + ", pole to winch", head, winch);
+            add(ShapeKind.LINE, line.name(), frame.around(LINE_HALF_WIDTH, passed));
+            snapBack(line.name(), lugDown, head);
+            if (!places.poles().isEmpty() && distance(head, winch) > 0) {
+                add(ShapeKind.LINE, line.name() + ", pole to winch",
+                        frame.around(LINE_HALF_WIDTH, List.of(head, winch)));
+                snapBack(line.name() + ", pole to winch", head, winch);
             }
-            add(ShapeKind.WINCH, part, frame.rectangle(winch[0], winch[1], WINCH_SIDE, WINCH_SIDE));
-            lines.winch().anchor().ifPresent(a -> anchor(a, part, winch, new double[] {1, 0}));
+            add(ShapeKind.WINCH, line.name(), frame.rectangle(winch[0], winch[1], WINCH_SIDE, WINCH_SIDE));
+            lines.winch().anchor().ifPresent(a -> anchor(a, line.name(), winch, new double[] {1, 0}));
         }
+    }
+
+    private static double[] at(Spot spot) {
+        return new double[] {spot.ahead(), spot.left()};
     }
 
     /** Places of a lug from standing to lying, swung to both sides by the wander. */
@@ -104,37 +107,30 @@ final class GearOutline {
     }
 
     private void poles(LoweringGear.Poles poles) {
-        int count = poles.halfSpread() > 0 ? 2 : 1;
         double side = poles.footArea().isPresent() ? Math.sqrt(poles.footArea().getAsDouble()) : POLE_FOOT_SIDE;
-        for (int i = 0; i < count; i++) {
-            double left = i == 0 ? -poles.halfSpread() : poles.halfSpread();
-            String part = count == 1 ? "pole" : i == 0 ? "right pole" : "left pole";
-            add(ShapeKind.POLE_FOOT, part, frame.rectangle(-poles.behindPivot(), left, side, side));
-            add(ShapeKind.POLE_FALL_ZONE, part,
-                    frame.circle(-poles.behindPivot(), left, FALL_ZONE_HEIGHTS * poles.height()));
+        for (GearPlaces.PolePlace pole : places.poles()) {
+            Spot foot = pole.foot();
+            add(ShapeKind.POLE_FOOT, pole.name(), frame.rectangle(foot.ahead(), foot.left(), side, side));
+            add(ShapeKind.POLE_FALL_ZONE, pole.name(),
+                    frame.circle(foot.ahead(), foot.left(), FALL_ZONE_HEIGHTS * pole.height()));
         }
     }
 
-    private void stays(LoweringGear.Poles poles, LoweringGear.Stay stay) {
-        int count = poles.halfSpread() > 0 || stay.halfSpread() > 0 ? 2 : 1;
-        for (int i = 0; i < count; i++) {
-            double side = i == 0 ? -1 : 1;
-            String part = count == 1 ? "stay" : i == 0 ? "right stay" : "left stay";
-            double[] head = {-poles.behindPivot(), side * poles.halfSpread()};
-            double[] foot = {-poles.behindPivot() - stay.behindPole(), side * stay.halfSpread()};
-            add(ShapeKind.STAY, part, frame.around(LINE_HALF_WIDTH, List.of(head, foot)));
-            snapBack(part, head, foot);
-            stay.anchor().ifPresent(a -> anchor(a, part, foot, towards(foot, head)));
-        }
+    private void stay(GearPlaces.StayPlace stay, LoweringGear gear) {
+        double[] head = at(places.poles().get(stay.pole()).foot());
+        double[] foot = at(stay.anchor());
+        add(ShapeKind.STAY, stay.name(), frame.around(LINE_HALF_WIDTH, List.of(head, foot)));
+        snapBack(stay.name(), head, foot);
+        gear.stays().get(stay.set()).anchor().ifPresent(a -> anchor(a, stay.name(), foot, towards(foot, head)));
     }
 
-    private void pullOver(LoweringGear.PullOver pull) {
-        double[] foot = {pull.anchorAhead(), 0};
+    private void pullOver(GearPlaces.PullOverPlace pull, Optional<Anchor> anchor) {
+        double[] foot = at(pull.winch());
         double[] lug = {-hull.pivotAhead(), 0};
-        add(ShapeKind.LINE, "pull-over line", frame.around(LINE_HALF_WIDTH, List.of(lug, foot)));
-        snapBack("pull-over line", lug, foot);
-        add(ShapeKind.WINCH, "pull-over line", frame.rectangle(foot[0], 0, WINCH_SIDE, WINCH_SIDE));
-        pull.anchor().ifPresent(a -> anchor(a, "pull-over line", foot, new double[] {-1, 0}));
+        add(ShapeKind.LINE, pull.name(), frame.around(LINE_HALF_WIDTH, List.of(lug, foot)));
+        snapBack(pull.name(), lug, foot);
+        add(ShapeKind.WINCH, pull.name(), frame.rectangle(foot[0], foot[1], WINCH_SIDE, WINCH_SIDE));
+        anchor.ifPresent(a -> anchor(a, pull.name(), foot, new double[] {-1, 0}));
     }
 
     private void thrusters(LoweringGear.SideThrusters thrusters) {

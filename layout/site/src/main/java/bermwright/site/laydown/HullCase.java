@@ -6,6 +6,7 @@ import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.soil.Regolith;
 import bermwright.lowering.thrust.Thrusters;
+import bermwright.site.gear.GearPlaces;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
@@ -38,7 +39,7 @@ record HullCase(LayPlane plane, TippingBody tipping, Regolith soil) {
 
     /** The lowering by lines of a hull that landed off its place, absent where no lines are given. */
     Optional<LoweringCase> byLines(Plan plan, Hull hull, ElevationGrid ground, GearFromPlan.Landed landed) {
-        return hull.lowering().flatMap(gear -> new GearFromPlan(landed, plane, ground)
+        return hull.lowering().flatMap(gear -> new GearFromPlan(GearPlaces.of(gear), landed, plane, ground)
                 .rig(gear, GearFromPlan.factors(plan.rules()))
                 .map(rig -> new LoweringCase(tipping, rig, soil, gear.rate())));
     }

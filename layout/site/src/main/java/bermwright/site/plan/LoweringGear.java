@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.plan;
 
+import bermwright.lowering.rig.Reeving;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * The gear that lays a hull down; only the block named by {@code means} is needed, others may stand for comparison.
@@ -59,10 +61,25 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      * @param winch            the winch of each line
      * @param payOutMismatch   greatest difference in length paid out (m), zero or more
      * @param sheaveEfficiency efficiency of the sheave at the pole head (1), above 0, at most 1
+     * @param ends             termination and lug of each line
+     * @param slack            slack that may be in all lines at hand-over (m), zero or more
      * @param kept             note, own keys and the keys given
      */
     public record Lines(int count, double lugFromBase, double lugOffAxis, double lugHalfSpread, Line line,
-            Winch winch, double payOutMismatch, double sheaveEfficiency, Kept kept) {
+            Winch winch, double payOutMismatch, double sheaveEfficiency, Ends ends, double slack, Kept kept) {
+    }
+
+    /**
+     * How a line ends.
+     *
+     * @param terminationEfficiency share of the line's breaking load that its termination keeps (1)
+     * @param lugCapacity           what each lug and the hull round it bear (N)
+     * @param kept                  note, own keys and the keys given
+     */
+    public record Ends(double terminationEfficiency, OptionalDouble lugCapacity, Kept kept) {
+        /** A ferrule-secured eye on a lug that is not known. */
+        public static final Ends USUAL = new Ends(bermwright.lowering.rig.Ends.USUAL.termination(),
+                OptionalDouble.empty(), Kept.NOTHING);
     }
 
     /**
@@ -76,6 +93,9 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      */
     public record Line(OptionalDouble breakingLoad, OptionalDouble massPerLength, OptionalDouble stiffness,
             OptionalDouble diameter, Kept kept) {
+        /** A line of which nothing is known. */
+        public static final Line NOT_GIVEN = new Line(OptionalDouble.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty(), OptionalDouble.empty(), Kept.NOTHING);
     }
 
     /**
@@ -84,11 +104,27 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      * @param ratingEach  rated pull of each winch (N)
      * @param brakeHeat   heat the brakes can take (J)
      * @param behindPivot distance behind the pivot line (m)
-     * @param anchor      its anchor
-     * @param kept        note, own keys and the keys given
+     * @param anchor       its anchor
+     * @param brakeHolding pull that its brake holds at a standstill (N)
+     * @param spacing      distance between winches that share a pole (m), zero or more
+     * @param kept         note, own keys and the keys given
      */
     public record Winch(OptionalDouble ratingEach, OptionalDouble brakeHeat, double behindPivot,
-            Optional<Anchor> anchor, Kept kept) {
+            Optional<Anchor> anchor, OptionalDouble brakeHolding, double spacing, Kept kept) {
+        /**
+         * A winch whose brake is not known.
+         *
+         * @param ratingEach  rated pull of each winch (N)
+         * @param brakeHeat   heat the brakes can take (J)
+         * @param behindPivot distance behind the pivot line (m)
+         * @param anchor      its anchor
+         * @param kept        note, own keys and the keys given
+         */
+        public Winch(OptionalDouble ratingEach, OptionalDouble brakeHeat, double behindPivot, Optional<Anchor> anchor,
+                Kept kept) {
+            this(ratingEach, brakeHeat, behindPivot, anchor, OptionalDouble.empty(),
+                    bermwright.lowering.rig.Winch.USUAL_SPACING, kept);
+        }
     }
 
     /**
@@ -102,10 +138,36 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      * @param yield       yield stress (Pa)
      * @param modulus     Young's modulus (Pa)
      * @param footArea    area of each foot (m2)
+     * @param count       how many (1); a pair where it is left out, one where they have no spread
+     * @param head        what sits at each head
      * @param kept        note, own keys and the keys given
      */
     public record Poles(double height, double behindPivot, double halfSpread, OptionalDouble diameter,
-            OptionalDouble wall, OptionalDouble yield, OptionalDouble modulus, OptionalDouble footArea, Kept kept) {
+            OptionalDouble wall, OptionalDouble yield, OptionalDouble modulus, OptionalDouble footArea,
+            OptionalInt count, Head head, Kept kept) {
+        /**
+         * How many poles there are.
+         *
+         * @return the number (1), at least 1
+         */
+        public int poleCount() {
+            return count.orElse(Reeving.usualPoles(halfSpread));
+        }
+    }
+
+    /**
+     * What sits at each pole head.
+     *
+     * @param sheaveDiameter diameter of the sheave in its groove (m)
+     * @param sheaveCapacity what the sheave and its pin bear (N)
+     * @param tieCapacity    what the tie or strut between neighbouring heads bears (N)
+     * @param kept           note, own keys and the keys given
+     */
+    public record Head(OptionalDouble sheaveDiameter, OptionalDouble sheaveCapacity, OptionalDouble tieCapacity,
+            Kept kept) {
+        /** Nothing is known of it. */
+        public static final Head NOT_GIVEN = new Head(OptionalDouble.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty(), Kept.NOTHING);
     }
 
     /**
@@ -128,10 +190,25 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      * @param anchorAhead distance of its anchor ahead of the pivot line (m), above zero
      * @param winchRating rated pull of its winch (N)
      * @param anchor      its anchor
+     * @param line        the line
+     * @param ends        its termination and lug
      * @param kept        note, own keys and the keys given
      */
     public record PullOver(double lugFromBase, double anchorAhead, OptionalDouble winchRating,
-            Optional<Anchor> anchor, Kept kept) {
+            Optional<Anchor> anchor, Line line, Ends ends, Kept kept) {
+        /**
+         * A pull-over line of which nothing is known but its place and winch.
+         *
+         * @param lugFromBase lug along the axis from the base plane (m)
+         * @param anchorAhead distance of its anchor ahead of the pivot line (m)
+         * @param winchRating rated pull of its winch (N)
+         * @param anchor      its anchor
+         * @param kept        note, own keys and the keys given
+         */
+        public PullOver(double lugFromBase, double anchorAhead, OptionalDouble winchRating, Optional<Anchor> anchor,
+                Kept kept) {
+            this(lugFromBase, anchorAhead, winchRating, anchor, Line.NOT_GIVEN, Ends.USUAL, kept);
+        }
     }
 
     /**

@@ -10,8 +10,11 @@ package bermwright.site.plan;
  * @param anchorDesignFactor     least anchor capacity over its load (1)
  * @param poleDesignFactor       least pole capacity over its thrust (1)
  * @param pivotHoldFactor        factor f on the pivot's load along the ground (1)
+ * @param shockDesignFactor      least capacity of any part over its load in a stop or snatch (1)
+ * @param afterLossDesignFactor  least capacity of any part over its load after one thing is lost (1)
  * @param kept                   note, own keys and the keys given
  */
 public record Rules(double greatestSlopeUnderHull, double hullSpacing, double lineDesignFactor,
-        double anchorDesignFactor, double poleDesignFactor, double pivotHoldFactor, Kept kept) {
+        double anchorDesignFactor, double poleDesignFactor, double pivotHoldFactor, double shockDesignFactor,
+        double afterLossDesignFactor, Kept kept) {
 }

@@ -5,6 +5,8 @@ import static bermwright.site.planfile.Key.optional;
 import static bermwright.site.planfile.Key.required;
 import static bermwright.site.planfile.Key.standard;
 
+import bermwright.lowering.rig.LoweringLines;
+import bermwright.lowering.rig.Winch;
 import bermwright.site.plan.Anchor;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.planfile.Key.Standard;
@@ -73,7 +75,19 @@ final class GearKeys {
                     "The greatest difference in length paid out."),
             standard("sheave_efficiency", "sheaveEfficiency", Types.shareAboveNone(),
                     Standard.of(0.96, "two sheaves of 0.98 each, a rope maker's note"),
-                    "Efficiency of the sheaves at the pole head."));
+                    "Efficiency of the sheaves at the pole head."),
+            standard("ends", "ends", Types.part(LoweringGear.Ends.class), Standard.ofItsParts(),
+                    "How each line ends at the hull."),
+            standard("slack_m", "slack", Types.lengthOrNone(10), Standard.of(LoweringLines.USUAL_SLACK, CHOSEN),
+                    "Slack that may be in all lines at hand-over; taken up it jolts the whole chain."));
+
+    static final List<Key> ENDS = List.of(
+            standard("termination_efficiency", "terminationEfficiency", Types.shareAboveNone(),
+                    Standard.of(LoweringGear.Ends.USUAL.terminationEfficiency(),
+                            "ferrule-secured eye, EN 13414-1, factor KT"),
+                    "Share of its breaking load that the line keeps at its termination."),
+            optional("lug_capacity_kN", "lugCapacity", FORCE, NOT_CHECKED,
+                    "What each lug and the hull round it bear."));
 
     static final List<Key> LINE = List.of(
             optional("breaking_load_kN", "breakingLoad", FORCE, NOT_CHECKED, "Its breaking load."),
@@ -89,7 +103,11 @@ final class GearKeys {
             optional("brake_heat_MJ", "brakeHeat", Types.quantity(Unit.MEGAJOULE, Range.above(0, 1e5)), NOT_CHECKED,
                     "Heat the brakes can take."),
             required("behind_pivot_m", "behindPivot", Types.offset(10_000), "Distance behind the pivot line."),
-            optional("anchor", "anchor", ANCHOR_TYPE, NOT_CHECKED, "Its anchor."));
+            optional("anchor", "anchor", ANCHOR_TYPE, NOT_CHECKED, "Its anchor."),
+            optional("brake_holding_kN", "brakeHolding", FORCE, NOT_CHECKED,
+                    "Pull that its brake holds at a standstill."),
+            standard("spacing_m", "spacing", Types.lengthOrNone(100), Standard.of(Winch.USUAL_SPACING, CHOSEN),
+                    "Distance between winches that share a pole; each stands behind its pole."));
 
     static final List<Key> POLES = List.of(
             required("height_m", "height", Types.length(Types.LONGEST), "Their height."),
@@ -104,7 +122,19 @@ final class GearKeys {
             optional("modulus_GPa", "modulus", Types.quantity(Unit.GIGAPASCAL, Range.above(0, 2000)), NOT_CHECKED,
                     "Young's modulus."),
             optional("foot_area_m2", "footArea", Types.quantity(Unit.SQUARE_METRE, Range.above(0, 1000)), NOT_CHECKED,
-                    "Area of each foot."));
+                    "Area of each foot."),
+            optional("count", "count", Types.count(8), "a pair; one where half_spread_m is 0",
+                    "How many there are, evenly between the outermost; the lines are shared over them from right to"
+                            + " left, each over a sheave of its own."),
+            standard("head", "head", Types.part(LoweringGear.Head.class), Standard.ofItsParts(),
+                    "What sits at each head."));
+
+    static final List<Key> HEAD = List.of(
+            optional("sheave_diameter_mm", "sheaveDiameter", Types.quantity(Unit.MILLIMETRE, Range.above(0, 10_000)),
+                    NOT_CHECKED, "Diameter of the sheave in its groove."),
+            optional("sheave_capacity_kN", "sheaveCapacity", FORCE, NOT_CHECKED, "What a sheave and its pin bear."),
+            optional("tie_capacity_kN", "tieCapacity", FORCE, NOT_CHECKED,
+                    "What the tie or strut between neighbouring heads bears."));
 
     static final List<Key> STAY = List.of(
             required("behind_pole_m", "behindPole", Types.length(10_000), "Distance of the anchors behind the poles."),
@@ -118,7 +148,10 @@ final class GearKeys {
             required("anchor_ahead_m", "anchorAhead", Types.length(10_000),
                     "Distance of its anchor ahead of the pivot line."),
             optional("winch_rating_kN", "winchRating", FORCE, NOT_CHECKED, "Rated pull of its winch."),
-            optional("anchor", "anchor", ANCHOR_TYPE, NOT_CHECKED, "Its anchor."));
+            optional("anchor", "anchor", ANCHOR_TYPE, NOT_CHECKED, "Its anchor."),
+            standard("line", "line", Types.part(LoweringGear.Line.class), Standard.ofItsParts(), "The line."),
+            standard("ends", "ends", Types.part(LoweringGear.Ends.class), Standard.ofItsParts(),
+                    "How the line ends at the hull."));
 
     static final List<Key> PIVOT_HOLD = List.of(required("anchor", "anchor", ANCHOR_TYPE, "The anchor."));
 

@@ -101,8 +101,10 @@ public final class PlanKeys {
         table.put(LoweringGear.class, GearKeys.GEAR);
         table.put(LoweringGear.Lines.class, GearKeys.LINES);
         table.put(LoweringGear.Line.class, GearKeys.LINE);
+        table.put(LoweringGear.Ends.class, GearKeys.ENDS);
         table.put(LoweringGear.Winch.class, GearKeys.WINCH);
         table.put(LoweringGear.Poles.class, GearKeys.POLES);
+        table.put(LoweringGear.Head.class, GearKeys.HEAD);
         table.put(LoweringGear.Stay.class, GearKeys.STAY);
         table.put(LoweringGear.PullOver.class, GearKeys.PULL_OVER);
         table.put(LoweringGear.PivotHold.class, GearKeys.PIVOT_HOLD);

@@ -8,6 +8,7 @@ import static bermwright.site.planfile.Key.standard;
 import bermwright.shielding.dose.DoseLimit;
 import bermwright.shielding.dose.OrganDose;
 import bermwright.shielding.spectrum.SolarActivity;
+import bermwright.lowering.rig.DesignFactors;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.WorkStep;
@@ -102,7 +103,15 @@ final class WorkKeys {
             standard("pole_design_factor", "poleDesignFactor", Types.factor(1, 20), Standard.of(2, PRACTICE),
                     "Least capacity over thrust of a pole."),
             standard("pivot_hold_factor", "pivotHoldFactor", Types.factor(1, 20), Standard.of(1.5, PRACTICE),
-                    "Factor on the load along the ground that holds the pivot."));
+                    "Factor on the load along the ground that holds the pivot."),
+            standard("shock_design_factor", "shockDesignFactor", Types.factor(1, 20),
+                    Standard.of(DesignFactors.USUAL_SHOCK, PRACTICE),
+                    "Least capacity of any part over its load in a stop or a snatch; its own factor where that is"
+                            + " less."),
+            standard("after_loss_design_factor", "afterLossDesignFactor", Types.factor(1, 20),
+                    Standard.of(DesignFactors.USUAL_AFTER_LOSS,
+                            "an accidental design situation, EN 1990:2002, 6.4.3.3, from memory"),
+                    "Least capacity of any part over its load after one thing is lost."));
 
     static final List<Key> WORK_STEP = List.of(
             required("id", "id", Types.NAME, "Its id."),

@@ -10,6 +10,7 @@ import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.haulage.SoilOffer;
+import bermwright.site.gear.GearPlaces;
 import bermwright.site.plan.Anchor;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
@@ -173,17 +174,9 @@ public record GearDigging(List<Item> items) {
         }
 
         private static Optional<Anchor> anchor(Hull hull, String part) {
-            Optional<LoweringGear> gear = hull.lowering();
-            if (part.startsWith("lowering line")) {
-                return gear.flatMap(LoweringGear::lines).flatMap(l -> l.winch().anchor());
-            }
-            if (part.equals("pull-over line")) {
-                return gear.flatMap(LoweringGear::pullOver).flatMap(LoweringGear.PullOver::anchor);
-            }
-            if (part.equals("pivot hold")) {
-                return gear.flatMap(LoweringGear::pivotHold).map(LoweringGear.PivotHold::anchor);
-            }
-            return gear.flatMap(g -> g.stays().stream().flatMap(s -> s.anchor().stream()).findFirst());
+            return part.equals("pivot hold")
+                    ? hull.lowering().flatMap(LoweringGear::pivotHold).map(LoweringGear.PivotHold::anchor)
+                    : GearPlaces.anchor(hull, part);
         }
     }
 }

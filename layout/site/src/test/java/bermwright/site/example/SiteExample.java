@@ -62,8 +62,10 @@ public final class SiteExample {
         LoweringGear.Winch winch = new LoweringGear.Winch(OptionalDouble.of(2.5e5), none, 45, Optional.of(plate()),
                 NOTHING);
         return new LoweringGear(LoweringGear.Means.LINES, Math.toRadians(2) / 60, Math.toRadians(3), 2,
-                Optional.of(new LoweringGear.Lines(2, 32, 0, 4, line, winch, 0.05, 0.96, NOTHING)),
-                Optional.of(new LoweringGear.Poles(28, 10, 6, none, none, none, none, OptionalDouble.of(2), NOTHING)),
+                Optional.of(new LoweringGear.Lines(2, 32, 0, 4, line, winch, 0.05, 0.96,
+                        LoweringGear.Ends.USUAL, 0.1, NOTHING)),
+                Optional.of(new LoweringGear.Poles(28, 10, 6, none, none, none, none, OptionalDouble.of(2),
+                        OptionalInt.empty(), LoweringGear.Head.NOT_GIVEN, NOTHING)),
                 List.of(new LoweringGear.Stay(28, 6, none, Optional.of(plate()), NOTHING)),
                 Optional.of(new LoweringGear.PullOver(32, 60, none, Optional.of(plate()), NOTHING)),
                 Optional.of(new LoweringGear.PivotHold(plate(), NOTHING)), Optional.empty(), Optional.empty(),
@@ -113,7 +115,7 @@ public final class SiteExample {
                 OptionalDouble.empty(), Optional.empty(), Optional.empty(), "built in", List.of(), List.of(), NOTHING);
         return new Plan("test", groundPlan(), List.of(hulls), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), List.of(machine()), exposure,
-                new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, NOTHING), List.of(), NOTHING);
+                new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, 1.5, 1, NOTHING), List.of(), NOTHING);
     }
 
     /** A builder of changed copies for the parts that tests change. */

@@ -96,12 +96,14 @@ class LaydownLawTest {
                 wild ? 60 * r.nextDouble() : 18 + 7 * r.nextDouble(),
                 (wild ? 3 : 0.5) * r.nextGaussian(), 6 * r.nextDouble(), line,
                 new LoweringGear.Winch(maybe(r, 3e5 * r.nextDouble()), maybe(r, 4e6),
-                60 * r.nextDouble() - 5, anchor(r), K), 0.2 * r.nextDouble(), 0.5 + 0.5 * r.nextDouble(), K);
+                60 * r.nextDouble() - 5, anchor(r), K), 0.2 * r.nextDouble(), 0.5 + 0.5 * r.nextDouble(),
+                new LoweringGear.Ends(0.8, maybe(r, 4e5), K), 0.2 * r.nextDouble(), K);
         LoweringGear.Poles poles = new LoweringGear.Poles(40 * r.nextDouble() + 0.1,
                 wild ? 30 * r.nextGaussian() : 10 + 20 * r.nextDouble(),
                 r.nextInt(3) * 4 * r.nextDouble(), maybe(r, 0.5),
                 maybe(r, (wild ? 0.4 : 0.03) * r.nextDouble()), maybe(r, 355e6),
-                maybe(r, 210e9), maybe(r, 3 * r.nextDouble()), K);
+                maybe(r, 210e9), maybe(r, 3 * r.nextDouble()),
+                OptionalInt.empty(), new LoweringGear.Head(maybe(r, 0.5), maybe(r, 5e5), maybe(r, 1e5), K), K);
         LoweringGear.Stay stay = new LoweringGear.Stay(50 * r.nextDouble(), 5, maybe(r, 5e5), anchor(r), K);
         LoweringGear.PullOver over = new LoweringGear.PullOver(50 * r.nextDouble(), 90 * r.nextDouble(),
                 maybe(r, 5e4), anchor(r), K);

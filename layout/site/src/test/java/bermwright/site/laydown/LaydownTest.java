@@ -47,7 +47,7 @@ class LaydownTest {
     private static LoweringGear.Lines lugAt(double along) {
         LoweringGear.Lines l = SamplePlans.gear().lines().orElseThrow();
         return new LoweringGear.Lines(l.count(), along, l.lugOffAxis(), l.lugHalfSpread(), l.line(), l.winch(),
-                l.payOutMismatch(), l.sheaveEfficiency(), l.kept());
+                l.payOutMismatch(), l.sheaveEfficiency(), l.ends(), l.slack(), l.kept());
     }
 
     /** The same by hand: lug (30, 3.8), head (-10, 26), weight at (17, 3.8). */
@@ -96,7 +96,7 @@ class LaydownTest {
     void refusesAPoleInsideTheSweep() {
         LoweringGear.Poles p = SamplePlans.gear().poles().orElseThrow();
         LoweringGear.Poles near = new LoweringGear.Poles(p.height(), 4, 1, p.diameter(), p.wall(), p.yield(),
-                p.modulus(), p.footArea(), p.kept());
+                p.modulus(), p.footArea(), p.count(), p.head(), p.kept());
         Hull hull = hull().withLowering(Optional.of(gear(SamplePlans.gear().lines().orElseThrow(),
                 Optional.of(near))));
         assertTrue(finds(laydown(hull, LEVEL), Finding.Level.REFUSE, "lowering-pole-in-sweep"));
@@ -116,7 +116,8 @@ class LaydownTest {
         LoweringGear.Line bare = new LoweringGear.Line(OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty(), OptionalDouble.empty(), Kept.NOTHING);
         LoweringGear.Lines lines = new LoweringGear.Lines(l.count(), l.lugFromBase(), l.lugOffAxis(),
-                l.lugHalfSpread(), bare, l.winch(), l.payOutMismatch(), l.sheaveEfficiency(), l.kept());
+                l.lugHalfSpread(), bare, l.winch(), l.payOutMismatch(), l.sheaveEfficiency(), l.ends(),
+                l.slack(), l.kept());
         Laydown laydown = laydown(hull().withLowering(Optional.of(gear(lines, SamplePlans.gear().poles()))), LEVEL);
         assertTrue(finds(laydown, Finding.Level.WARN, "lowering-rating-missing"));
         assertTrue(laydown.lowering().orElseThrow().factors().line().isEmpty());
@@ -161,7 +162,7 @@ class LaydownTest {
     void landingDispersionMovesTheHullAndNotTheGear() {
         LoweringGear.Poles p = SamplePlans.gear().poles().orElseThrow();
         LoweringGear.Poles near = new LoweringGear.Poles(p.height(), 9, 1, p.diameter(), p.wall(), p.yield(),
-                p.modulus(), p.footArea(), p.kept());
+                p.modulus(), p.footArea(), p.count(), p.head(), p.kept());
         Hull still = hull().withLowering(Optional.of(gear(SamplePlans.gear().lines().orElseThrow(),
                 Optional.of(near))));
         assertFalse(finds(laydown(still, LEVEL), Finding.Level.REFUSE, "lowering-dispersion"));

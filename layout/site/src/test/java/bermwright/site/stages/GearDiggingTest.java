@@ -36,7 +36,7 @@ class GearDiggingTest {
         LoweringGear.Lines lines = new LoweringGear.Lines(l.count(), l.lugFromBase(), l.lugOffAxis(),
                 l.lugHalfSpread(), l.line(), new LoweringGear.Winch(l.winch().ratingEach(), l.winch().brakeHeat(),
                 l.winch().behindPivot(), winchAnchor.or(() -> l.winch().anchor()), Kept.NOTHING), l.payOutMismatch(),
-                l.sheaveEfficiency(), Kept.NOTHING);
+                l.sheaveEfficiency(), l.ends(), l.slack(), Kept.NOTHING);
         LoweringGear gear = new LoweringGear(g.means(), g.rate(), g.wander(), g.margin(), Optional.of(lines),
                 g.poles(), g.stays(), g.pullOver(), g.pivotHold(), g.sideThrusters(), g.landing(), g.temperature(),
                 g.kept());
