@@ -31,7 +31,7 @@ final class CommonPage {
     }
 
     private static void put(ObjectNode entry, Finding finding) {
-        entry.put("rule", finding.rule()).put("level", finding.level().word()).put("subject", finding.subject());
+        entry.put("rule", finding.rule().id()).put("level", finding.level().word()).put("subject", finding.subject());
         JsonPage.put(entry, "measured", finding.measured());
         JsonPage.put(entry, "limit", finding.limit());
         entry.put("unit", finding.unit());

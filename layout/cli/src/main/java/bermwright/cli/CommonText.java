@@ -43,7 +43,7 @@ final class CommonText {
         int number = 1;
         for (Finding finding : findings) {
             out.printf("  %2d. %s  %s  %s%s%n", number++, finding.level().word().toUpperCase(Locale.ROOT),
-                    finding.subject(), finding.rule(), figures(finding));
+                    finding.subject(), finding.rule().id(), figures(finding));
             wrapped(finding.text(), 6, out);
             String where = finding.place().map(p -> String.format(Locale.ROOT, "at %.1f m east, %.1f m north; ",
                     p.east(), p.north())).orElse("");

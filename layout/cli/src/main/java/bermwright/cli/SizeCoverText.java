@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.finding.DoseRule;
+import bermwright.finding.Rule;
+import bermwright.finding.SizingRule;
 import bermwright.shielding.cover.CoverThickness;
 import bermwright.site.assessment.Cautions;
 import bermwright.site.plan.CoverPlan;
@@ -23,7 +26,8 @@ import java.util.TreeMap;
  * @param sized the answer
  */
 record SizeCoverText(Plan plan, Path file, SizedCover sized) {
-    private static final Set<String> NOT_JUDGED = Set.of("dose-limit-not-judged", "size-cover-no-limit");
+    private static final Set<Rule> NOT_JUDGED = Set.of(DoseRule.DOSE_LIMIT_NOT_JUDGED,
+            SizingRule.SIZE_COVER_NO_LIMIT);
 
     void write(PrintStream out) {
         out.printf("%s%n", plan.title().isEmpty() ? file.toString() : plan.title() + " (" + file + ")");

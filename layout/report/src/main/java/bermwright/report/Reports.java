@@ -2,6 +2,7 @@
 package bermwright.report;
 
 import bermwright.filestore.WholeFolder;
+import bermwright.finding.Numbered;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Progress;
 import bermwright.report.drawing.Drawing;
@@ -10,7 +11,6 @@ import bermwright.report.exchange.Feature;
 import bermwright.report.exchange.GeoJsonFile;
 import bermwright.report.exchange.GeoPackageFile;
 import bermwright.report.exchange.SiteFrame;
-import bermwright.report.map.Numbered;
 import bermwright.report.page.Html;
 import bermwright.report.page.Table.Column;
 import bermwright.report.page.Table;
@@ -81,7 +81,7 @@ public final class Reports {
     }
 
     private static String page(Assessment assessment, Pack pack) {
-        List<Numbered> findings = FindingSheets.numbered(assessment.findings());
+        List<Numbered> findings = Numbered.of(assessment.findings());
         String title = assessment.plan().title().isBlank() ? assessment.planName() : assessment.plan().title();
         Html page = pack.page.open("first").heading(1, "top", title);
         page.paragraph("Assessment of the plan " + fileName(assessment) + ", made with Bermwright "

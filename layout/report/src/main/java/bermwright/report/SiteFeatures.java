@@ -2,11 +2,11 @@
 package bermwright.report;
 
 import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
 import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.report.exchange.Feature;
 import bermwright.report.exchange.SiteFrame;
-import bermwright.report.map.Numbered;
 import bermwright.report.sheet.FindingSheets;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
@@ -43,7 +43,7 @@ final class SiteFeatures {
                     List.of(point.place()),
                     Map.of("subject", point.subject(), "what", point.what().word())));
         }
-        for (Numbered numbered : FindingSheets.numbered(assessment.findings())) {
+        for (Numbered numbered : Numbered.of(assessment.findings())) {
             numbered.finding().place().ifPresent(place -> features.add(finding(assessment, numbered, place)));
         }
         return features;
@@ -58,14 +58,16 @@ final class SiteFeatures {
     private static Feature finding(Assessment assessment, Numbered numbered, Point place) {
         Finding f = numbered.finding();
         Map<String, Object> attributes = new LinkedHashMap<>();
+        attributes.put("number", numbered.number());
         attributes.put("level", f.level().word());
-        attributes.put("rule", f.rule());
+        attributes.put("rule", f.rule().id());
         attributes.put("subject", f.subject());
         attributes.put("measured", f.measured().orElse(Double.NaN));
         attributes.put("limit", f.limit().orElse(Double.NaN));
         attributes.put("unit", f.unit());
         attributes.put("text", f.text());
-        return new Feature("findings", Integer.toString(numbered.number()), Feature.Shape.POINT,
+        attributes.put("todo", f.todo());
+        return new Feature("findings", f.id(), Feature.Shape.POINT,
                 List.of(onGround(assessment, place)), attributes);
     }
 

@@ -2,8 +2,8 @@
 package bermwright.report;
 
 import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
 import bermwright.foundation.ModelNote;
-import bermwright.report.map.Numbered;
 import bermwright.report.page.Html;
 import bermwright.report.sheet.FindingSheets;
 import bermwright.report.sheet.Marks;

@@ -3,6 +3,7 @@ package bermwright.editor.model;
 
 import bermwright.editor.run.Background;
 import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
 import bermwright.foundation.Progress;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.Assessments;
@@ -52,7 +53,7 @@ public final class Answers {
     private Optional<Plan> waiting = Optional.empty();
     private Optional<Assessment> assessment = Optional.empty();
     private List<Finding> deepFindings = List.of();
-    private List<NumberedFinding> findings = List.of();
+    private List<Numbered> findings = List.of();
     private List<MapFigure> ways = List.of();
     private Optional<Background.Step> step = Optional.empty();
     private Optional<Plan> stopped = Optional.empty();
@@ -326,7 +327,7 @@ public final class Answers {
         live.ifPresent(l -> all.addAll(l.site.findings()));
         laid.values().forEach(l -> all.addAll(l.laydown.findings()));
         all.addAll(deepFindings);
-        findings = NumberedFinding.of(all);
+        findings = Numbered.of(all);
     }
 
     /**
@@ -413,7 +414,7 @@ public final class Answers {
      *
      * @return the findings
      */
-    public List<NumberedFinding> findings() {
+    public List<Numbered> findings() {
         return findings;
     }
 

@@ -4,6 +4,7 @@ package bermwright.editor.model;
 import bermwright.editor.edit.Part;
 import bermwright.editor.edit.PlanEdit;
 import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
 import bermwright.foundation.InputException;
 import bermwright.foundation.Point;
 import bermwright.site.assessment.SiteGround;
@@ -31,7 +32,7 @@ public final class Workbench {
     private final Signal troubleChanged = new Signal();
     private Optional<Trial> trial = Optional.empty();
     private Optional<Part> picked = Optional.empty();
-    private Optional<Integer> pickedFinding = Optional.empty();
+    private Optional<String> pickedFinding = Optional.empty();
     private Optional<String> trouble = Optional.empty();
 
     private record Trial(String words, Plan plan) {
@@ -287,7 +288,7 @@ public final class Workbench {
      *
      * @param finding the finding
      */
-    public void pickFinding(NumberedFinding finding) {
+    public void pickFinding(Numbered finding) {
         Part.bySubject(plan(), finding.finding().subject()).ifPresent(part -> picked = Optional.of(part));
         pickedFinding = Optional.of(finding.number());
         pickedChanged.raise();
@@ -307,7 +308,7 @@ public final class Workbench {
      *
      * @return its number, empty for none
      */
-    public Optional<Integer> pickedFinding() {
+    public Optional<String> pickedFinding() {
         return pickedFinding;
     }
 
@@ -325,7 +326,7 @@ public final class Workbench {
      *
      * @return the findings
      */
-    public List<NumberedFinding> findings() {
+    public List<Numbered> findings() {
         return answers.findings();
     }
 

@@ -43,8 +43,13 @@ final class FindingBadge {
         return corners;
     }
 
+    /** Size of a number's letters against those of the text, so that it stays inside its badge. */
+    static double size(String number) {
+        return number.length() > 3 ? 0.55 : number.length() > 2 ? 0.7 : 0.85;
+    }
+
     /** A badge as a node, for lists. */
-    static StackPane node(Finding.Level level, int number, boolean dark, double textSize) {
+    static StackPane node(Finding.Level level, String number, boolean dark, double textSize) {
         double r = textSize * 0.85;
         Polygon shape = new Polygon();
         double[][] corners = corners(level, 0, 0, r);
@@ -52,9 +57,9 @@ final class FindingBadge {
             shape.getPoints().addAll(corners[0][i], corners[1][i]);
         }
         shape.setFill(colour(level, dark));
-        Text text = new Text(String.valueOf(number));
+        Text text = new Text(number);
         text.setFill(ink(level, dark));
-        text.setStyle("-fx-font-size: " + textSize * 0.85 + "px;");
+        text.setStyle("-fx-font-size: " + textSize * size(number) + "px;");
         StackPane pane = new StackPane(shape, text);
         pane.setMinSize(2.6 * r, 2.4 * r);
         return pane;

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
-import bermwright.editor.model.NumberedFinding;
 import bermwright.editor.model.UnitWords;
 import bermwright.editor.model.Workbench;
 import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,7 +27,7 @@ final class FindingsPane extends VBox {
     private final Workbench bench;
     private Dress dress;
     private final Label summary = new Label();
-    private final ListView<NumberedFinding> list = new ListView<>();
+    private final ListView<Numbered> list = new ListView<>();
     private boolean isFollowing;
 
     FindingsPane(Workbench bench, PartActions actions, Dress dress) {
@@ -46,13 +46,13 @@ final class FindingsPane extends VBox {
             }
         });
         list.setOnMouseClicked(event -> {
-            NumberedFinding at = list.getSelectionModel().getSelectedItem();
+            Numbered at = list.getSelectionModel().getSelectedItem();
             if (at != null && event.getClickCount() == 2) {
                 go(at, actions);
             }
         });
         list.setOnKeyPressed(event -> {
-            NumberedFinding at = list.getSelectionModel().getSelectedItem();
+            Numbered at = list.getSelectionModel().getSelectedItem();
             if (at != null && event.getCode() == KeyCode.ENTER) {
                 go(at, actions);
             }
@@ -70,20 +70,19 @@ final class FindingsPane extends VBox {
         list.refresh();
     }
 
-    private void go(NumberedFinding finding, PartActions actions) {
+    private void go(Numbered finding, PartActions actions) {
         bench.pickFinding(finding);
         bench.place(finding.finding()).ifPresent(actions::flyTo);
     }
 
     private void refresh() {
-        List<NumberedFinding> findings = bench.findings();
+        List<Numbered> findings = bench.findings();
         if (!findings.equals(new ArrayList<>(list.getItems()))) {
             isFollowing = true;
-            NumberedFinding kept = list.getSelectionModel().getSelectedItem();
+            Numbered kept = list.getSelectionModel().getSelectedItem();
             list.getItems().setAll(findings);
             if (kept != null) {
-                findings.stream().filter(f -> f.finding().rule().equals(kept.finding().rule())
-                        && f.finding().subject().equals(kept.finding().subject())).findFirst()
+                findings.stream().filter(f -> f.finding().id().equals(kept.finding().id())).findFirst()
                         .ifPresent(list.getSelectionModel()::select);
             }
             isFollowing = false;
@@ -91,7 +90,7 @@ final class FindingsPane extends VBox {
         summary.setText(summary(findings, bench.answers().unchecked(bench.document().plan())));
     }
 
-    static String summary(List<NumberedFinding> findings, Optional<String> unchecked) {
+    static String summary(List<Numbered> findings, Optional<String> unchecked) {
         String counts = List.of(Finding.Level.values()).stream().map(level -> {
             long count = findings.stream().filter(f -> f.finding().level() == level).count();
             return count + " " + level.word();
@@ -101,14 +100,14 @@ final class FindingsPane extends VBox {
     }
 
     /** A line of the list; its parts are made once and get other words, which costs a tenth of making them anew. */
-    private final class Cell extends ListCell<NumberedFinding> {
+    private final class Cell extends ListCell<Numbered> {
         private final Label title = new Label();
         private final Label words = new Label();
         private final Label figures = new Label();
         private final HBox line = new HBox(8);
         private final VBox text = new VBox(1, title, words, figures);
         private final Tooltip rule = Hint.of("");
-        private Optional<NumberedFinding> shown = Optional.empty();
+        private Optional<Numbered> shown = Optional.empty();
         private Optional<Dress> dressed = Optional.empty();
 
         private Cell() {
@@ -119,7 +118,7 @@ final class FindingsPane extends VBox {
         }
 
         @Override
-        protected void updateItem(NumberedFinding numbered, boolean isEmpty) {
+        protected void updateItem(Numbered numbered, boolean isEmpty) {
             super.updateItem(numbered, isEmpty);
             if (isEmpty || numbered == null) {
                 setGraphic(null);
@@ -136,20 +135,20 @@ final class FindingsPane extends VBox {
             }
         }
 
-        private void show(NumberedFinding numbered, boolean isDressed) {
+        private void show(Numbered numbered, boolean isDressed) {
             Finding finding = numbered.finding();
-            if (!isDressed || shown.filter(s -> s.number() == numbered.number()
+            if (!isDressed || shown.filter(s -> s.number().equals(numbered.number())
                     && s.finding().level() == finding.level()).isEmpty()) {
                 line.getChildren().setAll(FindingBadge.node(finding.level(), numbered.number(), dress.isDark(),
                         dress.textSize()), text);
             }
             title.setText(finding.level().word().toUpperCase(Locale.ROOT) + "  " + finding.subject() + "  \u2013  "
-                    + finding.rule());
+                    + finding.rule().id());
             words.setText(finding.text());
             figures.setText(finding.measured().isPresent() ? figures(finding) : "");
             figures.setVisible(finding.measured().isPresent());
             figures.setManaged(finding.measured().isPresent());
-            rule.setText("Rule " + finding.rule() + ", " + finding.origin());
+            rule.setText("Rule " + finding.rule().id() + ", " + finding.origin());
             if (!isDressed) {
                 line.prefWidthProperty().bind(list.widthProperty().subtract(BESIDES * dress.scale()));
                 line.maxWidthProperty().bind(list.widthProperty().subtract(BESIDES * dress.scale()));

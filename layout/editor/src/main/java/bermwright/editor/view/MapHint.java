@@ -3,8 +3,8 @@ package bermwright.editor.view;
 
 import bermwright.editor.edit.Part;
 import bermwright.editor.model.MapHands;
-import bermwright.editor.model.NumberedFinding;
 import bermwright.editor.model.Workbench;
+import bermwright.finding.Numbered;
 import bermwright.foundation.Point;
 import java.util.List;
 import java.util.Optional;
@@ -48,15 +48,15 @@ final class MapHint {
     }
 
     private String words(double x, double y) {
-        Optional<NumberedFinding> finding = map.findingAt(x, y);
+        Optional<Numbered> finding = map.findingAt(x, y);
         if (finding.isPresent()) {
-            return finding.map(n -> n.number() + "  " + n.finding().subject() + ", " + n.finding().rule() + ": "
+            return finding.map(n -> n.number() + "  " + n.finding().subject() + ", " + n.finding().rule().id() + ": "
                     + n.finding().text() + "\n" + n.finding().origin()).orElseThrow();
         }
-        List<NumberedFinding> crowd = map.crowdAt(x, y);
+        List<Numbered> crowd = map.crowdAt(x, y);
         if (!crowd.isEmpty()) {
             return crowd.size() + " more findings here; go closer, or pick them in the list: " + crowd.stream()
-                    .map(n -> n.number() + " " + n.finding().subject() + " " + n.finding().rule())
+                    .map(n -> n.number() + " " + n.finding().subject() + " " + n.finding().rule().id())
                     .collect(Collectors.joining(", ")) + ".";
         }
         Point place = map.camera().place(x, y);

@@ -41,7 +41,7 @@ final class MapKey {
         grid.setStyle("-fx-font-size: " + dress.textSize() + "px;");
         int row = 0;
         for (Finding.Level level : Finding.Level.values()) {
-            add(grid, row++, FindingBadge.node(level, 1, dress.isDark(), dress.textSize()),
+            add(grid, row++, FindingBadge.node(level, "S1", dress.isDark(), dress.textSize()),
                     new String[] {"Finding: " + level.word().toLowerCase(Locale.ROOT), switch (level) {
                         case REFUSE -> "The plan must not be carried out so.";
                         case WARN -> "Somebody must look and decide.";

@@ -5,9 +5,9 @@ import bermwright.editor.model.ContourSet;
 import bermwright.editor.model.MapCamera;
 import bermwright.editor.model.MapFigure;
 import bermwright.editor.model.MapHands;
-import bermwright.editor.model.NumberedFinding;
 import bermwright.editor.model.TiltModel;
 import bermwright.editor.model.Workbench;
+import bermwright.finding.Numbered;
 import bermwright.site.assessment.HullAtTilt;
 import java.util.List;
 import java.util.Optional;
@@ -108,12 +108,12 @@ final class MapLayers {
     }
 
     /** The finding whose badge is at a place of the map (pixels). */
-    Optional<NumberedFinding> findingAt(MapCamera camera, double x, double y) {
+    Optional<Numbered> findingAt(MapCamera camera, double x, double y) {
         return overlay.findingAt(camera, scene(), x, y);
     }
 
     /** The findings that are only counted at a place of the map (pixels). */
-    List<NumberedFinding> crowdAt(MapCamera camera, double x, double y) {
+    List<Numbered> crowdAt(MapCamera camera, double x, double y) {
         return overlay.crowdAt(camera, scene(), x, y);
     }
 

@@ -6,10 +6,10 @@ import bermwright.editor.model.FigureLook;
 import bermwright.editor.model.MapCamera;
 import bermwright.editor.model.MapFigure;
 import bermwright.editor.model.MapHands;
-import bermwright.editor.model.NumberedFinding;
 import bermwright.editor.model.ScaleBar;
 import bermwright.editor.model.Workbench;
 import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
 import bermwright.foundation.Point;
 import bermwright.site.assessment.HullAtTilt;
 import java.util.ArrayList;
@@ -64,7 +64,7 @@ final class MapOverlay {
      * @param figures  the figures in the order they are drawn
      * @param findings the findings, the worst first
      */
-    record Layer(List<MapFigure> figures, List<NumberedFinding> findings) {
+    record Layer(List<MapFigure> figures, List<Numbered> findings) {
     }
 
     /** All figures and findings there are to be drawn. */
@@ -79,11 +79,11 @@ final class MapOverlay {
     }
 
     /** A finding's badge, the place it tells of and the spot where it is drawn (pixels). */
-    private record Badge(NumberedFinding finding, Point2D place, Point2D spot) {
+    private record Badge(Numbered finding, Point2D place, Point2D spot) {
     }
 
     /** Findings that have no room of their own, and the spot where their number is drawn (pixels). */
-    private record Crowd(List<NumberedFinding> findings, Point2D spot) {
+    private record Crowd(List<Numbered> findings, Point2D spot) {
         String words() {
             return "+" + findings.size();
         }
@@ -104,25 +104,25 @@ final class MapOverlay {
         Layer all = all(scene);
         painter.paint(g, camera, all.figures(), scene.bench().picked());
         hand(g, camera, scene);
-        Optional<Integer> picked = scene.bench().pickedFinding();
+        Optional<String> picked = scene.bench().pickedFinding();
         findings(g, badges(camera, all.findings(), picked, spots()), picked);
     }
 
     /** The finding whose badge is at a place of the map (pixels). */
-    Optional<NumberedFinding> findingAt(MapCamera camera, Scene scene, double x, double y) {
+    Optional<Numbered> findingAt(MapCamera camera, Scene scene, double x, double y) {
         return badges(camera, all(scene).findings(), scene.bench().pickedFinding(), spots()).badges().stream()
                 .filter(badge -> badge.spot().distance(x, y) <= look.textSize()).map(Badge::finding).findFirst();
     }
 
     /** The findings that are only counted at a place of the map (pixels). */
-    List<NumberedFinding> crowdAt(MapCamera camera, Scene scene, double x, double y) {
+    List<Numbered> crowdAt(MapCamera camera, Scene scene, double x, double y) {
         return badges(camera, all(scene).findings(), scene.bench().pickedFinding(), spots()).crowds().stream()
                 .filter(crowd -> crowd.spot().distance(x, y) <= look.textSize()).map(Crowd::findings).findFirst()
                 .orElse(List.of());
     }
 
     /** How far figures and badges reach over the camera's picture. */
-    void reach(Reach reach, MapCamera camera, Layer layer, Optional<Integer> picked, BadgeSpots spots) {
+    void reach(Reach reach, MapCamera camera, Layer layer, Optional<String> picked, BadgeSpots spots) {
         painter.reach(reach, camera, layer.figures());
         double badge = 1.5 * look.textSize();
         Badges all = badges(camera, layer.findings(), picked, spots);
@@ -242,16 +242,16 @@ final class MapOverlay {
     }
 
     /** The badges; of a crowd only the worst are drawn and the others counted, but never the picked one. */
-    private Badges badges(MapCamera camera, List<NumberedFinding> findings, Optional<Integer> picked,
+    private Badges badges(MapCamera camera, List<Numbered> findings, Optional<String> picked,
             BadgeSpots spots) {
         List<Badge> badges = new ArrayList<>();
-        List<List<NumberedFinding>> crowds = new ArrayList<>();
+        List<List<Numbered>> crowds = new ArrayList<>();
         List<Point2D> centres = new ArrayList<>();
-        for (NumberedFinding numbered : findings) {
+        for (Numbered numbered : findings) {
             Point p = numbered.finding().place().orElseThrow();
             Point2D place = new Point2D(camera.x(p.east()), camera.y(p.north()));
             boolean isCrowded = badges.stream().filter(b -> b.place().distance(place) < CROWD * look.textSize())
-                    .count() >= MOST && picked.filter(n -> n == numbered.number()).isEmpty();
+                    .count() >= MOST && picked.filter(numbered.number()::equals).isEmpty();
             if (!isCrowded) {
                 badges.add(new Badge(numbered, place, spots.free(place)));
                 continue;
@@ -274,7 +274,7 @@ final class MapOverlay {
     }
 
     /** The badges, the worst at their very places and drawn last, the others beside them on a leader. */
-    private void findings(GraphicsContext g, Badges drawn, Optional<Integer> picked) {
+    private void findings(GraphicsContext g, Badges drawn, Optional<String> picked) {
         for (Badge badge : drawn.badges()) {
             if (badge.place().distance(badge.spot()) > 1) {
                 g.setStroke(style.ink());
@@ -305,10 +305,10 @@ final class MapOverlay {
         g.fillText(crowd.words(), crowd.spot().getX(), crowd.spot().getY());
     }
 
-    private void finding(GraphicsContext g, NumberedFinding numbered, Point2D at, Optional<Integer> picked) {
+    private void finding(GraphicsContext g, Numbered numbered, Point2D at, Optional<String> picked) {
         double x = at.getX();
         double y = at.getY();
-        boolean isPicked = picked.filter(n -> n == numbered.number()).isPresent();
+        boolean isPicked = picked.filter(numbered.number()::equals).isPresent();
         double r = look.textSize() * (isPicked ? 1.15 : 0.9);
         g.setLineWidth(isPicked ? 3 : 1.6);
         g.setStroke(style.halo());
@@ -316,12 +316,12 @@ final class MapOverlay {
         double[][] corners = FindingBadge.corners(numbered.finding().level(), x, y, r);
         g.fillPolygon(corners[0], corners[1], corners[0].length);
         g.strokePolygon(corners[0], corners[1], corners[0].length);
-        g.setFont(Font.font("SansSerif", look.textSize() * 0.85));
+        g.setFont(Font.font("SansSerif", look.textSize() * FindingBadge.size(numbered.number())));
         g.setTextAlign(TextAlignment.CENTER);
         g.setTextBaseline(VPos.CENTER);
         g.setFill(FindingBadge.ink(numbered.finding().level(), look.isDark()));
         double drop = numbered.finding().level() == Finding.Level.WARN ? r * 0.18 : 0;
-        g.fillText(String.valueOf(numbered.number()), x, y + drop);
+        g.fillText(numbered.number(), x, y + drop);
     }
 
     /** A hull at one tilt of its way down, over what the map shows. */

@@ -4,11 +4,11 @@ package bermwright.editor.view;
 import bermwright.editor.model.MapCamera;
 import bermwright.editor.model.MapFigure;
 import bermwright.editor.model.MapHands;
-import bermwright.editor.model.NumberedFinding;
 import bermwright.editor.model.ReliefPicture;
 import bermwright.editor.model.TiltModel;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
+import bermwright.finding.Numbered;
 import bermwright.foundation.Point;
 import java.util.List;
 import java.util.Optional;
@@ -155,12 +155,12 @@ public final class MapPane extends Region {
     }
 
     /** The findings that are only counted at a place of the map (pixels), for want of room. */
-    List<NumberedFinding> crowdAt(double x, double y) {
+    List<Numbered> crowdAt(double x, double y) {
         return layers.crowdAt(camera, x, y);
     }
 
     /** The finding whose badge is at a place of the map (pixels). */
-    Optional<NumberedFinding> findingAt(double x, double y) {
+    Optional<Numbered> findingAt(double x, double y) {
         return layers.findingAt(camera, x, y);
     }
 

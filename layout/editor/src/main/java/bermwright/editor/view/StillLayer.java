@@ -3,8 +3,8 @@ package bermwright.editor.view;
 
 import bermwright.editor.edit.Part;
 import bermwright.editor.model.MapFigure;
-import bermwright.editor.model.NumberedFinding;
 import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
 import bermwright.site.plan.Plan;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -41,12 +41,12 @@ final class StillLayer {
     boolean part(MapOverlay.Layer all, Optional<Part> held, Plan plan) {
         Optional<MapOverlay.Layer> before = still;
         Set<MapFigure> figuresNow = new HashSet<>(all.figures());
-        Map<Finding, NumberedFinding> findingsNow = new HashMap<>();
+        Map<Finding, Numbered> findingsNow = new HashMap<>();
         all.findings().forEach(n -> findingsNow.put(n.finding(), n));
         MapOverlay.Layer from = before.orElse(all);
         List<MapFigure> figures = from.figures().stream().filter(figuresNow::contains)
                 .filter(f -> held.isEmpty() || !f.part().equals(held)).toList();
-        List<NumberedFinding> findings = from.findings().stream().map(n -> findingsNow.get(n.finding()))
+        List<Numbered> findings = from.findings().stream().map(n -> findingsNow.get(n.finding()))
                 .filter(java.util.Objects::nonNull)
                 .filter(n -> held.isEmpty() || !Part.bySubject(plan, n.finding().subject()).equals(held)).toList();
         MapOverlay.Layer kept = new MapOverlay.Layer(figures, findings);

@@ -10,6 +10,7 @@ import bermwright.editor.edit.Move;
 import bermwright.editor.edit.Part;
 import bermwright.editor.run.Background;
 import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
 import bermwright.foundation.Progress;
 import bermwright.site.assessment.Assessments;
 import bermwright.site.assessment.LiveSite;
@@ -72,7 +73,7 @@ class AnswersTest {
         deliverUntil(() -> answers.isClearanceFresh(last));
         List<Finding> whole = LiveSite.of(last, Optional.of(ground.grid()), Map.of()).findings();
         assertTrue(whole.stream().anyMatch(f -> f.level() == Finding.Level.REFUSE), "the hull lies in the keep-out");
-        List<Finding> shown = answers.findings().stream().map(NumberedFinding::finding).toList();
+        List<Finding> shown = answers.findings().stream().map(Numbered::finding).toList();
         assertTrue(shown.containsAll(whole), "clearance of the last plan is shown");
         deliverUntil(() -> answers.isLoweringFresh(last));
         assertEquals(2, last.hulls().stream().filter(h -> answers.laydown(h.id()).isPresent()).count());
@@ -94,6 +95,7 @@ class AnswersTest {
         deliverUntil(() -> answers.isLoweringFresh(spread));
         assertTrue(answers.laydown("A").orElseThrow().lowering().isPresent());
         deliverUntil(() -> answers.laydown("A").orElseThrow().disc().isPresent());
-        assertTrue(answers.findings().stream().anyMatch(f -> f.finding().rule().startsWith("lowering-dispersion")));
+        assertTrue(answers.findings().stream().anyMatch(f -> f.finding().rule().id()
+                .startsWith("lowering-dispersion")));
     }
 }

@@ -8,6 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.editor.SampleSite;
 import bermwright.finding.Finding;
+import bermwright.finding.LoweringRule;
+import bermwright.finding.Numbered;
+import bermwright.finding.SiteRule;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.site.assessment.LiveSite;
@@ -74,12 +77,12 @@ class ViewModelsTest {
 
     @Test
     void findingsAreNumberedTheWorstFirst() {
-        Finding note = Finding.of("a", Finding.Level.NOTE, "A", Finding.Figures.NONE, "note");
-        Finding refuse = Finding.of("b", Finding.Level.REFUSE, "A", Finding.Figures.NONE, "refuse");
-        Finding warn = Finding.of("c", Finding.Level.WARN, "A", Finding.Figures.NONE, "warn");
-        List<NumberedFinding> numbered = NumberedFinding.of(List.of(note, refuse, warn));
-        assertEquals(List.of(refuse, warn, note), numbered.stream().map(NumberedFinding::finding).toList());
-        assertEquals(List.of(1, 2, 3), numbered.stream().map(NumberedFinding::number).toList());
+        Finding note = Finding.of(SiteRule.TUNNEL_REACH, Finding.Level.NOTE, "A", Finding.Figures.NONE, "note");
+        Finding refuse = Finding.of(SiteRule.NO_HULL, Finding.Level.REFUSE, "A", Finding.Figures.NONE, "refuse");
+        Finding warn = Finding.of(LoweringRule.REST_ROCKS, Finding.Level.WARN, "A", Finding.Figures.NONE, "warn");
+        List<Numbered> numbered = Numbered.of(List.of(note, refuse, warn));
+        assertEquals(List.of(refuse, warn, note), numbered.stream().map(Numbered::finding).toList());
+        assertEquals(List.of("S1", "L1", "S2"), numbered.stream().map(Numbered::number).toList());
     }
 
     @Test

@@ -10,7 +10,7 @@ import bermwright.editor.edit.Move;
 import bermwright.editor.edit.Part;
 import bermwright.editor.model.MapFigure;
 import bermwright.editor.model.MapFigures;
-import bermwright.editor.model.NumberedFinding;
+import bermwright.finding.Numbered;
 import bermwright.site.assessment.LiveSite;
 import bermwright.site.plan.Plan;
 import bermwright.site.planfile.PlanFiles;
@@ -52,7 +52,7 @@ class StillLayerTest {
     }
 
     private MapOverlay.Layer all() {
-        return new MapOverlay.Layer(figures.figures(), NumberedFinding.of(site.findings()));
+        return new MapOverlay.Layer(figures.figures(), Numbered.of(site.findings()));
     }
 
     @Test
@@ -63,7 +63,7 @@ class StillLayerTest {
             drawn.addAll(layer.live().figures());
             assertEquals(all().figures().size(), drawn.size());
             assertEquals(Set.copyOf(all().figures()), new HashSet<>(drawn));
-            List<NumberedFinding> told = new ArrayList<>(layer.still().findings());
+            List<Numbered> told = new ArrayList<>(layer.still().findings());
             told.addAll(layer.live().findings());
             assertEquals(all().findings().size(), told.size());
             assertEquals(Set.copyOf(all().findings()), new HashSet<>(told));

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.choice;
 
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.lowering.body.Body;
 import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.rig.Rig;
@@ -9,7 +11,6 @@ import bermwright.lowering.sequence.Lowered;
 import bermwright.lowering.sequence.Lowering;
 import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.sequence.Trouble;
 import bermwright.lowering.thrust.LyingLanding;
 import bermwright.lowering.thrust.ThrusterLowering;
 import bermwright.lowering.thrust.ThrusterResult;
@@ -88,8 +89,8 @@ public final class Comparison {
 
     private static MeansRow byLines(String means, LoweringCase what) {
         Lowered lowered = Lowering.of(what);
-        List<String> against = lowered.troubles().stream().filter(t -> t.level() == Trouble.Level.REFUSE)
-                .map(Trouble::text).toList();
+        List<String> against = lowered.findings().stream().filter(t -> t.level() == Level.REFUSE)
+                .map(Finding::text).toList();
         List<String> gear = new ArrayList<>();
         double mass = gearOfLines(what, lowered.result(), gear);
         Optional<LoweringResult> result = lowered.result();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.choice;
 
+import bermwright.finding.Finding.Level;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.rig.HeadGear;
 import bermwright.lowering.rig.LoweringLines;
@@ -16,7 +17,6 @@ import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.sequence.Statics;
 import bermwright.lowering.sequence.TiltState;
-import bermwright.lowering.sequence.Trouble;
 import bermwright.lowering.strength.Column;
 import bermwright.lowering.strength.ThinTube;
 import java.util.ArrayList;
@@ -172,7 +172,7 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
         /** A suggestion with what governs the whole rig then. */
         private Suggestion judged(Suggestion s) {
             Lowered lowered = Lowering.of(what.with(s.rig()));
-            long refused = lowered.troubles().stream().filter(t -> t.level() == Trouble.Level.REFUSE).count();
+            long refused = lowered.findings().stream().filter(t -> t.level() == Level.REFUSE).count();
             String governs = lowered.result().map(LoweringResult::governingPart).orElse("nothing can be worked out")
                     + (refused == 0 ? ", nothing is refused" : String.format(Locale.ROOT, ", and %d checks refuse it"
                     + " until the rest of the rig is made to fit", refused));

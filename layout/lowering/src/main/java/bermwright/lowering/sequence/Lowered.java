@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.sequence;
 
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -9,21 +11,21 @@ import java.util.Optional;
  * What comes of working a lowering out: the result, or why there is none.
  *
  * @param result   the result; absent where the case cannot be worked out at all
- * @param troubles what is wrong, worst first
+ * @param findings what is wrong, worst first
  */
-public record Lowered(Optional<LoweringResult> result, List<Trouble> troubles) {
-    /** Copies the troubles. */
+public record Lowered(Optional<LoweringResult> result, List<Finding> findings) {
+    /** Copies the findings. */
     public Lowered {
         Objects.requireNonNull(result, "result");
-        troubles = List.copyOf(troubles);
+        findings = List.copyOf(findings);
     }
 
     /**
-     * Whether any trouble refuses the plan.
+     * Whether any finding refuses the plan.
      *
      * @return true where one does
      */
     public boolean isRefused() {
-        return troubles.stream().anyMatch(t -> t.level() == Trouble.Level.REFUSE);
+        return findings.stream().anyMatch(t -> t.level() == Level.REFUSE);
     }
 }

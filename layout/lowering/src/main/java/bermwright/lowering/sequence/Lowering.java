@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.sequence;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Require;
 import bermwright.lowering.body.SweptProfile;
@@ -36,15 +37,15 @@ public final class Lowering {
     public static Lowered of(LoweringCase what, double stepDeg) {
         Require.within("step of tilts", stepDeg, 0.1, 90, "deg");
         SweptProfile sweep = SweptProfile.of(what.tipping());
-        CaseTroubles troubles = new CaseTroubles(what);
-        List<Trouble> before = troubles.beforeScan(sweep);
-        if (troubles.isHopeless()) {
+        CaseFindings findings = new CaseFindings(what);
+        List<Finding> before = findings.beforeScan(sweep);
+        if (findings.isHopeless()) {
             return new Lowered(Optional.empty(), before);
         }
         TiltScan scan = new TiltScan(what.tipping(), what.rig());
         RigChecks checks = new RigChecks(what, scan);
-        List<Trouble> all = new ArrayList<>(before);
-        all.addAll(troubles.afterScan(scan, checks));
+        List<Finding> all = new ArrayList<>(before);
+        all.addAll(findings.afterScan(scan, checks));
         all.sort((a, b) -> a.level().compareTo(b.level()));
         Optional<TiltState> rest = scan.statics().at(what.tipping().restTilt());
         if (rest.isEmpty() || scan.states().isEmpty()) {
@@ -53,7 +54,7 @@ public final class Lowering {
         return new Lowered(Optional.of(result(what, new Parts(scan, checks, sweep, all, rest.get()), stepDeg)), all);
     }
 
-    private record Parts(TiltScan scan, RigChecks checks, SweptProfile sweep, List<Trouble> troubles,
+    private record Parts(TiltScan scan, RigChecks checks, SweptProfile sweep, List<Finding> findings,
             TiltState rest) {
     }
 
@@ -68,7 +69,7 @@ public final class Lowering {
                 worst.lineEach(), worst.tilt(), scan.angleAtRest(), scan.every(stepDeg), parts.checks.factors(),
                 checks, checks.isEmpty() ? "not known, for no rating is given" : governing(checks.get(0)),
                 new Balances(parts.rest.lineTotal(), scan.handAtRest()), band, scan.deadPoints(),
-                words.holdPoints(), words.sequence(), parts.sweep, parts.troubles, notes());
+                words.holdPoints(), words.sequence(), parts.sweep, parts.findings, notes());
     }
 
     private static String governing(PartCheck check) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.sequence;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.lowering.body.SweptProfile;
 import java.util.List;
@@ -27,14 +28,14 @@ import java.util.Objects;
  * @param holdPoints           where to stop and check
  * @param sequence             the sequence in plain words
  * @param sweep                what the hull passes over in its own plane
- * @param troubles             what is wrong, worst first
+ * @param findings             what is wrong, worst first
  * @param notes                models, ranges and spreads behind the figures
  */
 public record LoweringResult(double balanceTilt, double handOverTilt, double restTilt, double greatestPullOver,
         double greatestLineTension, double atTilt, double lineAngleAtRest, List<TiltState> tilts, Factors factors,
         List<PartCheck> checks, String governingPart, Balances balances, HandOver handOver,
         List<DeadPoint> deadPoints, List<HoldPoint> holdPoints, List<String> sequence, SweptProfile sweep,
-        List<Trouble> troubles, List<ModelNote> notes) {
+        List<Finding> findings, List<ModelNote> notes) {
     /** Said with every result. */
     public static final String CAUTION =
             "Planning figures; a lift plan signed by qualified riggers and engineers decides.";
@@ -46,7 +47,7 @@ public record LoweringResult(double balanceTilt, double handOverTilt, double res
         deadPoints = List.copyOf(deadPoints);
         holdPoints = List.copyOf(holdPoints);
         sequence = List.copyOf(sequence);
-        troubles = List.copyOf(troubles);
+        findings = List.copyOf(findings);
         notes = List.copyOf(notes);
         Objects.requireNonNull(factors, "factors");
         Objects.requireNonNull(governingPart, "governingPart");

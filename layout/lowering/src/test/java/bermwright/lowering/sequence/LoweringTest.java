@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Finding;
 import bermwright.lowering.ReferenceBody;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
@@ -20,8 +21,8 @@ class LoweringTest {
         return new LoweringCase(body, rig, SOIL, Math.toRadians(2) / 60);
     }
 
-    private static List<String> rules(Lowered lowered, Trouble.Level level) {
-        return lowered.troubles().stream().filter(t -> t.level() == level).map(Trouble::rule).distinct().toList();
+    private static List<String> rules(Lowered lowered, Finding.Level level) {
+        return lowered.findings().stream().filter(t -> t.level() == level).map(f -> f.rule().id()).distinct().toList();
     }
 
     @Test
@@ -55,14 +56,14 @@ class LoweringTest {
     void refusesASlopeThatTipsTheStandingHull() {
         Lowered lowered = Lowering.of(casus(ReferenceBody.onSlope(Math.toRadians(12.7)), ReferenceBody.fullRig(-56)));
         assertTrue(lowered.result().isEmpty());
-        assertTrue(rules(lowered, Trouble.Level.REFUSE).contains("lowering-falls-while-standing"));
+        assertTrue(rules(lowered, Finding.Level.REFUSE).contains("lowering-falls-while-standing"));
     }
 
     @Test
     void findsAndNamesTheTiltsAtWhichAPoleAheadHoldsNothing() {
         Lowered lowered = Lowering.of(casus(ReferenceBody.onRim(),
                 ReferenceBody.plainRig(new PlanePoint(20, 30), 0)));
-        assertTrue(rules(lowered, Trouble.Level.REFUSE).contains("lowering-dead-point"));
+        assertTrue(rules(lowered, Finding.Level.REFUSE).contains("lowering-dead-point"));
         DeadPoint dead = lowered.result().orElseThrow().deadPoints().get(0);
         assertEquals(DeadPoint.Kind.LOWERING_LINES_HOLD_NOTHING, dead.kind());
         assertEquals(12.680383, Math.toDegrees(dead.from()), 1e-6);
@@ -84,17 +85,17 @@ class LoweringTest {
                 new bermwright.lowering.rig.Lug(51, 0, 4.5), lines.line(), lines.winch(), 0, 1,
                 lines.ends(), lines.slack()), rig.poles(),
                 rig.stays(), rig.pullOver(), rig.pivotHold(), rig.factors());
-        assertTrue(rules(Lowering.of(casus(ReferenceBody.onRim(), far)), Trouble.Level.REFUSE)
+        assertTrue(rules(Lowering.of(casus(ReferenceBody.onRim(), far)), Finding.Level.REFUSE)
                 .contains("lowering-lug-beyond-hull"));
         Lowered inside = Lowering.of(casus(ReferenceBody.onRim(), ReferenceBody.plainRig(new PlanePoint(-3, 30), 0)));
-        assertTrue(rules(inside, Trouble.Level.REFUSE).contains("lowering-pole-in-sweep"));
+        assertTrue(rules(inside, Finding.Level.REFUSE).contains("lowering-pole-in-sweep"));
     }
 
     @Test
     void saysWhichRatingsAreMissing() {
         Lowered lowered = Lowering.of(casus(ReferenceBody.onRim(), ReferenceBody.plainRig(ReferenceBody.HEAD, 0)));
-        List<String> texts = lowered.troubles().stream().filter(t -> t.rule().equals("lowering-rating-missing"))
-                .map(Trouble::text).toList();
+        List<String> texts = lowered.findings().stream().filter(t -> t.rule().id().equals("lowering-rating-missing"))
+                .map(Finding::text).toList();
         assertTrue(texts.contains("Not given, so not checked: anchor of the lowering winches."), texts.toString());
         assertFalse(texts.contains("Not given, so not checked: rating of the lowering winches."));
     }

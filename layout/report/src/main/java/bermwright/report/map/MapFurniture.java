@@ -115,7 +115,7 @@ record MapFurniture(Svg svg, double metreScale, double scale) {
         }
         y += 6;
         for (Finding.Level level : levels) {
-            Numbered.mark(svg, new Dot(at.x() + 17, y), level, "1");
+            FindingMark.draw(svg, new Dot(at.x() + 17, y), level, "S1");
             svg.text(new Dot(at.x() + 44, y + 4), switch (level) {
                 case REFUSE -> "finding: refuse";
                 case WARN -> "finding: warn";

@@ -2,6 +2,7 @@
 package bermwright.report.map;
 
 import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.report.drawing.Dot;
@@ -169,8 +170,8 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
     private static void numbers(Svg svg, List<Numbered> numbered, List<Dot> rooms) {
         for (int i = 0; i < numbered.size(); i++) {
             Finding finding = numbered.get(i).finding();
-            svg.open("g").tip(finding.rule() + ": " + finding.text());
-            Numbered.mark(svg, rooms.get(i), finding.level(), Integer.toString(numbered.get(i).number()));
+            svg.open("g").tip(finding.rule().id() + ": " + finding.text());
+            FindingMark.draw(svg, rooms.get(i), finding.level(), numbered.get(i).number());
             svg.close();
         }
     }

@@ -2,7 +2,7 @@
 package bermwright.report.sheet;
 
 import bermwright.finding.Finding;
-import bermwright.report.map.Numbered;
+import bermwright.finding.Numbered;
 import bermwright.report.page.Table.Column;
 import bermwright.report.page.Table;
 import java.util.ArrayList;
@@ -13,25 +13,18 @@ public final class FindingSheets {
     private FindingSheets() {
     }
 
-    /** Each finding with its number, in the assessment's order. */
-    public static List<Numbered> numbered(List<Finding> findings) {
-        List<Numbered> numbered = new ArrayList<>();
-        findings.forEach(finding -> numbered.add(new Numbered(numbered.size() + 1, finding)));
-        return numbered;
-    }
-
     /** The table of all findings. */
     public static Table table(List<Numbered> findings) {
         List<List<String>> rows = new ArrayList<>();
         for (Numbered numbered : findings) {
             Finding f = numbered.finding();
-            rows.add(List.of(Integer.toString(numbered.number()), f.level().word(), f.subject(), f.text(),
+            rows.add(List.of(numbered.number(), f.level().word(), f.subject(), f.text(),
                     Words.fixed(f.measured(), 3), Words.fixed(f.limit(), 3), f.measured().isPresent()
                     || f.limit().isPresent() ? f.unit() : "", f.place().map(p -> Words.fixed(p.east(), 1)).orElse(""),
-                    f.place().map(p -> Words.fixed(p.north(), 1)).orElse(""), f.rule(), f.source()));
+                    f.place().map(p -> Words.fixed(p.north(), 1)).orElse(""), f.rule().id(), f.source()));
         }
         return new Table("findings", "All findings, the worst first; the numbers stand on the drawings", List.of(
-                Column.number("number", "no."), Column.words("level", "level"), Column.words("subject", "about"),
+                Column.words("number", "no."), Column.words("level", "level"), Column.words("subject", "about"),
                 Column.words("text", "what it means"), Column.number("measured", "measured"),
                 Column.number("limit", "limit"), Column.words("unit", "unit"), Column.number("east_m", "east (m)"),
                 Column.number("north_m", "north (m)"), Column.words("rule", "rule"),

@@ -2,6 +2,7 @@
 package bermwright.report.sheet;
 
 import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.report.drawing.Drawing;
@@ -134,7 +135,7 @@ public record PlanSheets(Assessment assessment) {
         MapWindow shown = window.shaped(0.9, 2.0);
         List<MapItem> inside = items.stream().filter(item -> touches(shown, item.places())).toList();
         return new MapSheet(name, title, shown, grid(), trueNorth(), inside,
-                FindingSheets.numbered(assessment.findings())).drawing();
+                Numbered.of(assessment.findings())).drawing();
     }
 
     private List<MapItem> withWays(List<MapItem> items) {

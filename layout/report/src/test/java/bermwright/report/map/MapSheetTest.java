@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
+import bermwright.finding.SiteRule;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
@@ -68,8 +70,8 @@ class MapSheetTest {
         List<Numbered> findings = new ArrayList<>();
         for (Finding.Level level : Finding.Level.values()) {
             for (int i = 0; i < 3; i++) {
-                Finding finding = Finding.of("rule-" + i, level, "A", Finding.Figures.NONE, "words & <more>");
-                findings.add(new Numbered(findings.size() + 1, i == 2 ? finding
+                Finding finding = Finding.of(SiteRule.values()[i], level, "A", Finding.Figures.NONE, "words & <more>");
+                findings.add(new Numbered("S" + (findings.size() + 1), i == 2 ? finding
                         : finding.at(new Point(1100 + 3 * i, 2102))));
             }
         }
@@ -84,8 +86,8 @@ class MapSheetTest {
         List<String> texts = DrawingXml.texts(DrawingXml.read(drawing.file()));
         for (Numbered numbered : findings) {
             boolean placed = numbered.finding().place().isPresent();
-            assertEquals(placed || numbered.number() == 1,
-                    texts.contains(Integer.toString(numbered.number())), "number " + numbered.number());
+            assertEquals(placed || numbered.number().equals("S1"),
+                    texts.contains(numbered.number()), "number " + numbered.number());
         }
         assertTrue(texts.contains("boulders <b>"));
         assertTrue(texts.contains("true north 12.50°") && texts.contains("anticlockwise of grid"), texts::toString);
@@ -102,7 +104,7 @@ class MapSheetTest {
                     new Point(1101 + 5 * i, 2099 + 2 * i)));
             yard.add(new MapItem.Spot(MapStyle.STATION, "", new Point(1108 + 4 * i, 2103)));
         }
-        List<Numbered> findings = IntStream.range(0, 5).mapToObj(i -> new Numbered(i + 1, Finding.of("rule",
+        List<Numbered> findings = IntStream.range(0, 5).mapToObj(i -> new Numbered("S" + i, Finding.of(SiteRule.NO_HULL,
                 Finding.Level.NOTE, "A", Finding.Figures.NONE, "words").at(new Point(1108, 2102)))).toList();
         MapWindow window = MapWindow.around(List.of(new Point(1060, 2060), new Point(1160, 2150)), 1);
         Drawing drawing = new MapSheet("yard", "A crowded yard", window, ground(), Optional.empty(), yard, findings)

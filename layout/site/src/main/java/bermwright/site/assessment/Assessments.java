@@ -2,6 +2,7 @@
 package bermwright.site.assessment;
 
 import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
@@ -32,7 +33,6 @@ import bermwright.site.stages.StagesInput;
 import bermwright.site.stages.StagesResult;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -168,7 +168,7 @@ public final class Assessments {
         findings.addAll(waysOut.findings());
         progress.report(1, "done");
         return new Assessment(plan, site.name, Version.text(), ground, Cautions.all(), each(models),
-                worstFirst(findings), hulls(plan, bed, new Parts(laydowns, cover, dose, burials)), shapes,
+                Numbered.worstFirst(findings), hulls(plan, bed, new Parts(laydowns, cover, dose, burials)), shapes,
                 Optional.of(cover), dose, work.earthworks, work.stages, partBuilt,
                 work.stages.map(StagesResult::settingOut).orElseGet(() -> asked != Asked.EVERYTHING ? List.of()
                         : SettingOut.of(StagesInput.under(plan, cover, Optional.empty()))), waysOut, slopes, digging);
@@ -214,11 +214,6 @@ public final class Assessments {
             }
         }
         return toes;
-    }
-
-    private static List<Finding> worstFirst(List<Finding> findings) {
-        return findings.stream().distinct().sorted(Comparator.comparing(Finding::level)
-                .thenComparing(Finding::subject).thenComparing(Finding::rule)).toList();
     }
 
     private static List<ModelNote> each(List<ModelNote> models) {

@@ -2,6 +2,8 @@
 package bermwright.site.assessment;
 
 import bermwright.finding.Finding;
+import bermwright.finding.StayRule;
+import bermwright.finding.WorkRule;
 import bermwright.foundation.Progress;
 import bermwright.site.exposure.CrewDose;
 import bermwright.site.exposure.DoseSources;
@@ -64,7 +66,7 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
 
     /** Hulls whose last covering step is done, where the order of work brings their cover to its full height. */
     private static Set<String> whole(StagesResult work, int done) {
-        Set<String> unfinished = work.findings().stream().filter(f -> f.rule().equals("cover-not-finished"))
+        Set<String> unfinished = work.findings().stream().filter(f -> f.rule().equals(WorkRule.COVER_NOT_FINISHED))
                 .map(Finding::subject).collect(Collectors.toSet());
         Set<String> whole = new HashSet<>();
         work.stages().subList(0, done + 1).stream().map(Stage::step).filter(s -> s.step() == WorkStep.Kind.COVER
@@ -123,8 +125,7 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
                 step.id(), step.of(), worst.covered().best() * MILLI, worst.station(),
                 worst.covered().high() * MILLI,
                 used > 1 ? String.format(Locale.ROOT, ", %.0f %% of the narrowest limit", 100 * used) : "");
-        return Finding.of("cover-part-built", isKept ? Finding.Level.NOTE : Finding.Level.WARN, step.of(),
-                Finding.Figures.measured(worst.covered().high() * MILLI, "mSv"), text)
-                .from("order of work in the plan");
+        return Finding.of(StayRule.COVER_PART_BUILT, isKept ? Finding.Level.NOTE : Finding.Level.WARN, step.of(),
+                Finding.Figures.measured(worst.covered().high() * MILLI, "mSv"), text);
     }
 }

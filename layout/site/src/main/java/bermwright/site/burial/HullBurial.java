@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.burial;
 
+import bermwright.finding.CoverRule;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
+import bermwright.finding.Rule;
 import bermwright.lowering.strength.BeamLoad;
 import bermwright.shielding.cover.DepthMap;
 import bermwright.site.burial.ShellBuckling.ThinShell;
@@ -76,10 +78,10 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
     public static List<Finding> notReckoned(Plan plan, SiteCover cover) {
         return cover.hulls().stream().map(c -> plan.hull(c.id())).flatMap(Optional::stream)
                 .filter(h -> h.arrival() == Hull.Arrival.STAYS_UPRIGHT)
-                .map(h -> Finding.of("burial-upright", Level.NOTE, h.id(), Figures.NONE, "What soil does to the wall"
+                .map(h -> Finding.of(CoverRule.BURIAL_UPRIGHT, Level.NOTE, h.id(), Figures.NONE,
+                "What soil does to the wall"
                         + " and the top of a hull that is buried upright is not reckoned here, nor what it presses on"
-                        + " its feet: have it worked out before any soil is placed.").at(h.baseCentre())
-                        .from("our own planning figure")).toList();
+                        + " its feet: have it worked out before any soil is placed.").at(h.baseCentre())).toList();
     }
 
     /** One hull's sums. */
@@ -216,7 +218,7 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
             LiftLoad worst = made.lifts.stream().min((a, b) -> Double.compare(a.pressurised(), b.pressurised()))
                     .orElseThrow();
             if (!(made.shellFactor >= WANTED_FACTOR)) {
-                findings.add(finding("burial-crushed", made.shellFactor < 1 ? Level.REFUSE : Level.WARN,
+                findings.add(finding(CoverRule.BURIAL_CRUSHED, made.shellFactor < 1 ? Level.REFUSE : Level.WARN,
                         Figures.of(made.shellFactor, WANTED_FACTOR, "1"), text("Soil up to %.1f m presses the skin"
                                 + " with %.1f kPa; inner pressure and stiffness stand against it %.2f times. Raise the"
                                 + " inner pressure, frame the hull or make the cover thinner.", worst.height(),
@@ -224,10 +226,12 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
             }
             double off = made.lifts.stream().mapToDouble(LiftLoad::unpressurised).min().orElse(Double.NaN);
             if (shell.isEmpty()) {
-                findings.add(finding("burial-shell-unknown", Level.NOTE, Figures.NONE, "No shell is stated, so only"
+                findings.add(finding(CoverRule.BURIAL_SHELL_UNKNOWN, Level.NOTE, Figures.NONE,
+                        "No shell is stated, so only"
                         + " the inner pressure is held against the soil, and what happens without it is not known."));
             } else if (off < 1 && made.shellFactor >= 1) {
-                findings.add(finding("burial-needs-pressure", Level.WARN, Figures.of(off, 1, "1"), text("Without inner"
+                findings.add(finding(CoverRule.BURIAL_NEEDS_PRESSURE, Level.WARN, Figures.of(off, 1, "1"),
+                        text("Without inner"
                         + " pressure the shell buckles at %.2f kPa (ends held) or %.2f kPa (long), under %.1f kPa of"
                         + " soil: from the lift that covers the crown on it stands only while under pressure. Frame it,"
                         + " or never let the pressure fall.", stiffness / 1000,
@@ -236,7 +240,7 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
             LiftLoad pushed = made.lifts.stream().min((a, b) -> Double.compare(a.slideResistance(),
                     b.slideResistance())).orElseThrow();
             if (pushed.slideResistance() < WANTED_SLIDE) {
-                findings.add(finding("burial-one-sided", Level.WARN,
+                findings.add(finding(CoverRule.BURIAL_ONE_SIDED, Level.WARN,
                         Figures.of(pushed.slideResistance(), WANTED_SLIDE, "1"), text("A lift to %.1f m on one side"
                                 + " only pushes the hull with %.1f kN a metre, friction holds %.2f times that. Place"
                                 + " lifts on both sides in turn, or thinner ones.", pushed.height(),
@@ -246,7 +250,7 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
             return findings;
         }
 
-        private Finding finding(String rule, Level level, Figures figures, String words) {
+        private Finding finding(Rule rule, Level level, Figures figures, String words) {
             return Finding.of(rule, level, hull.id(), figures, words).at(hull.baseCentre())
                     .from("our own planning figure");
         }

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.burial;
 
+import bermwright.finding.CoverRule;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
+import bermwright.finding.Rule;
 import bermwright.site.burial.HullSupports.Stresses;
 import bermwright.site.burial.HullSupports.Support;
 import bermwright.site.plan.Hull;
@@ -30,7 +32,7 @@ final class SupportFindings {
 
     Finding saddlesPastMiddle() {
         double place = hull.seat().fromEnd(hull.length());
-        return finding("saddle-place", Level.REFUSE, Figures.of(place, hull.length() / 2, "m"), text("The outer"
+        return finding(CoverRule.SADDLE_PLACE, Level.REFUSE, Figures.of(place, hull.length() / 2, "m"), text("The outer"
                 + " saddles stand %.1f m from the ends of a hull of %.1f m: they meet or pass each other.", place,
                 hull.length())).from("the hull's length");
     }
@@ -38,12 +40,14 @@ final class SupportFindings {
     List<Finding> of(HullSupports made) {
         List<Finding> findings = new ArrayList<>();
         made.supports().stream().filter(s -> s.reaction() < 0).findFirst().ifPresent(s -> findings.add(finding(
-                "saddle-lifts", Level.REFUSE, Figures.of(s.reaction() / 1000, 0, "kN"), text("The hull lifts off %s and"
+                CoverRule.SADDLE_LIFTS, Level.REFUSE, Figures.of(s.reaction() / 1000, 0, "kN"),
+                text("The hull lifts off %s and"
                         + " tips: nothing there holds it down. Move the supports so that the common centre of hull and"
                         + " soil lies well between them.", s.name())).from("equilibrium")));
         List<String> idle = made.supports().stream().filter(s -> s.reaction() == 0).map(Support::name).toList();
         if (!idle.isEmpty()) {
-            findings.add(finding("saddle-idle", Level.WARN, Figures.of(0, 0, "kN"), text("The hull rises off %s, which"
+            findings.add(finding(CoverRule.SADDLE_IDLE, Level.WARN, Figures.of(0, 0, "kN"),
+                    text("The hull rises off %s, which"
                     + " bears nothing, and rests on the others. Space the supports more evenly under what they are to"
                     + " bear.", String.join(" and ", idle))).from("equilibrium"));
         }
@@ -55,7 +59,7 @@ final class SupportFindings {
 
     private Finding bearing(Support s) {
         double factor = s.bearingFactor();
-        return finding("saddle-bearing", factor >= 1 ? Level.WARN : Level.REFUSE,
+        return finding(CoverRule.SADDLE_BEARING, factor >= 1 ? Level.WARN : Level.REFUSE,
                 Figures.of(factor, WANTED_BEARING, "1"), text("Under %s, %.1f m from the base, %.0f kN press the soil"
                         + " with %.0f kPa; it bears %.0f kPa. Widen the foot, add supports, or bed the hull along its"
                         + " length.", s.name(), s.along(), s.reaction() / 1000, s.pressure() / 1000,
@@ -68,7 +72,7 @@ final class SupportFindings {
         double off = s.bendingFactor();
         if (!(on >= WANTED_BENDING) || !(off >= 1)) {
             double shown = on >= WANTED_BENDING ? off : on;
-            findings.add(finding("saddle-bending", on >= 1 ? Level.WARN : Level.REFUSE,
+            findings.add(finding(CoverRule.SADDLE_BENDING, on >= 1 ? Level.WARN : Level.REFUSE,
                     Figures.of(shown, on >= WANTED_BENDING ? 1 : WANTED_BENDING, "1"), text("As a beam the hull bends"
                             + " with %.1f MN m over a support and %.1f MN m between: up to %.0f MPa in the bare shell,"
                             + " which buckles or yields at %.0f MPa. It bears that %.1f times with the pressure on,"
@@ -77,14 +81,14 @@ final class SupportFindings {
                             Math.max(s.overSupport(), s.between()) / 1e6, s.bearable() / 1e6, on, s.pull() / 1e6,
                             off)).from(OURS));
         }
-        s.horn().filter(horn -> !(horn <= s.yield())).ifPresent(horn -> findings.add(finding("saddle-horn",
+        s.horn().filter(horn -> !(horn <= s.yield())).ifPresent(horn -> findings.add(finding(CoverRule.SADDLE_HORN,
                 Level.WARN, Figures.of(horn / 1e6, s.yield() / 1e6, "MPa"), text("At the upper edge of the hardest"
                         + " saddle the bare wall bends with %.0f MPa; it yields at %.0f MPa. It needs a ring in the"
                         + " plane of each saddle, or a cradle or bedding under its whole length.", horn / 1e6,
                         s.yield() / 1e6)).from(ZICK)));
     }
 
-    private Finding finding(String rule, Level level, Figures figures, String words) {
+    private Finding finding(Rule rule, Level level, Figures figures, String words) {
         return Finding.of(rule, level, hull.id(), figures, words).at(hull.baseCentre());
     }
 

@@ -2,6 +2,8 @@
 package bermwright.site.clearance;
 
 import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
+import bermwright.finding.SiteRule;
 import bermwright.foundation.Point;
 import bermwright.site.footprint.HatchPlace;
 import bermwright.site.footprint.HullShapes;
@@ -13,7 +15,6 @@ import bermwright.site.plan.Plan;
 import bermwright.site.plan.Tunnel;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -62,8 +63,7 @@ public final class Clearance {
             all.addAll(pairs.pads(parts.get(i)));
             all.addAll(crossing(parts.get(i)));
         }
-        all.sort(Comparator.comparing(Finding::level).thenComparing(Finding::rule).thenComparing(Finding::subject));
-        this.findings = List.copyOf(all);
+        this.findings = Numbered.worstFirst(all);
     }
 
     private OutlinedGroup group(Object owner, List<Shape> shapes, Optional<Clearance> known) {
@@ -122,8 +122,8 @@ public final class Clearance {
         Plan plan = shapes.plan();
         List<Finding> all = new ArrayList<>();
         if (plan.hulls().isEmpty()) {
-            all.add(Finding.of("no-hull", Finding.Level.REFUSE, "plan", Finding.Figures.NONE,
-                    "The plan has no hull; there is nothing to lay down or to cover.").from("hulls of the plan"));
+            all.add(Finding.of(SiteRule.NO_HULL, Finding.Level.REFUSE, "plan", Finding.Figures.NONE,
+                    "The plan has no hull; there is nothing to lay down or to cover."));
         }
         for (Hull hull : plan.hulls()) {
             landing(all, plan, hull);
@@ -132,9 +132,9 @@ public final class Clearance {
         for (Tunnel tunnel : plan.tunnels()) {
             for (String end : List.of(tunnel.from(), tunnel.to())) {
                 if (HatchPlace.of(plan, end, shapes.metreScale()).isEmpty()) {
-                    all.add(Finding.of("tunnel-end-unknown", Finding.Level.REFUSE, tunnel.id(), Finding.Figures.NONE,
-                            "Tunnel %s ends at %s, but the plan has no such hatch.".formatted(tunnel.id(), end))
-                            .from("hatches of the plan"));
+                    all.add(Finding.of(SiteRule.TUNNEL_END_UNKNOWN, Finding.Level.REFUSE, tunnel.id(),
+                            Finding.Figures.NONE,
+                            "Tunnel %s ends at %s, but the plan has no such hatch.".formatted(tunnel.id(), end)));
                 }
             }
         }
@@ -148,20 +148,18 @@ public final class Clearance {
         }
         Optional<LandingPad> pad = plan.landingPads().stream().filter(p -> p.id().equals(named.get())).findFirst();
         if (pad.isEmpty()) {
-            all.add(Finding.of("landing-pad-unknown", Finding.Level.REFUSE, hull.id(), Finding.Figures.NONE,
+            all.add(Finding.of(SiteRule.LANDING_PAD_UNKNOWN, Finding.Level.REFUSE, hull.id(), Finding.Figures.NONE,
                     "Hull %s lands on pad %s, but the plan has no such pad.".formatted(hull.id(), named.get()))
-                    .from("landing pads of the plan")
                     .at(hull.baseCentre()));
             return;
         }
         double reach = hull.baseCentre().distance(pad.get().centre()) + hull.landingDispersion();
         if (reach > pad.get().radius()) {
-            all.add(Finding.of("landing-off-pad", Finding.Level.WARN, hull.id(),
+            all.add(Finding.of(SiteRule.LANDING_OFF_PAD, Finding.Level.WARN, hull.id(),
                     Finding.Figures.of(reach, pad.get().radius(), "m"),
                     ("Hull %s may land up to %s m from the centre of pad %s, which is %s m in radius. Widen the pad or"
                     + " land more exactly.").formatted(hull.id(), SitePairs.number(reach), pad.get().id(),
-                    SitePairs.number(pad.get().radius()))).at(hull.baseCentre())
-                    .from("landing dispersion of the plan"));
+                    SitePairs.number(pad.get().radius()))).at(hull.baseCentre()));
         }
     }
 
@@ -170,9 +168,9 @@ public final class Clearance {
         for (Outlined one : group.outlines()) {
             if (one.crossesItself()) {
                 Point at = one.shape().outline().corners().get(0);
-                all.add(Finding.of("outline-crosses-itself", Finding.Level.REFUSE, one.shape().subject(),
+                all.add(Finding.of(SiteRule.OUTLINE_CROSSES_ITSELF, Finding.Level.REFUSE, one.shape().subject(),
                         Finding.Figures.NONE, "The outline of the %s crosses itself; it was mended for the checks."
-                        .formatted(one.shape().title())).at(at).from("outline of the plan"));
+                        .formatted(one.shape().title())).at(at));
             }
         }
         return all;

@@ -2,6 +2,7 @@
 package bermwright.site.clearance;
 
 import bermwright.finding.Finding;
+import bermwright.finding.SiteRule;
 import bermwright.foundation.Point;
 import bermwright.site.plan.Corridor;
 import bermwright.site.plan.Plan;
@@ -60,10 +61,11 @@ public final class CorridorGrade {
         for (Corridor corridor : plan.corridors()) {
             Steepest steepest = steepest(corridor, ground);
             report(findings, corridor, steepest.grade, steepest.place);
-            steepest.unknown.ifPresent(place -> findings.add(Finding.of("corridor-ground-unknown", Finding.Level.WARN,
+            steepest.unknown.ifPresent(place -> findings.add(Finding.of(SiteRule.CORRIDOR_GROUND_UNKNOWN,
+                    Finding.Level.WARN,
                     corridor.id(), Finding.Figures.NONE,
                     "Part of corridor %s lies where the elevation file has no data.".formatted(corridor.id()))
-                    .at(place).from("elevation file")));
+                    .at(place)));
         }
         return findings;
     }
@@ -72,11 +74,10 @@ public final class CorridorGrade {
         if (steepest > corridor.greatestGrade()) {
             String measured = SitePairs.number(Math.toDegrees(steepest));
             String limit = SitePairs.number(Math.toDegrees(corridor.greatestGrade()));
-            findings.add(Finding.of("corridor-grade", Finding.Level.WARN, corridor.id(),
+            findings.add(Finding.of(SiteRule.CORRIDOR_GRADE, Finding.Level.WARN, corridor.id(),
                     Finding.Figures.of(Math.toDegrees(steepest), Math.toDegrees(corridor.greatestGrade()), "deg"),
                     ("Corridor %s is as steep as %s deg; %s deg is allowed. It is cut down to that before the work;"
-                            + " or lead it another way.").formatted(corridor.id(), measured, limit)).at(at)
-                    .from("greatest grade of the corridor in the plan"));
+                            + " or lead it another way.").formatted(corridor.id(), measured, limit)).at(at));
         }
     }
 }

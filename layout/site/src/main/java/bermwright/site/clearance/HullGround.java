@@ -2,6 +2,7 @@
 package bermwright.site.clearance;
 
 import bermwright.finding.Finding;
+import bermwright.finding.SiteRule;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.footprint.HullShapes;
@@ -65,12 +66,12 @@ final class HullGround {
         if (hull.arrival() == Hull.Arrival.STAYS_UPRIGHT || !(below >= hull.diameter())) {
             return;
         }
-        add(Finding.of("hull-under-ground", Finding.Level.REFUSE, hull.id(),
+        add(Finding.of(SiteRule.HULL_UNDER_GROUND, Finding.Level.REFUSE, hull.id(),
                 Finding.Figures.of(below, hull.diameter(), "m"), ("Hull %s is to lie with its lower side %s m below the"
                 + " ground, no less than its diameter of %s m: all of it lies in a pit. The pit's sides, the way down"
                 + " to its hatches and the lowering into it are not worked out. Sink it less, or state the pit as a"
                 + " preparation and let the hull lie on its floor.").formatted(hull.id(), SitePairs.number(below),
-                SitePairs.number(hull.diameter()))).at(hull.baseCentre()).from("the hull's diameter"));
+                SitePairs.number(hull.diameter()))).at(hull.baseCentre()));
     }
 
     private Ring bed() {
@@ -89,13 +90,15 @@ final class HullGround {
             Finding.Level level = kind == ShapeKind.SWEEP ? Finding.Level.WARN : Finding.Level.REFUSE;
             if (outside.isPresent()) {
                 known = kind == ShapeKind.SWEEP;
-                add(Finding.of(kind == ShapeKind.SWEEP ? "sweep-off-grid" : "hull-off-grid", level, hull.id(),
+                add(Finding.of(kind == ShapeKind.SWEEP ? SiteRule.SWEEP_OFF_GRID : SiteRule.HULL_OFF_GRID, level,
+                        hull.id(),
                         Finding.Figures.NONE, ("The %s outline of hull %s leaves the elevation file. What lies"
                         + " beyond is not known.").formatted(kind.word(), hull.id())).at(outside.get())
                         .from("edge of the elevation file"));
             } else if (ground.isMissing(shape.get().outline())) {
                 known = kind == ShapeKind.SWEEP;
-                add(Finding.of(kind == ShapeKind.SWEEP ? "sweep-ground-unknown" : "ground-unknown", level, hull.id(),
+                add(Finding.of(kind == ShapeKind.SWEEP ? SiteRule.SWEEP_GROUND_UNKNOWN : SiteRule.GROUND_UNKNOWN,
+                        level, hull.id(),
                         Finding.Figures.NONE, ("The elevation file has no data under part of the %s outline of"
                         + " hull %s. Slope and belly are not known there.").formatted(kind.word(), hull.id()))
                         .at(shape.get().outline().centre()).from("elevation file"));
@@ -120,11 +123,11 @@ final class HullGround {
         slope("along it", plane.slopeAlong(hull.layDownAzimuth()), noise / hull.length(), plane.centre());
         slope("across it", plane.slopeAcross(hull.layDownAzimuth()), noise / hull.diameter(), plane.centre());
         if (hull.diameter() < CELLS_FOR_A_SLOPE * ground.trueSpacing()) {
-            add(Finding.of("slope-not-known", Finding.Level.WARN, hull.id(),
+            add(Finding.of(SiteRule.SLOPE_NOT_KNOWN, Finding.Level.WARN, hull.id(),
                     Finding.Figures.of(ground.trueSpacing(), hull.diameter() / CELLS_FOR_A_SLOPE, "m"),
                     ("The elevation file's cells of %s m are too wide to show the slope across hull %s, %s m wide."
                     + " It is not known; survey the bed.").formatted(SitePairs.number(ground.trueSpacing()), hull.id(),
-                    SitePairs.number(hull.diameter()))).at(plane.centre()).from("spacing of the elevation file"));
+                    SitePairs.number(hull.diameter()))).at(plane.centre()));
         }
     }
 
@@ -142,10 +145,9 @@ final class HullGround {
         String text = over ? "The ground of hull %s slopes %s deg %s; %s deg is allowed.%s"
                 : "The ground of hull %s slopes %s deg %s, which the spread of the heights cannot tell from more than"
                 + " the allowed %s deg.%s";
-        add(Finding.of("slope-under-hull", level, hull.id(),
+        add(Finding.of(SiteRule.SLOPE_UNDER_HULL, level, hull.id(),
                 Finding.Figures.of(Math.toDegrees(steep), Math.toDegrees(limit), "deg"),
-                text.formatted(hull.id(), degrees(steep), where, degrees(limit), help))
-                .from("greatest_slope_under_hull_deg in the rules of the plan").at(place));
+                text.formatted(hull.id(), degrees(steep), where, degrees(limit), help)).at(place));
     }
 
     private void belly(FittedPlane plane) {
@@ -153,22 +155,21 @@ final class HullGround {
         double unseen = SPREADS * plan.ground().elevationSpread();
         BellyLine belly = BellyLine.of(hull, plane, ground);
         if (belly.highest() > allowance) {
-            add(Finding.of("belly-high-spot", Finding.Level.WARN, hull.id(),
+            add(Finding.of(SiteRule.BELLY_HIGH_SPOT, Finding.Level.WARN, hull.id(),
                     Finding.Figures.of(belly.highest(), allowance, "m"),
                     ("The ground under hull %s stands up to %s m above its bed's plane at the belly; %s m is allowed."
                     + " The hull would rest on the ground at %s m and %s m from its base, pitched %s deg against the"
                     + " plane. Clear it or level a bench.").formatted(hull.id(), SitePairs.number(belly.highest()),
                     SitePairs.number(allowance), SitePairs.number(belly.firstContact()),
-                    SitePairs.number(belly.lastContact()), degrees(belly.pitch()))).at(belly.place())
-                    .from("obstacle height for wheeled traffic, from memory"));
+                    SitePairs.number(belly.lastContact()), degrees(belly.pitch()))).at(belly.place()));
         }
         if (ground.trueSpacing() > BELLY_ALLOWANCE || unseen > BELLY_ALLOWANCE) {
-            add(Finding.of("belly-not-known", Finding.Level.WARN, hull.id(),
+            add(Finding.of(SiteRule.BELLY_NOT_KNOWN, Finding.Level.WARN, hull.id(),
                     Finding.Figures.of(Math.max(ground.trueSpacing(), unseen), BELLY_ALLOWANCE, "m"),
                     ("Under the belly of hull %s, stones and steps narrower than the cell of %s m or lower than twice"
                     + " the spread of the heights, %s m, are not known. Survey the bed before laying down.")
                     .formatted(hull.id(), SitePairs.number(ground.trueSpacing()), SitePairs.number(unseen)))
-                    .at(bed().centre()).from("spacing and spread of the elevation file"));
+                    .at(bed().centre()));
         }
     }
 
@@ -187,18 +188,17 @@ final class HullGround {
         Ring around = baseline(shape.outline(), at);
         if (ground.isMissing(around)) {
             boolean off = !ground.frame().contains(at);
-            add(Finding.of(off ? "gear-off-grid" : "gear-ground-unknown", Finding.Level.WARN, hull.id(),
+            add(Finding.of(off ? SiteRule.GEAR_OFF_GRID : SiteRule.GEAR_GROUND_UNKNOWN, Finding.Level.WARN, hull.id(),
                     Finding.Figures.NONE, "The ground at the %s is not in the elevation file.".formatted(shape.title()))
                     .at(at).from("elevation file"));
             return;
         }
         double slope = ground.fittedPlane(around).orElseThrow().slope();
         if (slope > GEAR_SLOPE) {
-            add(Finding.of("gear-on-steep-ground", Finding.Level.WARN, hull.id(),
+            add(Finding.of(SiteRule.GEAR_ON_STEEP_GROUND, Finding.Level.WARN, hull.id(),
                     Finding.Figures.of(Math.toDegrees(slope), Math.toDegrees(GEAR_SLOPE), "deg"),
                     "The ground at the %s slopes %s deg; %s deg is regarded as safe to work on. Move it or level a pad."
-                    .formatted(shape.title(), degrees(slope), degrees(GEAR_SLOPE))).at(at)
-                    .from("slope regarded safe for suited crew, secondary source"));
+                    .formatted(shape.title(), degrees(slope), degrees(GEAR_SLOPE))).at(at));
         }
     }
 

@@ -2,6 +2,7 @@
 package bermwright.site.clearance;
 
 import bermwright.finding.Finding;
+import bermwright.finding.SiteRule;
 import bermwright.foundation.Point;
 import bermwright.site.footprint.HatchPlace;
 import bermwright.site.plan.HatchName;
@@ -30,7 +31,7 @@ final class LandingReach {
             double length = from.get().distance(to.get()) * metreScale;
             boolean gone = spread >= length;
             Finding.Level level = gone ? Finding.Level.WARN : Finding.Level.NOTE;
-            findings.add(Finding.of("tunnel-reach", level, tunnel.id(),
+            findings.add(Finding.of(SiteRule.TUNNEL_REACH, level, tunnel.id(),
                     Finding.Figures.of(spread, length, "m"),
                     ("Tunnel %s is %s m long between its hatches, and anything from %s m to %s m for landings inside"
                     + " the dispersion%s. Make it to the length surveyed after landing, or adjustable by as much.")
@@ -38,7 +39,7 @@ final class LandingReach {
                             SitePairs.number(Math.max(0, length - spread)), SitePairs.number(length + spread),
                             gone ? ": the hatches may meet or pass each other" : ""))
                     .at(new Point((from.get().east() + to.get().east()) / 2,
-                            (from.get().north() + to.get().north()) / 2)).from("landing dispersion of the plan"));
+                            (from.get().north() + to.get().north()) / 2)));
         }
         return findings;
     }

@@ -2,22 +2,24 @@
 package bermwright.site.clearance;
 
 import bermwright.finding.Finding;
+import bermwright.finding.PairingRule;
 import bermwright.site.footprint.ShapeKind;
 import java.util.Set;
 
 /**
  * What must keep apart from what.
  *
- * @param rule    the rule's name
- * @param level   how bad it is where they do not keep apart
- * @param mine    kinds on the side the finding is about
- * @param theirs  kinds on the other side
- * @param kept    the distance to keep
- * @param source  where the limit is from
- * @param meaning what it means and what would help, in a sentence
+ * @param rule   the rule of the catalogue, which has level, source and remedy
+ * @param mine   kinds on the side the finding is about
+ * @param theirs kinds on the other side
+ * @param kept   the distance to keep
  */
-record PairRule(String rule, Finding.Level level, Set<ShapeKind> mine, Set<ShapeKind> theirs, Kept kept,
-        String source, String meaning) {
+record PairRule(PairingRule rule, Set<ShapeKind> mine, Set<ShapeKind> theirs, Kept kept) {
+    /** How bad it is where they do not keep apart. */
+    Finding.Level level() {
+        return rule.entry().worst();
+    }
+
     /** Distances that rules keep. */
     enum Kept {
         /** They may touch but not overlap. */

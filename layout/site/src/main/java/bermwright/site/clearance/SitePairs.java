@@ -2,7 +2,9 @@
 package bermwright.site.clearance;
 
 import bermwright.finding.Finding;
+import bermwright.finding.PairingRule;
 import bermwright.foundation.Point;
+import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.site.plan.BorrowGround;
 import bermwright.site.plan.HatchName;
@@ -25,9 +27,8 @@ final class SitePairs {
     /** Overlaps below this (m2) are touches. */
     private static final double SLIVER = 0.01;
     private static final double TOUCH_SEARCH = 1e-3;
-    private static final PairRule LANDING_ON_OWN_GEAR = new PairRule("landing-on-own-gear", Finding.Level.WARN,
-            Set.of(), Set.of(), PairRule.Kept.NOTHING, PairRules.DISPERSION,
-            "Set it out after the landing, or farther from where the hull may come down.");
+    private static final PairRule LANDING_ON_OWN_GEAR = own(PairingRule.LANDING_ON_OWN_GEAR);
+    private static final PairRule GEAR_IN_OWN_SWEEP = own(PairingRule.GEAR_IN_OWN_SWEEP);
 
     private final Plan plan;
     private final double metreScale;
@@ -49,6 +50,10 @@ final class SitePairs {
         double spread = dispersion.values().stream().mapToDouble(d -> d).max().orElse(0);
         this.greatestReach = Math.max(plan.rules().hullSpacing(), clear) + 2 * spread;
         relate();
+    }
+
+    private static PairRule own(PairingRule rule) {
+        return new PairRule(rule, Set.of(), Set.of(), PairRule.Kept.NOTHING);
     }
 
     /** The worst pair so far: apart by a distance, or with an area of projected square metres in common. */
@@ -145,9 +150,11 @@ final class SitePairs {
         if (mine.box().distance(theirs.box()) * metreScale > limit + spread) {
             return;
         }
-        String key = rule.rule() + '\n' + a + '\n' + b;
-        if (rule.mine().contains(theirs.shape().kind()) && a.compareTo(b) > 0) {
-            key = rule.rule() + '\n' + b + '\n' + a;
+        String key = String.join("\n", rule.rule().id(), a, b);
+        if (rule.mine().contains(theirs.shape().kind()) && rule.theirs().contains(mine.shape().kind())
+                && a.compareTo(b) > 0) {
+            measure(worst, rule, theirs, mine);
+            return;
         }
         Worst known = worst.get(key);
         if (known != null && !known.canBeWorse(mine, theirs)) {
@@ -165,8 +172,8 @@ final class SitePairs {
     /** Whether the plan's order of work keeps the two apart in time. */
     private boolean isSettled(PairRule rule, String mine, String theirs) {
         return switch (rule.rule()) {
-            case "sweep-over-cover" -> order.lowersBeforeCovering(mine, theirs);
-            case "cover-against-standing", "cover-over-gear" -> order.lowersBeforeCovering(theirs, mine);
+            case SWEEP_OVER_COVER -> order.lowersBeforeCovering(mine, theirs);
+            case COVER_AGAINST_STANDING, COVER_OVER_GEAR -> order.lowersBeforeCovering(theirs, mine);
             default -> false;
         };
     }
@@ -193,9 +200,7 @@ final class SitePairs {
         if (sweep.shape().kind() == ShapeKind.SWEEP && isSetOut(gear) && sweep.overlaps(gear)) {
             String hull = sweep.shape().subject();
             worst.putIfAbsent("gear-in-own-sweep\n" + hull + '\n' + gear.shape().part(),
-                    Worst.overlap(new PairRule("gear-in-own-sweep", Finding.Level.REFUSE, Set.of(), Set.of(),
-                            PairRule.Kept.NOTHING, PairRules.SWEEP, "The hull would fall on it; set it farther off."),
-                            gear, sweep, 0));
+                    Worst.overlap(GEAR_IN_OWN_SWEEP, gear, sweep, 0));
         }
     }
 
@@ -207,10 +212,11 @@ final class SitePairs {
 
     private Finding finding(Worst found) {
         boolean overlap = found.isOverlap();
-        boolean together = overlap && "hull-spacing".equals(found.rule.rule());
+        boolean together = overlap && found.rule.rule() == PairingRule.HULL_SPACING;
         double spread = spread(found.rule, found.mine, found.theirs);
         boolean onlySpread = !overlap && found.distance >= found.limit - TOUCH;
-        String rule = together ? "hulls-in-one-place" : onlySpread ? "landing-dispersion" : found.rule.rule();
+        PairingRule rule = together ? PairingRule.HULLS_IN_ONE_PLACE
+                : onlySpread ? PairingRule.LANDING_DISPERSION : found.rule.rule();
         String what = found.mine.shape().title() + " and " + found.theirs.shape().title();
         String text;
         Finding.Figures figures;
@@ -224,11 +230,11 @@ final class SitePairs {
             figures = Finding.Figures.of(least, found.limit, "m");
             text = ("%s are %s m apart, but only %s m for some landings inside the dispersion; %s m are wanted for"
                     + " every landing (%s).").formatted(what, number(found.distance), number(least),
-                    number(found.limit), found.rule.rule());
+                    number(found.limit), found.rule.rule().id());
         } else if (onlySpread) {
             figures = Finding.Figures.of(found.distance, spread, "m");
             text = ("%s are %s m apart and landings inside the dispersion can bring them %s m nearer, so that some"
-                    + " overlap (%s).").formatted(what, number(found.distance), number(spread), found.rule.rule());
+                    + " overlap (%s).").formatted(what, number(found.distance), number(spread), found.rule.rule().id());
         } else {
             figures = Finding.Figures.of(found.distance, found.limit, "m");
             text = "%s are %s m apart; %s m are wanted.".formatted(what, number(found.distance),
@@ -237,7 +243,17 @@ final class SitePairs {
         Point place = found.mine.between(found.theirs);
         String capital = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
         return Finding.of(rule, found.rule.level(), found.mine.shape().subject(), figures,
-                capital + " " + found.rule.meaning()).at(place).from(found.rule.source());
+                capital).with(concerned(found, onlySpread)).at(place).from(found.rule.rule().entry().source())
+                .todo(found.rule.rule().entry().todo());
+    }
+
+    /** What else a finding concerns: the other object, or the part of the gear where both are one. */
+    private static String[] concerned(Worst found, boolean onlySpread) {
+        Shape mine = found.mine.shape();
+        Shape theirs = found.theirs.shape();
+        String other = !theirs.subject().equals(mine.subject()) ? theirs.subject()
+                : found.rule == GEAR_IN_OWN_SWEEP ? mine.part() : theirs.part();
+        return onlySpread ? new String[] {other, found.rule.rule().id()} : new String[] {other};
     }
 
     /** Hulls inside the stand-off of a pad they do not land on, measured from the pad's centre. */
@@ -266,12 +282,13 @@ final class SitePairs {
     private Finding standOff(LandingPad pad, String hull, double distance, double limit) {
         boolean onlySpread = distance >= limit;
         double measured = onlySpread ? Math.max(0, distance - dispersion.get(hull)) : distance;
-        return Finding.of(onlySpread ? "landing-dispersion" : "pad-stand-off", Finding.Level.REFUSE, hull,
+        return Finding.of(onlySpread ? PairingRule.LANDING_DISPERSION : PairingRule.PAD_STAND_OFF,
+                Finding.Level.REFUSE, hull,
                 Finding.Figures.of(measured, limit, "m"),
                 ("Hull %s comes within %s m of the centre of pad %s%s; its traffic harms what is nearer than %s m."
-                        + " Move the hull or the pad.").formatted(hull, number(measured), pad.id(),
+                        ).formatted(hull, number(measured), pad.id(),
                         onlySpread ? " for some landings inside the dispersion" : "", number(limit)))
-                .at(plan.hull(hull).map(Hull::baseCentre).orElse(pad.centre()))
+                .with(pad.id()).at(plan.hull(hull).map(Hull::baseCentre).orElse(pad.centre()))
                 .from("stand-off of the pad in the plan");
     }
 

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.egress;
 
+import bermwright.finding.CoverRule;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
+import bermwright.finding.SiteRule;
 import bermwright.foundation.Point;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.footprint.SiteShapes;
@@ -103,26 +105,26 @@ public record WaysOut(Map<String, Integer> hulls, List<WayToShelter> shelters, L
             int count = search.ways(hull);
             ways.put(hull.id(), count);
             if (hull.cover().isPresent() && hull.hatches().isEmpty()) {
-                findings.add(Finding.of("ways-out", Level.WARN, hull.id(), Figures.of(0, 2, "1"), "The plan states no"
+                findings.add(Finding.of(SiteRule.WAYS_OUT, Level.WARN, hull.id(), Figures.of(0, 2, "1"),
+                        "The plan states no"
                         + " hatch of the buried hull, so its ways out are not known; people need two.")
-                        .at(hull.baseCentre()).from(TWO_WAYS));
+                        .at(hull.baseCentre()));
             } else if (hull.cover().isPresent() && count < 2) {
-                findings.add(Finding.of("ways-out", count == 0 ? Level.REFUSE : Level.WARN, hull.id(),
+                findings.add(Finding.of(SiteRule.WAYS_OUT, count == 0 ? Level.REFUSE : Level.WARN, hull.id(),
                         Figures.of(count, 2, "1"), String.format(Locale.ROOT, "The buried hull has %d independent"
                                 + " way%s out; people need two. Keep a second end open, hold the soil there with a"
                                 + " wall, or join it to another hull by a tunnel.", count, count == 1 ? "" : "s"))
-                        .at(hull.baseCentre()).from(TWO_WAYS));
+                        .at(hull.baseCentre()));
             }
         }
         List<WayToShelter> shelters = new WaysToShelter(shapes, cover.finished(), search::isOpen).all(findings);
         for (WayToShelter way : shelters) {
             if (way.seconds() > WANTED_SECONDS) {
-                findings.add(Finding.of("shelter-far", Level.WARN, way.from(),
+                findings.add(Finding.of(SiteRule.SHELTER_FAR, Level.WARN, way.from(),
                         Figures.of(way.seconds() / 60, WANTED_SECONDS / 60, "min"), String.format(Locale.ROOT,
                                 "From here to the shelter %s people walk %.0f m, %.0f m of it outside at %.1f m/s: a"
                                         + " shelter nearer by, or a vehicle, is needed when an event begins.",
-                                way.shelter(), way.distance(), way.outside(), OUTSIDE_SPEED))
-                        .from("our own planning figure"));
+                                way.shelter(), way.distance(), way.outside(), OUTSIDE_SPEED)));
             }
         }
         return new WaysOut(ways, shelters, findings);
@@ -137,7 +139,7 @@ public record WaysOut(Map<String, Integer> hulls, List<WayToShelter> shelters, L
         Search(Plan plan, SiteCover cover) {
             this.plan = plan;
             for (Finding finding : cover.findings()) {
-                if (finding.rule().equals("cover-hatch-buried")) {
+                if (finding.rule().equals(CoverRule.COVER_HATCH_BURIED)) {
                     buried.add(finding.subject());
                 }
             }

@@ -4,6 +4,7 @@ package bermwright.site.egress;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
+import bermwright.finding.SiteRule;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.site.egress.WaysOut.WayToShelter;
@@ -105,12 +106,11 @@ final class WaysToShelter {
                     : Optional.empty();
             best = out.isPresent() && (best.isEmpty() || out.get().seconds() < best.get().seconds()) ? out : best;
         }
-        findings.add(Finding.of("shelter-unreachable", Level.WARN, from, Figures.NONE,
+        findings.add(Finding.of(SiteRule.SHELTER_UNREACHABLE, Level.WARN, from, Figures.NONE,
                 "No storm shelter can be reached from this station without going outside"
                         + best.map(w -> String.format(Locale.ROOT, "; outside it is %.0f m to %s, %.0f minutes"
                                 + " at %.1f m/s", w.distance(), w.shelter(), w.seconds() / 60, WaysOut.OUTSIDE_SPEED))
                                 .orElse(", and none from outside either") + ".")
-                .from("tunnels and storm shelters of the plan")
                 .at(hull.baseCentre()));
         return best;
     }
@@ -138,11 +138,10 @@ final class WaysToShelter {
         }
         Optional<WayToShelter> way = ways.from(place, reach).map(w -> through(id, w, 0));
         if (way.isEmpty()) {
-            findings.add(Finding.of("shelter-cut-off", Level.WARN, id, Figures.NONE, String.format(Locale.ROOT,
+            findings.add(Finding.of(SiteRule.SHELTER_CUT_OFF, Level.WARN, id, Figures.NONE, String.format(Locale.ROOT,
                     "No way on foot was found from here to an open hatch with a shelter behind it, around hulls, walls"
                             + " and keep-outs and over ground no steeper than %.0f degrees. Keep a way open, or say"
-                            + " where people shelter instead.", FootWays.STEEPEST_DEG)).at(place)
-                    .from("our own planning figure"));
+                            + " where people shelter instead.", FootWays.STEEPEST_DEG)).at(place));
         }
         return way;
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.finding.CoverRule;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
@@ -54,10 +55,11 @@ final class CoverFindings {
             made.tunnel(tunnel);
         }
         made.crossings();
-        mound.flatMap(Mound::leavesTheGround).ifPresent(place -> made.findings.add(Finding.of("cover-off-ground",
+        mound.flatMap(Mound::leavesTheGround)
+                .ifPresent(place -> made.findings.add(Finding.of(CoverRule.COVER_OFF_GROUND,
                 Level.REFUSE, "cover", Figures.NONE, "The mound is still above the ground at the edge of the elevation"
                         + " file or at a hole in it, so its toe, its volume and what lies under it are not known. Move"
-                        + " the hulls inwards or give a larger elevation file.").from("extent of the elevation file")
+                        + " the hulls inwards or give a larger elevation file.")
                 .at(site.metres().projected(place.at(0)).plan())));
         for (HullCover cover : covers) {
             made.depth(cover);
@@ -75,9 +77,8 @@ final class CoverFindings {
     private void hull(Hull hull, Optional<Mound> mound) {
         Optional<HullSolid> solid = site.hull(hull.id());
         if (solid.isEmpty()) {
-            findings.add(Finding.of("cover-ground-unknown", Level.REFUSE, hull.id(), Figures.NONE,
+            findings.add(Finding.of(CoverRule.COVER_GROUND_UNKNOWN, Level.REFUSE, hull.id(), Figures.NONE,
                     "The ground under the hull is not known, so neither its cover nor its dose can be computed.")
-                    .from("extent of the elevation file")
                     .at(hull.baseCentre()));
             return;
         }
@@ -88,11 +89,10 @@ final class CoverFindings {
         double spacing = site.ground().frame().spacing();
         double thinnest = Math.min(cover.crownThickness(), cover.flankThickness());
         if (thinnest < spacing) {
-            findings.add(Finding.of("cover-thinner-than-cell", Level.WARN, hull.id(),
+            findings.add(Finding.of(CoverRule.COVER_THINNER_THAN_CELL, Level.WARN, hull.id(),
                     Figures.of(thinnest, spacing, "m"),
                     text("A cover of %.2f m is thinner than a cell of the elevation grid, %.2f m: its shape and volume"
-                            + " are known no better than that.", thinnest, spacing))
-                    .from("spacing of the elevation file").at(hull.baseCentre()));
+                            + " are known no better than that.", thinnest, spacing)).at(hull.baseCentre()));
         }
         wall(new Held(hull, solid.get(), 0), cover.baseEnd(), cover.baseEndWall(), mound);
         wall(new Held(hull, solid.get(), solid.get().shape().length()), cover.farEnd(), cover.farEndWall(), mound);
@@ -115,11 +115,10 @@ final class CoverFindings {
         double sill = at.z() - hatch.height() / 2;
         double over = soil - Math.max(sill, site.ground().height(ahead.plan()));
         if (over > 0) {
-            findings.add(Finding.of("cover-hatch-buried", Level.REFUSE, HatchName.of(hull, hatch).toString(),
+            findings.add(Finding.of(CoverRule.COVER_HATCH_BURIED, Level.REFUSE, HatchName.of(hull, hatch).toString(),
                     Figures.of(over, 0, "m"), text("Soil stands %.1f m over the sill a metre ahead of the hatch, so it"
                             + " cannot be used. Keep that end open, hold the soil with a wall, or lead a tunnel to"
                             + " it.", over))
-                    .from("hatches of the plan, which open only where no soil stands over the sill")
                     .at(site.metres().projected(at).plan()));
         }
     }
@@ -142,28 +141,26 @@ final class CoverFindings {
         Hull hull = held.hull();
         Optional<Wall> wall = id.flatMap(w -> plan.walls().stream().filter(k -> k.id().equals(w)).findFirst());
         if (wall.isEmpty()) {
-            findings.add(Finding.of("cover-wall-missing", Level.REFUSE, hull.id(), Figures.NONE,
+            findings.add(Finding.of(CoverRule.COVER_WALL_MISSING, Level.REFUSE, hull.id(), Figures.NONE,
                     "The cover's end is to be held by a wall that the plan does not have: "
-                            + id.orElse("no wall is named") + ".").from("walls of the plan").at(hull.baseCentre()));
+                            + id.orElse("no wall is named") + ".").at(hull.baseCentre()));
             return;
         }
         double away = held.from(wall.get(), site.metres()::stretched);
         if (away > WALL_AWAY) {
-            findings.add(Finding.of("cover-wall-away", Level.WARN, hull.id(), Figures.of(away, WALL_AWAY, "m"),
+            findings.add(Finding.of(CoverRule.COVER_WALL_AWAY, Level.WARN, hull.id(), Figures.of(away, WALL_AWAY, "m"),
                     text("Wall %s stands %.1f m from the end of the hull whose cover it is to hold. The cover is"
                             + " reckoned to that end: the soil between, without which the wall holds nothing, is"
                             + " neither in the volume nor in the dose. Move the wall to the end.", wall.get().id(),
-                            away))
-                    .from("our own planning figure").at(wall.get().line().get(0)));
+                            away)).at(wall.get().line().get(0)));
         }
         if (mound.isPresent()) {
             double highest = highestBehind(held.solid(), wall.get(), mound.get());
             if (highest > wall.get().height()) {
-                findings.add(Finding.of("cover-wall-low", Level.WARN, hull.id(),
+                findings.add(Finding.of(CoverRule.COVER_WALL_LOW, Level.WARN, hull.id(),
                         Figures.of(wall.get().height(), highest, "m"),
                         text("The soil behind wall %s stands %.1f m high and the wall %.1f m: what is above it will"
                                 + " run over.", wall.get().id(), highest, wall.get().height()))
-                        .from("height of the cover behind the wall")
                         .at(wall.get().line().get(0)));
             }
         }
@@ -193,10 +190,9 @@ final class CoverFindings {
 
     private void tunnel(Tunnel tunnel) {
         if (site.solids().stream().noneMatch(s -> s.id().equals(tunnel.id()))) {
-            findings.add(Finding.of("tunnel-unplaced", Level.REFUSE, tunnel.id(), Figures.NONE,
+            findings.add(Finding.of(CoverRule.TUNNEL_UNPLACED, Level.REFUSE, tunnel.id(), Figures.NONE,
                     "The tunnel leads from " + tunnel.from() + " to " + tunnel.to()
-                            + "; one of these hatches is not in the plan, lies on unknown ground, or both are one.")
-                    .from("hatches of the plan, extent of the elevation file"));
+                            + "; one of these hatches is not in the plan, lies on unknown ground, or both are one."));
         }
     }
 
@@ -208,9 +204,9 @@ final class CoverFindings {
                 HullSolid other = hulls.get(j);
                 if (one.middle().minus(other.middle()).norm() < one.reach() + other.reach()
                         && (cuts(one, other) || cuts(other, one))) {
-                    findings.add(Finding.of("hulls-cut-each-other", Level.REFUSE, one.id(), Figures.NONE,
+                    findings.add(Finding.of(CoverRule.HULLS_CUT_EACH_OTHER, Level.REFUSE, one.id(), Figures.NONE,
                             "Hulls " + one.id() + " and " + other.id() + " are in one place; neither cover nor dose of"
-                                    + " either means anything.").from("places of the hulls in the plan")
+                                    + " either means anything.")
                             .at(site.metres().projected(one.middle()).plan()));
                 }
             }
@@ -237,12 +233,11 @@ final class CoverFindings {
         List<DepthMap.Place> thin = cover.depth().thinPlaces(slack(covered, site.ground()));
         for (DepthMap.Place place : thin.subList(0, Math.min(3, thin.size()))) {
             Vec3 at = covered.hull().skin(place.along(), place.around());
-            findings.add(Finding.of("cover-thin", Level.WARN, cover.id(),
+            findings.add(Finding.of(CoverRule.COVER_THIN, Level.WARN, cover.id(),
                     Figures.of(place.depth(), place.wanted(), "m"),
                     text("%s of skin lie under less soil than wanted; the worst place, %.1f m from the base and"
                             + " %.0f degrees from the crown, has %.2f m of the %.2f m.", area(place.area()),
                             place.along(), Math.toDegrees(place.around()), place.depth(), place.wanted()))
-                    .from("thickness of the cover in the plan")
                     .at(site.metres().projected(at).plan()));
         }
     }
@@ -255,13 +250,12 @@ final class CoverFindings {
         }
         boolean peopleStay = !hull.stations().isEmpty();
         Vec3 at = covered.hull().skin(bare.along(), bare.around());
-        findings.add(Finding.of("cover-bare", peopleStay ? Level.REFUSE : Level.WARN, cover.id(),
+        findings.add(Finding.of(CoverRule.COVER_BARE, peopleStay ? Level.REFUSE : Level.WARN, cover.id(),
                 Figures.of(bare.area(), 0, "m2"),
                 text("%s of the skin that is to be covered, %.0f %% of it, lie bare, over %.1f m of the hull's length"
                         + "%s. Hold the soil there with a wall, cover the end, or plan no cover there and take the dose"
                         + " as it then is.", area(bare.area()), 100 * bare.share(), bare.length(),
                         peopleStay ? ", and people stay in it" : ""))
-                .from("thickness of the cover in the plan")
                 .at(site.metres().projected(at).plan()));
     }
 

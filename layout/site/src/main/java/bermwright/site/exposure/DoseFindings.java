@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.finding.DoseRule;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
@@ -42,49 +43,47 @@ final class DoseFindings {
         String subject = station.hull() + "/" + station.station();
         double share = station.seen().shareBeyondTable();
         if (share > EXTRAPOLATED) {
-            findings.add(Finding.of("dose-extrapolated", Level.WARN, subject, Figures.of(share, EXTRAPOLATED, "1"),
+            findings.add(Finding.of(DoseRule.DOSE_EXTRAPOLATED, Level.WARN, subject, Figures.of(share, EXTRAPOLATED,
+                    "1"),
                     text("%.0f %% of the dose comes through more soil than the response was made for; its last value is"
-                            + " taken there, an upper bound, and the result is extrapolated.", share * 100))
-                    .from(OURS));
+                            + " taken there, an upper bound, and the result is extrapolated.", share * 100)));
         } else if (share > NOTED) {
-            findings.add(Finding.of("dose-beyond-table", Level.NOTE, subject, Figures.of(share, NOTED, "1"),
+            findings.add(Finding.of(DoseRule.DOSE_BEYOND_TABLE, Level.NOTE, subject, Figures.of(share, NOTED, "1"),
                     text("%.1f %% of the dose comes through more soil than the response was made for; its last value is"
-                            + " taken there, an upper bound.", share * 100)).from(OURS));
+                            + " taken there, an upper bound.", share * 100)));
         }
         double standing = station.standing().open();
         if (!(standing <= SiteDose.SETTLED)) {
-            findings.add(Finding.of("dose-upright-unsettled", Level.WARN, subject,
+            findings.add(Finding.of(DoseRule.DOSE_UPRIGHT_UNSETTLED, Level.WARN, subject,
                     Figures.of(standing, SiteDose.SETTLED, "1"), text("In the bare standing hull %.1f %% of the dose is"
                             + " still open after all directions: take that dose, and what the cover takes off it, as"
-                            + " known to that only.", standing * 100)).from(SETTING));
+                            + " known to that only.", standing * 100)));
         }
         double open = station.seen().openShare();
         if (!(open <= SiteDose.SETTLED)) {
-            findings.add(Finding.of("dose-unsettled", Level.WARN, subject, Figures.of(open, SiteDose.SETTLED, "1"),
+            findings.add(Finding.of(DoseRule.DOSE_UNSETTLED, Level.WARN, subject, Figures.of(open, SiteDose.SETTLED,
+                    "1"),
                     text("After %d directions %.1f %% of the dose is still open: too much comes through ways too narrow"
                             + " for the rays. Take the dose as known to that only.", station.seen().directions(),
-                    open * 100)).from(SETTING));
+                    open * 100)));
         }
         if (station.seen().shareBeyondEdge() > NOTED) {
-            findings.add(Finding.of("dose-beyond-ground", Level.NOTE, subject,
+            findings.add(Finding.of(DoseRule.DOSE_BEYOND_GROUND, Level.NOTE, subject,
                     Figures.of(station.seen().shareBeyondEdge(), NOTED, "1"),
                     text("%.1f %% of the sky is seen through soil past the edge of the elevation file, which is"
-                            + " taken as level there.", station.seen().shareBeyondEdge() * 100))
-                    .from(OURS));
+                            + " taken as level there.", station.seen().shareBeyondEdge() * 100)));
         }
         if (Double.isNaN(station.reduction())) {
-            findings.add(Finding.of("dose-upright-unknown", Level.NOTE, subject, Figures.NONE,
+            findings.add(Finding.of(DoseRule.DOSE_UPRIGHT_UNKNOWN, Level.NOTE, subject, Figures.NONE,
                     "The dose in the bare standing hull is not known, since the hull cannot stand there: what the cover"
-                            + " takes off it is not reckoned, nor whether it makes it worse.")
-                    .from("ground under the hull as it landed"));
+                            + " takes off it is not reckoned, nor whether it makes it worse."));
         }
         if (station.reduction() < 0) {
-            findings.add(Finding.of("dose-worse-than-upright", Level.WARN, subject,
+            findings.add(Finding.of(DoseRule.DOSE_WORSE_THAN_UPRIGHT, Level.WARN, subject,
                     Figures.of(station.covered().best() * MSV, station.upright() * MSV, "mSv"),
                     text("Under this cover the dose is %.1f mSv, in the bare standing hull %.1f mSv: a thin cover makes"
                             + " neutrons and stops few particles. Make it thicker or leave it away.",
-                    station.covered().best() * MSV, station.upright() * MSV))
-                    .from("dose at the same place of the bare standing hull"));
+                    station.covered().best() * MSV, station.upright() * MSV)));
         }
     }
 
@@ -108,19 +107,17 @@ final class DoseFindings {
     private void occupancy() {
         double sum = stations.stream().mapToDouble(StationDose::occupancyShare).sum();
         if (Math.abs(sum - 1) > OCCUPANCY_SLACK) {
-            findings.add(Finding.of("dose-occupancy", Level.NOTE, "crew", Figures.of(sum, 1, "1"),
+            findings.add(Finding.of(DoseRule.DOSE_OCCUPANCY, Level.NOTE, "crew", Figures.of(sum, 1, "1"),
                     text("The stations' shares of occupancy add up to %.2f; for the crew's dose the time inside is"
-                            + " shared out in proportion%s.", sum, sum > 0 ? "" : ", equally since all are nothing"))
-                    .from("occupancy_share of the stations in the plan, together the whole time"));
+                            + " shared out in proportion%s.", sum, sum > 0 ? "" : ", equally since all are nothing")));
         }
     }
 
     private void shelter() {
         boolean event = stations.stream().anyMatch(s -> s.parts().eventAll().best() > 0);
         if (event && stations.stream().noneMatch(StationDose::stormShelter)) {
-            findings.add(Finding.of("dose-no-shelter", Level.WARN, "crew", Figures.NONE,
-                    "No station is marked as a storm shelter; the event is judged at the station where it is worst.")
-                    .from("storm_shelter of the stations in the plan"));
+            findings.add(Finding.of(DoseRule.DOSE_NO_SHELTER, Level.WARN, "crew", Figures.NONE,
+                    "No station is marked as a storm shelter; the event is judged at the station where it is worst."));
         }
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.finding.DoseRule;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
@@ -145,9 +146,9 @@ public record DoseSources(Responses responses, Path directory) {
             tables.add(read);
             if (StationDose.organ(read.quantity()).isPresent()
                     && exposure.limitsInForce().stream().noneMatch(l -> l.quantity().equals(read.quantity()))) {
-                findings.add(Finding.of("dose-table-unused", Level.NOTE, "exposure", Figures.NONE, "The table " + name
-                        + " gives the " + read.quantity() + ", on which the plan has no limit; it is not used.")
-                        .from("more_responses of the plan"));
+                findings.add(Finding.of(DoseRule.DOSE_TABLE_UNUSED, Level.NOTE, "exposure", Figures.NONE, "The table "
+                        + name
+                        + " gives the " + read.quantity() + ", on which the plan has no limit; it is not used."));
             }
         }
         return tables;
@@ -197,9 +198,8 @@ public record DoseSources(Responses responses, Path directory) {
                 layers.add(new Layer(Materials.named(layer.material()), layer.arealDensity()));
             } catch (IllegalArgumentException unknown) {
                 layers.add(new Layer(Materials.named("aluminium"), layer.arealDensity()));
-                findings.add(Finding.of("dose-material-unknown", Level.WARN, hull.id(), Figures.NONE,
-                        unknown.getMessage() + ". It is counted as aluminium of the same areal density.")
-                        .from("materials known here"));
+                findings.add(Finding.of(DoseRule.DOSE_MATERIAL_UNKNOWN, Level.WARN, hull.id(), Figures.NONE,
+                        unknown.getMessage() + ". It is counted as aluminium of the same areal density."));
             }
         }
         return Shield.of(plan.ground().regolith().composition(), layers);
@@ -215,8 +215,8 @@ public record DoseSources(Responses responses, Path directory) {
         try {
             return Optional.of(EventSpectra.named(exposure.event().get()));
         } catch (IllegalArgumentException unknown) {
-            findings.add(Finding.of("dose-event-unknown", Level.REFUSE, "exposure", Figures.NONE,
-                    unknown.getMessage() + ". No event is counted.").from("events known here"));
+            findings.add(Finding.of(DoseRule.DOSE_EVENT_UNKNOWN, Level.REFUSE, "exposure", Figures.NONE,
+                    unknown.getMessage() + ". No event is counted."));
             return Optional.empty();
         }
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.finding.DoseRule;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
@@ -59,11 +60,11 @@ public final class LimitFindings {
      */
     public static Finding notJudged(LimitInForce limit, String why, boolean peopleStay) {
         String unit = StationDose.milli(limit.quantity());
-        return Finding.of("dose-limit-not-judged", peopleStay ? Level.REFUSE : Level.WARN, "exposure",
+        return Finding.of(DoseRule.DOSE_LIMIT_NOT_JUDGED, peopleStay ? Level.REFUSE : Level.WARN, "exposure",
                 new Figures(OptionalDouble.empty(), OptionalDouble.of(limit.limit() * MSV), unit),
                 text("The limit of %.0f %s on %s from %s over %s is not judged, so it is not met: %s.",
                         limit.limit() * MSV, unit, limit.quantity(), what(limit), over(limit), why))
-                .from(limit.source());
+                .with(kind(limit)).from(limit.source());
     }
 
     /**
@@ -77,6 +78,16 @@ public final class LimitFindings {
     public static String noEvent(ExposurePlan exposure, LimitInForce limit, boolean hasEvent) {
         return !limit.countsEvent() || hasEvent ? "" : exposure.event().map(e -> "it counts an event, and the event \""
                 + e + "\" is not known here; name one that is, or give event_spectrum_file").orElse(NO_EVENT);
+    }
+
+    /**
+     * What tells findings about one limit from those about another.
+     *
+     * @param limit the limit
+     * @return quantity, source and time, in this order
+     */
+    public static String[] kind(LimitInForce limit) {
+        return new String[] {limit.quantity(), limit.from().word(), limit.over().word()};
     }
 
     private static String what(LimitInForce limit) {
@@ -112,13 +123,14 @@ public final class LimitFindings {
                     .map(JudgedLimit.By::source).toList();
             if (!builtIn.isEmpty()) {
                 String unit = StationDose.milli(limit.quantity());
-                findings.add(Finding.of("dose-limit-not-by-reviewer", Level.WARN, "exposure",
+                findings.add(Finding.of(DoseRule.DOSE_LIMIT_NOT_BY_REVIEWER, Level.WARN, "exposure",
                         new Figures(OptionalDouble.empty(), OptionalDouble.of(limit.limit() * MSV), unit),
                         text("The plan brings a reviewer's own response, but not all that this limit needs: the limit"
                                 + " of %.1f %s on %s over %s is judged by the built-in calculation for %s. Take the"
                                 + " verdict as the planner's, not the reviewer's, until tables of that quantity are"
                                 + " handed over in more_responses.", limit.limit() * MSV, unit, limit.quantity(),
-                                limit.over().word(), String.join(" and ", builtIn))).from(limit.source()));
+                                limit.over().word(), String.join(" and ", builtIn))).with(kind(limit))
+                                .from(limit.source()));
             }
         }
         return findings;
@@ -131,7 +143,7 @@ public final class LimitFindings {
         }
         DoseLimit published = limit.published().orElseThrow();
         String unit = StationDose.milli(limit.quantity());
-        return List.of(Finding.of("dose-limit-differs-from-published", Level.WARN, subject,
+        return List.of(Finding.of(DoseRule.DOSE_LIMIT_DIFFERS_FROM_PUBLISHED, Level.WARN, subject,
                 new Figures(OptionalDouble.empty(), OptionalDouble.of(published.limit() * MSV), unit),
                 text("The limit names the published \"%s\" and gives otherwise: %s. The published quantity, time and"
                         + " sources hold, and of two values the smaller, here %.1f %s. Give one of both.",
@@ -145,11 +157,11 @@ public final class LimitFindings {
         return DoseLimit.all().stream().filter(p -> p.quantity().equals(limit.quantity())
                         && p.over().equals(limit.over().word()) && p.limit() < limit.limit())
                 .filter(p -> !p.name().startsWith("workers"))
-                .findFirst().map(p -> Finding.of("dose-limit-above-published", Level.NOTE, "exposure",
+                .findFirst().map(p -> Finding.of(DoseRule.DOSE_LIMIT_ABOVE_PUBLISHED, Level.NOTE, "exposure",
                         Figures.of(limit.limit() * MSV, p.limit() * MSV, unit),
                         text("The plan's limit on %s over %s is %.0f %s; a published standard has %.0f %s (%s).",
                                 limit.quantity(), limit.over().word(), limit.limit() * MSV, unit, p.limit() * MSV,
-                                unit, p.name())).from(p.source() + "; " + DoseLimit.CONFIRM));
+                                unit, p.name())).with(kind(limit)).from(p.source() + "; " + DoseLimit.CONFIRM));
     }
 
     private static Finding broken(LimitInForce limit, JudgedLimit.Held held) {
@@ -163,23 +175,23 @@ public final class LimitFindings {
                 + " %8$.1f %7$s." : "The %s from %s over %s is %.1f %7$s at best and may be %.1f to %.1f %7$s (16th to"
                 + " 84th percentile); the limit of %8$.1f %7$s is met only if it is not high.";
         String whose = held.isCrew() ? "" : " For somebody who stays at this station all the time.";
-        return Finding.of(held.isCrew() ? "dose-limit" : "dose-limit-full-time", level, held.who(),
+        return Finding.of(held.isCrew() ? DoseRule.DOSE_LIMIT : DoseRule.DOSE_LIMIT_FULL_TIME, level, held.who(),
                 Figures.of(shown * MSV, limit.limit() * MSV, unit),
                 text(form, limit.quantity(), what, limit.over() == ExposurePlan.Over.CAREER ? "this stay alone"
                         : limit.over().word(), dose.best() * MSV, dose.low() * MSV, dose.high() * MSV, unit,
-                        limit.limit() * MSV) + whose).from(limit.source());
+                        limit.limit() * MSV) + whose).with(kind(limit)).from(limit.source());
     }
 
     /** What this stay takes of a limit over a career. */
     private static Finding career(LimitInForce limit, StationDose.Spread dose) {
         String unit = StationDose.milli(limit.quantity());
-        return Finding.of("dose-career", Level.NOTE, JudgedLimit.CREW,
+        return Finding.of(DoseRule.DOSE_CAREER, Level.NOTE, JudgedLimit.CREW,
                 Figures.of(dose.high() * MSV, limit.limit() * MSV, unit),
                 text("This stay takes %.0f %% (16th to 84th percentile %.0f to %.0f %%) of the limit of %.0f %s on %s"
                         + " over a career. What a person got before and will get after it is not in the plan and comes"
                         + " on top.", 100 * dose.best() / limit.limit(), 100 * dose.low() / limit.limit(),
                         100 * dose.high() / limit.limit(), limit.limit() * MSV, unit, limit.quantity()))
-                .from(limit.source());
+                .with(kind(limit)).from(limit.source());
     }
 
     /**

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.finding.CoverRule;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
+import bermwright.finding.Rule;
 import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.shielding.cover.KeptClear;
@@ -198,7 +200,7 @@ final class PassThroughs {
         List<Finding> findings = new ArrayList<>();
         for (Placed one : all()) {
             if (!one.isOnHull()) {
-                findings.add(finding(one, "pass-through-off-hull", Level.REFUSE,
+                findings.add(finding(one, CoverRule.PASS_THROUGH_OFF_HULL, Level.REFUSE,
                         Figures.of(one.thing.along(), one.hull.length(), "m"), text("The %s lies %.1f m from the base"
                                 + " of a hull that is %.1f m long.", one.thing.kind().word(), one.thing.along(),
                                 one.hull.length())).from("length_m of the hull in the plan"));
@@ -214,7 +216,8 @@ final class PassThroughs {
     private Finding pierced(Placed one, HullSolid pipe) {
         double area = one.thing.width() * one.thing.length();
         double wanted = one.hull.cover().orElseThrow().thickness();
-        return finding(one, "cover-pierced", Level.WARN, Figures.of(0, wanted, "m"), text("The open %s of %.2f m²"
+        return finding(one, CoverRule.COVER_PIERCED, Level.WARN, Figures.of(0, wanted, "m"),
+                text("The open %s of %.2f m²"
                 + " runs %.1f m through the cover: behind it is the hull's skin alone. The dose at the stations counts"
                 + " it. Turn it, close it with soil or plates, or keep stations out of its line.",
                 one.thing.kind().word(), area, pipe.shape().length())).from("thickness of the cover in the plan");
@@ -249,12 +252,12 @@ final class PassThroughs {
             return;
         }
         if (one.thing.kind().isSpoiltBySoil()) {
-            findings.add(finding(one, "pass-through-buried", share > 0.5 ? Level.REFUSE : Level.WARN,
+            findings.add(finding(one, CoverRule.PASS_THROUGH_BURIED, share > 0.5 ? Level.REFUSE : Level.WARN,
                     Figures.of(deepest, 0, "m"), text("Soil lies on %.0f %% of the %s, up to %.2f m deep, and stops"
                             + " its work. State the strip to be kept clear around it, or move it.", share * 100,
                             one.thing.kind().word(), deepest)).from(UNCOVERED));
         } else {
-            findings.add(finding(one, "pass-through-under-soil", Level.NOTE, Figures.of(deepest, 0, "m"),
+            findings.add(finding(one, CoverRule.PASS_THROUGH_UNDER_SOIL, Level.NOTE, Figures.of(deepest, 0, "m"),
                     text("The %s lies under up to %.2f m of soil: lay and test it before the cover is placed, for it"
                             + " cannot be reached afterwards.", one.thing.kind().word(), deepest)).from(UNCOVERED));
         }
@@ -271,7 +274,7 @@ final class PassThroughs {
         return soil > 0 ? soil : 0;
     }
 
-    private Finding finding(Placed one, String rule, Level level, Figures figures, String words) {
+    private Finding finding(Placed one, Rule rule, Level level, Figures figures, String words) {
         Vec3 at = one.solid.skin(Math.min(one.thing.along(), one.hull.length()), one.thing.around());
         return Finding.of(rule, level, one.subject(), figures, words)
                 .at(site.metres().projected(at).plan());

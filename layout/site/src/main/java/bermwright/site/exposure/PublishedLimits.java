@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
-import bermwright.finding.Finding;
+import bermwright.finding.DoseRule;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.shielding.dose.DoseLimit;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Kept;
@@ -44,11 +45,11 @@ final class PublishedLimits {
             return findings;
         }
         if (exposure.limits().isEmpty()) {
-            findings.add(Finding.of("dose-no-limit", Level.REFUSE, "exposure", Figures.NONE,
+            findings.add(Finding.of(DoseRule.DOSE_NO_LIMIT, Level.REFUSE, "exposure", Figures.NONE,
                     "People stay here and the plan states no dose limit, so no dose of theirs is judged. State the"
                             + " limits that hold in exposure.limits, by value or by the name of a published one: "
                             + LimitInForce.names().stream().filter(n -> !n.startsWith(NOT_FOR_CREWS))
-                                    .collect(Collectors.joining("; ")) + ".").from("limits of the plan"));
+                                    .collect(Collectors.joining("; ")) + "."));
         }
         List<LimitInForce> own = exposure.limitsInForce();
         for (LimitInForce limit : narrowest()) {
@@ -91,13 +92,14 @@ final class PublishedLimits {
         boolean isAbove = dose.best() > limit.limit();
         boolean isAim = limit.source().contains(AIM);
         Level level = isAbove && !hasOwn && !isAim ? Level.REFUSE : Level.WARN;
-        return Finding.of("dose-above-published", level, JudgedLimit.CREW,
+        return Finding.of(DoseRule.DOSE_ABOVE_PUBLISHED, level, JudgedLimit.CREW,
                 Figures.of((isAbove ? dose.best() : dose.high()) * MSV, limit.limit() * MSV, "mSv"),
                 String.format(Locale.ROOT, "The crew's effective dose is %.2f mSv (16th to 84th percentile %.2f to"
                         + " %.2f) for the published %s \"%s\" of %.2f mSv, %s.", dose.best() * MSV, dose.low() * MSV,
                         dose.high() * MSV, isAim ? "design target" : "limit",
                         limit.published().map(DoseLimit::name).orElse(""), limit.limit() * MSV,
                         hasOwn ? "below which the plan's own limit does not hold it"
-                                : "which the plan does not state")).from(limit.source());
+                                : "which the plan does not state")).with(LimitFindings.kind(limit))
+                                .from(limit.source());
     }
 }

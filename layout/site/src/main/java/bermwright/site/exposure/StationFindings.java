@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.finding.DoseRule;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
@@ -16,7 +17,7 @@ final class StationFindings {
     static Finding outsideItsHull(Hull hull, Station station, String subject) {
         double off = Math.hypot(station.across(), station.up());
         boolean isPastAnEnd = !(station.along() >= 0 && station.along() <= hull.length());
-        return Finding.of("station-outside-hull", Level.REFUSE, subject,
+        return Finding.of(DoseRule.STATION_OUTSIDE_HULL, Level.REFUSE, subject,
                 isPastAnEnd ? Figures.of(station.along(), hull.length(), "m") : Figures.of(off, hull.radius(), "m"),
                 String.format(Locale.ROOT, "The station lies %.2f m along the hull of %.2f m and %.2f m off its axis,"
                         + " outside its skin or in the soil; no dose is computed for it.", station.along(),
@@ -25,8 +26,7 @@ final class StationFindings {
     }
 
     static Finding groundUnknown(String subject) {
-        return Finding.of("station-ground-unknown", Level.REFUSE, subject, Figures.NONE,
-                "The ground under the station is not known, so no dose is computed for it.")
-                .from("extent of the elevation file");
+        return Finding.of(DoseRule.STATION_GROUND_UNKNOWN, Level.REFUSE, subject, Figures.NONE,
+                "The ground under the station is not known, so no dose is computed for it.");
     }
 }

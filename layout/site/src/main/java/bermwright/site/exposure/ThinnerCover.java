@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.finding.DoseRule;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
@@ -117,7 +118,7 @@ public final class ThinnerCover {
         double then = thinner.at.cosmic().best() * MSV;
         String under = thinner.share > 0 ? text("under %.0f %% of its thickness", thinner.share * 100)
                 : "without any cover";
-        return Finding.of("dose-thinner-is-better", Level.WARN, subject(planned), Figures.of(now, then, "mSv"),
+        return Finding.of(DoseRule.DOSE_THINNER_IS_BETTER, Level.WARN, subject(planned), Figures.of(now, then, "mSv"),
                 text("Cosmic rays, with what the ground sends back, give %.1f mSv over the stay under this cover and"
                         + " %.1f mSv %s: soil of this depth makes more neutrons than it stops particles. Make it much"
                         + " thicker, or thinner.%s%s", now, then, under,

@@ -2,6 +2,7 @@
 package bermwright.site.haulage;
 
 import bermwright.finding.Finding;
+import bermwright.finding.WorkRule;
 import bermwright.foundation.Ring;
 import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
@@ -71,9 +72,9 @@ final class BorrowOffers {
     private void add(BorrowGround borrow) {
         Optional<ElevationGrid> window = window(borrow);
         if (window.isEmpty()) {
-            findings.add(Finding.of("borrow-off-grid", Finding.Level.REFUSE, borrow.id(), Finding.Figures.NONE,
+            findings.add(Finding.of(WorkRule.BORROW_OFF_GRID, Finding.Level.REFUSE, borrow.id(), Finding.Figures.NONE,
                     "Borrow ground %s lies off the elevation file or over missing ground; nothing is counted from it."
-                            .formatted(borrow.id())).at(borrow.area().centre()).from("elevation file"));
+                            .formatted(borrow.id())).at(borrow.area().centre()));
             return;
         }
         List<BorrowPit.KeptClear> clear = keptClear(borrow, window.get());
@@ -83,11 +84,10 @@ final class BorrowOffers {
             double whole = pit(borrow, window.get(), List.of()).bank() * borrow.yieldShare();
             double usable = pit.bank() * borrow.yieldShare();
             if (usable < (1 - WORTH_A_NOTE) * whole) {
-                findings.add(Finding.of("borrow-cut-back", Finding.Level.NOTE, borrow.id(),
+                findings.add(Finding.of(WorkRule.BORROW_CUT_BACK, Finding.Level.NOTE, borrow.id(),
                         Finding.Figures.of(usable, whole, "m3"), String.format(Locale.ROOT, "Borrow ground %s gives"
                         + " %.0f m3 instead of %.0f m3, since it must not undercut or block what stands near.",
-                        borrow.id(), usable, whole)).at(borrow.area().centre())
-                        .from("keep-clear distance of the borrow ground"));
+                        borrow.id(), usable, whole)).at(borrow.area().centre()));
             }
         }
     }

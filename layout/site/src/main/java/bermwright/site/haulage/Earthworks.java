@@ -2,6 +2,7 @@
 package bermwright.site.haulage;
 
 import bermwright.finding.Finding;
+import bermwright.finding.WorkRule;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
@@ -183,16 +184,15 @@ public final class Earthworks {
             if (!soil.kept().given().contains(key) && !profile) {
                 double taken = key.startsWith("placed") ? soil.placedDensity()
                         : key.startsWith("bank") ? soil.bankDensity() : soil.looseDensity();
-                findings.add(Finding.of("density-missing", Finding.Level.WARN, "ground",
+                findings.add(Finding.of(WorkRule.DENSITY_MISSING, Finding.Level.WARN, "ground",
                         Finding.Figures.measured(taken, "kg/m3"),
                         "The plan does not state %s; the default of %s kg/m3 is taken. Volumes dug follow it directly."
-                                .formatted(key, whole(taken))).from("default of the plan file"));
+                                .formatted(key, whole(taken))));
             }
         }
         if (plan.machines().isEmpty() && !input.needs().isEmpty()) {
-            findings.add(Finding.of("no-machine", Finding.Level.WARN, "plan", Finding.Figures.NONE,
-                    "The plan has no machine; machine hours are not known and soil goes straight to the next place.")
-                    .from("machines of the plan"));
+            findings.add(Finding.of(WorkRule.NO_MACHINE, Finding.Level.WARN, "plan", Finding.Figures.NONE,
+                    "The plan has no machine; machine hours are not known and soil goes straight to the next place."));
         }
     }
 
@@ -212,19 +212,18 @@ public final class Earthworks {
                 way.blocked().ifPresent(place -> findings.add(noWay(from, need, place)));
             }
             if (offers.isEmpty() || !cutOff) {
-                findings.add(Finding.of("borrow-shortage", Finding.Level.REFUSE, need.to(),
+                findings.add(Finding.of(WorkRule.BORROW_SHORTAGE, Finding.Level.REFUSE, need.to(),
                         Finding.Figures.of(bank, 0, "m3"), ("%s wants %s m3 of soil in place more than the borrow"
                         + " grounds give. Widen or deepen one, or add another.").formatted(need.to(), whole(bank)))
-                        .at(need.mainOutline().centre()).from("borrow grounds of the plan"));
+                        .at(need.mainOutline().centre()));
             }
         }
     }
 
     private static Finding noWay(String from, SoilNeed need, Point place) {
-        return Finding.of("no-way-round", Finding.Level.REFUSE, need.to(), Finding.Figures.NONE,
+        return Finding.of(WorkRule.NO_WAY_ROUND, Finding.Level.REFUSE, need.to(), Finding.Figures.NONE,
                 ("No way leads from %s to %s for the machine; it gets no farther than this place. Open a corridor or"
-                + " take a machine that climbs more.").formatted(from, need.to())).at(place)
-                .from("greatest grade and width of the machine, keep-outs and covers of the plan");
+                + " take a machine that climbs more.").formatted(from, need.to())).at(place);
     }
 
     private static String whole(double value) {

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.laydown;
 
+import bermwright.finding.Finding.Figures;
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
+import bermwright.finding.LoweringRule;
 import bermwright.foundation.Point;
 import bermwright.lowering.body.Body;
 import bermwright.lowering.body.MassCentre;
@@ -11,7 +15,6 @@ import bermwright.lowering.review.CrossState;
 import bermwright.lowering.rig.Poles;
 import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.PartCheck;
-import bermwright.lowering.sequence.Trouble;
 import bermwright.site.laydown.LandingDisc.Pull;
 import bermwright.site.laydown.LandingDisc.Spot;
 import bermwright.site.plan.Hull;
@@ -126,25 +129,25 @@ final class LandingTrials {
     }
 
     /** What a disc of landings finds, beside the parts as they hold for the planned one. */
-    List<Trouble> troubles(LandingDisc disc, List<PartCheck> planned) {
-        List<Trouble> troubles = new ArrayList<>();
+    List<Finding> findings(LandingDisc disc, List<PartCheck> planned) {
+        List<Finding> findings = new ArrayList<>();
         for (PartCheck check : planned) {
             if (check.holds() && LINE_PARTS.contains(check.part()) && check.load().contains("held still")) {
-                weak(disc, check).ifPresent(troubles::add);
+                weak(disc, check).ifPresent(findings::add);
             }
         }
         Optional<Spot> lifted = disc.spots().stream().filter(Spot::lifts).findFirst();
         if (lifted.isPresent() && !disc.spots().get(0).lifts()) {
-            troubles.add(Trouble.of("lowering-dispersion-shoe", Trouble.Level.WARN,
-                    new Trouble.Figures(0, 0, "kN"), SOURCE, text("Landed %s, with the gear where it is and a swing of"
+            findings.add(Finding.of(LoweringRule.LOWERING_DISPERSION_SHOE, Level.WARN,
+                    Figures.of(0, 0, "kN"), text("Landed %s, with the gear where it is and a swing of"
                             + " %.1f deg, a shoe or foot lifts off.", lifted.get().where(), Math.toDegrees(swing))));
         }
-        sideways(disc).ifPresent(troubles::add);
-        return troubles;
+        sideways(disc).ifPresent(findings::add);
+        return findings;
     }
 
     /** A part that holds at the planned landing and not at another: refused where no allowed swing helps. */
-    private Optional<Trouble> weak(LandingDisc disc, PartCheck check) {
+    private Optional<Finding> weak(LandingDisc disc, PartCheck check) {
         boolean always = check.capacity() < check.required() * disc.easedWorst().eased().tension();
         Spot spot = always ? disc.easedWorst() : disc.worst();
         Pull pull = always ? spot.eased() : spot.worst();
@@ -156,23 +159,23 @@ final class LandingTrials {
                 pull.swing())), pull.swing() > 0 ? "left" : "right");
         String shifted = pull.centre() == 0 ? "" : text(", its centre of mass %.2f m nearer the %s",
                 Math.abs(pull.centre()), pull.centre() > 0 ? "far end" : "base");
-        return Optional.of(Trouble.of("lowering-dispersion", always ? Trouble.Level.REFUSE : Trouble.Level.WARN,
-                new Trouble.Figures(factor, check.required(), "1"), SOURCE,
+        return Optional.of(Finding.of(LoweringRule.LOWERING_DISPERSION, always ? Level.REFUSE : Level.WARN,
+                Figures.of(factor, check.required(), "1"),
                 text("Landed %s, inside its dispersion, with the gear where it is%s%s, one line pulls %.1f kN at %.0f"
                         + " deg: factor %.2f of the %s, asked %.2f.", spot.where(), swung, shifted,
                         pull.tension() / 1000, Math.toDegrees(pull.tilt()), factor, check.part(),
                         check.required())));
     }
 
-    private Optional<Trouble> sideways(LandingDisc disc) {
+    private Optional<Finding> sideways(LandingDisc disc) {
         Spot most = disc.mostTurned();
         double side = disc.spots().stream().mapToDouble(Spot::side).max().orElse(0);
         boolean turns = most.turn() > swing;
         if (!turns && side < 0.01 * hull.mass() * plan.ground().gravity()) {
             return Optional.empty();
         }
-        return Optional.of(Trouble.of("lowering-dispersion-sideways", turns ? Trouble.Level.WARN : Trouble.Level.NOTE,
-                new Trouble.Figures(Math.toDegrees(most.turn()), Math.toDegrees(swing), "deg"), SOURCE,
+        return Optional.of(Finding.of(LoweringRule.LOWERING_DISPERSION_SIDEWAYS, turns ? Level.WARN : Level.NOTE,
+                Figures.of(Math.toDegrees(most.turn()), Math.toDegrees(swing), "deg"),
                 text("Landed %s, the worst of %d landings tried inside its dispersion, with the gear where it is, the"
                         + " lines lead %.1f deg out of the plane at %.0f deg; of all landings they pull the hull"
                         + " sideways with up to %.1f kN. The plan allows a swing of %.1f deg. Set the poles out after"

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.laydown;
 
+import bermwright.finding.Finding.Figures;
+import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
+import bermwright.finding.LoweringRule;
 import bermwright.foundation.ModelNote;
 import bermwright.lowering.rest.LyingCylinder;
 import bermwright.lowering.rest.RestPose;
@@ -12,7 +15,6 @@ import bermwright.lowering.sequence.Lowered;
 import bermwright.lowering.sequence.Lowering;
 import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.sequence.Trouble;
 import bermwright.lowering.thrust.LyingLanding;
 import bermwright.lowering.thrust.ThrusterLowering;
 import bermwright.lowering.thrust.ThrusterResult;
@@ -100,7 +102,7 @@ public final class LaydownOfHull {
         }
         Optional<LyingPose> pose = LyingPose.of(hull, ground);
         if (pose.isEmpty()) {
-            find(Trouble.plain("lowering-no-ground", Trouble.Level.REFUSE,
+            find(Finding.of(LoweringRule.LOWERING_NO_GROUND, Level.REFUSE, Figures.NONE,
                     "There is no ground under the lying hull: off the grid or no data. Lowering is not worked out."));
             return;
         }
@@ -113,14 +115,14 @@ public final class LaydownOfHull {
                 lowered(HullCase.of(plan, hull, pose.get(), ground));
             }
         } catch (IllegalArgumentException unusable) {
-            find(Trouble.plain("lowering-unusable", Trouble.Level.REFUSE,
+            find(Finding.of(LoweringRule.LOWERING_UNUSABLE, Level.REFUSE, Figures.NONE,
                     "Lowering is not worked out, for a size cannot be used: " + unusable.getMessage()));
         }
     }
 
     private void lowered(HullCase hullCase) {
         if (hull.lowering().isEmpty()) {
-            find(Trouble.plain("lowering-no-gear", Trouble.Level.REFUSE,
+            find(Finding.of(LoweringRule.LOWERING_NO_GEAR, Level.REFUSE, Figures.NONE,
                     "The hull is to be lowered and no gear for it is given."));
             return;
         }
@@ -130,20 +132,20 @@ public final class LaydownOfHull {
         if (lines.isPresent()) {
             byLines(lines.get(), byLines);
         } else if (byLines) {
-            find(Trouble.plain("lowering-no-lines", Trouble.Level.REFUSE,
+            find(Finding.of(LoweringRule.LOWERING_NO_LINES, Level.REFUSE, Figures.NONE,
                     "The hull is to be lowered by lines and none are given."));
         }
         thrusters = HullCase.thrusters(hull).map(t -> ThrusterLowering.of(hullCase.tipping(), t, gear.rate()));
         thrusters.ifPresent(t -> notes.add(t.note()));
         if (!byLines && thrusters.isEmpty()) {
-            find(Trouble.plain("lowering-no-thrusters", Trouble.Level.REFUSE,
+            find(Finding.of(LoweringRule.LOWERING_NO_THRUSTERS, Level.REFUSE, Figures.NONE,
                     "The hull is to be lowered by side thrusters and none are given."));
         } else if (!byLines) {
             double alpha = hullCase.tipping().centreAngle();
             if (!(hullCase.tipping().balanceTilt() > 0)) {
-                find(Trouble.of("lowering-falls-while-standing", Trouble.Level.REFUSE,
-                        new Trouble.Figures(Math.toDegrees(hullCase.tipping().ground().slopeAlong()),
-                                Math.toDegrees(alpha), "deg"), "statics, closed form",
+                find(Finding.of(LoweringRule.LOWERING_FALLS_WHILE_STANDING, Level.REFUSE,
+                        Figures.of(Math.toDegrees(hullCase.tipping().ground().slopeAlong()),
+                                Math.toDegrees(alpha), "deg"),
                         "The ground falls so steeply along the azimuth that the hull falls while standing."));
             }
             LandingFindings.thrusters(thrusters.get(), plan.ground().pivotFriction()).forEach(this::find);
@@ -157,9 +159,9 @@ public final class LaydownOfHull {
         lowering.ifPresent(r -> notes.addAll(r.notes()));
         review.ifPresent(r -> notes.addAll(r.notes()));
         if (chosen) {
-            lowered.troubles().forEach(this::find);
+            lowered.findings().forEach(this::find);
             double wander = hull.lowering().orElseThrow().wander();
-            review.ifPresent(r -> new ReviewFindings(lines, r, wander).troubles().forEach(this::find));
+            review.ifPresent(r -> new ReviewFindings(lines, r, wander).findings().forEach(this::find));
             bending(lines);
             backwardWindows();
             dispersion(lowered);
@@ -177,8 +179,8 @@ public final class LaydownOfHull {
 
     private void backwardWindows() {
         hull.lowering().orElseThrow().temperature().light().stream().filter(w -> !(w.to() > w.from()))
-                .forEach(w -> find(Trouble.of("lowering-light-backwards", Trouble.Level.WARN,
-                        new Trouble.Figures(w.to(), w.from(), "h"), "order of the plan's windows",
+                .forEach(w -> find(Finding.of(LoweringRule.LOWERING_LIGHT_BACKWARDS, Level.WARN,
+                        Figures.of(w.to(), w.from(), "h"),
                         String.format(Locale.ROOT, "A window of %s on the lines begins after %.2f h and ends after"
                                 + " %.2f h; it is left out.", w.shade().word(), w.from(), w.to()))));
     }
@@ -191,16 +193,16 @@ public final class LaydownOfHull {
         }
         LandingTrials trials = new LandingTrials(plan, hull, ground);
         disc = trials.disc();
-        lowering.ifPresent(r -> disc.ifPresent(d -> trials.troubles(d, r.checks()).forEach(this::find)));
+        lowering.ifPresent(r -> disc.ifPresent(d -> trials.findings(d, r.checks()).forEach(this::find)));
         Set<String> known = new HashSet<>();
-        lowered.troubles().stream().filter(t -> t.level() == Trouble.Level.REFUSE).forEach(t -> known.add(t.rule()));
+        lowered.findings().stream().filter(t -> t.level() == Level.REFUSE).forEach(t -> known.add(t.id()));
         for (double ahead : new double[] {off, -off}) {
-            List<Trouble> there = trials.landed(ahead, 0).map(c -> Lowering.of(c).troubles()).orElse(List.of());
-            for (Trouble t : there) {
-                if (t.level() == Trouble.Level.REFUSE && known.add(t.rule())) {
-                    find(new Trouble("lowering-dispersion", Trouble.Level.REFUSE, t.measured(), t.limit(), t.unit(),
-                            t.source(), String.format(Locale.ROOT, "Landed %.1f m %s, inside its dispersion, with the"
-                                    + " gear where it is: %s", off, ahead > 0 ? "ahead" : "behind", t.text())));
+            List<Finding> there = trials.landed(ahead, 0).map(c -> Lowering.of(c).findings()).orElse(List.of());
+            for (Finding t : there) {
+                if (t.level() == Level.REFUSE && known.add(t.id())) {
+                    find(Finding.of(LoweringRule.LOWERING_DISPERSION, Level.REFUSE, t.figures(), String.format(
+                            Locale.ROOT, "Landed %.1f m %s, inside its dispersion, with the gear where it is: %s", off,
+                            ahead > 0 ? "ahead" : "behind", t.text())).with(t.id()).from(t.source()).todo(t.todo()));
                 }
             }
         }
@@ -230,24 +232,22 @@ public final class LaydownOfHull {
     /** Refuses what no mechanics can be made of. */
     private boolean usable() {
         if (!(plan.ground().gravity() > 0)) {
-            find(Trouble.of("lowering-no-gravity", Trouble.Level.REFUSE,
-                    new Trouble.Figures(plan.ground().gravity(), 0, "m/s2"), "statics",
+            find(Finding.of(LoweringRule.LOWERING_NO_GRAVITY, Level.REFUSE,
+                    Figures.of(plan.ground().gravity(), 0, "m/s2"),
                     "Without gravity nothing can be laid down."));
             return false;
         }
         double centre = hull.centreOfMassFromBase();
         if (!(centre > 0 && centre < hull.length())) {
-            find(Trouble.of("lowering-centre-of-mass-outside", Trouble.Level.REFUSE,
-                    new Trouble.Figures(centre, hull.length(), "m"), "size of the hull",
+            find(Finding.of(LoweringRule.LOWERING_CENTRE_OF_MASS_OUTSIDE, Level.REFUSE,
+                    Figures.of(centre, hull.length(), "m"),
                     "The centre of mass is not between the ends of the hull."));
             return false;
         }
         return true;
     }
 
-    private void find(Trouble trouble) {
-        findings.add(new Finding(trouble.rule(), Finding.Level.valueOf(trouble.level().name()), hull.id(),
-                trouble.measured(), trouble.limit(), trouble.unit(), Optional.of(hull.baseCentre()),
-                trouble.source(), trouble.text()));
+    private void find(Finding finding) {
+        findings.add(finding.about(hull.id()).at(hull.baseCentre()));
     }
 }

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.laydown;
 
+import bermwright.finding.Finding.Figures;
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
+import bermwright.finding.LoweringRule;
 import bermwright.lowering.review.CrossSlope;
 import bermwright.lowering.review.CrossState;
 import bermwright.lowering.review.EdgeState;
@@ -10,7 +14,6 @@ import bermwright.lowering.review.Loss;
 import bermwright.lowering.review.Review;
 import bermwright.lowering.rig.Tube;
 import bermwright.lowering.sequence.LoweringCase;
-import bermwright.lowering.sequence.Trouble;
 import bermwright.lowering.strength.HullBeam;
 import bermwright.lowering.strength.ThinTube;
 import java.util.ArrayList;
@@ -41,44 +44,44 @@ final class ReviewFindings {
         this.wander = wander;
     }
 
-    List<Trouble> troubles() {
-        List<Trouble> troubles = new ArrayList<>();
-        mismatch(troubles);
-        light(troubles);
-        review.cross().ifPresent(c -> cross(c, troubles));
-        review.liquid().ifPresent(l -> liquid(l, troubles));
-        edge(troubles);
-        losses(troubles);
+    List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>();
+        mismatch(findings);
+        light(findings);
+        review.cross().ifPresent(c -> cross(c, findings));
+        review.liquid().ifPresent(l -> liquid(l, findings));
+        edge(findings);
+        losses(findings);
         double speed = review.motion().contactSpeed();
         if (speed > CONTACT_SPEED) {
-            troubles.add(Trouble.of("lowering-contact-speed", Trouble.Level.WARN,
-                    new Trouble.Figures(speed, CONTACT_SPEED, "m/s"), PRACTICE,
+            findings.add(Finding.of(LoweringRule.LOWERING_CONTACT_SPEED, Level.WARN,
+                    Figures.of(speed, CONTACT_SPEED, "m/s"),
                     text("At the set rate the far end comes down at %.2f m/s; slow down before contact.", speed)));
         }
-        return troubles;
+        return findings;
     }
 
-    private void mismatch(List<Trouble> troubles) {
+    private void mismatch(List<Finding> findings) {
         LineReview.Mismatch m = review.lines().mismatch();
         if (m.slack()) {
-            troubles.add(Trouble.of("lowering-line-slack", Trouble.Level.WARN,
-                    new Trouble.Figures(m.hardest() / 1000, m.hardest() / 2000, "kN"), PRACTICE,
+            findings.add(Finding.of(LoweringRule.LOWERING_LINE_SLACK, Level.WARN,
+                    Figures.of(m.hardest() / 1000, m.hardest() / 2000, "kN"),
                     text("A difference of %.2f m in what the lines pay out lets one hang slack: the other carries"
                             + " %.1f kN and turns the base with %.0f kN m.", m.mismatch(), m.hardest() / 1000,
                             m.yawMoment() / 1000)));
         }
         double shade = review.lines().coolingShortening();
         if (what.rig().lines().count() > 1 && shade > m.mismatch()) {
-            troubles.add(Trouble.of("lowering-sun-and-shade", Trouble.Level.NOTE,
-                    new Trouble.Figures(shade, m.mismatch(), "m"), GROWTH + PRACTICE,
+            findings.add(Finding.of(LoweringRule.LOWERING_SUN_AND_SHADE, Level.NOTE,
+                    Figures.of(shade, m.mismatch(), "m"),
                     text("A line in shade %.0f K colder than one in sun is %.2f m shorter, more than the stated"
                             + " mismatch of %.2f m: lower with all lines in sun or all in shade, and level them by"
-                            + " tension.", review.lines().cooling(), shade, m.mismatch())));
+                            + " tension.", review.lines().cooling(), shade, m.mismatch())).from(GROWTH + PRACTICE));
         }
         what.rig().lines().winch().rating().ifPresent(rating -> {
             if (m.hardest() > rating) {
-                troubles.add(Trouble.of("lowering-pay-out-mismatch", Trouble.Level.WARN,
-                        new Trouble.Figures(m.hardest() / 1000, rating / 1000, "kN"), "rating of the winch",
+                findings.add(Finding.of(LoweringRule.LOWERING_PAY_OUT_MISMATCH, Level.WARN,
+                        Figures.of(m.hardest() / 1000, rating / 1000, "kN"),
                         text("With %.2f m difference in pay-out one line carries %.1f kN, more than its winch is rated"
                                 + " for. Level the lines by tension, not by length.", m.mismatch(),
                                 m.hardest() / 1000)));
@@ -87,55 +90,56 @@ final class ReviewFindings {
     }
 
     /** Where sun gives way to shade within the lift, and what a line then gains that is held fast. */
-    private void light(List<Trouble> troubles) {
+    private void light(List<Finding> findings) {
         for (LineReview.LightChange change : review.lines().lightChanges()) {
             double then = change.held() + (change.intoShade() ? change.gain().orElse(0) : 0);
             double rating = what.rig().lines().winch().rating().orElse(Double.MAX_VALUE);
             boolean tooMuch = then > rating;
-            troubles.add(Trouble.of("lowering-light-changes", tooMuch ? Trouble.Level.WARN : Trouble.Level.NOTE,
-                    tooMuch ? new Trouble.Figures(then / 1000, rating / 1000, "kN")
-                            : new Trouble.Figures(change.shortening(), what.rig().lines().payOutMismatch(), "m"),
-                    GROWTH + PRACTICE,
+            findings.add(Finding.of(LoweringRule.LOWERING_LIGHT_CHANGES, tooMuch ? Level.WARN : Level.NOTE,
+                    tooMuch ? Figures.of(then / 1000, rating / 1000, "kN")
+                            : Figures.of(change.shortening(), what.rig().lines().payOutMismatch(), "m"),
                     text("After %.1f h, at %.0f deg, the lines pass into %s and get %.2f m %s; held fast there one"
                             + " carries %.1f kN. Keep moving through it, or lower inside one window.",
                             change.time() / 3600, Math.toDegrees(change.tilt()), change.intoShade() ? "shade" : "sun",
-                            change.shortening(), change.intoShade() ? "shorter" : "longer", then / 1000)));
+                            change.shortening(), change.intoShade() ? "shorter" : "longer", then / 1000)).from(GROWTH
+                            + PRACTICE));
         }
-        review.lines().lightUnknownFrom().ifPresent(tilt -> troubles.add(Trouble.plain("lowering-light-not-stated",
-                Trouble.Level.NOTE, text("From %.0f deg on no window says whether the lines stand in sun or in shade.",
+        review.lines().lightUnknownFrom()
+                .ifPresent(tilt -> findings.add(Finding.of(LoweringRule.LOWERING_LIGHT_NOT_STATED,
+                Level.NOTE, Figures.NONE,
+                text("From %.0f deg on no window says whether the lines stand in sun or in shade.",
                         Math.toDegrees(tilt)))));
     }
 
-    private void cross(CrossSlope cross, List<Trouble> troubles) {
+    private void cross(CrossSlope cross, List<Finding> findings) {
         double rating = what.rig().lines().winch().rating().orElse(Double.MAX_VALUE);
         Optional<CrossState> slack = cross.states().stream().filter(c -> c.lowering() && c.isSlack()).findFirst();
         Optional<CrossState> worst = slack.or(cross::hardest).filter(c -> c.isSlack() || c.hardest() > rating);
-        worst.ifPresent(c -> troubles.add(Trouble.of("lowering-cross-slope", Trouble.Level.WARN,
-                c.isSlack() ? new Trouble.Figures(Math.min(c.lower(), c.upper()) / 1000, 0, "kN")
-                        : new Trouble.Figures(c.hardest() / 1000, rating / 1000, "kN"), SPACE,
+        worst.ifPresent(c -> findings.add(Finding.of(LoweringRule.LOWERING_CROSS_SLOPE, Level.WARN,
+                c.isSlack() ? Figures.of(Math.min(c.lower(), c.upper()) / 1000, 0, "kN")
+                        : Figures.of(c.hardest() / 1000, rating / 1000, "kN"),
                 text("At %.0f deg on the cross slope the line of the lower side %s and that of the upper side %s; the"
                         + " hull is kept in its plane by %s.", Math.toDegrees(c.tilt()), pulls(c.lower()),
                         pulls(c.upper()), c.held().word()))));
         CrossState side = cross.mostSideLine();
         if (side.sideLine() > NEGLIGIBLE * what.tipping().weight()) {
-            troubles.add(Trouble.of("lowering-side-line", Trouble.Level.NOTE,
-                    new Trouble.Figures(side.sideLine() / 1000, 0, "kN"), SPACE,
+            findings.add(Finding.of(LoweringRule.LOWERING_SIDE_LINE, Level.NOTE,
+                    Figures.of(side.sideLine() / 1000, 0, "kN"),
                     text("The cross slope pulls %.1f kN sideways; neither lowering lines nor pivot hold the hull in its"
                             + " plane: give side lines at the lugs for up to %.1f kN on the upper side, most at %.0f"
                             + " deg.", cross.sideForce() / 1000, side.sideLine() / 1000,
                             Math.toDegrees(side.tilt()))));
         }
-        shoe(cross, troubles);
-        holdAcross(cross, troubles);
-        cross.mostSway().filter(c -> c.sway().orElseThrow().angle() > wander).ifPresent(c -> sway(cross, c, troubles));
+        shoe(cross, findings);
+        holdAcross(cross, findings);
+        cross.mostSway().filter(c -> c.sway().orElseThrow().angle() > wander).ifPresent(c -> sway(cross, c, findings));
     }
 
-    private void liquid(LiquidReview liquid, List<Trouble> troubles) {
+    private void liquid(LiquidReview liquid, List<Finding> findings) {
         double bears = Math.min(what.rig().lines().winch().rating().orElse(Double.MAX_VALUE),
                 what.rig().lines().line().breakingLoad().orElse(Double.MAX_VALUE) / what.rig().factors().line());
-        liquid.worst().filter(s -> s.free() > bears && s.held() <= bears).ifPresent(s -> troubles.add(Trouble.of(
-                "lowering-liquid", Trouble.Level.WARN, new Trouble.Figures(s.free() / 1000, bears / 1000, "kN"),
-                "liquid free in the hull's own cylinder, an upper bound",
+        liquid.worst().filter(s -> s.free() > bears && s.held() <= bears).ifPresent(s -> findings.add(Finding.of(
+                LoweringRule.LOWERING_LIQUID, Level.WARN, Figures.of(s.free() / 1000, bears / 1000, "kN"),
                 text("With %.1f t of liquid free to run along the hull one line may carry up to %.1f kN at %.0f deg,"
                         + " against %.1f kN with the liquid held: drain it, or show that its tank holds it.",
                         liquid.mass() / 1000, s.free() / 1000, Math.toDegrees(s.tilt()), s.held() / 1000))));
@@ -145,11 +149,11 @@ final class ReviewFindings {
         return tension > 0 ? text("carries %.1f kN", tension / 1000) : "hangs slack";
     }
 
-    private void shoe(CrossSlope cross, List<Trouble> troubles) {
+    private void shoe(CrossSlope cross, List<Finding> findings) {
         CrossState lightest = cross.lightestShoe();
         if (what.tipping().pivot().halfWidth() > 0 && !(lightest.pivot().upperShoe() > 0)) {
-            troubles.add(Trouble.of("lowering-shoe-lifts", Trouble.Level.WARN,
-                    new Trouble.Figures(lightest.pivot().upperShoe() / 1000, 0, "kN"), SPACE,
+            findings.add(Finding.of(LoweringRule.LOWERING_SHOE_LIFTS, Level.WARN,
+                    Figures.of(lightest.pivot().upperShoe() / 1000, 0, "kN"),
                     text("At %.0f deg the cross slope lifts the upper shoe: all %.1f kN stand on the lower one and only"
                             + " a side line of %.1f kN keeps the hull from going over it. Level the ground across or"
                             + " set the shoes further apart.", Math.toDegrees(lightest.tilt()),
@@ -158,23 +162,23 @@ final class ReviewFindings {
     }
 
     /** Whether friction and anchor hold what pulls along and across together, where along alone they would. */
-    private void holdAcross(CrossSlope cross, List<Trouble> troubles) {
+    private void holdAcross(CrossSlope cross, List<Finding> findings) {
         double gravity = what.tipping().ground().gravity();
         double anchor = what.rig().pivotHold().map(a -> a.capacity(what.soil(), gravity, 0)).orElse(0.0);
         double asked = what.rig().factors().pivotHold();
         double mu = what.tipping().ground().friction();
         cross.states().stream().filter(c -> anchor < c.pivot().holdNeeded()
                         && anchor >= asked * Math.abs(c.pivot().along()) - mu * c.pivot().up())
-                .max(Comparator.comparingDouble(c -> c.pivot().holdNeeded())).ifPresent(c -> troubles.add(
-                        Trouble.of("lowering-hold-across", Trouble.Level.WARN,
-                                new Trouble.Figures(c.pivot().holdNeeded() / 1000, anchor / 1000, "kN"), SPACE,
+                .max(Comparator.comparingDouble(c -> c.pivot().holdNeeded())).ifPresent(c -> findings.add(
+                        Finding.of(LoweringRule.LOWERING_HOLD_ACROSS, Level.WARN,
+                                Figures.of(c.pivot().holdNeeded() / 1000, anchor / 1000, "kN"),
                                 text("At %.0f deg the pivot is pulled %.1f kN along and %.1f kN across: the hold must"
                                         + " take %.1f kN slanting and bears %.1f kN.", Math.toDegrees(c.tilt()),
                                         Math.abs(c.pivot().along()) / 1000, Math.abs(c.pivot().side()) / 1000,
                                         c.pivot().holdNeeded() / 1000, anchor / 1000))));
     }
 
-    private void sway(CrossSlope cross, CrossState worst, List<Trouble> troubles) {
+    private void sway(CrossSlope cross, CrossState worst, List<Finding> findings) {
         Optional<CrossState> calm = cross.states().stream()
                 .filter(c -> c.sway().isPresent() && c.tilt() > worst.tilt()
                         && c.sway().get().angle() <= wander).findFirst();
@@ -182,50 +186,53 @@ final class ReviewFindings {
         double deg = Math.toDegrees(worst.tilt());
         String until = calm.map(c -> text(" From %.0f deg on it stays within the %.1f deg"
                 + " that the plan lets it swing.", Math.toDegrees(c.tilt()), Math.toDegrees(wander))).orElse("");
-        troubles.add(Trouble.of("lowering-sways", Trouble.Level.WARN,
-                new Trouble.Figures(Math.toDegrees(s.angle()), Math.toDegrees(wander), "deg"), SPACE + "; wander of"
-                        + " the plan", s.finds()
+        findings.add(Finding.of(LoweringRule.LOWERING_SWAYS, Level.WARN,
+                Figures.of(Math.toDegrees(s.angle()), Math.toDegrees(wander), "deg"), s.finds()
                 ? text("Without side lines the hull rolls on its rim until at %.0f deg it leans %.1f deg out of its"
                         + " plane, its far end %.1f m aside; the plan allows a swing of %.1f deg.%s", deg,
                         Math.toDegrees(s.angle()), s.farEnd(), Math.toDegrees(wander), until)
                 : text("Without side lines nothing stops the hull from rolling away on its rim at %.0f deg.%s Give"
-                        + " shoes, or hold it with side lines before hand-over.", deg, until)));
+                        + " shoes, or hold it with side lines before hand-over.", deg, until)).from(SPACE
+                        + "; wander of"
+                        + " the plan"));
     }
 
     /** Whether a bare shell bears what bends the nearly lying hull. */
-    static Optional<Trouble> bending(HullBeam beam, Tube shell, double lug) {
+    static Optional<Finding> bending(HullBeam beam, Tube shell, double lug) {
         double ratio = (shell.diameter() - shell.wall()) / 2 / shell.wall();
         double bears = Math.min(shell.yield(), ThinTube.knockDown(ratio) * ThinTube.perfect(shell));
         double factor = bears / beam.stress(shell);
         if (factor >= BENDING_FACTOR) {
             return Optional.empty();
         }
-        return Optional.of(Trouble.of("lowering-hull-bends", Trouble.Level.WARN,
-                new Trouble.Figures(factor, BENDING_FACTOR, "1"), "bare shell, NASA SP-8007, from memory; " + PRACTICE,
+        return Optional.of(Finding.of(LoweringRule.LOWERING_HULL_BENDS, Level.WARN,
+                Figures.of(factor, BENDING_FACTOR, "1"),
                 text("Held at base and lugs the hull bends with %.0f kN m: %.1f MPa in its shell, which bears %.1f MPa"
                         + " without inner pressure and frames. Lugs at %.1f m instead of %.1f m bend it least.",
-                        beam.greatest() / 1000, beam.stress(shell) / 1e6, bears / 1e6, beam.bestLug(), lug)));
+                        beam.greatest() / 1000, beam.stress(shell) / 1e6, bears / 1e6, beam.bestLug(), lug))
+                        .from("bare shell, NASA SP-8007, from memory; " + PRACTICE));
     }
 
-    private void edge(List<Trouble> troubles) {
+    private void edge(List<Finding> findings) {
         Optional<EdgeState> worst = review.edge().stream().min(Comparator.comparingDouble(EdgeState::factor));
         if (worst.isPresent() && worst.get().factor() < EDGE_FACTOR) {
             EdgeState e = worst.get();
-            troubles.add(Trouble.of("lowering-edge-sinks", Trouble.Level.WARN,
-                    new Trouble.Figures(e.factor(), EDGE_FACTOR, "1"), "Vesic (1973) at lunar gravity; " + PRACTICE,
+            findings.add(Finding.of(LoweringRule.LOWERING_EDGE_SINKS, Level.WARN,
+                    Figures.of(e.factor(), EDGE_FACTOR, "1"),
                     text("At %.0f deg the pivot presses %.0f kPa on ground that gives way at %.0f kPa under so slanting"
                             + " a load, %.2f m sunk: spread it by shoes or pads.", Math.toDegrees(e.tilt()),
-                            e.pressure() / 1000, e.bearing() / 1000, e.sinkage())));
+                            e.pressure() / 1000, e.bearing() / 1000, e.sinkage()))
+                            .from("Vesic (1973) at lunar gravity; " + PRACTICE));
         }
     }
 
     /** The worst tilt of each thing whose loss lets the hull fall. */
-    private void losses(List<Trouble> troubles) {
+    private void losses(List<Finding> findings) {
         for (String lost : review.losses().stream().map(Loss::lost).distinct().toList()) {
             review.losses().stream().filter(l -> l.lost().equals(lost) && l.outcome() == Loss.Outcome.FALLS)
-                    .max(Comparator.comparingDouble(Loss::speed)).ifPresent(l -> troubles.add(
-                            Trouble.of("lowering-single-failure", Trouble.Level.WARN,
-                                    new Trouble.Figures(l.speed(), 0, "m/s"), PRACTICE,
+                    .max(Comparator.comparingDouble(Loss::speed)).ifPresent(l -> findings.add(
+                            Finding.of(LoweringRule.LOWERING_SINGLE_FAILURE, Level.WARN,
+                                    Figures.of(l.speed(), 0, "m/s"),
                                     text("Lost at %.0f deg, %s lets the hull fall: %s.", Math.toDegrees(l.tilt()),
                                             l.lost(), l.words()))));
         }

@@ -4,6 +4,7 @@ package bermwright.site.sizing;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
+import bermwright.finding.SizingRule;
 import bermwright.foundation.Progress;
 import bermwright.shielding.cover.CoverThickness;
 import bermwright.site.exposure.CoverTrial;
@@ -130,7 +131,8 @@ public final class CoverSizing {
         progress.report(1, "done");
         List<SizedCover.StationShare> stations = outcome.stations().stream().filter(s -> hulls.contains(s.hull()))
                 .map(use::share).toList();
-        return new SizedCover(met && unjudged.isEmpty(), best, planned(best), outcome.volume(), uniformVolume, stations, bank, available,
+        return new SizedCover(met && unjudged.isEmpty(), best, planned(best), outcome.volume(), uniformVolume,
+                stations, bank, available,
                 trade, intervals, stopsPaying(trade), trials, all);
     }
 
@@ -145,9 +147,9 @@ public final class CoverSizing {
             }
         }
         if (plan.exposure().limits().isEmpty()) {
-            unjudged.add(Finding.of("size-cover-no-limit", Level.REFUSE, "exposure", Figures.NONE,
+            unjudged.add(Finding.of(SizingRule.SIZE_COVER_NO_LIMIT, Level.REFUSE, "exposure", Figures.NONE,
                     "The plan states no limit, so there is nothing to size a cover against. State the limits that hold"
-                            + " in exposure.limits.").from("limits of the plan"));
+                            + " in exposure.limits."));
         }
         return unjudged;
     }

@@ -4,8 +4,10 @@ package bermwright.site.sizing;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
+import bermwright.finding.SizingRule;
 import bermwright.shielding.cover.CoverThickness;
 import bermwright.site.exposure.CoverTrial;
+import bermwright.site.exposure.LimitFindings;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.ExposurePlan;
@@ -47,9 +49,8 @@ final class SizingFindings {
     List<Finding> of(List<String> hulls, List<Unmet> unmet, ToDoubleFunction<Remedy> used) {
         List<Finding> findings = new ArrayList<>();
         if (outcome.offGround()) {
-            findings.add(Finding.of("size-cover-off-ground", Level.REFUSE, "cover", Figures.NONE,
-                    "The mound runs off the elevation file or into a hole, so its volume is not known.")
-                    .from("extent of the elevation file"));
+            findings.add(Finding.of(SizingRule.SIZE_COVER_OFF_GROUND, Level.REFUSE, "cover", Figures.NONE,
+                    "The mound runs off the elevation file or into a hole, so its volume is not known."));
         }
         outcome.stations().stream().filter(s -> hulls.contains(s.hull()) && !(s.open() <= CoverTrial.SETTLED))
                 .forEach(s -> findings.add(unsettled(s)));
@@ -66,22 +67,21 @@ final class SizingFindings {
         for (Hull hull : plan.hulls()) {
             if (!covered.contains(hull.id()) && !hull.stations().isEmpty()) {
                 double used = use.used(hull.id(), outcome);
-                findings.add(Finding.of("size-cover-without-cover", used <= 1 ? Level.NOTE : Level.REFUSE, hull.id(),
+                findings.add(Finding.of(SizingRule.SIZE_COVER_WITHOUT_COVER, used <= 1 ? Level.NOTE : Level.REFUSE,
+                        hull.id(),
                         Figures.of(used, 1, "1"), String.format(Locale.ROOT, "People stay in hull %s, which has no"
                                 + " cover in the plan or lies on unknown ground, so none was looked for. As it is, its"
-                                + " worst station takes %.0f %% of the narrowest limit.", hull.id(), 100 * used))
-                        .from("covers of the plan"));
+                                + " worst station takes %.0f %% of the narrowest limit.", hull.id(), 100 * used)));
             }
         }
         return findings;
     }
 
     private static Finding unsettled(CoverTrial.At at) {
-        return Finding.of("size-cover-unsettled", Level.WARN, at.hull() + "/" + at.station().id(),
+        return Finding.of(SizingRule.SIZE_COVER_UNSETTLED, Level.WARN, at.hull() + "/" + at.station().id(),
                 Figures.of(at.open(), CoverTrial.SETTLED, "1"), String.format(Locale.ROOT, "Under the cover found"
                         + " %.1f %% of the dose is still open after all directions: too much comes through ways too"
-                        + " narrow for the rays. Take dose and cover as known to that only.", at.open() * 100))
-                .from("our own setting: rays are added until the dose changes by less");
+                        + " narrow for the rays. Take dose and cover as known to that only.", at.open() * 100));
     }
 
     /** The thinnest cover tried that meets the limits once the hull's ends are covered too (m). */
@@ -102,12 +102,13 @@ final class SizingFindings {
         return thickness.entrySet().stream().sorted(Map.Entry.comparingByKey()).flatMap(entry -> {
             CoverThickness t = entry.getValue();
             double thinnest = Math.min(t.crown(), t.flank());
-            return thinnest < spacing ? Stream.of(Finding.of("cover-thinner-than-cell", Level.WARN, entry.getKey(),
+            return thinnest < spacing ? Stream.of(Finding.of(SizingRule.SIZE_COVER_THINNER_THAN_CELL, Level.WARN,
+                    entry.getKey(),
                     Figures.of(thinnest, spacing, "m"), String.format(Locale.ROOT, "The cover found is %.2f m thick at"
                             + " its thinnest, less than a cell of the elevation grid, %.2f m: shape, volume and dose"
                             + " are known no better than that. Search again on a finer grid before anyone relies on"
-                            + " it.", thinnest, spacing)).at(plan.hull(entry.getKey()).orElseThrow().baseCentre())
-                    .from("spacing of the elevation file")) : Stream.<Finding>empty();
+                            + " it.", thinnest, spacing)).at(plan.hull(entry.getKey()).orElseThrow().baseCentre()))
+                            : Stream.<Finding>empty();
         }).toList();
     }
 
@@ -124,11 +125,10 @@ final class SizingFindings {
                 .reduce((thin, thick) -> thick).map(p -> String.format(Locale.ROOT, "What they give covers all hulls"
                         + " %.2f m thick everywhere; %s then takes %.0f %% of its limit.", p.thickness(), p.station(),
                         100 * p.used())).orElse("What they give does not cover the hulls even thinly.");
-        return Finding.of("size-cover-borrow", Level.REFUSE, "earthworks", Figures.of(bank, available, "m3"),
+        return Finding.of(SizingRule.SIZE_COVER_BORROW, Level.REFUSE, "earthworks", Figures.of(bank, available, "m3"),
                 String.format(Locale.ROOT, "The least cover needs %.0f m3 of soil in place; the borrow grounds give"
                         + " %.0f m3 with their side slopes and what must not be undercut left standing. %s"
-                        + " Add a borrow ground, or lower the hulls into a trench.", bank, available, enough))
-                .from("borrow grounds of the plan");
+                        + " Add a borrow ground, or lower the hulls into a trench.", bank, available, enough));
     }
 
     private boolean hasFreeEnd(String hull) {
@@ -144,13 +144,14 @@ final class SizingFindings {
                         : "No cover up to " + CoverSizing.THICKEST + " m meets it.";
         String unit = StationDose.milli(one.limit.quantity());
         String dose = one.limit.quantity().equals(StationDose.QUANTITY) ? "dose" : one.limit.quantity();
-        return Finding.of("size-cover-unmet", Level.REFUSE, one.station.hull() + "/" + one.station.station().id(),
+        return Finding.of(SizingRule.SIZE_COVER_UNMET, Level.REFUSE, one.station.hull() + "/" + one.station.station()
+                .id(),
                 Figures.of(one.dose.high() * MSV, one.limit.limit() * MSV, unit),
                 String.format(Locale.ROOT, "At best cover the %s from %s over %s is %.1f %7$s and may be %.1f %7$s"
                         + " (84th percentile); the limit is %.1f %7$s. %8$s %9$s", dose, words(one.limit.from()),
                         one.limit.over().word(), one.dose.best() * MSV, one.dose.high() * MSV,
                         one.limit.limit() * MSV, unit, help, shorter(one, plan.exposure().stayDays())))
-                .from(one.limit.source());
+                .with(LimitFindings.kind(one.limit)).from(one.limit.source());
     }
 
     private static String words(ExposurePlan.From from) {

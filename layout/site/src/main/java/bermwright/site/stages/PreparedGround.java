@@ -4,6 +4,8 @@ package bermwright.site.stages;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
+import bermwright.finding.Rule;
+import bermwright.finding.SiteRule;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.clearance.CorridorGrade;
@@ -74,12 +76,12 @@ public record PreparedGround(ElevationGrid natural, ElevationGrid surface, List<
             }
             Optional<ShapedGround> shaped = shaped(plan, preparation, surface);
             if (shaped.isEmpty()) {
-                findings.add(finding("preparation-no-ground", Level.REFUSE, preparation,
+                findings.add(finding(SiteRule.PREPARATION_NO_GROUND, Level.REFUSE, preparation,
                         "lies over missing ground or leaves the elevation file; it is not made"));
                 continue;
             }
             if (!shaped.get().meetsGround()) {
-                findings.add(finding("preparation-side-open", Level.WARN, preparation,
+                findings.add(finding(SiteRule.PREPARATION_SIDE_OPEN, Level.WARN, preparation,
                         "has a side that never meets known ground; its volume is not complete"));
             }
             CutAndFill volumes = shaped.get().moved();
@@ -112,17 +114,18 @@ public record PreparedGround(ElevationGrid natural, ElevationGrid surface, List<
                 OptionalDouble.empty(), OptionalDouble.of(fillFromCut(plan)))));
         Point place = line.get(line.size() / 2);
         if (made.isEmpty()) {
-            findings.add(Finding.of("corridor-not-cut", Level.WARN, corridor.id(), Figures.NONE,
+            findings.add(Finding.of(SiteRule.CORRIDOR_NOT_CUT, Level.WARN, corridor.id(), Figures.NONE,
                     "Corridor %s cannot be cut to its grade: it lies over missing ground.".formatted(corridor.id()))
-                    .at(place).from("elevation file"));
+                    .at(place));
             return Optional.empty();
         }
         CutAndFill volumes = made.get().ground().moved();
-        findings.add(Finding.of("corridor-cut", Level.NOTE, corridor.id(), Figures.measured(volumes.moved(), "m3"),
+        findings.add(Finding.of(SiteRule.CORRIDOR_CUT, Level.NOTE, corridor.id(), Figures.measured(volumes.moved(),
+                "m3"),
                 String.format(Locale.ROOT, "Corridor %s is cut and filled down to %.1f deg: %.0f m3 cut, %.0f m3 fill;"
                         + " its ends move up to %.1f m from the ground they meet.", corridor.id(),
                         Math.toDegrees(corridor.greatestGrade()), volumes.cut(), volumes.fill(),
-                        ends(made.get(), ground))).at(place).from("greatest grade of the corridor in the plan"));
+                        ends(made.get(), ground))).at(place));
         return Optional.of(made.get().ground());
     }
 
@@ -173,7 +176,7 @@ public record PreparedGround(ElevationGrid natural, ElevationGrid surface, List<
         return plan.ground().regolith().bankDensity() / plan.ground().regolith().placedDensity();
     }
 
-    private static Finding finding(String rule, Level level, Preparation preparation, String trouble) {
+    private static Finding finding(Rule rule, Level level, Preparation preparation, String trouble) {
         Point place = preparation.area().centre();
         return Finding.of(rule, level, preparation.id(), Figures.NONE, String.format(Locale.ROOT,
                 "Preparation %s (%s) %s.", preparation.id(), preparation.kind().word(), trouble)).at(place)

@@ -4,6 +4,7 @@ package bermwright.site.stages;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
+import bermwright.finding.WorkRule;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.site.exposure.SiteCover;
@@ -89,11 +90,10 @@ public record SlopeChecks(List<Slope> slopes, double steepest, List<Finding> fin
         slopes.stream().filter(s -> s.circle() < WANTED).map(SlopeChecks::slides).forEach(findings::add);
         StandingSlopes made = StandingSlopes.of(cover.natural(), cover.prepared(), soil.stableSlope() + GRID);
         if (!made.stands()) {
-            findings.add(Finding.of("made-ground-steep", Level.WARN, "ground", Figures.of(
+            findings.add(Finding.of(WorkRule.MADE_GROUND_STEEP, Level.WARN, "ground", Figures.of(
                     Math.toDegrees(made.steepest()), Math.toDegrees(soil.stableSlope()), "deg"), text("Preparations"
                     + " leave %.0f m2 steeper than the soil stands, up to %.1f deg. Ease their sides.",
-                    made.areaTooSteep(), Math.toDegrees(made.steepest()))).at(made.place().orElseThrow())
-                    .from("stable slope of the soil in the plan"));
+                    made.areaTooSteep(), Math.toDegrees(made.steepest()))).at(made.place().orElseThrow()));
         }
         return new SlopeChecks(slopes, made.steepest(), findings);
     }
@@ -126,11 +126,11 @@ public record SlopeChecks(List<Slope> slopes, double steepest, List<Finding> fin
     }
 
     private static Finding slides(Slope s) {
-        return Finding.of("slope-slides", s.circle() < 1 ? Level.REFUSE : Level.WARN, s.subject(),
+        return Finding.of(WorkRule.SLOPE_SLIDES, s.circle() < 1 ? Level.REFUSE : Level.WARN, s.subject(),
                 Figures.of(s.circle(), WANTED, "1"), text("The %s, %.1f m high at %.1f deg, stands %.2f times against a"
                         + " slide on its worst circle with the plan's soil, %.2f times in its face without cohesion;"
                         + " %.1f are wanted. Flatten its sides.", s.kind(), s.height(), Math.toDegrees(s.angle()),
-                        s.circle(), s.plane(), WANTED)).at(s.where()).from(SOURCE);
+                        s.circle(), s.plane(), WANTED)).at(s.where());
     }
 
     private static double height(ElevationGrid before, ElevationGrid after) {

@@ -2,6 +2,7 @@
 package bermwright.site.stages;
 
 import bermwright.finding.Finding;
+import bermwright.finding.WorkRule;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.clearance.LiveClearance;
@@ -68,9 +69,9 @@ final class StageSafety {
             }
         }
         for (Finding found : LiveClearance.check(shapes, live, there)) {
-            findings.add(new Finding("step-" + found.rule(), Finding.Level.REFUSE, step.id(), found.measured(),
-                    found.limit(), found.unit(), found.place(), found.source(), "Step %s, as the site then is: %s"
-                    .formatted(step.id(), found.text())));
+            findings.add(new Finding(WorkRule.STEP_CLEARANCE, Finding.Level.REFUSE, step.id(), List.of(found.id()),
+                    found.figures(), found.place(), found.source(), "Step %s, as the site then is: %s".formatted(
+                            step.id(), found.text()), found.todo()));
         }
     }
 
@@ -89,10 +90,10 @@ final class StageSafety {
             Optional<Point> place = hauls.stream().flatMap(h -> crossing(h.way(), danger.outline()).stream())
                     .findFirst();
             if (place.isPresent()) {
-                findings.add(Finding.of("machine-in-danger-zone", Finding.Level.REFUSE, cover.id(),
+                findings.add(Finding.of(WorkRule.MACHINE_IN_DANGER_ZONE, Finding.Level.REFUSE, cover.id(),
                         Finding.Figures.NONE, ("While step %s runs, machines of step %s drive through the %s. Let"
                         + " one wait for the other.").formatted(lowering.id(), cover.id(), danger.title()))
-                        .at(place.get()).from("common practice: nobody inside a live sweep or snap-back zone"));
+                        .at(place.get()));
                 return;
             }
         }

@@ -2,6 +2,7 @@
 package bermwright.site.stages;
 
 import bermwright.finding.Finding;
+import bermwright.finding.WorkRule;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Progress;
 import bermwright.site.haulage.EarthworksResult;
@@ -147,10 +148,9 @@ public final class Stages {
             double from = reached.getOrDefault(step.of(), lifted.bottom());
             double to = Math.min(lifted.top(), step.upToHeight().orElse(lifted.top()));
             if (!(to > from)) {
-                findings.add(Finding.of("lift-places-nothing", Finding.Level.WARN, step.id(),
+                findings.add(Finding.of(WorkRule.LIFT_PLACES_NOTHING, Finding.Level.WARN, step.id(),
                         Finding.Figures.of(to, from, "m"), ("Step %s reaches %s m, but the cover of hull %s stands %s"
-                        + " m high before it.").formatted(step.id(), metres(to), step.of(), metres(from)))
-                        .from("order of work in the plan"));
+                        + " m high before it.").formatted(step.id(), metres(to), step.of(), metres(from))));
                 soils.put(step.id(), new Stage.Soil(from, 0, 0, List.of()));
                 continue;
             }
@@ -178,11 +178,11 @@ public final class Stages {
         for (Hull hull : plan.hulls()) {
             double lift = hull.cover().map(CoverPlan::lift).orElse(0.0);
             if (lift > SIDES_LEVEL_WITHIN + LIFT_ROUNDING) {
-                findings.add(Finding.of("sides-not-level", Finding.Level.WARN, hull.id(),
+                findings.add(Finding.of(WorkRule.SIDES_NOT_LEVEL, Finding.Level.WARN, hull.id(),
                         Finding.Figures.of(lift, SIDES_LEVEL_WITHIN, "m"), ("The cover of hull %s is placed in lifts of"
                         + " %s m; one side can stand that much higher than the other and push the hull. Keep lifts to"
                         + " %s m.").formatted(hull.id(), metres(lift), metres(SIDES_LEVEL_WITHIN)))
-                        .at(hull.baseCentre()).from("both sides level within about 0.5 m, from memory"));
+                        .at(hull.baseCentre()));
             }
         }
     }
@@ -200,9 +200,9 @@ public final class Stages {
                     + " to the crown at %.1f m%s", r.run(), lifted.top(), fits ? "." : ", longer than once round the"
                     + " mound, " + Math.round(round) + " m. Take a machine that climbs more or throws.")).orElse(
                     " They cannot climb at all: nothing brings soil above the first lift.");
-            findings.add(Finding.of("lift-beyond-machine", fits ? Finding.Level.NOTE : Finding.Level.WARN, hull,
+            findings.add(Finding.of(WorkRule.LIFT_BEYOND_MACHINE, fits ? Finding.Level.NOTE : Finding.Level.WARN, hull,
                     Finding.Figures.of(Math.toDegrees(slope), Math.toDegrees(m.greatestGrade()), "deg"), climbs + how)
-                    .at(plan.hull(hull).orElseThrow().baseCentre()).from("greatest grade of the machine in the plan"));
+                    .at(plan.hull(hull).orElseThrow().baseCentre()));
         }));
     }
 
@@ -270,11 +270,10 @@ public final class Stages {
                     .mapToDouble(s -> s.upToHeight().orElse(Double.POSITIVE_INFINITY)).max().orElse(Double.NaN);
             double top = cover.getValue().top();
             if (reached < top - LIFT_ROUNDING) {
-                findings.add(Finding.of("cover-not-finished", Finding.Level.WARN, cover.getKey(),
+                findings.add(Finding.of(WorkRule.COVER_NOT_FINISHED, Finding.Level.WARN, cover.getKey(),
                         Finding.Figures.of(reached, top, "m"), ("The last lift over hull %s reaches %s m; the cover is"
                         + " %s m high. Doses under the whole cover do not hold for it. Add lifts.")
-                        .formatted(cover.getKey(), metres(reached), metres(top)))
-                        .from("order of work in the plan"));
+                        .formatted(cover.getKey(), metres(reached), metres(top))));
             }
         }
     }

@@ -2,6 +2,8 @@
 package bermwright.site.stages;
 
 import bermwright.finding.Finding;
+import bermwright.finding.Rule;
+import bermwright.finding.WorkRule;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Kept;
@@ -34,7 +36,7 @@ record WorkOrder(List<WorkStep> steps, Map<String, Set<String>> before, List<Fin
         Map<String, WorkStep> byId = new LinkedHashMap<>();
         for (WorkStep step : stated) {
             if (byId.putIfAbsent(step.id(), step) != null) {
-                findings.add(finding("order-step-twice", Finding.Level.REFUSE, step.id(),
+                findings.add(finding(WorkRule.ORDER_STEP_TWICE, Finding.Level.REFUSE, step.id(),
                         "The order of work has two steps with the id %s.".formatted(step.id())));
             }
         }
@@ -76,7 +78,7 @@ record WorkOrder(List<WorkStep> steps, Map<String, Set<String>> before, List<Fin
             if (byId.containsKey(id)) {
                 before.add(id);
             } else {
-                findings.add(finding("order-unknown-step", Finding.Level.REFUSE, step.id(),
+                findings.add(finding(WorkRule.ORDER_UNKNOWN_STEP, Finding.Level.REFUSE, step.id(),
                         "Step %s comes after step %s, but there is no such step.".formatted(step.id(), id)));
             }
         }
@@ -118,12 +120,12 @@ record WorkOrder(List<WorkStep> steps, Map<String, Set<String>> before, List<Fin
         plan.hulls().forEach(h -> known.add(h.id()));
         plan.preparations().forEach(p -> known.add(p.id()));
         byId.values().stream().filter(s -> !known.contains(s.of())).forEach(s -> findings.add(
-                finding("order-unknown-object", Finding.Level.REFUSE, s.id(),
+                finding(WorkRule.ORDER_UNKNOWN_OBJECT, Finding.Level.REFUSE, s.id(),
                         "Step %s is about %s, but the plan has no such hull or preparation."
                                 .formatted(s.id(), s.of()))));
         byId.values().stream().filter(s -> s.machine().isPresent() && plan.machines().stream()
                 .noneMatch(m -> m.id().equals(s.machine().get()))).forEach(s -> findings.add(
-                        finding("order-unknown-machine", Finding.Level.REFUSE, s.id(),
+                        finding(WorkRule.ORDER_UNKNOWN_MACHINE, Finding.Level.REFUSE, s.id(),
                                 "Step %s is done by machine %s, but the plan has no such machine."
                                         .formatted(s.id(), s.machine().get()))));
         for (Hull hull : plan.hulls()) {
@@ -132,12 +134,12 @@ record WorkOrder(List<WorkStep> steps, Map<String, Set<String>> before, List<Fin
             boolean lowered = byId.values().stream()
                     .anyMatch(s -> s.step() == WorkStep.Kind.LOWER && s.of().equals(hull.id()));
             if (hull.cover().isPresent() && !covered) {
-                findings.add(finding("order-missing-step", Finding.Level.WARN, hull.id(),
+                findings.add(finding(WorkRule.ORDER_MISSING_STEP, Finding.Level.WARN, hull.id(),
                         ("Hull %s has a cover, but no step of the work places it: doses under the whole cover do not"
                                 + " hold for it.").formatted(hull.id())));
             }
             if (hull.arrival() == Hull.Arrival.LOWERED && !lowered) {
-                findings.add(finding("order-missing-step", Finding.Level.WARN, hull.id(),
+                findings.add(finding(WorkRule.ORDER_MISSING_STEP, Finding.Level.WARN, hull.id(),
                         "Hull %s is to be lowered, but no step of the work does it.".formatted(hull.id())));
             }
         }
@@ -153,7 +155,7 @@ record WorkOrder(List<WorkStep> steps, Map<String, Set<String>> before, List<Fin
             Optional<WorkStep> next = left.stream().filter(s -> done.containsAll(before.get(s.id()))).findFirst();
             if (next.isEmpty()) {
                 List<String> circle = circle(left, before);
-                findings.add(finding("order-circle", Finding.Level.REFUSE, circle.get(0),
+                findings.add(finding(WorkRule.ORDER_CIRCLE, Finding.Level.REFUSE, circle.get(0),
                         "The steps %s wait for each other in a circle; none of them can begin."
                                 .formatted(String.join(", ", circle))));
                 break;
@@ -177,7 +179,7 @@ record WorkOrder(List<WorkStep> steps, Map<String, Set<String>> before, List<Fin
         return walked.subList(walked.indexOf(at), walked.size());
     }
 
-    private static Finding finding(String rule, Finding.Level level, String subject, String text) {
+    private static Finding finding(Rule rule, Finding.Level level, String subject, String text) {
         return Finding.of(rule, level, subject, Finding.Figures.NONE, text).from("order of work in the plan");
     }
 }

@@ -47,7 +47,7 @@ class AssessmentsTest {
     void aPlanWithoutHullsIsAFindingAndNotAnError() throws Exception {
         Assessment all = assess(SamplePlans.plan(List.of()), (e, n) -> 3);
         assertTrue(all.isRefused());
-        assertTrue(all.findings().stream().anyMatch(f -> f.rule().equals("no-hull")));
+        assertTrue(all.findings().stream().anyMatch(f -> f.rule().id().equals("no-hull")));
     }
 
     @Test
@@ -57,7 +57,7 @@ class AssessmentsTest {
         Assessment all = assess(plan, (e, n) -> e > 235 && e < 245 && n > 215 && n < 225 ? Double.NaN : 3);
         assertTrue(all.hull("A").orElseThrow().cover().isPresent());
         assertTrue(all.hull("B").orElseThrow().lying().isEmpty());
-        assertTrue(all.findings().stream().anyMatch(f -> f.subject().equals("B") && f.rule().contains("ground")),
+        assertTrue(all.findings().stream().anyMatch(f -> f.subject().equals("B") && f.rule().id().contains("ground")),
                 () -> all.findings().toString());
     }
 

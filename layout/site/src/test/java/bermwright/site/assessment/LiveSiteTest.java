@@ -41,12 +41,12 @@ class LiveSiteTest {
             assertEquals(LiveSite.of(next, Optional.of(GROUND), Map.of()).findings(), followed.findings());
             assertEquals(next, followed.plan());
         }
-        assertTrue(followed.findings().stream().anyMatch(f -> f.rule().equals("hulls-in-one-place")),
+        assertTrue(followed.findings().stream().anyMatch(f -> f.rule().id().equals("hulls-in-one-place")),
                 () -> followed(plan(198, 116)).toString());
     }
 
     private static List<String> followed(Plan plan) {
-        return LiveSite.of(plan, Optional.of(GROUND), Map.of()).findings().stream().map(f -> f.rule()).toList();
+        return LiveSite.of(plan, Optional.of(GROUND), Map.of()).findings().stream().map(f -> f.rule().id()).toList();
     }
 
     @Test
@@ -75,7 +75,7 @@ class LiveSiteTest {
     @Test
     void withoutGroundNothingIsSaidAboutIt() {
         List<String> rules = LiveSite.of(plan(110, 100), Optional.empty(), Map.of()).findings().stream()
-                .map(f -> f.rule()).toList();
+                .map(f -> f.rule().id()).toList();
         assertFalse(rules.stream().anyMatch(r -> r.contains("slope") || r.contains("grid") || r.contains("belly")),
                 rules::toString);
     }

@@ -32,7 +32,7 @@ class HullBurialTest {
         assertEquals(7.6 + 2.5, last.height(), 0.1);
         assertEquals((70e3 + burial.heldEnds().orElseThrow()) / last.greatest(), burial.shellFactor(), 1e-9);
         assertTrue(burial.lifts().get(0).pressurised() > 10 * burial.shellFactor());
-        assertTrue(burial.findings().stream().anyMatch(f -> f.rule().equals("burial-needs-pressure")
+        assertTrue(burial.findings().stream().anyMatch(f -> f.rule().id().equals("burial-needs-pressure")
                 && f.level() == Finding.Level.WARN));
     }
 
@@ -46,7 +46,7 @@ class HullBurialTest {
                 h.lowering(), h.hatches(), h.seat(), h.stations(), h.cover(), h.kept()));
         HullBurial burial = burial(flat);
         assertTrue(burial.shellFactor() < 1);
-        assertTrue(burial.findings().stream().anyMatch(f -> f.rule().equals("burial-crushed")
+        assertTrue(burial.findings().stream().anyMatch(f -> f.rule().id().equals("burial-crushed")
                 && f.level() == Finding.Level.REFUSE));
     }
 

@@ -65,13 +65,14 @@ class ClearanceLawTest {
     }
 
     private static List<Finding> ordered(List<Finding> findings) {
-        return findings.stream().sorted(Comparator.comparing(Finding::rule).thenComparing(Finding::subject)
+        return findings.stream().sorted(Comparator.comparing((Finding f) -> f.rule().id())
+                .thenComparing(Finding::subject)
                 .thenComparing(f -> f.measured().orElse(-1))).toList();
     }
 
     private static void assertSame(List<Finding> expected, List<Finding> found) {
-        assertEquals(ordered(expected).stream().map(f -> f.rule() + " " + f.subject()).toList(),
-                ordered(found).stream().map(f -> f.rule() + " " + f.subject()).toList());
+        assertEquals(ordered(expected).stream().map(f -> f.rule().id() + " " + f.subject()).toList(),
+                ordered(found).stream().map(f -> f.rule().id() + " " + f.subject()).toList());
         for (int i = 0; i < expected.size(); i++) {
             Finding one = ordered(expected).get(i);
             assertEquals(one.measured().orElse(-1), ordered(found).get(i).measured().orElse(-1),

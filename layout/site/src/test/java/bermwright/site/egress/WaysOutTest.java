@@ -77,7 +77,7 @@ class WaysOutTest {
     void aHullClosedAllRoundHasNone() {
         WaysOut ways = ways(SamplePlans.plan(List.of(hull("A", 150, CoverPlan.End.COVERED, CoverPlan.End.COVERED))));
         assertEquals(0, ways.hulls().get("A"));
-        assertTrue(ways.findings().stream().anyMatch(f -> f.rule().equals("ways-out")
+        assertTrue(ways.findings().stream().anyMatch(f -> f.rule().id().equals("ways-out")
                 && f.level() == Finding.Level.REFUSE));
     }
 
@@ -90,7 +90,7 @@ class WaysOutTest {
                 h.landingDispersion(), h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), h.lowering(),
                 List.of(), h.seat(), h.stations(), h.cover(), h.kept());
         assertEquals(List.of(Finding.Level.WARN), ways(SamplePlans.plan(List.of(bare))).findings().stream()
-                .filter(f -> f.rule().equals("ways-out")).map(Finding::level).toList());
+                .filter(f -> f.rule().id().equals("ways-out")).map(Finding::level).toList());
     }
 
     @Test
@@ -171,7 +171,7 @@ class WaysOutTest {
         ElevationGrid ditch = SamplePlans.ground((e, n) -> Math.abs(e - 40) < 10 ? -(10 - Math.abs(e - 40)) : 0);
         WaysOut ways = ways(withPad(oneHull(CoverPlan.End.COVERED), PAD), ditch);
         assertTrue(ways.shelters().stream().noneMatch(w -> w.from().equals("P")));
-        Finding finding = ways.findings().stream().filter(f -> f.rule().equals("shelter-cut-off")).findFirst()
+        Finding finding = ways.findings().stream().filter(f -> f.rule().id().equals("shelter-cut-off")).findFirst()
                 .orElseThrow();
         assertEquals("P", finding.subject());
         assertTrue(finding.text().contains(String.format("%.0f degrees", FootWays.STEEPEST_DEG)));
@@ -193,13 +193,14 @@ class WaysOutTest {
         assertEquals("A/bunks", way.shelter());
         assertEquals(10 + 18, way.inside(), 1e-9);
         assertTrue(way.outside() >= 40 && way.outside() < 80, way.outside() + "");
-        assertTrue(ways.findings().stream().anyMatch(f -> f.rule().equals("shelter-unreachable")));
+        assertTrue(ways.findings().stream().anyMatch(f -> f.rule().id().equals("shelter-unreachable")));
     }
 
     @Test
     void aPadFarAwayIsWarnedOf() {
         WaysOut ways = ways(withPad(oneHull(CoverPlan.End.OPEN), new Point(-2000, 150)));
-        Finding far = ways.findings().stream().filter(f -> f.rule().equals("shelter-far")).findFirst().orElseThrow();
+        Finding far = ways.findings().stream().filter(f -> f.rule().id().equals("shelter-far")).findFirst()
+                .orElseThrow();
         assertEquals("P", far.subject());
         assertTrue(far.measured().orElseThrow() > 30);
         assertEquals(2000 + MOUTH.east(), from(ways, "P").outside(), 1e-9);

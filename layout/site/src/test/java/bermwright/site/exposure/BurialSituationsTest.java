@@ -126,7 +126,7 @@ class BurialSituationsTest {
         double seen = dose.seen().leastArealDensity();
         assertTrue(seen > 0.95 * through, seen + " of " + through);
         assertTrue(HullBurial.notReckoned(plan, cover).stream()
-                .anyMatch(f -> f.rule().equals("burial-upright") && f.subject().equals("A")));
+                .anyMatch(f -> f.rule().id().equals("burial-upright") && f.subject().equals("A")));
     }
 
     /** Soil stands full at a wall, and falls back at its own slope from an open end. */

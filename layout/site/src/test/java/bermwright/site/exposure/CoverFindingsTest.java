@@ -52,7 +52,7 @@ class CoverFindingsTest {
     }
 
     private static List<Finding> of(List<Finding> findings, String rule) {
-        return findings.stream().filter(f -> f.rule().equals(rule)).toList();
+        return findings.stream().filter(f -> f.rule().id().equals(rule)).toList();
     }
 
     private static Finding only(List<Finding> findings, String rule) {

@@ -64,7 +64,7 @@ class PassThroughsTest {
 
     private static Finding only(SiteCover cover, String rule) {
         List<Finding> found = about(cover);
-        assertEquals(List.of(rule), found.stream().map(Finding::rule).toList());
+        assertEquals(List.of(rule), found.stream().map(f -> f.rule().id()).toList());
         return found.get(0);
     }
 
@@ -86,7 +86,7 @@ class PassThroughsTest {
             assertEquals(List.of(), about(cover), "at " + aroundDeg);
             assertTrue(cover.volume() < cover().volume(), "soil is left out at " + aroundDeg);
             assertTrue(cover.volume() > 0.5 * cover().volume(), "and only there at " + aroundDeg);
-            assertTrue(cover.findings().stream().anyMatch(f -> f.rule().equals("cover-thin")),
+            assertTrue(cover.findings().stream().anyMatch(f -> f.rule().id().equals("cover-thin")),
                     "what it costs is said at " + aroundDeg);
         }
     }
@@ -202,9 +202,9 @@ class PassThroughsTest {
                 plan.borrowGrounds(), plan.stockpiles(), plan.machines(), plan.exposure(), plan.rules(),
                 plan.orderOfWork(), plan.kept());
         assertTrue(Clearance.check(shapes, Optional.of(GROUND)).stream()
-                .noneMatch(f -> f.rule().equals("kept-clear-built-on")));
+                .noneMatch(f -> f.rule().id().equals("kept-clear-built-on")));
         Finding on = Clearance.check(SiteShapes.of(built, Optional.of(GROUND), Map.of()), Optional.of(GROUND)).stream()
-                .filter(f -> f.rule().equals("kept-clear-built-on")).findFirst().orElseThrow();
+                .filter(f -> f.rule().id().equals("kept-clear-built-on")).findFirst().orElseThrow();
         assertEquals(Level.REFUSE, on.level());
         assertEquals("A", on.subject());
     }

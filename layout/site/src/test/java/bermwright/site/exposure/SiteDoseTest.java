@@ -38,7 +38,7 @@ class SiteDoseTest {
         assertTrue(bunks.reduction() > 0.5);
         assertEquals(1, dose.stations().size());
         assertTrue(cover.findings().stream().noneMatch(f -> f.level() == Finding.Level.REFUSE
-                && !f.rule().equals("cover-hatch-buried")));
+                && !f.rule().id().equals("cover-hatch-buried")));
     }
 
     private static Hull with(Hull hull, List<Station> stations, List<Hull.SkinLayer> skin) {
@@ -55,7 +55,7 @@ class SiteDoseTest {
     }
 
     private static List<Finding> of(SiteDose dose, String rule) {
-        return dose.findings().stream().filter(f -> f.rule().equals(rule)).toList();
+        return dose.findings().stream().filter(f -> f.rule().id().equals(rule)).toList();
     }
 
     /** Under the floor a station lies in the soil, past the far end outside: each is refused and gives no dose. */
@@ -127,7 +127,7 @@ class SiteDoseTest {
                 seen.leastArealDensity(), seen.medianArealDensity(), seen.shareBeyondTable(), seen.shareBeyondEdge(),
                 seen.directions(), 0.02, seen.worst(), seen.distribution(), seen.picture()));
         Finding said = DoseFindings.of(List.of(open)).stream()
-                .filter(f -> f.rule().equals("dose-unsettled")).findAny().orElseThrow();
+                .filter(f -> f.rule().id().equals("dose-unsettled")).findAny().orElseThrow();
         assertEquals("A/bunks", said.subject());
         assertEquals(Finding.Level.WARN, said.level());
         assertEquals(0.02, said.measured().orElseThrow(), 1e-12);
@@ -138,7 +138,7 @@ class SiteDoseTest {
                 settled.stormShelter(), settled.occupancyShare(), new StationDose.Upright(settled.upright(), 0.03),
                 settled.parts(), settled.seen());
         Finding upright = DoseFindings.of(List.of(standing)).stream()
-                .filter(f -> f.rule().equals("dose-upright-unsettled")).findAny().orElseThrow();
+                .filter(f -> f.rule().id().equals("dose-upright-unsettled")).findAny().orElseThrow();
         assertEquals(0.03, upright.measured().orElseThrow(), 1e-12);
         assertEquals("not settled at A/bunks upright: up to 3.0 % open",
                 DoseFindings.directions(List.of(standing)).spread());

@@ -4,8 +4,8 @@ package bermwright.site.haulage;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import bermwright.foundation.Progress;
-import bermwright.site.example.SiteExample;
 import bermwright.site.example.SiteExample.Change;
+import bermwright.site.example.SiteExample;
 import bermwright.site.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
@@ -85,7 +85,7 @@ class EarthworksLawTest {
         assertEquals(one.machineHours().orElseThrow(), other.machineHours().orElseThrow(),
                 0.002 * one.machineHours().orElseThrow());
         assertEquals(one.borrowLeft(), other.borrowLeft(), 0.01);
-        assertEquals(one.findings().stream().map(f -> f.rule()).toList(),
-                other.findings().stream().map(f -> f.rule()).toList());
+        assertEquals(one.findings().stream().map(f -> f.rule().id()).toList(),
+                other.findings().stream().map(f -> f.rule().id()).toList());
     }
 }

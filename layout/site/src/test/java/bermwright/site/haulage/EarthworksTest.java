@@ -41,7 +41,7 @@ class EarthworksTest {
     }
 
     private static boolean has(EarthworksResult result, String rule) {
-        return result.findings().stream().anyMatch(f -> f.rule().equals(rule));
+        return result.findings().stream().anyMatch(f -> f.rule().id().equals(rule));
     }
 
     @Test
@@ -96,7 +96,7 @@ class EarthworksTest {
     void tooLittleSoilIsAFindingWithTheShortage() {
         EarthworksResult result = of(plan(SiteExample.borrow("B", SiteExample.square(300, 100, 30), 0.5)),
                 SiteExample.level(), need("A", 5000, 300, 324));
-        Finding shortage = result.findings().stream().filter(f -> f.rule().equals("borrow-shortage")).findFirst()
+        Finding shortage = result.findings().stream().filter(f -> f.rule().id().equals("borrow-shortage")).findFirst()
                 .orElseThrow();
         assertEquals(result.shortage(), shortage.measured().orElseThrow(), 1e-6);
         assertEquals(5000 * 1650.0 / 1800, result.bank(), 1);
@@ -115,7 +115,7 @@ class EarthworksTest {
         ElevationGrid trench = SiteExample.ground((e, n) -> Math.abs(n - 200) < 5 ? -20 : 0);
         EarthworksResult result = of(plan(SiteExample.borrow("B", SiteExample.square(300, 100, 60), 0.8)), trench,
                 need("A", 1000, 300, 324));
-        Finding blocked = result.findings().stream().filter(f -> f.rule().equals("no-way-round")).findFirst()
+        Finding blocked = result.findings().stream().filter(f -> f.rule().id().equals("no-way-round")).findFirst()
                 .orElseThrow();
         assertEquals(195, blocked.place().orElseThrow().north(), 10);
         assertFalse(has(result, "borrow-shortage"));
@@ -152,7 +152,7 @@ class EarthworksTest {
     @Test
     void densitiesTheFileDoesNotStateAreSaid() {
         assertEquals(3, of(plan(), SiteExample.level()).findings().stream()
-                .filter(f -> f.rule().equals("density-missing")).count());
+                .filter(f -> f.rule().id().equals("density-missing")).count());
     }
 
     @Test
@@ -202,7 +202,7 @@ class EarthworksTest {
     void nothingIsDugWhereItWouldUndercutAHullOrAnAnchor() {
         BorrowGround near = SiteExample.borrow("B", SiteExample.square(330, 280, 60), 0.8);
         EarthworksResult result = of(plan(near), SiteExample.level(), need("A", 100, 300, 324));
-        Finding cutBack = result.findings().stream().filter(f -> f.rule().equals("borrow-cut-back")).findFirst()
+        Finding cutBack = result.findings().stream().filter(f -> f.rule().id().equals("borrow-cut-back")).findFirst()
                 .orElseThrow();
         assertEquals(result.dug().get(0).usable(), cutBack.measured().orElseThrow(), 1e-9);
         assertTrue(cutBack.measured().orElseThrow() < cutBack.limit().orElseThrow());

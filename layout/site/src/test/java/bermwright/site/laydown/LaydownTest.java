@@ -31,7 +31,7 @@ class LaydownTest {
     }
 
     private static boolean finds(Laydown laydown, Finding.Level level, String rule) {
-        return laydown.findings().stream().anyMatch(f -> f.level() == level && f.rule().equals(rule));
+        return laydown.findings().stream().anyMatch(f -> f.level() == level && f.rule().id().equals(rule));
     }
 
     private static Hull hull() {
@@ -277,7 +277,7 @@ class LaydownTest {
     @Test
     void aSidewaysLandingLeadsTheLinesOutOfThePlane() {
         Laydown laydown = laydown(dispersed(hull(), 2), LEVEL);
-        Finding sideways = laydown.findings().stream().filter(f -> f.rule().equals("lowering-dispersion-sideways"))
+        Finding sideways = laydown.findings().stream().filter(f -> f.rule().id().equals("lowering-dispersion-sideways"))
                 .findFirst().orElseThrow();
         double tilt = laydown.lowering().orElseThrow().handOverTilt();
         double lug = 30 * Math.sin(tilt) - 3.8 * Math.cos(tilt);
@@ -290,7 +290,7 @@ class LaydownTest {
         assertTrue(sideways.text().contains("2.0 m to the"), sideways.text());
         assertEquals(Finding.Level.WARN, sideways.level());
         assertFalse(laydown(hull(), LEVEL).findings().stream()
-                .anyMatch(f -> f.rule().equals("lowering-dispersion-sideways")));
+                .anyMatch(f -> f.rule().id().equals("lowering-dispersion-sideways")));
     }
 
     /** A ring of twelve at the edge, six half way, the planned place; the same on level ground to both sides. */
@@ -338,6 +338,6 @@ class LaydownTest {
     }
 
     private static Finding finding(Laydown laydown, String rule) {
-        return laydown.findings().stream().filter(f -> f.rule().equals(rule)).findFirst().orElseThrow();
+        return laydown.findings().stream().filter(f -> f.rule().id().equals(rule)).findFirst().orElseThrow();
     }
 }

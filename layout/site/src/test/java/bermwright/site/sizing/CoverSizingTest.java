@@ -99,7 +99,7 @@ class CoverSizingTest {
         SizedCover sized = CoverSizing.least(plan(CoverPlan.End.OPEN, 0.02), GROUND, GROUND, sources(),
                 Progress.NONE);
         assertFalse(sized.isMet());
-        Finding finding = sized.findings().stream().filter(f -> f.rule().equals("size-cover-unmet")).findFirst()
+        Finding finding = sized.findings().stream().filter(f -> f.rule().id().equals("size-cover-unmet")).findFirst()
                 .orElseThrow();
         assertEquals(Finding.Level.REFUSE, finding.level());
         assertTrue(finding.text().contains("Covering its open or held ends too"), finding.text());
@@ -120,7 +120,7 @@ class CoverSizingTest {
                 sources(), Progress.NONE);
         double frustum = 2.0 / 3 * (30 * 30 + 26 * 26 + Math.sqrt(30 * 30 * 26 * 26));
         assertEquals(0.9 * frustum, far.bankAvailable().orElseThrow(), PIT_SHARE * frustum);
-        Finding lacking = far.findings().stream().filter(f -> f.rule().equals("size-cover-borrow")).findFirst()
+        Finding lacking = far.findings().stream().filter(f -> f.rule().id().equals("size-cover-borrow")).findFirst()
                 .orElseThrow();
         assertEquals(far.bankVolume(), lacking.measured().orElseThrow());
         assertEquals(far.bankAvailable().getAsDouble(), lacking.limit().orElseThrow());

@@ -48,7 +48,7 @@ class PreparedGroundTest {
         PreparedGround made =
                 PreparedGround.of(plan(bench(Preparation.Kind.BENCH, OptionalDouble.of(4), 290)), ground);
         assertEquals(ground, made.surface());
-        assertEquals("preparation-no-ground", made.findings().get(0).rule());
+        assertEquals("preparation-no-ground", made.findings().get(0).rule().id());
     }
 
     /** A ridge 4 m high with flanks of 20 degrees, and a way over it that may have 8. */
@@ -64,7 +64,7 @@ class PreparedGroundTest {
         assertTrue(CorridorGrade.steepest(road, made.surface()).grade() <= Math.toRadians(8) + 1e-6);
         assertEquals("road", made.moved().get(0).id());
         assertTrue(made.moved().get(0).volumes().cut() > 50 && made.moved().get(0).volumes().fill() > 50);
-        assertEquals("corridor-cut", made.findings().get(0).rule());
+        assertEquals("corridor-cut", made.findings().get(0).rule().id());
         assertEquals(0, made.surface().height(150, 50) - ridge.height(150, 50));
         Corridor gentle = new Corridor("lane", 6, Math.toRadians(25), road.line(), Kept.NOTHING);
         assertTrue(PreparedGround.of(plan(List.of(), List.of(gentle)), ridge).moved().isEmpty());

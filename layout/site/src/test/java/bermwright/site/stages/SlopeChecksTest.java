@@ -51,7 +51,7 @@ class SlopeChecksTest {
     }
 
     private static Optional<Finding> found(SlopeChecks checks, String rule) {
-        return checks.findings().stream().filter(f -> f.rule().equals(rule)).findFirst();
+        return checks.findings().stream().filter(f -> f.rule().id().equals(rule)).findFirst();
     }
 
     @Test

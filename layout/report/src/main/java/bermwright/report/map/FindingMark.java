@@ -7,13 +7,11 @@ import bermwright.report.drawing.Ink;
 import bermwright.report.drawing.Svg;
 import java.util.stream.IntStream;
 
-/**
- * A finding with the number it carries in tables and on drawings.
- *
- * @param number  its number (1), from 1
- * @param finding the finding
- */
-public record Numbered(int number, Finding finding) {
+/** The sign under which a finding stands on paper. */
+final class FindingMark {
+    private FindingMark() {
+    }
+
     /**
      * Sets a finding's number on paper; the shape tells the level without colour: a full octagon refuses, a square
      * warns, a ring notes.
@@ -23,7 +21,7 @@ public record Numbered(int number, Finding finding) {
      * @param level  how bad it is
      * @param number the number, or other short words
      */
-    static void mark(Svg svg, Dot at, Finding.Level level, String number) {
+    static void draw(Svg svg, Dot at, Finding.Level level, String number) {
         boolean refuse = level == Finding.Level.REFUSE;
         double r = 10;
         switch (level) {
@@ -36,6 +34,7 @@ public record Numbered(int number, Finding finding) {
             default -> svg.circle(at, r, "fill", "#ffffff", "stroke", Ink.BLACK, "stroke-width", "1.2");
         }
         svg.text(new Dot(at.x(), at.y() + 4), number, "text-anchor", "middle", "font-size",
-                number.length() > 2 ? "9" : "11", "font-weight", "bold", "fill", refuse ? "#ffffff" : Ink.BLACK);
+                number.length() > 3 ? "7.5" : number.length() > 2 ? "9" : "11", "font-weight", "bold", "fill", refuse
+                ? "#ffffff" : Ink.BLACK);
     }
 }

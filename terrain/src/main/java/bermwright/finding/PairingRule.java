@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.finding;
+
+import static bermwright.finding.Finding.Level.NOTE;
+import static bermwright.finding.Finding.Level.REFUSE;
+import static bermwright.finding.Finding.Level.WARN;
+import static bermwright.finding.Rule.Danger.COST;
+import static bermwright.finding.Rule.Danger.GEAR;
+import static bermwright.finding.Rule.Danger.HULL;
+import static bermwright.finding.Rule.Danger.PEOPLE;
+
+import bermwright.finding.Finding.Level;
+
+/** What must keep apart from what. */
+public enum PairingRule implements Rule {
+    HULL_SPACING(REFUSE, REFUSE, HULL, "distance between two hulls", "m", "hull_spacing_m in the rules of the plan",
+            "Move one of the hulls or turn it another way."),
+    HULLS_IN_ONE_PLACE(REFUSE, REFUSE, HULL, "ground that two hulls share", "m",
+            "hull_spacing_m in the rules of the plan", "Move one of the hulls."),
+    SWEEP_OVER_HULL(REFUSE, REFUSE, HULL, "ground that a falling hull and another hull share", "m2",
+            "sweep of the hull, by wander_deg and margin_m of the plan",
+            "Turn the lay-down azimuth or move the other hull."),
+    SWEEPS_CROSS(WARN, WARN, HULL, "ground that two falling hulls share", "m2",
+            "sweep of the hull, by wander_deg and margin_m of the plan",
+            "Lower one after the other; the first down lies in the way."),
+    SWEEP_OVER_GEAR(WARN, WARN, GEAR, "ground that a falling hull and gear of another share", "m2",
+            "sweep of the hull, by wander_deg and margin_m of the plan",
+            "Set that gear out after this hull is down."),
+    LINE_OVER_HULL(REFUSE, REFUSE, HULL, "ground that a line and a hull share", "m2", "common practice, no source",
+            "Lead the line clear of the hull: it would neither hold as computed nor leave the hull whole."),
+    GEAR_UNDER_HULL(REFUSE, REFUSE, GEAR, "ground that gear and another hull share", "m2",
+            "common practice, no source", "Move the gear or the hull."),
+    LINES_CROSS(WARN, WARN, GEAR, "ground that two lines share", "m2", "common practice, no source",
+            "Rig and use them one after the other."),
+    SWEEP_THROUGH_LINE(WARN, WARN, GEAR, "ground that a falling hull and a line of another share", "m2",
+            "sweep of the hull, by wander_deg and margin_m of the plan",
+            "Take those lines down before this hull is lowered."),
+    GEAR_CROWDED(WARN, WARN, GEAR, "ground that gear of two hulls shares", "m2", "common practice, no source",
+            "Rig one after the other or move one."),
+    ANCHORS_SHARE_SOIL(WARN, WARN, GEAR, "soil that two anchors load at once", "m2",
+            "passive wedge, 45 deg + half the friction angle",
+            "Load one after the other, or move one: together neither holds what it holds alone."),
+    POLE_FALL_ZONE(WARN, WARN, HULL, "ground that a falling pole and a hull share", "m2",
+            "1.5 x pole height, trade rule, no readable standard", "Move the pole or the hull out of reach."),
+    SNAP_BACK(NOTE, NOTE, PEOPLE, "ground that a parted line can strike", "m2",
+            "15 deg cone about the line, from memory; published bulletins treat the whole area as dangerous",
+            "Keep everybody away while the line is loaded."),
+    THRUSTER_PLUME(WARN, WARN, GEAR, "ground that the jets of the thrusters reach", "m2", "plume radius of the plan",
+            "Cover it, remove it, or lower this hull first: the jets blast it with soil."),
+    LANDING_ON_GEAR(WARN, WARN, GEAR, "gear of another where this hull may land", "m2",
+            "landing dispersion of the plan", "Set that gear out after this hull has landed."),
+    LANDING_ON_LINE(WARN, WARN, GEAR, "lines of another where this hull may land", "m2",
+            "landing dispersion of the plan", "Rig that line after this hull has landed."),
+    LANDING_PLUME(WARN, WARN, GEAR, "ground that the landing blasts with soil", "m2", "plume stand-off of the plan",
+            "Set it up after this landing, or shield it."),
+    LANDING_ON_OWN_GEAR(WARN, WARN, GEAR, "own gear where the hull may land", "m2", "landing dispersion of the plan",
+            "Set it out after the landing, or farther from where the hull may come down."),
+    GEAR_IN_OWN_SWEEP(REFUSE, REFUSE, HULL, "own gear under the falling hull", "m2",
+            "sweep of the hull, by wander_deg and margin_m of the plan",
+            "Set it farther off: the hull would fall on it."),
+    KEEP_OUT(REFUSE, REFUSE, GEAR, "ground shared with a keep-out", "m2", "keep-outs of the plan",
+            "Move it: nothing may touch that area."),
+    CORRIDOR_BLOCKED(REFUSE, REFUSE, PEOPLE, "ground shared with a corridor for good", "m2",
+            "corridors of the plan, over their width_m", "Move it or lead the corridor another way."),
+    CORRIDOR_CLOSED(WARN, WARN, PEOPLE, "ground shared with a corridor while a hull is lowered", "m2",
+            "corridors of the plan, over their width_m", "Close the way while the hull is lowered."),
+    CORRIDOR_IN_DANGER(NOTE, NOTE, PEOPLE, "corridor inside a danger zone of the lowering", "m2",
+            "common practice, no source", "Close the way while it lasts."),
+    TUNNEL_IN_THE_WAY(WARN, WARN, COST, "ground that a tunnel shares with a corridor, borrow ground or pad", "m2",
+            "common practice, no source", "Lead the tunnel another way."),
+    TUNNEL_THROUGH_HULL(REFUSE, REFUSE, HULL, "ground that a tunnel and a hull share", "m2",
+            "common practice, no source", "Lead the tunnel around the hull."),
+    SWEEP_OVER_TUNNEL(WARN, WARN, GEAR, "ground that a falling hull and a tunnel or wall share", "m2",
+            "sweep of the hull, by wander_deg and margin_m of the plan", "Build it after this hull is down."),
+    WALL_THROUGH_HULL(REFUSE, REFUSE, HULL, "ground that a wall and a hull share", "m2", "common practice, no source",
+            "Move the wall."),
+    KEPT_CLEAR_BUILT_ON(REFUSE, REFUSE, GEAR, "strip kept clear that something stands on", "m2",
+            "strip kept clear in the plan", "Move it: what needs that strip would be shaded, touched or buried."),
+    PASS_THROUGH_IN_SWEEP(WARN, WARN, GEAR, "feed-through under the sweep of another hull", "m2",
+            "sweep of the hull, by wander_deg and margin_m of the plan", "Fit it after the other hull is down."),
+    PAD_BUILT_OVER(REFUSE, REFUSE, GEAR, "ground shared with a landing pad", "m2", "landing pads of the plan",
+            "Move it: the pad cannot be used any more."),
+    BORROW_TOO_NEAR(REFUSE, REFUSE, HULL, "distance of a borrow ground from what it would undercut", "m",
+            "keep-clear distance of the borrow ground", "Move or shrink the borrow ground."),
+    BORROW_IN_THE_WAY(WARN, WARN, COST, "ground that a borrow ground shares with a corridor or preparation", "m2",
+            "common practice, no source", "Move one of them: dug ground cannot carry it."),
+    BORROW_GROUNDS_OVERLAP(WARN, WARN, COST, "ground that two borrow grounds share", "m2",
+            "common practice, no source", "Draw them apart; the shared soil must be counted once."),
+    STOCKPILE_IN_THE_WAY(WARN, WARN, COST, "ground that a stockpile shares with something else", "m2",
+            "common practice, no source", "Use up the pile before, or move it."),
+    SWEEP_OVER_COVER(WARN, WARN, HULL, "placed soil under the sweep of a hull", "m2",
+            "sweep of the hull, by wander_deg and margin_m of the plan",
+            "Lower this hull before that soil is placed."),
+    COVER_AGAINST_STANDING(WARN, WARN, HULL, "placed soil where another hull stands", "m2",
+            "common practice, no source", "Lower that hull first, or turn one of them."),
+    COVERS_RUN_TOGETHER(NOTE, NOTE, COST, "soil that two covers share", "m2", "common practice, no source",
+            "Plan both berms together; one cannot be placed to its toe before the other."),
+    COVER_OVER_GEAR(NOTE, NOTE, COST, "gear under a cover", "m2", "common practice, no source",
+            "Recover the gear before the soil is placed."),
+    LANDING_DISPERSION(REFUSE, REFUSE, HULL, "distance left for the worst landing inside the dispersion", "m",
+            "landing dispersion of the plan", "Move them apart by as much, or land more exactly."),
+    PAD_STAND_OFF(REFUSE, REFUSE, PEOPLE, "distance of a hull from a pad with traffic", "m",
+            "stand-off of the pad in the plan", "Move the hull or the pad.");
+    private final Entry entry;
+
+    PairingRule(Level worst, Level mildest, Danger danger, String... words) {
+        this.entry = Entry.of(worst, mildest, danger, words);
+    }
+
+    @Override
+    public Entry entry() {
+        return entry;
+    }
+
+    @Override
+    public char letter() {
+        return 'S';
+    }
+}
