@@ -20,7 +20,7 @@ import java.util.function.DoubleBinaryOperator;
  * carries its {@link #metreScale()}, true metres in one projected metre, and all slopes, distances along profiles,
  * areas and volumes taken from a grid are true. It is 1 unless a file's reference system says otherwise.
  */
-public final class ElevationGrid {
+public final class ElevationGrid implements HeightSource {
     private final GridFrame frame;
     private final double[] heights;
     private final double metreScale;
@@ -127,31 +127,24 @@ public final class ElevationGrid {
         return new ElevationGrid(frame, heights, Require.positive("metre scale", scale, "1"));
     }
 
-    /**
-     * True metres in one projected metre.
-     *
-     * @return the metre scale (1), positive
-     */
+    @Override
     public double metreScale() {
         return metreScale;
     }
 
-    /**
-     * The true distance between neighbouring nodes.
-     *
-     * @return spacing times metre scale (m), positive
-     */
-    public double trueSpacing() {
-        return frame.spacing() * metreScale;
-    }
-
-    /**
-     * Where the nodes lie.
-     *
-     * @return the frame
-     */
+    @Override
     public GridFrame frame() {
         return frame;
+    }
+
+    @Override
+    public void read(NodeRange block, double[] into) {
+        Require.that(block.isIn(frame) && into.length >= block.nodes(), "the block leaves the grid, or the array is"
+                + " too short for it.");
+        for (int i = 0; i < block.rows(); i++) {
+            System.arraycopy(heights, (block.firstRow() + i) * frame.columns() + block.firstColumn(), into,
+                    i * block.columns(), block.columns());
+        }
     }
 
     /**

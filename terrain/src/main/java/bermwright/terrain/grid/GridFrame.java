@@ -99,11 +99,21 @@ public record GridFrame(int rows, int columns, double west, double south, double
     }
 
     /**
+     * How many nodes there are, where they fit into one array.
+     *
+     * @return the number of nodes (1)
+     * @throws ArithmeticException if there are more than an array can hold
+     */
+    public int size() {
+        return Math.toIntExact(nodes());
+    }
+
+    /**
      * How many nodes there are.
      *
      * @return the number of nodes (1)
      */
-    public int size() {
-        return rows * columns;
+    public long nodes() {
+        return (long) rows * columns;
     }
 }

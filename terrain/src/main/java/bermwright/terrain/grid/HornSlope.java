@@ -34,15 +34,16 @@ public final class HornSlope {
                 || Double.isNaN(grid.nodeHeight(row, column))) {
             return Gradient.UNKNOWN;
         }
-        double eight = 8 * frame.spacing() * grid.metreScale();
+        // In the order in which whole rows are worked out elsewhere, so that both give the same to the last bit.
+        double step = 1 / grid.trueSpacing() / 8;
         double northwest = grid.nodeHeight(row + 1, column - 1);
         double northeast = grid.nodeHeight(row + 1, column + 1);
         double southwest = grid.nodeHeight(row - 1, column - 1);
         double southeast = grid.nodeHeight(row - 1, column + 1);
         double east = (northeast + 2 * grid.nodeHeight(row, column + 1) + southeast
-                - northwest - 2 * grid.nodeHeight(row, column - 1) - southwest) / eight;
-        double north = (northwest + 2 * grid.nodeHeight(row + 1, column) + northeast
-                - southwest - 2 * grid.nodeHeight(row - 1, column) - southeast) / eight;
+                - (northwest + 2 * grid.nodeHeight(row, column - 1) + southwest)) * step;
+        double north = (northwest - southwest + 2 * (grid.nodeHeight(row + 1, column)
+                - grid.nodeHeight(row - 1, column)) + (northeast - southeast)) * step;
         return new Gradient(east, north);
     }
 

@@ -3,15 +3,14 @@ package bermwright.terrain.gridfile;
 
 import bermwright.foundation.InputException;
 import bermwright.foundation.Progress;
-import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -22,7 +21,6 @@ import java.util.Set;
 final class EsriAsciiReader {
     private static final Set<String> KEYWORDS = Set.of("ncols", "nrows", "xllcorner", "yllcorner", "xllcenter",
             "yllcenter", "cellsize", "dx", "dy", "nodata_value");
-    private static final double NODATA_BY_DEFAULT = -9999;
     private static final int MOST_OF_A_PRJ = 100_000;
     /** A grid within these bounds in coordinates and spacing is taken to be in degrees. */
     private static final double SPACING_OF_DEGREES = 0.02;
@@ -42,40 +40,36 @@ final class EsriAsciiReader {
                 && start.length() > word.length() && Character.isWhitespace(start.charAt(word.length())));
     }
 
-    static GroundFile read(Path file, GroundFiles.Knowledge knowledge, Progress progress) throws IOException {
+    static GroundFacts open(Path file, GroundFiles.Knowledge knowledge, Progress progress) throws IOException {
         FileTrouble trouble = new FileTrouble(file);
         try (InputStream in = Files.newInputStream(file)) {
             return new EsriAsciiReader(trouble, new Words(in, trouble)).read(knowledge, progress);
         }
     }
 
-    private GroundFile read(GroundFiles.Knowledge knowledge, Progress progress) throws IOException {
+    private GroundFacts read(GroundFiles.Knowledge knowledge, Progress progress) throws IOException {
         String firstHeight = readHeader();
         GridFrame frame = frame();
+        // A height takes at least a digit and a space.
+        if (frame.nodes() > (Files.size(trouble.file()) + 1) / 2) {
+            throw trouble.badValue("ncols, nrows", frame.columns() + " x " + frame.rows(), "no more heights than the"
+                    + " file's " + Files.size(trouble.file()) + " bytes can hold");
+        }
         Optional<ReferenceSystem> system = projectionBeside(trouble.file());
         refuseDegrees(frame, system.isPresent() || knowledge.referenceSystem().isPresent());
-        double mark = header.getOrDefault("nodata_value", NODATA_BY_DEFAULT);
-        ElevationGrid grid = ElevationGrid.filled(frame, sink -> {
-            try {
-                fill(sink, frame, new Start(firstHeight, mark), progress);
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        });
-        boolean corners = header.containsKey("xllcorner");
-        GroundFile.Heights heights = new GroundFile.Heights("text", "metre (not stated)", OptionalDouble.of(mark),
-                corners);
-        return GroundAssembly.of(trouble.file(), new GroundAssembly.Found("ESRI ASCII grid", grid, system, heights),
-                knowledge);
-    }
-
-    private record Start(String firstHeight, double mark) {
+        Samples samples = heights(frame, firstHeight, progress);
+        Double mark = header.get("nodata_value");
+        HeightScale scale = new HeightScale(1, 0, mark == null ? new double[0] : new double[] {mark}, trouble);
+        GroundFile.Heights heights = new GroundFile.Heights("text", "metre (not stated)",
+                mark == null ? OptionalDouble.empty() : OptionalDouble.of(mark), header.containsKey("xllcorner"));
+        return new GroundFacts("ESRI ASCII grid", new StoredGround(samples, new StoredGround.Lie(frame, true), scale, 1,
+                trouble), List.of(), system, heights, List.of());
     }
 
     /** Reads keywords and their values up to the first height, which is returned. */
     private String readHeader() throws IOException {
         while (true) {
-            String word = words.next().orElseThrow(() -> trouble.unreadable("it ends within its header",
+            String word = words.next().orElseThrow(() -> trouble.unreadable("header", "the file ends within it",
                     "a whole ESRI ASCII grid"));
             String keyword = word.toLowerCase(Locale.ROOT);
             if (!KEYWORDS.contains(keyword)) {
@@ -92,27 +86,26 @@ final class EsriAsciiReader {
         double rows = wanted("nrows");
         if (columns != Math.rint(columns) || rows != Math.rint(rows) || !(columns >= 2 && rows >= 2)
                 || columns > Integer.MAX_VALUE || rows > Integer.MAX_VALUE) {
-            throw trouble.badValue("size", columns + " x " + rows, "whole numbers, at least 2 x 2");
+            throw trouble.badValue("ncols, nrows", columns + " x " + rows, "whole numbers, at least 2 x 2");
         }
-        HeightLimits.checkSize((long) columns, (long) rows, trouble);
         double spacing = header.containsKey("dx") ? wanted("dx") : wanted("cellsize");
         if (header.containsKey("dx") && wanted("dx") != wanted("dy")) {
-            throw trouble.badValue("cell size", wanted("dx") + " x " + wanted("dy"),
+            throw trouble.badValue("dx, dy", wanted("dx") + " x " + wanted("dy"),
                     "square cells; gdalwarp -tr makes them");
         }
-        if (!(spacing > 0) || !Double.isFinite(spacing)) {
-            throw trouble.badValue("cellsize", spacing, "greater than 0, in metres");
-        }
-        double half = header.containsKey("xllcorner") ? spacing / 2 : 0;
-        double west = header.containsKey("xllcorner") ? wanted("xllcorner") : wanted("xllcenter");
-        double south = header.containsKey("xllcorner") ? wanted("yllcorner") : wanted("yllcenter");
+        HeightLimits.checkSpacing("cellsize", spacing, trouble);
+        boolean corners = header.containsKey("xllcorner");
+        double half = corners ? spacing / 2 : 0;
+        double west = corners ? wanted("xllcorner") : wanted("xllcenter");
+        double south = corners ? wanted("yllcorner") : wanted("yllcenter");
+        HeightLimits.checkPlace(corners ? "xllcorner, yllcorner" : "xllcenter, yllcenter", west, south, trouble);
         return new GridFrame((int) rows, (int) columns, west + half, south + half, spacing);
     }
 
     private double wanted(String keyword) {
         Double value = header.get(keyword);
         if (value == null) {
-            throw trouble.unreadable("its header has no " + keyword, "a header with ncols, nrows, xllcorner and"
+            throw trouble.unreadable(keyword, "the header has none", "a header with ncols, nrows, xllcorner and"
                     + " yllcorner (or xllcenter and yllcenter), cellsize and, if wanted, NODATA_value");
         }
         return value;
@@ -130,31 +123,35 @@ final class EsriAsciiReader {
         }
     }
 
-    private void fill(ElevationGrid.HeightSink sink, GridFrame frame, Start start, Progress progress)
-            throws IOException {
-        double[] run = new double[frame.columns()];
-        String word = start.firstHeight;
-        for (int row = frame.rows() - 1; row >= 0; row--) {
-            progress.check();
-            for (int column = 0; column < run.length; column++) {
-                if (word == null) {
-                    int needed = frame.size();
-                    int found = (frame.rows() - 1 - row) * frame.columns() + column;
-                    word = words.next().orElseThrow(() -> trouble.unreadable("it holds " + found + " heights where "
-                            + needed + " are announced", "a whole ESRI ASCII grid"));
+    /** Reads all heights; memory is taken as they come. */
+    private Samples heights(GridFrame frame, String firstHeight, Progress progress) throws IOException {
+        TextHeights heights = TextHeights.begun(frame, trouble);
+        try {
+            double[] run = new double[frame.columns()];
+            String word = firstHeight;
+            for (int line = 0; line < frame.rows(); line++) {
+                progress.check();
+                for (int column = 0; column < run.length; column++) {
+                    if (word == null) {
+                        long found = (long) line * frame.columns() + column;
+                        word = words.next().orElseThrow(() -> trouble.unreadable("heights", "the file holds " + found
+                                + " where " + frame.nodes() + " are announced", "a whole ESRI ASCII grid"));
+                    }
+                    run[column] = number(words.line(), "height", word);
+                    word = null;
                 }
-                double value = number(words.line(), "height", word);
-                run[column] = value == start.mark || Double.isNaN(value) ? Double.NaN
-                        : HeightLimits.checked(value, trouble);
-                word = null;
+                heights.add(run);
+                progress.report((double) (line + 1) / frame.rows(), "reading heights");
             }
-            sink.put(row, 0, run, run.length);
-            progress.report((double) (frame.rows() - row) / frame.rows(), "reading heights");
-        }
-        Optional<String> more = words.next();
-        if (more.isPresent()) {
-            throw trouble.badValue(words.line(), "text after the last height", more.get(),
-                    "as many heights as ncols times nrows");
+            Optional<String> more = words.next();
+            if (more.isPresent()) {
+                throw trouble.badValue(words.line(), "text after the last height", more.get(),
+                        "as many heights as ncols times nrows");
+            }
+            return heights.samples();
+        } catch (RuntimeException | IOException e) {
+            heights.close();
+            throw e;
         }
     }
 
@@ -167,11 +164,8 @@ final class EsriAsciiReader {
     }
 
     private static Optional<ReferenceSystem> projectionBeside(Path file) throws IOException {
-        String name = file.getFileName().toString();
-        int dot = name.lastIndexOf('.');
-        String stem = dot > 0 ? name.substring(0, dot) : name;
         for (String end : new String[] {".prj", ".PRJ"}) {
-            Path beside = file.resolveSibling(stem + end);
+            Path beside = BesideFile.withEnding(file, end);
             if (Files.isRegularFile(beside) && Files.size(beside) <= MOST_OF_A_PRJ) {
                 return Optional.of(ReferenceSystem.named(Files.readString(beside, StandardCharsets.UTF_8),
                         InputException.Place.of(beside.toString())));

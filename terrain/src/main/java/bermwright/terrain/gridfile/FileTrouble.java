@@ -5,15 +5,15 @@ import bermwright.foundation.InputException;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** Words for what is wrong with one elevation file. */
+/** Words for what is wrong with one elevation file; each names the tag, keyword or part of the file it is about. */
 record FileTrouble(Path file) {
-    InputException unreadable(String trouble, String accepted) {
-        return InputException.unreadable(InputException.Place.of(file.toString()), trouble, accepted,
+    InputException unreadable(String key, String trouble, String accepted) {
+        return InputException.unreadable(new InputException.Place(file.toString(), 0, key), trouble, accepted,
                 Optional.empty());
     }
 
-    InputException unreadable(String trouble, String accepted, Throwable cause) {
-        return InputException.unreadable(InputException.Place.of(file.toString()), trouble, accepted,
+    InputException unreadable(String key, String trouble, String accepted, Throwable cause) {
+        return InputException.unreadable(new InputException.Place(file.toString(), 0, key), trouble, accepted,
                 Optional.of(cause));
     }
 

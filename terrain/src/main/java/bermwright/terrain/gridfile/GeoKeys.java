@@ -55,15 +55,25 @@ final class GeoKeys {
         String text = directory.text(TEXTS).orElse("");
         for (int i = 4; i + 3 < keys.length && i / 4 <= keys[3]; i += 4) {
             int key = (int) keys[i];
-            int at = (int) keys[i + 3];
+            long count = keys[i + 2];
+            long at = keys[i + 3];
             if (keys[i + 1] == 0) {
-                numbers.put(key, at);
-            } else if (keys[i + 1] == DOUBLES && at < doubles.length) {
-                reals.put(key, doubles[at]);
-            } else if (keys[i + 1] == TEXTS && at + keys[i + 2] <= text.length()) {
-                String part = text.substring(at, at + (int) keys[i + 2]);
+                numbers.put(key, (int) at);
+            } else if (keys[i + 1] == DOUBLES) {
+                refuseOutside(key, at, 1, doubles.length);
+                reals.put(key, doubles[(int) at]);
+            } else if (keys[i + 1] == TEXTS) {
+                refuseOutside(key, at, count, text.length() + 1L);
+                String part = text.substring((int) at, (int) Math.min(text.length(), at + count));
                 texts.put(key, part.endsWith("|") ? part.substring(0, part.length() - 1) : part);
             }
+        }
+    }
+
+    private void refuseOutside(int key, long at, long count, long length) {
+        if (at < 0 || count < 0 || at > length - count) {
+            throw trouble.badValue("GeoKey " + key, "at place " + at + " for " + count, "0 to " + (length - 1)
+                    + ", within its parameters");
         }
     }
 
@@ -96,16 +106,16 @@ final class GeoKeys {
             return Optional.empty();
         }
         if (numbers.get(MODEL_TYPE) != 1) {
-            throw trouble.badValue("kind of reference system", numbers.get(MODEL_TYPE), WellKnownText.ACCEPTED);
+            throw trouble.badValue("GTModelType (GeoKey 1024)", numbers.get(MODEL_TYPE), WellKnownText.ACCEPTED);
         }
         int unit = numbers.getOrDefault(LINEAR_UNIT, METRE);
         if (unit != METRE) {
-            throw trouble.badValue("unit of the coordinates", "EPSG unit " + unit, "the metre, EPSG unit 9001");
+            throw trouble.badValue("ProjLinearUnits (GeoKey 3076)", "EPSG unit " + unit, "the metre, EPSG unit 9001");
         }
         int code = numbers.getOrDefault(PROJECTED_SYSTEM, USER_DEFINED);
         if (code != USER_DEFINED) {
             return Optional.of(KnownSystems.universalTransverseMercator(code).orElseThrow(() -> trouble.badValue(
-                    "reference system", "EPSG:" + code, "a system with its parameters in the file, "
+                    "ProjectedCRS (GeoKey 3072)", "EPSG:" + code, "a system with its parameters in the file, "
                     + WellKnownText.ACCEPTED + ", or a UTM zone on WGS 84")));
         }
         MapProjection projection = projection();
@@ -117,7 +127,7 @@ final class GeoKeys {
         try {
             return new ReferenceSystem(name, KnownSystems.codeOf(projection), Optional.empty(), projection);
         } catch (IllegalArgumentException e) {
-            throw trouble.unreadable("its reference system \"" + name + "\" cannot be used (" + e.getMessage() + ")",
+            throw trouble.unreadable("reference system", "\"" + name + "\" cannot be used (" + e.getMessage() + ")",
                     WellKnownText.ACCEPTED, e);
         }
     }
@@ -126,13 +136,13 @@ final class GeoKeys {
         int number = numbers.getOrDefault(METHOD, 0);
         int angular = numbers.getOrDefault(ANGULAR_UNIT, DEGREE);
         if (angular != DEGREE) {
-            throw trouble.badValue("angular unit", "EPSG unit " + angular, "the degree, EPSG unit 9102");
+            throw trouble.badValue("GeogAngularUnits (GeoKey 2054)", "EPSG unit " + angular, "the degree, EPSG unit 9102");
         }
         if (reals.getOrDefault(PRIME_MERIDIAN, 0.0) != 0) {
-            throw trouble.badValue("prime meridian", reals.get(PRIME_MERIDIAN), "0");
+            throw trouble.badValue("GeogPrimeMeridianLong (GeoKey 2061)", reals.get(PRIME_MERIDIAN), "0");
         }
         if (!reals.containsKey(SEMI_MAJOR_AXIS)) {
-            throw trouble.unreadable("its reference system names no radius of the body", "a body with its radius");
+            throw trouble.badValue("EllipsoidSemiMajorAxis (GeoKey 2057)", "not there", "the radius of the body, in metres");
         }
         double latitude = real(0, ORIGIN_LATITUDE, CENTRE_LATITUDE);
         double longitude = real(0, POLE_LONGITUDE, ORIGIN_LONGITUDE, CENTRE_LONGITUDE);
@@ -143,7 +153,7 @@ final class GeoKeys {
                     : MapProjection.Method.OBLIQUE_STEREOGRAPHIC;
             case 1 -> MapProjection.Method.TRANSVERSE_MERCATOR;
             case 17 -> MapProjection.Method.EQUIRECTANGULAR;
-            default -> throw trouble.badValue("projection", "GeoTIFF method " + number, WellKnownText.ACCEPTED);
+            default -> throw trouble.badValue("ProjMethod (GeoKey 3075)", "GeoTIFF method " + number, WellKnownText.ACCEPTED);
         };
         try {
             if (method == MapProjection.Method.EQUIRECTANGULAR) {
@@ -155,7 +165,7 @@ final class GeoKeys {
             return new MapProjection(method, new MapProjection.Origin(latitude, longitude, scale), lengths[0],
                     lengths[1], lengths[2], lengths[3]);
         } catch (IllegalArgumentException e) {
-            throw trouble.unreadable("its reference system makes no sense (" + e.getMessage() + ")",
+            throw trouble.unreadable("reference system", "it makes no sense (" + e.getMessage() + ")",
                     WellKnownText.ACCEPTED, e);
         }
     }

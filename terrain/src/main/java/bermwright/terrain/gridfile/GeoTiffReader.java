@@ -1,24 +1,25 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.terrain.gridfile;
 
-import bermwright.foundation.Progress;
-import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Reads an elevation grid from a GeoTIFF file. */
+/** Reads what a GeoTIFF file says of its elevation grid. */
 final class GeoTiffReader {
     static final int PIXEL_SCALE = 33550;
     static final int TIE_POINTS = 33922;
     static final int TRANSFORMATION = 34264;
     static final int GDAL_METADATA = 42112;
     static final int GDAL_NODATA = 42113;
+    static final int SUBFILE = 254;
+    /** A subfile of this kind is the image with fewer pixels. */
+    static final int REDUCED = 1;
 
     /** The last pixel may be out of place by this share of a pixel through unequal pixel sides. */
     private static final double GREATEST_DRIFT = 0.05;
@@ -31,16 +32,17 @@ final class GeoTiffReader {
         this.trouble = trouble;
     }
 
-    static GroundFile read(Path file, GroundFiles.Knowledge knowledge, Progress progress) throws IOException {
-        FileTrouble trouble = new FileTrouble(file);
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
-            GeoTiffReader reader = new GeoTiffReader(TiffDirectory.first(channel, trouble), trouble);
-            return reader.read(knowledge, progress);
-        }
+    /** What a file holds; the channel belongs to what is given back. */
+    static GroundFacts open(FileChannel channel, FileTrouble trouble) throws IOException {
+        List<TiffDirectory> directories = TiffDirectory.all(channel, trouble);
+        return new GeoTiffReader(directories.get(0), trouble).facts(directories.subList(1, directories.size()));
     }
 
-    private GroundFile read(GroundFiles.Knowledge knowledge, Progress progress) throws IOException {
+    private GroundFacts facts(List<TiffDirectory> others) throws IOException {
         TiffRaster raster = new TiffRaster(directory, trouble);
+        if (raster.kind() == SampleKind.UINT8) {
+            throw SampleKind.refused(8, 1, trouble);
+        }
         GeoKeys keys = new GeoKeys(directory, trouble);
         GdalMetadata metadata = GdalMetadata.of(directory.text(GDAL_METADATA).orElse(""), trouble);
         Placement placement = placement(raster, keys);
@@ -50,17 +52,45 @@ final class GeoTiffReader {
         Optional<ReferenceSystem> system = keys.referenceSystem();
         VerticalUnit unit = VerticalUnit.of(metadata.unit(), keys.verticalUnit(), trouble);
         OptionalDouble mark = noData();
+        HeightLimits.checkSpacing(TiffTag.name(PIXEL_SCALE), placement.stepEast, trouble);
+        HeightLimits.checkPlace(TiffTag.name(TIE_POINTS), placement.west, placement.firstNorth, trouble);
         GridFrame frame = new GridFrame(raster.height(), raster.width(), placement.west, placement.south(raster),
                 placement.stepEast);
-        double stored = mark.isPresent() ? raster.kind().stored(mark.getAsDouble()) : Double.NaN;
-        double factor = metadata.scale() * unit.metres();
-        double offset = metadata.offset() * unit.metres();
-        ElevationGrid grid = ElevationGrid.filled(frame, sink -> raster.fill(sink, placement.stepNorth < 0,
-                value -> value == stored || Double.isNaN(value) ? Double.NaN
-                        : HeightLimits.checked(value * factor + offset, trouble), progress));
+        boolean north = placement.stepNorth < 0;
+        double[] marks = mark.isPresent() ? new double[] {raster.kind().stored(mark.getAsDouble())} : new double[0];
+        HeightScale scale = new HeightScale(metadata.scale() * unit.metres(), metadata.offset() * unit.metres(), marks,
+                trouble);
+        List<StoredGround> overviews = new ArrayList<>();
+        for (TiffDirectory other : others) {
+            overview(other, raster).ifPresent(o -> overviews.add(new StoredGround(o,
+                    new StoredGround.Lie(overviewFrame(o, frame), north), scale, 1, trouble)));
+        }
         GroundFile.Heights heights = new GroundFile.Heights(raster.kind().name().toLowerCase(Locale.ROOT),
                 unit.words(), mark, !keys.isPoint());
-        return GroundAssembly.of(trouble.file(), new GroundAssembly.Found("GeoTIFF", grid, system, heights), knowledge);
+        return new GroundFacts("GeoTIFF", new StoredGround(raster, new StoredGround.Lie(frame, north), scale, 1,
+                trouble), overviews, system, heights, List.of());
+    }
+
+    /** An image of the file that shows the same ground with fewer nodes. */
+    private Optional<TiffRaster> overview(TiffDirectory other, TiffRaster main) throws IOException {
+        if (other.whole(SUBFILE, 0) != REDUCED || other.whole(TiffRaster.SAMPLES_PER_PIXEL, 1) != 1
+                || other.whole(TiffRaster.WIDTH, 0) < 2 || other.whole(TiffRaster.HEIGHT, 0) < 2) {
+            return Optional.empty();
+        }
+        TiffRaster raster = new TiffRaster(other, trouble);
+        double across = (double) main.width() / raster.width();
+        double down = (double) main.height() / raster.height();
+        // An overview of an odd number of lines is a line's part longer than the image.
+        boolean square = Math.abs(across - down) * Math.max(raster.width(), raster.height()) < 2 * across;
+        return square && across > 1 ? Optional.of(raster) : Optional.empty();
+    }
+
+    /** Middles of the larger cells; the north-west corner is that of the image. */
+    private static GridFrame overviewFrame(TiffRaster overview, GridFrame frame) {
+        double spacing = frame.spacing() * frame.columns() / overview.width();
+        double north = frame.northEdge() + frame.spacing() / 2 - spacing / 2;
+        return new GridFrame(overview.height(), overview.width(), frame.west() - frame.spacing() / 2 + spacing / 2,
+                north - spacing * (overview.height() - 1), spacing);
     }
 
     /** Middle of the first pixel of the first line, and the steps from pixel to pixel and line to line. */
@@ -74,23 +104,27 @@ final class GeoTiffReader {
         double[] matrix = matrix();
         for (double m : matrix) {
             if (!Double.isFinite(m)) {
-                throw trouble.unreadable("its placement is not a number", "a place for the first pixel and the"
-                        + " size of a pixel");
+                throw trouble.badValue(placementKey(), m, "numbers: a place for the first pixel and the size of a"
+                        + " pixel");
             }
         }
         double half = keys.isPoint() ? 0 : 0.5;
         double stepEast = matrix[0];
         double stepNorth = matrix[3];
         if (matrix[1] != 0 || matrix[2] != 0 || !(stepEast > 0) || stepNorth == 0) {
-            throw trouble.unreadable("its lines do not run east", "lines along east; gdalwarp straightens a turned"
-                    + " file");
+            throw trouble.badValue(placementKey(), stepEast + " " + matrix[1] + " " + matrix[2] + " " + stepNorth,
+                    "lines along east, neither turned nor skewed; gdalwarp IN OUT straightens a turned file");
         }
         double drift = Math.abs(stepEast - Math.abs(stepNorth)) * Math.max(raster.width(), raster.height());
         if (drift > GREATEST_DRIFT * stepEast) {
-            throw trouble.badValue("pixel size", number(stepEast) + " x " + number(Math.abs(stepNorth)),
+            throw trouble.badValue(placementKey(), number(stepEast) + " x " + number(Math.abs(stepNorth)),
                     "square pixels; gdalwarp -tr " + number(stepEast) + " " + number(stepEast) + " IN OUT makes them");
         }
         return new Placement(matrix[4] + half * stepEast, matrix[5] + half * stepNorth, stepEast, stepNorth);
+    }
+
+    private String placementKey() {
+        return TiffTag.name(directory.has(TRANSFORMATION) ? TRANSFORMATION : PIXEL_SCALE);
     }
 
     /** East and north by column and row: a, b, c, d of the linear part and the place of the raster's corner. */
@@ -104,12 +138,13 @@ final class GeoTiffReader {
         double[] scale = directory.reals(PIXEL_SCALE);
         double[] tie = directory.reals(TIE_POINTS);
         if (scale.length < 2 || tie.length < 6) {
-            throw trouble.unreadable("it says not where it lies and how large its pixels are",
-                    "a GeoTIFF with a pixel scale and a tie point, in metres");
+            throw trouble.unreadable(TiffTag.name(PIXEL_SCALE), "the file says not where it lies and how large its"
+                    + " pixels are", "a GeoTIFF with a pixel scale and a tie point, in metres;"
+                    + " gdal_translate -a_ullr WEST NORTH EAST SOUTH IN OUT places one");
         }
         if (tie.length > 6) {
-            throw trouble.unreadable("it is placed by " + tie.length / 6 + " points",
-                    "one tie point; gdalwarp straightens a file placed by several");
+            throw trouble.badValue(TiffTag.name(TIE_POINTS), tie.length / 6 + " points",
+                    "one tie point; gdalwarp IN OUT straightens a file placed by several");
         }
         return new double[] {scale[0], 0, 0, -scale[1], tie[3] - tie[0] * scale[0], tie[4] + tie[1] * scale[1]};
     }
@@ -119,7 +154,7 @@ final class GeoTiffReader {
         double longitude = placement.west + placement.stepEast * raster.width() / 2;
         GeographicPlace centre = new GeographicPlace(Math.max(-90, Math.min(90, latitude)),
                 Math.IEEEremainder(longitude, 360));
-        return trouble.badValue("reference system", "in degrees", "a projected system in metres; warp the file with "
+        return trouble.badValue("GTModelType (GeoKey 1024)", "2, in degrees", "a projected system in metres; warp the file with "
                 + Warp.command(centre, keys.radius()));
     }
 
@@ -136,7 +171,7 @@ final class GeoTiffReader {
                 default -> Double.parseDouble(text);
             });
         } catch (NumberFormatException e) {
-            throw trouble.badValue("no-data mark", "\"" + text + "\"", "a number or nan");
+            throw trouble.badValue(TiffTag.name(GDAL_NODATA), "\"" + text + "\"", "a number or nan");
         }
     }
 

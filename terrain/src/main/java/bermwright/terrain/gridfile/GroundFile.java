@@ -4,6 +4,7 @@ package bermwright.terrain.gridfile;
 import bermwright.foundation.InputException;
 import bermwright.foundation.Point;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.GridFrame;
 import bermwright.terrain.grid.HornSlope;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,10 +23,11 @@ import java.util.OptionalDouble;
  * @param centre          where the metre scale and true north were taken
  * @param scale           the scales along east and north at the centre, and true north
  * @param heights         how the file keeps its heights
- * @param cautions        what a user should know before trusting the file, in sentences
+ * @param cautions        what a user should know before trusting the file, in sentences; empty where nothing is odd
+ * @param whole           the frame of all of the file, of which {@code grid} may be a part
  */
 public record GroundFile(Path file, String format, ElevationGrid grid, Optional<ReferenceSystem> referenceSystem,
-        Point centre, PointScale scale, Heights heights, List<String> cautions) {
+        Point centre, PointScale scale, Heights heights, List<String> cautions, GridFrame whole) {
     /** The scales along east and north must agree to this share for one metre scale to serve both. */
     public static final double GREATEST_SCALE_DIFFERENCE = 1e-3;
 
@@ -45,6 +47,7 @@ public record GroundFile(Path file, String format, ElevationGrid grid, Optional<
     public GroundFile {
         Objects.requireNonNull(file, "file");
         Objects.requireNonNull(grid, "grid");
+        Objects.requireNonNull(whole, "whole");
         cautions = List.copyOf(cautions);
     }
 
@@ -61,7 +64,16 @@ public record GroundFile(Path file, String format, ElevationGrid grid, Optional<
         }
         PointScale there = checkedScale(file, referenceSystem.get(), place);
         return new GroundFile(file, format, grid.withMetreScale(there.mean()), referenceSystem, place, there, heights,
-                cautions);
+                cautions, whole);
+    }
+
+    /**
+     * Whether only a part of the file was read.
+     *
+     * @return true where the file has nodes that the grid has not
+     */
+    public boolean isPart() {
+        return !whole.equals(grid.frame());
     }
 
     static PointScale checkedScale(Path file, ReferenceSystem system, Point place) {
@@ -74,7 +86,7 @@ public record GroundFile(Path file, String format, ElevationGrid grid, Optional<
             geographic = system.geographic(place);
             skew = system.skew(place);
         } catch (IllegalArgumentException e) {
-            throw trouble.unreadable(e.getMessage(), "coordinates that the file's projection reaches", e);
+            throw trouble.unreadable("coordinates", e.getMessage(), "coordinates that the file's projection reaches", e);
         }
         if (!(scale.difference() <= GREATEST_SCALE_DIFFERENCE) || !(Math.abs(skew) <= GREATEST_SCALE_DIFFERENCE)) {
             throw trouble.badValue("scale of the projection", String.format(java.util.Locale.ROOT,

@@ -19,28 +19,40 @@ import org.opengis.referencing.operation.TransformException;
 public final class ReferenceSystem {
     /** A step over which the projection is straight to a part in 10^9. */
     private static final double STEP = 0.5;
+    private static final int TO_MAP = 0;
+    private static final int TO_BODY = 1;
 
     private final String name;
     private final Optional<String> code;
     private final String wellKnownText;
     private final MapProjection projection;
-    private final MathTransform toMap;
-    private final MathTransform toBody;
+    private volatile MathTransform[] transforms = new MathTransform[0];
 
     ReferenceSystem(String name, Optional<String> code, Optional<String> asWritten, MapProjection projection) {
         this.name = name;
         this.code = code;
         this.projection = projection;
-        String text = projection.wellKnownText(name);
-        this.wellKnownText = asWritten.orElse(text);
-        try {
-            ProjectedCRS system = WellKnownText.projected(text);
-            toMap = system.getConversionFromBase().getMathTransform();
-            toBody = toMap.inverse();
-        } catch (TransformException | org.opengis.util.FactoryException e) {
-            throw new IllegalArgumentException("the reference system \"" + name + "\" cannot be used: "
-                    + e.getMessage(), e);
+        this.wellKnownText = asWritten.orElseGet(() -> projection.wellKnownText(name));
+        if (!SphereMap.serves(projection)) {
+            transform(TO_MAP);
         }
+    }
+
+    /** The way to or from the map, by Apache SIS; made when it is first wanted. */
+    private MathTransform transform(int which) {
+        MathTransform[] both = transforms;
+        if (both.length == 0) {
+            try {
+                ProjectedCRS system = WellKnownText.projected(projection.wellKnownText(name));
+                MathTransform toMap = system.getConversionFromBase().getMathTransform();
+                both = new MathTransform[] {toMap, toMap.inverse()};
+                transforms = both;
+            } catch (TransformException | org.opengis.util.FactoryException e) {
+                throw new IllegalArgumentException("the reference system \"" + name + "\" cannot be used: "
+                        + e.getMessage(), e);
+            }
+        }
+        return both[which];
     }
 
     /**
@@ -142,7 +154,7 @@ public final class ReferenceSystem {
     public Point projected(GeographicPlace place) {
         double[] values = {place.latitudeDeg(), place.longitudeDeg()};
         try {
-            toMap.transform(values, 0, values, 0, 1);
+            transform(TO_MAP).transform(values, 0, values, 0, 1);
         } catch (TransformException e) {
             throw new IllegalArgumentException("the reference system \"" + name + "\" does not reach " + place, e);
         }
@@ -198,7 +210,11 @@ public final class ReferenceSystem {
     private double[] degrees(Point place) {
         double[] values = {place.east(), place.north()};
         try {
-            toBody.transform(values, 0, values, 0, 1);
+            if (SphereMap.serves(projection)) {
+                values = new SphereMap(projection).degrees(place.east(), place.north());
+            } else {
+                transform(TO_BODY).transform(values, 0, values, 0, 1);
+            }
         } catch (TransformException e) {
             throw new IllegalArgumentException("the reference system \"" + name + "\" does not reach " + place, e);
         }

@@ -1,10 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.terrain.gridfile;
 
-/** How a number is stored in a TIFF file. */
+import java.nio.ByteBuffer;
+
+/** How a number is stored in a file. */
 enum SampleKind {
     INT16(2, 2, false), UINT16(1, 2, false), INT32(2, 4, false), UINT32(1, 4, false), FLOAT32(3, 4, true),
-    FLOAT64(3, 8, true);
+    FLOAT64(3, 8, true), UINT8(1, 1, false);
+
+    private static final int PIECE = 4096;
+    private static final ThreadLocal<float[]> FLOATS = ThreadLocal.withInitial(() -> new float[PIECE]);
+    private static final ThreadLocal<short[]> SHORTS = ThreadLocal.withInitial(() -> new short[PIECE]);
 
     private final int format;
     private final int bytes;
@@ -22,7 +28,11 @@ enum SampleKind {
                 return kind;
             }
         }
-        throw trouble.badValue("sample", bits + " bits of format " + format,
+        throw refused(bits, format, trouble);
+    }
+
+    static RuntimeException refused(long bits, long format, FileTrouble trouble) {
+        return trouble.badValue(TiffTag.name(TiffRaster.BITS), bits + " bits of format " + format,
                 "whole numbers of 16 or 32 bits, floating point of 32 or 64 bits; 8 bits are a picture, not heights");
     }
 
@@ -34,20 +44,50 @@ enum SampleKind {
         return real;
     }
 
-    /** The number that the low bits stand for. */
-    double value(long stored) {
-        return switch (this) {
-            case INT16 -> (short) stored;
-            case UINT16 -> stored & 0xFFFF;
-            case INT32 -> (int) stored;
-            case UINT32 -> stored & 0xFFFFFFFFL;
-            case FLOAT32 -> Float.intBitsToFloat((int) stored);
-            case FLOAT64 -> Double.longBitsToDouble(stored);
-        };
-    }
-
     /** A number as it looks after being stored and read back. */
     double stored(double value) {
         return this == FLOAT32 ? (float) value : value;
+    }
+
+    /** Copies numbers from bytes in the buffer's own order, from its byte {@code from} on. */
+    void copy(ByteBuffer buffer, int from, double[] into, int at, int count) {
+        switch (this) {
+            case FLOAT32 -> floats(buffer, from, into, at, count);
+            case INT16, UINT16 -> shorts(buffer, from, into, at, count);
+            case UINT8 -> {
+                for (int i = 0; i < count; i++) {
+                    into[at + i] = buffer.get(from + i) & 0xFF;
+                }
+            }
+            default -> {
+                for (int i = 0; i < count; i++) {
+                    into[at + i] = this == FLOAT64 ? buffer.getDouble(from + 8 * i) : this == INT32
+                            ? buffer.getInt(from + 4 * i) : buffer.getInt(from + 4 * i) & 0xFFFFFFFFL;
+                }
+            }
+        }
+    }
+
+    private static void floats(ByteBuffer buffer, int from, double[] into, int at, int count) {
+        float[] piece = FLOATS.get();
+        for (int done = 0; done < count; done += PIECE) {
+            int now = Math.min(PIECE, count - done);
+            buffer.duplicate().order(buffer.order()).position(from + 4 * done).asFloatBuffer().get(piece, 0, now);
+            for (int i = 0; i < now; i++) {
+                into[at + done + i] = piece[i];
+            }
+        }
+    }
+
+    private void shorts(ByteBuffer buffer, int from, double[] into, int at, int count) {
+        short[] piece = SHORTS.get();
+        int mask = this == INT16 ? -1 : 0xFFFF;
+        for (int done = 0; done < count; done += PIECE) {
+            int now = Math.min(PIECE, count - done);
+            buffer.duplicate().order(buffer.order()).position(from + 2 * done).asShortBuffer().get(piece, 0, now);
+            for (int i = 0; i < now; i++) {
+                into[at + done + i] = piece[i] & mask;
+            }
+        }
     }
 }

@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Gathers the tags of a little-endian TIFF directory and lays them out. */
+/** Gathers the tags of a little-endian TIFF or BigTIFF directory and lays them out. */
 final class TiffDirectoryWriter {
     static final int PHOTOMETRIC = 262;
     static final int PLANAR = 284;
@@ -15,12 +15,28 @@ final class TiffDirectoryWriter {
     private static final int SHORT = 3;
     private static final int LONG = 4;
     private static final int DOUBLE = 12;
-    private static final int ENTRY = 12;
+    private static final int LONG8 = 16;
 
     private record Entry(int type, int count, byte[] value) {
     }
 
     private final Map<Integer, Entry> entries = new TreeMap<>();
+    private final boolean big;
+
+    TiffDirectoryWriter(boolean big) {
+        this.big = big;
+    }
+
+    /** The head of a file whose first directory stands at a place. */
+    static ByteBuffer head(boolean big, long directory) {
+        ByteBuffer head = buffer(big ? 16 : 8).put((byte) 'I').put((byte) 'I').putShort((short) (big ? 43 : 42));
+        if (big) {
+            head.putShort((short) 8).putShort((short) 0).putLong(directory);
+        } else {
+            head.putInt((int) directory);
+        }
+        return head.flip();
+    }
 
     void shorts(int tag, int... values) {
         ByteBuffer bytes = buffer(2 * values.length);
@@ -30,12 +46,17 @@ final class TiffDirectoryWriter {
         entries.put(tag, new Entry(SHORT, values.length, bytes.array()));
     }
 
+    /** Whole numbers of 32 bits, in a BigTIFF of 64. */
     void longs(int tag, long... values) {
-        ByteBuffer bytes = buffer(4 * values.length);
+        ByteBuffer bytes = buffer((big ? 8 : 4) * values.length);
         for (long value : values) {
-            bytes.putInt((int) value);
+            if (big) {
+                bytes.putLong(value);
+            } else {
+                bytes.putInt((int) value);
+            }
         }
-        entries.put(tag, new Entry(LONG, values.length, bytes.array()));
+        entries.put(tag, new Entry(big ? LONG8 : LONG, values.length, bytes.array()));
     }
 
     void doubles(int tag, double... values) {
@@ -51,27 +72,58 @@ final class TiffDirectoryWriter {
         entries.put(tag, new Entry(TEXT, bytes.length, bytes));
     }
 
+    /** How many bytes the directory takes with its longer values. */
+    int size() {
+        int size = table();
+        for (Entry entry : entries.values()) {
+            size += entry.value.length > width() ? entry.value.length + entry.value.length % 2 : 0;
+        }
+        return size;
+    }
+
+    /** Where in the directory the place of the next one is kept. */
+    int placeOfNext() {
+        return table() - width();
+    }
+
+    private int width() {
+        return big ? 8 : 4;
+    }
+
+    private int table() {
+        return (big ? 8 : 2) + (4 + 2 * width()) * entries.size() + width();
+    }
+
     /** The directory, to be written at an even place in the file; longer values follow it. */
     ByteBuffer bytes(long at) {
-        int table = 2 + ENTRY * entries.size() + 4;
-        int size = table;
-        for (Entry entry : entries.values()) {
-            size += entry.value.length > 4 ? entry.value.length + entry.value.length % 2 : 0;
+        int next = table();
+        ByteBuffer out = buffer(size());
+        if (big) {
+            out.putLong(entries.size());
+        } else {
+            out.putShort((short) entries.size());
         }
-        ByteBuffer out = buffer(size).putShort((short) entries.size());
-        int next = table;
         for (Map.Entry<Integer, Entry> tagged : entries.entrySet()) {
             Entry entry = tagged.getValue();
-            out.putShort((short) (int) tagged.getKey()).putShort((short) entry.type).putInt(entry.count);
-            if (entry.value.length > 4) {
-                out.putInt((int) (at + next));
+            out.putShort((short) (int) tagged.getKey()).putShort((short) entry.type);
+            number(out, entry.count);
+            if (entry.value.length > width()) {
+                number(out, at + next);
                 out.duplicate().position(next).put(entry.value);
                 next += entry.value.length + entry.value.length % 2;
             } else {
-                out.put(entry.value).position(out.position() + 4 - entry.value.length);
+                out.put(entry.value).position(out.position() + width() - entry.value.length);
             }
         }
         return out.rewind();
+    }
+
+    private void number(ByteBuffer out, long value) {
+        if (big) {
+            out.putLong(value);
+        } else {
+            out.putInt((int) value);
+        }
     }
 
     private static ByteBuffer buffer(int size) {

@@ -25,7 +25,7 @@ record VerticalUnit(String words, double metres) {
                 case 9036 -> new VerticalUnit("kilometre", 1000);
                 case 9002 -> new VerticalUnit("foot", FOOT);
                 case 9003 -> new VerticalUnit("US survey foot", US_SURVEY_FOOT);
-                default -> throw trouble.badValue("unit of the heights", "EPSG unit " + code.get(), ACCEPTED);
+                default -> throw trouble.badValue("VerticalUnits (GeoKey 4099)", "EPSG unit " + code.get(), ACCEPTED);
             };
         }
         return new VerticalUnit("metre (not stated)", 1);

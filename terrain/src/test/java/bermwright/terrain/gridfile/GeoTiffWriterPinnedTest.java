@@ -31,8 +31,8 @@ class GeoTiffWriterPinnedTest {
         GeoTiffWriter.write(now, GeoTiffWriterTest.ground(30, 40), ReferenceSystem.lunarSouthPolar(), Progress.NONE);
         assertEquals(GroundFiles.read(shown, Progress.NONE).grid(), GroundFiles.read(now, Progress.NONE).grid());
         try (FileChannel a = FileChannel.open(shown); FileChannel b = FileChannel.open(now)) {
-            TiffDirectory theirs = TiffDirectory.first(a, new FileTrouble(shown));
-            TiffDirectory ours = TiffDirectory.first(b, new FileTrouble(now));
+            TiffDirectory theirs = TiffDirectory.all(a, new FileTrouble(shown)).get(0);
+            TiffDirectory ours = TiffDirectory.all(b, new FileTrouble(now)).get(0);
             for (int tag : new int[] {TiffRaster.WIDTH, TiffRaster.HEIGHT, TiffRaster.BITS, TiffRaster.COMPRESSION,
                 TiffRaster.PREDICTOR, TiffRaster.SAMPLE_FORMAT, TiffRaster.TILE_WIDTH, TiffRaster.TILE_HEIGHT,
                 GeoKeys.DIRECTORY}) {

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import bermwright.foundation.InputException;
 import bermwright.foundation.Point;
-import bermwright.foundation.Progress;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -45,10 +45,17 @@ class ProjectionsTest {
         return tests.stream();
     }
 
+    /** The system in a file's keys, of whatever body. */
+    private static ReferenceSystem inFile(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file)) {
+            FileTrouble trouble = new FileTrouble(file);
+            return new GeoKeys(TiffDirectory.all(channel, trouble).get(0), trouble).referenceSystem().orElseThrow();
+        }
+    }
+
     private void check(String[] cells, String kind, byte[] data) throws IOException {
         ReferenceSystem system = kind.equals("tif")
-                ? GroundFiles.read(Files.write(folder.resolve(cells[0] + ".tif"), data), Progress.NONE)
-                .referenceSystem().orElseThrow()
+                ? inFile(Files.write(folder.resolve(cells[0] + ".tif"), data))
                 : ReferenceSystem.named(new String(data, StandardCharsets.UTF_8), InputException.Place.of("plan"));
         Point place = new Point(Double.parseDouble(cells[1]), Double.parseDouble(cells[2]));
         GeographicPlace there = system.geographic(place);
