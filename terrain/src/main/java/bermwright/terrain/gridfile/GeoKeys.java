@@ -136,13 +136,15 @@ final class GeoKeys {
         int number = numbers.getOrDefault(METHOD, 0);
         int angular = numbers.getOrDefault(ANGULAR_UNIT, DEGREE);
         if (angular != DEGREE) {
-            throw trouble.badValue("GeogAngularUnits (GeoKey 2054)", "EPSG unit " + angular, "the degree, EPSG unit 9102");
+            throw trouble.badValue("GeogAngularUnits (GeoKey 2054)", "EPSG unit " + angular,
+                    "the degree, EPSG unit 9102");
         }
         if (reals.getOrDefault(PRIME_MERIDIAN, 0.0) != 0) {
             throw trouble.badValue("GeogPrimeMeridianLong (GeoKey 2061)", reals.get(PRIME_MERIDIAN), "0");
         }
         if (!reals.containsKey(SEMI_MAJOR_AXIS)) {
-            throw trouble.badValue("EllipsoidSemiMajorAxis (GeoKey 2057)", "not there", "the radius of the body, in metres");
+            throw trouble.badValue("EllipsoidSemiMajorAxis (GeoKey 2057)", "not there",
+                    "the radius of the body, in metres");
         }
         double latitude = real(0, ORIGIN_LATITUDE, CENTRE_LATITUDE);
         double longitude = real(0, POLE_LONGITUDE, ORIGIN_LONGITUDE, CENTRE_LONGITUDE);
@@ -153,7 +155,8 @@ final class GeoKeys {
                     : MapProjection.Method.OBLIQUE_STEREOGRAPHIC;
             case 1 -> MapProjection.Method.TRANSVERSE_MERCATOR;
             case 17 -> MapProjection.Method.EQUIRECTANGULAR;
-            default -> throw trouble.badValue("ProjMethod (GeoKey 3075)", "GeoTIFF method " + number, WellKnownText.ACCEPTED);
+            default -> throw trouble.badValue("ProjMethod (GeoKey 3075)", "GeoTIFF method " + number,
+                    WellKnownText.ACCEPTED);
         };
         try {
             if (method == MapProjection.Method.EQUIRECTANGULAR) {

@@ -154,7 +154,8 @@ final class GeoTiffReader {
         double longitude = placement.west + placement.stepEast * raster.width() / 2;
         GeographicPlace centre = new GeographicPlace(Math.max(-90, Math.min(90, latitude)),
                 Math.IEEEremainder(longitude, 360));
-        return trouble.badValue("GTModelType (GeoKey 1024)", "2, in degrees", "a projected system in metres; warp the file with "
+        return trouble.badValue("GTModelType (GeoKey 1024)", "2, in degrees",
+                "a projected system in metres; warp the file with "
                 + Warp.command(centre, keys.radius()));
     }
 

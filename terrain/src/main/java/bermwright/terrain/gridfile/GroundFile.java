@@ -86,7 +86,8 @@ public record GroundFile(Path file, String format, ElevationGrid grid, Optional<
             geographic = system.geographic(place);
             skew = system.skew(place);
         } catch (IllegalArgumentException e) {
-            throw trouble.unreadable("coordinates", e.getMessage(), "coordinates that the file's projection reaches", e);
+            throw trouble.unreadable("coordinates", e.getMessage(), "coordinates that the file's projection reaches",
+                    e);
         }
         if (!(scale.difference() <= GREATEST_SCALE_DIFFERENCE) || !(Math.abs(skew) <= GREATEST_SCALE_DIFFERENCE)) {
             throw trouble.badValue("scale of the projection", String.format(java.util.Locale.ROOT,

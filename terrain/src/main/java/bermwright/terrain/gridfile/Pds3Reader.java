@@ -49,7 +49,8 @@ final class Pds3Reader {
 
     private GroundFacts open() throws IOException {
         if (!label.hasObject("IMAGE")) {
-            throw trouble.badValue("OBJECT", label.hasObject("UNCOMPRESSED_FILE") ? "UNCOMPRESSED_FILE, packed" : "no IMAGE",
+            throw trouble.badValue("OBJECT", label.hasObject("UNCOMPRESSED_FILE") ? "UNCOMPRESSED_FILE, packed"
+                    : "no IMAGE",
                     "IMAGE, a raw image" + CONVERT);
         }
         int columns = label.count("IMAGE.LINE_SAMPLES");
@@ -174,7 +175,8 @@ final class Pds3Reader {
         return q.value() * switch (unit) {
             case "", "KM", "KILOMETER", "KILOMETERS", "KILOMETRE" -> 1000;
             case "M", "METER", "METERS", "METRE" -> 1;
-            default -> throw trouble.badValue(key, q.value() + " <" + q.unit() + ">", "<KM> or <M>, of a pixel or none");
+            default -> throw trouble.badValue(key, q.value() + " <" + q.unit() + ">",
+                    "<KM> or <M>, of a pixel or none");
         };
     }
 }

@@ -54,9 +54,11 @@ final class Pds4Reader {
 
     private GroundFacts open() throws IOException {
         Element array = ARRAYS.stream().flatMap(n -> all(label.getDocumentElement(), n).stream()).findFirst()
-                .orElseThrow(() -> trouble.badValue("Array_2D_Image", "not there", "a raw image in a PDS4 label" + CONVERT));
+                .orElseThrow(() -> trouble.badValue("Array_2D_Image", "not there", "a raw image in a PDS4 label"
+                + CONVERT));
         if (!text(array, "axis_index_order").orElse("Last Index Fastest").equals("Last Index Fastest")) {
-            throw trouble.badValue("axis_index_order", text(array, "axis_index_order").orElse(""), "Last Index Fastest");
+            throw trouble.badValue("axis_index_order", text(array, "axis_index_order").orElse(""),
+                    "Last Index Fastest");
         }
         long columns = elements(array, "Sample");
         long lines = elements(array, "Line");

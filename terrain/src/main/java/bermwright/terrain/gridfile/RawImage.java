@@ -65,7 +65,8 @@ record RawImage(String format, Path data, RawSamples.Layout layout, SampleKind k
                 values.unit.words(), mark, true);
         return new GroundFacts(format, new StoredGround(samples, new StoredGround.Lie(frame, true), scale, 1, label),
                 List.of(), place.system, heights, radii && offset != KnownSystems.MOON_RADIUS_IAU_2015
-                ? plus(String.format(java.util.Locale.ROOT, "The label counts heights from %.1f km; they were brought to"
+                ? plus(String.format(java.util.Locale.ROOT,
+                "The label counts heights from %.1f km; they were brought to"
                 + " the sphere of 1737.4 km.", offset / 1000)) : sayings);
     }
 

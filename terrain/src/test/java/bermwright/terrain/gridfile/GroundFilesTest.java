@@ -80,7 +80,8 @@ class GroundFilesTest {
     @Test
     void refusesDegreesAndNamesTheProjection() {
         assertEquals("degrees.tif: GTModelType (GeoKey 1024) is 2, in degrees; accepted: a projected system in metres;"
-                + " warp the file with gdalwarp -t_srs '+proj=tmerc +lat_0=-10.02 +lon_0=20.02 +R=1737400 +units=m' IN OUT",
+                + " warp the file with gdalwarp -t_srs '+proj=tmerc +lat_0=-10.02 +lon_0=20.02 +R=1737400 +units=m'"
+                + " IN OUT",
                 refusal("degrees.tif"));
     }
 
@@ -219,12 +220,14 @@ class GroundFilesTest {
         "ncols 2 nrows|line 1: nrows is \"nothing\"|",
         "ncols 2\\nnrows 2\\nxllcorner 0\\nyllcorner 0\\n1 2 3 4|cellsize: the header has none|",
         "ncols 2\\nnrows two|line 2: nrows is \"two\"; accepted: a number|",
-        "ncols 2\\nnrows 2\\nxllcorner 0\\nyllcorner 0\\ncellsize 5\\n1 2 3|heights: the file holds 3 where 4 are announced|",
+        "ncols 2\\nnrows 2\\nxllcorner 0\\nyllcorner 0\\ncellsize 5\\n1 2 3|heights: the file holds 3 where 4"
+            + " are announced|",
         "ncols 2\\nnrows 2\\nxllcorner 0\\nyllcorner 0\\ncellsize 5\\n1 2 3 4 5|line 6: text after the last height|",
         "ncols 2\\nnrows 2\\nxllcorner 0\\nyllcorner 0\\ncellsize 5\\n1 2\\n3 x|line 7: height is \"x\"|",
         "ncols 2\\nnrows 2\\nxllcorner 0\\nyllcorner 0\\ncellsize -5\\n1 2 3 4|cellsize is -5.0|",
         "ncols 2\\nnrows 2\\nxllcorner 0\\nyllcorner 0\\ncellsize 5\\n1 2 3 1e20|height is 1.0E20|",
-        "ncols 200000\\nnrows 2000000\\nxllcorner 0\\nyllcorner 0\\ncellsize 5\\n1|ncols, nrows is 200000 x 2000000; accepted: no more heights than|",
+        "ncols 200000\\nnrows 2000000\\nxllcorner 0\\nyllcorner 0\\ncellsize 5\\n1|"
+            + "ncols, nrows is 200000 x 2000000; accepted: no more heights than|",
         "ncols 2\\nnrows 2\\nxllcorner 20\\nyllcorner -89\\ncellsize 0.001\\n1 2 3 4|with all coordinates within|"})
     void refusesABrokenAsciiGrid(String text, String words) throws IOException {
         text("broken.asc", text.replace("\\n", "\n"));
