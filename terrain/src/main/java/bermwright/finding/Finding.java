@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
  * @param rule    the rule of the catalogue it comes from
  * @param level   how bad it is
  * @param subject id of what it is about, such as {@code A} or {@code A/bunks}; empty until {@link #about} says it
- * @param parts   what else it concerns, such as the other hull or the part of the gear; tells apart findings of one rule
+ * @param parts   what else it concerns, such as the other hull or part of the gear; tells apart findings of a rule
  *                about one subject
  * @param figures what was found and what is allowed
  * @param place   where on the site; empty where it has no place

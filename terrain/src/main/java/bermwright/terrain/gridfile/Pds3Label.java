@@ -17,7 +17,8 @@ import java.util.regex.Pattern;
  *     Language"
  */
 final class Pds3Label {
-    private static final Pattern NUMBER = Pattern.compile("\\(?\\s*([-+]?[0-9.][0-9.eE+-]*)\\s*(?:<\\s*([^>]*?)\\s*>)?.*",
+    private static final Pattern NUMBER = Pattern.compile(
+            "\\(?\\s*([-+]?[0-9.][0-9.eE+-]*)\\s*(?:<\\s*([^>]*?)\\s*>)?.*",
             Pattern.DOTALL);
     private static final Pattern BASED = Pattern.compile("(\\d+)#([0-9A-Fa-f]+)#");
 

@@ -9,7 +9,6 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Optional;
 
 /** Writes a surface as a GeoTIFF of strips of plain numbers, each put where it belongs as soon as it is there. */
