@@ -127,7 +127,8 @@ class PublishedLimitTest {
         assertTrue(career.get("reason").asText().startsWith("no length of stay is given"), career.toString());
         JsonNode said = OrganLimitTest.findings(answer, "dose-limit-not-judged").get(0);
         assertEquals("refuse", said.get("level").asText());
-        assertTrue(said.get("text").asText().contains("is not judged, so it is not met: no length of stay is given"), said.toString());
+        assertTrue(said.get("text").asText().contains("is not judged, so it is not met: no length of stay is given"),
+                said.toString());
         JsonNode sized = Run.of("size-cover", plan, "--json").json();
         assertEquals(1, OrganLimitTest.findings(sized, "dose-limit-not-judged").size(), sized.toString());
         assertTrue(OrganLimitTest.findings(sized, "size-cover-no-limit").isEmpty());

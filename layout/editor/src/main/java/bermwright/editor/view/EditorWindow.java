@@ -158,8 +158,8 @@ public final class EditorWindow {
         document.leftBehind().ifPresent(content -> {
             if (document.isOutdated(content)) {
                 setAside(document);
-                notices().show("journal", "Edits that were never saved are older than this file. They were set aside in "
-                        + EditJournal.asideOf(document.file()).getFileName() + ".", List.of());
+                notices().show("journal", "Edits that were never saved are older than this file. They were set aside in"
+                        + " " + EditJournal.asideOf(document.file()).getFileName() + ".", List.of());
                 return;
             }
             String changed = document.fits(content) ? ""

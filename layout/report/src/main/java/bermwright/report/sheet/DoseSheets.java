@@ -170,7 +170,8 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
             LimitInForce limit = judged.limit();
             List<String> head = List.of(words(limit), Words.millisieverts(limit.limit()));
             if (judged.held().stream().noneMatch(JudgedLimit.Held::isCrew)) {
-                rows.add(row(head, List.of("crew", "", "", "", judged.verdict().word() + ": " + judged.why(), limit.source(), "")));
+                rows.add(row(head, List.of("crew", "", "", "", judged.verdict().word() + ": " + judged.why(),
+                        limit.source(), "")));
             }
             judged.held().forEach(h -> rows.add(row(head, List.of(name(h), Words.millisieverts(h.dose().best()),
                     Words.millisieverts(h.dose().low()), Words.millisieverts(h.dose().high()), h.outcome(),

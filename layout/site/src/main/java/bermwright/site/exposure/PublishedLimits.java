@@ -35,8 +35,8 @@ final class PublishedLimits {
      * @param stations the stations that have a dose
      * @param outside  dose on open ground
      * @param hasEvent whether an event is counted
-     * @return a finding where people stay without any limit, and one for each published limit on the effective dose that
-     *         the crew's dose is above
+     * @return a finding where people stay without any limit, and one for each published limit on the effective dose
+     *         that the crew's dose is above
      */
     static List<Finding> findings(ExposurePlan exposure, List<StationDose> stations, SiteDose.Outside outside,
             boolean hasEvent) {
