@@ -7,7 +7,6 @@ import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.report.exchange.Feature;
 import bermwright.report.exchange.SiteFrame;
-import bermwright.report.sheet.FindingSheets;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.footprint.Shape;
