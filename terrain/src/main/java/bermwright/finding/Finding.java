@@ -113,6 +113,37 @@ public record Finding(Rule rule, Level level, String subject, List<String> parts
         }
 
         /**
+         * Both figures in words, the same characters wherever they are shown.
+         *
+         * @return such as "measured 1.90 m, limit 3 m"; empty where there are none
+         */
+        public String words() {
+            String found = measured.isPresent() ? "measured " + words(measured.getAsDouble()) : "";
+            String allowed = limit.isPresent() ? "limit " + words(limit.getAsDouble()) : "";
+            return found.isEmpty() || allowed.isEmpty() ? found + allowed : found + ", " + allowed;
+        }
+
+        private String words(double value) {
+            return number(value) + (unit.equals("1") ? "" : " " + unit);
+        }
+
+        /**
+         * A figure with three significant digits at least, and no needless ones.
+         *
+         * @param value the figure, in its unit
+         * @return its characters; "-" where it is not a number
+         */
+        public static String number(double value) {
+            if (!Double.isFinite(value)) {
+                return "-";
+            }
+            double size = Math.abs(value);
+            int digits = size >= 1000 || value == Math.rint(value) ? 0 : size >= 100 ? 1 : size >= 1 ? 2 : 3;
+            String text = String.format(Locale.ROOT, "%,." + digits + "f", value);
+            return text.matches("-[0.,]*") ? text.substring(1) : text;
+        }
+
+        /**
          * How far the measured value is beyond the limit: the larger over the smaller of the two.
          *
          * @return the ratio (1), at least 1; 1 where one of them is missing, infinite where one is nothing

@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A finding under the number it carries in every answer, table and drawing.
@@ -37,6 +39,45 @@ public record Numbered(String number, Finding finding) {
          */
         public Finding worst() {
             return members.get(0).finding;
+        }
+
+        /**
+         * What they are about, in words.
+         *
+         * @return the subjects, the worst first, each once
+         */
+        public String subjects() {
+            return members.stream().map(m -> m.finding.subject()).distinct().collect(Collectors.joining(", "));
+        }
+
+        /**
+         * The words of a member, unless they say of it what the first one's say, but for names and figures.
+         *
+         * @param member one of the members
+         * @return its text; empty where the first one's is enough
+         */
+        public String text(Numbered member) {
+            return member != members.get(0) && pattern(member.finding).equals(pattern(worst())) ? ""
+                    : member.finding.text();
+        }
+
+        /**
+         * What to do about them.
+         *
+         * @return what to do, each remedy once
+         */
+        public String todo() {
+            return members.stream().map(m -> m.finding.todo()).distinct().collect(Collectors.joining(" "));
+        }
+
+        private static String pattern(Finding finding) {
+            String words = finding.text();
+            List<String> names = new ArrayList<>(finding.parts());
+            names.addAll(List.of(finding.subject().split("/")));
+            for (String name : names) {
+                words = words.replaceAll("\\b" + Pattern.quote(name) + "\\b", "@");
+            }
+            return words.replaceAll("-?[0-9][0-9.,]*", "#");
         }
     }
 

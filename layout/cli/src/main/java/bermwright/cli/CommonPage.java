@@ -2,6 +2,7 @@
 package bermwright.cli;
 
 import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
 import bermwright.foundation.ModelNote;
 import bermwright.site.assessment.Assessment;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -27,15 +28,18 @@ final class CommonPage {
 
     static void putFindings(ObjectNode page, List<Finding> all) {
         var findings = page.putArray("findings");
-        all.forEach(finding -> put(findings.addObject(), finding));
+        Numbered.of(all).forEach(numbered -> put(findings.addObject(), numbered));
     }
 
-    private static void put(ObjectNode entry, Finding finding) {
+    private static void put(ObjectNode entry, Numbered numbered) {
+        Finding finding = numbered.finding();
         entry.put("rule", finding.rule().id()).put("level", finding.level().word()).put("subject", finding.subject());
         JsonPage.put(entry, "measured", finding.measured());
         JsonPage.put(entry, "limit", finding.limit());
         entry.put("unit", finding.unit());
         finding.place().ifPresent(place -> entry.set("place", JsonPage.place(place)));
         entry.put("source", finding.source()).put("text", finding.text());
+        entry.put("todo", finding.todo()).put("id", finding.id()).put("group", finding.group())
+                .put("number", numbered.number());
     }
 }

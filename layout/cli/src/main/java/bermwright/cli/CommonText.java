@@ -2,13 +2,13 @@
 package bermwright.cli;
 
 import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
 import bermwright.foundation.ModelNote;
 import bermwright.site.assessment.Assessment;
 import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
 
 /** What every answer about a plan says to people: head, findings, models, cautions. */
 final class CommonText {
@@ -40,38 +40,40 @@ final class CommonText {
         if (findings.isEmpty()) {
             out.println("  none");
         }
-        int number = 1;
-        for (Finding finding : findings) {
-            out.printf("  %2d. %s  %s  %s%s%n", number++, finding.level().word().toUpperCase(Locale.ROOT),
-                    finding.subject(), finding.rule().id(), figures(finding));
-            wrapped(finding.text(), 6, out);
-            String where = finding.place().map(p -> String.format(Locale.ROOT, "at %.1f m east, %.1f m north; ",
-                    p.east(), p.north())).orElse("");
-            wrapped("(" + where + finding.origin() + ")", 6, out);
+        for (Numbered.Block block : Numbered.blocks(findings)) {
+            block(block, out);
         }
         out.println();
     }
 
-    private static String figures(Finding finding) {
-        String unit = finding.unit().equals("1") ? "" : " " + finding.unit();
-        String measured = figure(finding.measured(), "measured ", unit);
-        String limit = figure(finding.limit(), "limit ", unit);
-        String both = measured.isEmpty() || limit.isEmpty() ? measured + limit : measured + ", " + limit;
-        return both.isEmpty() ? "" : "  [" + both + "]";
-    }
-
-    private static String figure(OptionalDouble value, String name, String unit) {
-        return value.isPresent() ? name + shortNumber(value.getAsDouble()) + unit : "";
-    }
-
-    /** A number with four significant digits at least, and no needless ones. */
-    static String shortNumber(double value) {
-        if (!Double.isFinite(value)) {
-            return "-";
+    /** Findings of one rule and level, which are read as one: what it is once, then each subject with its figures. */
+    private static void block(Numbered.Block block, PrintStream out) {
+        Finding worst = block.worst();
+        boolean single = block.members().size() == 1;
+        out.printf("  %s  %s  %s: %s%s%n", block.number(), worst.level().word().toUpperCase(Locale.ROOT),
+                worst.rule().id(), block.subjects(), single ? figures(worst) : "");
+        for (Numbered member : block.members()) {
+            Finding one = member.finding();
+            if (!single) {
+                out.printf("      %s  %s%s%s%n", member.number(), one.subject(), figures(one), place(one));
+            }
+            if (!block.text(member).isEmpty()) {
+                wrapped(one.text(), single ? 6 : 8, out);
+            }
         }
-        double size = Math.abs(value);
-        int digits = size >= 1000 || value == Math.rint(value) ? 0 : size >= 100 ? 1 : size >= 1 ? 2 : 3;
-        return TextTable.words(value, digits);
+        wrapped("To do: " + block.todo(), 6, out);
+        wrapped("(" + (single ? place(worst).strip() + (place(worst).isEmpty() ? "" : "; ") : "") + worst.origin()
+                + ")", 6, out);
+    }
+
+    private static String place(Finding finding) {
+        return finding.place().map(p -> String.format(Locale.ROOT, "  at %.1f m east, %.1f m north", p.east(),
+                p.north())).orElse("");
+    }
+
+    private static String figures(Finding finding) {
+        String words = finding.figures().words();
+        return words.isEmpty() ? "" : "  [" + words + "]";
     }
 
     static void foot(Assessment assessment, PrintStream out) {

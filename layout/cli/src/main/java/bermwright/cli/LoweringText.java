@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.finding.Finding;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.sequence.PartCheck;
 import bermwright.lowering.sequence.TiltState;
@@ -102,7 +103,7 @@ final class LoweringText {
     }
 
     private static TextTable.Cell figure(double value, PartCheck check) {
-        return check.unit().equals("N") ? kilonewtons(value) : new TextTable.Cell(CommonText.shortNumber(value));
+        return check.unit().equals("N") ? kilonewtons(value) : new TextTable.Cell(Finding.Figures.number(value));
     }
 
     private static String unit(PartCheck check) {

@@ -2,7 +2,6 @@
 package bermwright.report;
 
 import bermwright.filestore.WholeFolder;
-import bermwright.finding.Numbered;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Progress;
 import bermwright.report.drawing.Drawing;
@@ -17,6 +16,7 @@ import bermwright.report.page.Table;
 import bermwright.report.sheet.DefaultSheets;
 import bermwright.report.sheet.Words;
 import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.Version;
 import bermwright.site.planfile.PlanFiles;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -33,6 +33,7 @@ import java.util.Locale;
 public final class Reports {
     /** Name of the page. */
     public static final String PAGE = "report.html";
+    private static final String RULES = "rules.html";
 
     private Reports() {
     }
@@ -65,6 +66,7 @@ public final class Reports {
     private static void write(Assessment assessment, Pack pack, String page, Draft draft) throws IOException {
         draft.progress.report(0.7, "writing the page, drawings and tables");
         Files.writeString(draft.folder.resolve(PAGE), page, StandardCharsets.UTF_8);
+        Files.writeString(draft.folder.resolve(RULES), rules(), StandardCharsets.UTF_8);
         Path drawings = Files.createDirectories(draft.folder.resolve("drawings"));
         for (Drawing drawing : pack.drawings) {
             drawing.write(drawings);
@@ -79,8 +81,15 @@ public final class Reports {
         draft.progress.check();
     }
 
+    /** The catalogue of findings as a page of its own. */
+    private static String rules() {
+        return new Html().open("first").heading(1, "top", "Catalogue of findings").paragraph("Every rule that a finding"
+                + " can come from. A finding of level refuse says that the plan must not be carried out so; warn, that"
+                + " somebody must decide; note, that it is worth knowing.").table(FindingSheets.catalogue()).close()
+                .page("Catalogue of findings", "Bermwright " + Version.text() + ".");
+    }
+
     private static String page(Assessment assessment, Pack pack) {
-        List<Numbered> findings = Numbered.of(assessment.findings());
         String title = assessment.plan().title().isBlank() ? assessment.planName() : assessment.plan().title();
         Html page = pack.page.open("first").heading(1, "top", title);
         page.paragraph("Assessment of the plan " + fileName(assessment) + ", made with Bermwright "
@@ -89,7 +98,8 @@ public final class Reports {
         page.links(List.of(new Html.Link("summary", "What governs"), new Html.Link("planner", "Surface planner"),
                 new Html.Link("reviewer", "Crew-safety reviewer"), new Html.Link("excavation", "Excavation lead"),
                 new Html.Link("behind", "What stands behind")));
-        new Summary(assessment, findings).write(pack);
+        new Summary(assessment).write(pack);
+        page.beside(RULES, "Catalogue of findings: every rule, what it measures and where its limit is from");
         page.close().open("planner");
         Readers readers = new Readers(assessment, pack);
         readers.planner();

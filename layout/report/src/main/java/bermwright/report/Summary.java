@@ -9,24 +9,20 @@ import bermwright.report.sheet.FindingSheets;
 import bermwright.report.sheet.Marks;
 import bermwright.report.sheet.PlanSheets;
 import bermwright.site.assessment.Assessment;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
  * The first part of the page: may it be done, what governs, what is refused and why, in plain words.
  *
  * @param assessment the assessment
- * @param findings   its findings with their numbers
  */
-record Summary(Assessment assessment, List<Numbered> findings) {
-    private static final int SHOWN_WARNINGS = 12;
-
+record Summary(Assessment assessment) {
     void write(Pack pack) {
         Html page = pack.page;
         page.heading(2, "summary", "What governs");
         verdict(page);
-        listed(page, Finding.Level.REFUSE, Integer.MAX_VALUE);
-        listed(page, Finding.Level.WARN, SHOWN_WARNINGS);
+        listed(page, Finding.Level.REFUSE);
+        listed(page, Finding.Level.WARN);
         page.heading(3, "hulls", "Hull by hull");
         assessment.hulls().forEach(hull -> page.heading(4, "hull-" + hull.hull().id(), "Hull " + hull.hull().id())
                 .list(new HullWords(assessment, hull).lines()));
@@ -39,7 +35,7 @@ record Summary(Assessment assessment, List<Numbered> findings) {
         }
         pack.figure(new PlanSheets(assessment).site(), "Numbers are those of the findings below. "
                 + "East and north are projected metres; the scale bar shows true metres.");
-        pack.table(FindingSheets.table(findings));
+        pack.table(FindingSheets.table(assessment.findings()));
     }
 
     private void verdict(Html page) {
@@ -58,19 +54,15 @@ record Summary(Assessment assessment, List<Numbered> findings) {
         }
     }
 
-    private void listed(Html page, Finding.Level level, int most) {
-        List<Numbered> here = findings.stream().filter(n -> n.finding().level() == level).toList();
+    private void listed(Html page, Finding.Level level) {
+        List<Numbered.Block> here = Numbered.blocks(assessment.findings()).stream()
+                .filter(b -> b.worst().level() == level).toList();
         if (here.isEmpty()) {
             return;
         }
         page.heading(3, "level-" + level.word(), level == Finding.Level.REFUSE ? "Refused, and why"
-                : "To be looked at and decided");
-        List<String> lines = new ArrayList<>();
-        here.stream().limit(most).forEach(n -> lines.add("No. " + n.number() + ", " + n.finding().subject() + ": "
-                + n.finding().text()));
-        if (here.size() > most) {
-            lines.add((here.size() - most) + " more in the table of findings.");
-        }
-        page.list(lines);
+                : "To be decided");
+        page.decisions(here.stream().map(b -> List.of(b.number(), b.subjects(), b.worst().text()
+                + (b.members().size() > 1 ? " (The worst of " + b.members().size() + ".)" : ""), b.todo())).toList());
     }
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
-import bermwright.editor.model.UnitWords;
 import bermwright.editor.model.Workbench;
 import bermwright.finding.Finding;
 import bermwright.finding.Numbered;
@@ -28,6 +27,7 @@ final class FindingsPane extends VBox {
     private Dress dress;
     private final Label summary = new Label();
     private final ListView<Numbered> list = new ListView<>();
+    private List<Numbered.Block> blocks = List.of();
     private boolean isFollowing;
 
     FindingsPane(Workbench bench, PartActions actions, Dress dress) {
@@ -80,6 +80,7 @@ final class FindingsPane extends VBox {
         if (!findings.equals(new ArrayList<>(list.getItems()))) {
             isFollowing = true;
             Numbered kept = list.getSelectionModel().getSelectedItem();
+            blocks = Numbered.blocks(findings.stream().map(Numbered::finding).toList());
             list.getItems().setAll(findings);
             if (kept != null) {
                 findings.stream().filter(f -> f.finding().id().equals(kept.finding().id())).findFirst()
@@ -144,10 +145,11 @@ final class FindingsPane extends VBox {
             }
             title.setText(finding.level().word().toUpperCase(Locale.ROOT) + "  " + finding.subject() + "  \u2013  "
                     + finding.rule().id());
-            words.setText(finding.text());
-            figures.setText(finding.measured().isPresent() ? figures(finding) : "");
-            figures.setVisible(finding.measured().isPresent());
-            figures.setManaged(finding.measured().isPresent());
+            words.setText(words(numbered));
+            String both = finding.figures().words();
+            figures.setText(both);
+            figures.setVisible(!both.isEmpty());
+            figures.setManaged(!both.isEmpty());
             rule.setText("Rule " + finding.rule().id() + ", " + finding.origin());
             if (!isDressed) {
                 line.prefWidthProperty().bind(list.widthProperty().subtract(BESIDES * dress.scale()));
@@ -157,11 +159,13 @@ final class FindingsPane extends VBox {
             dressed = Optional.of(dress);
         }
 
-        private static String figures(Finding finding) {
-            String unit = " " + UnitWords.shown(finding.unit());
-            return ("found " + Figures.brief(finding.measured().orElse(Double.NaN)) + unit).strip()
-                    + (finding.limit().isPresent() ? (", limit " + Figures.brief(finding.limit().getAsDouble()) + unit)
-                    .stripTrailing() : "");
+        /** What it means and what to do, of several read as one only at the first. */
+        private String words(Numbered numbered) {
+            Numbered.Block block = blocks.stream().filter(b -> b.members().contains(numbered)).findFirst()
+                    .orElseGet(() -> new Numbered.Block(numbered.number(), List.of(numbered)));
+            String text = block.text(numbered);
+            return text.isEmpty() ? "As " + block.members().get(0).number() + "." : text + "\n" + numbered.finding()
+                    .todo();
         }
     }
 }

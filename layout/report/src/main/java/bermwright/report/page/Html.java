@@ -34,6 +34,36 @@ public final class Html {
     }
 
     /**
+     * What has to be decided: number, what it is about, what it means, what to do.
+     *
+     * @param rows four texts each
+     * @return this page
+     */
+    public Html decisions(List<List<String>> rows) {
+        body.append("<table class=\"decisions\"><tbody>\n");
+        for (List<String> row : rows) {
+            body.append("<tr><td><b>").append(Svg.escaped(row.get(0))).append("</b> ").append(Svg.escaped(row.get(1)))
+                    .append("</td><td>").append(Svg.escaped(row.get(2))).append(" <b>").append(Svg.escaped(row.get(3)))
+                    .append("</b></td></tr>\n");
+        }
+        body.append("</tbody></table>\n");
+        return this;
+    }
+
+    /**
+     * A link to a file beside the page.
+     *
+     * @param file  its name
+     * @param words what the link says
+     * @return this page
+     */
+    public Html beside(String file, String words) {
+        body.append("<p><a href=\"").append(Svg.escaped(file)).append("\">").append(Svg.escaped(words))
+                .append("</a></p>\n");
+        return this;
+    }
+
+    /**
      * A paragraph.
      *
      * @param words its words

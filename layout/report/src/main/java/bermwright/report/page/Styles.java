@@ -36,6 +36,7 @@ final class Styles {
             .long { min-width: 17rem; }
             tr.more-follows td { border-bottom: none; }
             tr.more td { max-width: none; padding-left: 1.6rem; }
+            .decisions td { max-width: none; } .decisions td:first-child { max-width: 13rem; min-width: 8rem; }
             .number { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
             th.number { white-space: normal; }
             footer { margin-top: 3rem; border-top: 1px solid #777; padding-top: .5rem; font-size: .8rem; color: #333; }

@@ -1,34 +1,63 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.sheet;
 
+import bermwright.finding.Catalogue;
 import bermwright.finding.Finding;
 import bermwright.finding.Numbered;
 import bermwright.report.page.Table.Column;
 import bermwright.report.page.Table;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** The findings with the numbers they carry on drawings and in tables. */
 public final class FindingSheets {
     private FindingSheets() {
     }
 
-    /** The table of all findings. */
-    public static Table table(List<Numbered> findings) {
+    /** The table of all findings; one that says the same as the one before it of its group has no words of its own. */
+    public static Table table(List<Finding> findings) {
         List<List<String>> rows = new ArrayList<>();
-        for (Numbered numbered : findings) {
-            Finding f = numbered.finding();
-            rows.add(List.of(numbered.number(), f.level().word(), f.subject(), f.text(),
-                    Words.fixed(f.measured(), 3), Words.fixed(f.limit(), 3), f.measured().isPresent()
-                    || f.limit().isPresent() ? f.unit() : "", f.place().map(p -> Words.fixed(p.east(), 1)).orElse(""),
-                    f.place().map(p -> Words.fixed(p.north(), 1)).orElse(""), f.rule().id(), f.source()));
+        for (Numbered.Block block : Numbered.blocks(findings)) {
+            for (Numbered numbered : block.members()) {
+                rows.add(row(block, numbered));
+            }
         }
         return new Table("findings", "All findings, the worst first; the numbers stand on the drawings", List.of(
                 Column.words("number", "no."), Column.words("level", "level"), Column.words("subject", "about"),
-                Column.words("text", "what it means"), Column.number("measured", "measured"),
-                Column.number("limit", "limit"), Column.words("unit", "unit"), Column.number("east_m", "east (m)"),
-                Column.number("north_m", "north (m)"), Column.words("rule", "rule"),
+                Column.words("text", "what it means"), Column.words("todo", "what to do"),
+                Column.number("measured", "measured"), Column.number("limit", "limit"), Column.words("unit", "unit"),
+                Column.number("east_m", "east (m)"), Column.number("north_m", "north (m)"),
+                Column.words("rule", "rule"), Column.words("id", "id"),
                 Column.words("source", "limit from, or what it goes by")), rows);
+    }
+
+    private static List<String> row(Numbered.Block block, Numbered numbered) {
+        Finding f = numbered.finding();
+        String words = block.text(numbered);
+        boolean figures = f.measured().isPresent() || f.limit().isPresent();
+        return List.of(numbered.number(), f.level().word(), f.subject(),
+                words.isEmpty() ? "as " + block.members().get(0).number() : words, f.todo(), figure(f.measured()),
+                figure(f.limit()), figures ? f.unit() : "", f.place().map(p -> Words.fixed(p.east(), 1)).orElse(""),
+                f.place().map(p -> Words.fixed(p.north(), 1)).orElse(""), f.rule().id(), f.id(), f.source());
+    }
+
+    private static String figure(OptionalDouble value) {
+        return value.isPresent() ? Finding.Figures.number(value.getAsDouble()).replace(",", "") : "";
+    }
+
+    /**
+     * The catalogue of all rules that findings come from.
+     *
+     * @return the table
+     */
+    public static Table catalogue() {
+        return new Table("rules", "Every rule that a finding can come from", List.of(Column.words("rule", "rule"),
+                Column.words("levels", "level"), Column.words("endangers", "endangers"),
+                Column.words("measures", "what is measured"), Column.words("unit", "unit"),
+                Column.words("source", "limit from, or what it goes by"), Column.words("todo", "what to do")),
+                Catalogue.all().stream().map(r -> List.of(r.id(), r.levels(), r.entry().danger().word(),
+                        r.entry().measures(), r.entry().unit(), r.entry().source(), r.entry().todo())).toList());
     }
 
     /** How many findings have a level. */

@@ -66,11 +66,9 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
 
     /** Hulls whose last covering step is done, where the order of work brings their cover to its full height. */
     private static Set<String> whole(StagesResult work, int done) {
-        Set<String> unfinished = work.findings().stream().filter(f -> f.rule().equals(WorkRule.COVER_NOT_FINISHED))
-                .map(Finding::subject).collect(Collectors.toSet());
         Set<String> whole = new HashSet<>();
         work.stages().subList(0, done + 1).stream().map(Stage::step).filter(s -> s.step() == WorkStep.Kind.COVER
-                && !unfinished.contains(s.of())).forEach(s -> whole.add(s.of()));
+                && !work.unfinished().contains(s.of())).forEach(s -> whole.add(s.of()));
         work.stages().subList(done + 1, work.stages().size()).stream().map(Stage::step)
                 .filter(s -> s.step() == WorkStep.Kind.COVER).forEach(s -> whole.remove(s.of()));
         return whole;

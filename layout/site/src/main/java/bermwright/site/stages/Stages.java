@@ -16,6 +16,7 @@ import bermwright.site.plan.Machine;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.WorkStep;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -42,6 +43,7 @@ public final class Stages {
     private final Plan plan;
     private final Map<String, LiftedCover> covers = new LinkedHashMap<>();
     private final List<Finding> findings = new ArrayList<>();
+    private final Set<String> unfinished = new HashSet<>();
 
     private Stages(StagesInput input) {
         this.input = input;
@@ -77,7 +79,8 @@ public final class Stages {
         unfinished(order);
         sides();
         reach();
-        return new StagesResult(stages, schedule.days(), schedule.criticalChain(), curves(), SettingOut.of(input),
+        return new StagesResult(stages, schedule.days(), schedule.criticalChain(), unfinished, curves(),
+                SettingOut.of(input),
                 notes(), findings);
     }
 
@@ -270,6 +273,7 @@ public final class Stages {
                     .mapToDouble(s -> s.upToHeight().orElse(Double.POSITIVE_INFINITY)).max().orElse(Double.NaN);
             double top = cover.getValue().top();
             if (reached < top - LIFT_ROUNDING) {
+                unfinished.add(cover.getKey());
                 findings.add(Finding.of(WorkRule.COVER_NOT_FINISHED, Finding.Level.WARN, cover.getKey(),
                         Finding.Figures.of(reached, top, "m"), ("The last lift over hull %s reaches %s m; the cover is"
                         + " %s m high. Doses under the whole cover do not hold for it. Add lifts.")

@@ -4,6 +4,7 @@ package bermwright.site.stages;
 import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The work step by step.
@@ -11,17 +12,19 @@ import java.util.List;
  * @param stages        the site after each step, in order
  * @param days          length of the work (days), of steps whose time is known
  * @param criticalChain ids of the steps of which any delay delays the end
+ * @param unfinished    hulls whose cover the order of work does not bring to its full height
  * @param lifts         soil against height for each cover
  * @param settingOut    points to be staked out
  * @param notes         models behind the figures
  * @param findings      what was found
  */
-public record StagesResult(List<Stage> stages, double days, List<String> criticalChain, List<LiftCurve> lifts,
-        List<SettingOutPoint> settingOut, List<ModelNote> notes, List<Finding> findings) {
+public record StagesResult(List<Stage> stages, double days, List<String> criticalChain, Set<String> unfinished,
+        List<LiftCurve> lifts, List<SettingOutPoint> settingOut, List<ModelNote> notes, List<Finding> findings) {
     /** Copies the lists. */
     public StagesResult {
         stages = List.copyOf(stages);
         criticalChain = List.copyOf(criticalChain);
+        unfinished = Set.copyOf(unfinished);
         lifts = List.copyOf(lifts);
         settingOut = List.copyOf(settingOut);
         notes = List.copyOf(notes);
