@@ -14,6 +14,7 @@ import bermwright.report.page.Html;
 import bermwright.report.page.Table.Column;
 import bermwright.report.page.Table;
 import bermwright.report.sheet.DefaultSheets;
+import bermwright.report.sheet.FindingSheets;
 import bermwright.report.sheet.Words;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.Version;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Progress;
 import bermwright.lowering.sequence.LoweringResult;
@@ -115,7 +116,7 @@ class ReportsTest {
     @Test
     void thePageAsksForNothingAndEscapesWhatUsersWrote() {
         assertFalse(page.contains("<script"));
-        assertFalse(page.matches("(?s).*(src|href)=\"(?!#|data:image/png)[^\"]*\".*"));
+        assertFalse(page.matches("(?s).*(src|href)=\"(?!#|rules.html\"|data:image/png)[^\"]*\".*"));
         assertFalse(page.replace("http://www.w3.org/2000/svg",
                 "").matches("(?s).*(url\\((?!#)|@import|<link|<iframe).*"));
         assertTrue(page.contains(Svg.escaped(SiteOfTests.HOSTILE)));
@@ -133,7 +134,7 @@ class ReportsTest {
 
     @Test
     void allFindingsAreNumberedInOrderWithTheirWordsAndThoseWithAPlaceStandOnTheSitePlan() throws IOException {
-        List<Finding> findings = assessment.findings();
+        List<Numbered> findings = Numbered.of(assessment.findings());
         assertTrue(findings.size() > 3);
         List<List<String>> rows = csv("findings");
         assertEquals(findings.size() + 1, rows.size());
@@ -141,12 +142,15 @@ class ReportsTest {
         List<String> onSite = DrawingXml.texts(DrawingXml.read(plan));
         for (int i = 0; i < findings.size(); i++) {
             List<String> row = rows.get(i + 1);
-            assertEquals(Integer.toString(i + 1), row.get(0));
-            assertEquals(findings.get(i).level().word(), row.get(1));
-            assertEquals(findings.get(i).text(), row.get(3).replaceFirst("^'", ""));
-            assertTrue(page.contains(Svg.escaped(findings.get(i).text())));
-            if (findings.get(i).place().isPresent()) {
-                assertTrue(onSite.contains(Integer.toString(i + 1)), "number " + (i + 1) + " on the site plan");
+            Finding finding = findings.get(i).finding();
+            assertEquals(findings.get(i).number(), row.get(0));
+            assertEquals(finding.level().word(), row.get(1));
+            assertEquals(finding.text(), row.get(3).replaceFirst("^'", ""));
+            assertEquals(finding.todo(), row.get(4));
+            assertEquals(finding.id(), row.get(11));
+            assertTrue(page.contains(Svg.escaped(finding.text())));
+            if (finding.place().isPresent()) {
+                assertTrue(onSite.contains(row.get(0)), "number " + row.get(0) + " on the site plan");
             }
         }
     }

@@ -15,14 +15,10 @@ public final class FindingSheets {
     private FindingSheets() {
     }
 
-    /** The table of all findings; one that says the same as the one before it of its group has no words of its own. */
+    /** The table of all findings. */
     public static Table table(List<Finding> findings) {
         List<List<String>> rows = new ArrayList<>();
-        for (Numbered.Block block : Numbered.blocks(findings)) {
-            for (Numbered numbered : block.members()) {
-                rows.add(row(block, numbered));
-            }
-        }
+        Numbered.of(findings).forEach(numbered -> rows.add(row(numbered)));
         return new Table("findings", "All findings, the worst first; the numbers stand on the drawings", List.of(
                 Column.words("number", "no."), Column.words("level", "level"), Column.words("subject", "about"),
                 Column.words("text", "what it means"), Column.words("todo", "what to do"),
@@ -32,12 +28,11 @@ public final class FindingSheets {
                 Column.words("source", "limit from, or what it goes by")), rows);
     }
 
-    private static List<String> row(Numbered.Block block, Numbered numbered) {
+    private static List<String> row(Numbered numbered) {
         Finding f = numbered.finding();
-        String words = block.text(numbered);
         boolean figures = f.measured().isPresent() || f.limit().isPresent();
         return List.of(numbered.number(), f.level().word(), f.subject(),
-                words.isEmpty() ? "as " + block.members().get(0).number() : words, f.todo(), figure(f.measured()),
+                f.text(), f.todo(), figure(f.measured()),
                 figure(f.limit()), figures ? f.unit() : "", f.place().map(p -> Words.fixed(p.east(), 1)).orElse(""),
                 f.place().map(p -> Words.fixed(p.north(), 1)).orElse(""), f.rule().id(), f.id(), f.source());
     }
