@@ -3,7 +3,6 @@ package bermwright.site.assessment;
 
 import bermwright.finding.Finding;
 import bermwright.finding.StayRule;
-import bermwright.finding.WorkRule;
 import bermwright.foundation.Progress;
 import bermwright.site.exposure.CrewDose;
 import bermwright.site.exposure.DoseSources;
@@ -23,7 +22,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Cover and dose once a step of the work is done, so that a half-buried hull is never taken for a safe one.
