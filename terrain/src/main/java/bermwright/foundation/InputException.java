@@ -1,11 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.foundation;
 
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalInt;
 
 /** What the user wrote in a file or option cannot be used; it says where, what was found and what is accepted. */
 public final class InputException extends RuntimeException {
+    /** What stands for a letter that could not be read. */
+    private static final char UNREADABLE_LETTER = '\uFFFD';
+
     private final String file;
     private final int line;
     private final String key;
@@ -76,6 +82,53 @@ public final class InputException extends RuntimeException {
     public static InputException unreadable(Place place, String trouble, String accepted, Optional<Throwable> cause) {
         return new InputException("%s: %s; accepted: %s".formatted(place.words(), trouble, accepted), place, trouble,
                 accepted, cause.orElse(null));
+    }
+
+    /**
+     * Refuses a file that cannot be read to its end: a missing one, a folder, a pipe or a device.
+     *
+     * @param place    where it is named
+     * @param file     the file
+     * @param accepted what would be accepted
+     * @throws InputException if it is no regular file that may be read, saying why
+     */
+    public static void checkRegular(Place place, Path file, String accepted) {
+        String named = place.file().equals(file.toString()) ? "" : file + " ";
+        String trouble = "";
+        if (Files.isDirectory(file)) {
+            trouble = named + "is a folder";
+        } else if (Files.isRegularFile(file)) {
+            trouble = Files.isReadable(file) ? "" : named + "may not be read: permission is missing";
+        } else if (Files.exists(file)) {
+            trouble = named + "is a pipe, a device or the like and no regular file";
+        } else if (!Files.notExists(file)) {
+            trouble = named + "cannot be looked for: permission on its folder is missing";
+        } else if (file.toString().chars().anyMatch(c -> c == UNREADABLE_LETTER)) {
+            trouble = named + "has letters that this system's language setting cannot read; set LC_ALL=C.UTF-8";
+        } else {
+            trouble = named.isEmpty() ? "there is no such file" : "there is no file " + file;
+        }
+        if (!trouble.isEmpty()) {
+            throw unreadable(place, trouble, accepted, Optional.empty());
+        }
+    }
+
+    /**
+     * A file that another one names, beside that one.
+     *
+     * @param folder   the folder of the file that names it
+     * @param name     its name
+     * @param place    where it is named
+     * @return the file
+     * @throws InputException if no file can have that name
+     */
+    public static Path beside(Path folder, String name, Place place) {
+        try {
+            return folder.resolve(name);
+        } catch (InvalidPathException e) {
+            throw unreadable(place, name + " is no file name here (" + e.getReason() + ")",
+                    "the name of a file; where it has letters beyond A to Z, a UTF-8 language setting", Optional.of(e));
+        }
     }
 
     /**

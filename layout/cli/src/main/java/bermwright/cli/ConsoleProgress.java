@@ -3,6 +3,7 @@ package bermwright.cli;
 
 import bermwright.foundation.Progress;
 import java.io.PrintStream;
+import java.util.Locale;
 
 /** Writes progress to standard error: one line that is written over on a screen, one line a step elsewhere. */
 final class ConsoleProgress implements Progress {
@@ -37,10 +38,10 @@ final class ConsoleProgress implements Progress {
         lastWritten = now;
         long percent = Math.round(100 * Math.max(0, Math.min(1, share)));
         if (onScreen) {
-            err.printf("\r\033[K%3d %%  %s", percent, what);
+            err.printf(Locale.ROOT, "\r\033[K%3d %%  %s", percent, PlainStream.plain(what));
             lineOpen = true;
         } else {
-            err.printf("%3d %%  %s%n", percent, what);
+            err.printf(Locale.ROOT, "%3d %%  %s%n", percent, PlainStream.plain(what));
         }
         err.flush();
     }
@@ -52,6 +53,11 @@ final class ConsoleProgress implements Progress {
             err.flush();
             lineOpen = false;
         }
+    }
+
+    /** What was being done when it was last told. */
+    synchronized String step() {
+        return step;
     }
 
     @Override

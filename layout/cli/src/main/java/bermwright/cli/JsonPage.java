@@ -7,10 +7,13 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /** JSON objects of results; what could not be computed is left out. */
@@ -41,12 +44,50 @@ final class JsonPage {
         return JsonNodeFactory.instance.arrayNode().add(point.x()).add(point.y()).add(point.z());
     }
 
+    /** The same page without numbers that are none: what could not be computed is absent. */
+    private static JsonNode finite(JsonNode node) {
+        if (node instanceof ObjectNode object) {
+            List<String> none = new ArrayList<>();
+            object.properties().forEach(e -> {
+                if (isNone(e.getValue())) {
+                    none.add(e.getKey());
+                } else {
+                    finite(e.getValue());
+                }
+            });
+            object.remove(none);
+        } else if (node instanceof ArrayNode array) {
+            for (int i = 0; i < array.size(); i++) {
+                if (isNone(array.get(i))) {
+                    array.setNull(i);
+                } else {
+                    finite(array.get(i));
+                }
+            }
+        }
+        return node;
+    }
+
+    private static boolean isNone(JsonNode value) {
+        return value.isFloatingPointNumber() && !Double.isFinite(value.doubleValue());
+    }
+
+    /** Writes control characters out that JSON allows to stand and a terminal would obey. */
+    private static String plain(String json) {
+        StringBuilder plain = new StringBuilder(json.length());
+        for (int i = 0; i < json.length(); i++) {
+            char c = json.charAt(i);
+            plain.append(c >= 0x7f && PlainStream.isControl(c) ? PlainStream.escaped(c) : String.valueOf(c));
+        }
+        return plain.toString();
+    }
+
     static String text(ObjectNode page) {
         DefaultIndenter indent = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter(Separators.createDefaultInstance()
                 .withObjectFieldValueSpacing(Separators.Spacing.AFTER)).withObjectIndenter(indent);
         try {
-            return new ObjectMapper().writer(printer).writeValueAsString(page);
+            return plain(new ObjectMapper().writer(printer).writeValueAsString(finite(page)));
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a result could not be written as JSON: " + page, e);
         }

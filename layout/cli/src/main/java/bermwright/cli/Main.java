@@ -5,6 +5,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 
 /** Starts the command line. */
 public final class Main {
@@ -29,6 +30,8 @@ public final class Main {
      * @param arguments the command and its options
      */
     public static void main(String[] arguments) {
+        // Numbers and words look the same in every language setting; files made on two machines must be the same.
+        Locale.setDefault(Locale.ROOT);
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
         ConsoleProgress progress = new ConsoleProgress(err, System.console() != null);

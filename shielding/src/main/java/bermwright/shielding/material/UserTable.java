@@ -137,6 +137,7 @@ public final class UserTable {
 
     private static List<String> lines(Path file) {
         Place place = Place.of(file.toString());
+        InputException.checkRegular(place, file, "a CSV table of numbers");
         try {
             if (Files.size(file) > GREATEST_SIZE) {
                 throw InputException.unreadable(place, "is larger than 5 MB", "a CSV table of numbers",

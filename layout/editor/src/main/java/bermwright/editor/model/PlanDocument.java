@@ -59,14 +59,7 @@ public final class PlanDocument implements AutoCloseable {
     }
 
     private static String text(Path file) {
-        try {
-            return Files.readString(file);
-        } catch (IOException unreadable) {
-            // Read once more by the plan file's own reader, whose message says what is accepted.
-            PlanFiles.read(file);
-            throw InputException.unreadable(InputException.Place.of(file.toString()), "cannot be read",
-                    "a plan file", Optional.of(unreadable));
-        }
+        return PlanFiles.text(file);
     }
 
     /**
@@ -319,9 +312,9 @@ public final class PlanDocument implements AutoCloseable {
      */
     public Optional<String> changedOutside() {
         try {
-            String now = Files.readString(file);
+            String now = PlanFiles.text(file);
             return now.equals(onDisk) ? Optional.empty() : Optional.of(now);
-        } catch (IOException notThere) {
+        } catch (InputException notThere) {
             return Optional.empty();
         }
     }

@@ -4,6 +4,7 @@ package bermwright.report.drawing;
 import bermwright.foundation.Require;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Classes of a value, each with its colour; the colours grow darker in even steps, so the order shows in print too.
@@ -57,7 +58,7 @@ public record Classes(List<Double> bounds, String unit) {
      * @return {@code #rrggbb}
      */
     public String hex(int number) {
-        return String.format("#%06x", colour(number));
+        return String.format(Locale.ROOT, "#%06x", colour(number));
     }
 
     /**

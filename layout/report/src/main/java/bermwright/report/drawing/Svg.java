@@ -194,8 +194,8 @@ public final class Svg {
         Require.that(open.isEmpty(), "element %s is still open.", open.peek());
         long width = Math.round(size.x());
         long height = Math.round(size.y());
-        String head = "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%d\" height=\"%d\" viewBox=\"0 0 %d %d\""
-                .formatted(width, height, width, height)
+        String head = String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%d\""
+                + " height=\"%d\" viewBox=\"0 0 %d %d\"", width, height, width, height)
                 + " role=\"img\" font-family=\"" + FONT + "\" font-size=\"12\" fill=\"#000000\">\n<title>"
                 + escaped(title) + "</title>\n<rect width=\"100%\" height=\"100%\" fill=\"#ffffff\"/>\n";
         return new Drawing(name, title, new Dot(width, height), head + body + "</svg>\n");

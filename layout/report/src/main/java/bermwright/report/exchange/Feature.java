@@ -5,10 +5,10 @@ import bermwright.foundation.Require;
 import bermwright.foundation.Vec3;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * A thing on the site, as other programs read it.
@@ -24,7 +24,8 @@ public record Feature(String layer, String id, Shape shape, List<Vec3> places, M
     /** Copies places and attributes; refuses too few places and attributes that are neither numbers nor words. */
     public Feature {
         places = List.copyOf(places);
-        attributes = Collections.unmodifiableMap(new LinkedHashMap<>(attributes));
+        // In one order, whatever order the maker's map has: files made twice must be the same.
+        attributes = Collections.unmodifiableMap(new TreeMap<>(attributes));
         Require.that(layer.matches("[a-z][a-z0-9_]*"), "layer is %s; accepted: a-z, 0-9 and _",
                 layer);
         Require.that(places.size() >= shape.least, "%s %s has %s places; at least %s are needed.",

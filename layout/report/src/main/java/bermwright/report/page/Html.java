@@ -29,7 +29,7 @@ public final class Html {
      * @return this
      */
     public Html heading(int level, String id, String words) {
-        body.append("<h%d id=\"%s\">%s</h%d>\n".formatted(level, Svg.escaped(id), Svg.escaped(words), level));
+        body.append("<h" + level + " id=\"" + Svg.escaped(id) + "\">" + Svg.escaped(words) + "</h" + level + ">\n");
         return this;
     }
 

@@ -9,7 +9,6 @@ import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.gridfile.GroundFile;
 import bermwright.terrain.gridfile.GroundFiles;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -32,13 +31,9 @@ public record SiteGround(GroundFile file, Path directory) {
      */
     public static SiteGround read(Plan plan, Path planFile, Progress progress) {
         Path directory = Optional.ofNullable(planFile.toAbsolutePath().getParent()).orElse(Path.of("."));
-        Path file = directory.resolve(plan.ground().elevationFile());
-        if (!Files.isRegularFile(file)) {
-            throw InputException.unreadable(
-                    new InputException.Place(planFile.toString(), 0, "ground.elevation_file"),
-                    "there is no file " + file, "an elevation file beside the plan (GeoTIFF or ESRI ASCII grid)",
-                    Optional.empty());
-        }
+        InputException.Place place = new InputException.Place(planFile.toString(), 0, "ground.elevation_file");
+        Path file = InputException.beside(directory, plan.ground().elevationFile(), place);
+        InputException.checkRegular(place, file, "an elevation file beside the plan (GeoTIFF or ESRI ASCII grid)");
         GroundFiles.Knowledge known =
                 new GroundFiles.Knowledge(plan.ground().referenceSystem(), centre(plan));
         return new SiteGround(GroundFiles.read(file, known, progress), directory);

@@ -138,7 +138,7 @@ public record DoseSources(Responses responses, Path directory) {
         own(exposure).ifPresent(own -> tables.add(new HandedOver(StationDose.QUANTITY, own,
                 InputException.Place.of(exposure.response()))));
         for (String name : exposure.moreResponses()) {
-            HandedOver read = Responses.handedOver(directory.resolve(name));
+            HandedOver read = Responses.handedOver(beside(name, "exposure.more_responses"));
             if (table(tables, read.quantity(), read.response().per()).isPresent()) {
                 throw InputException.badValue(read.place(), read.quantity() + ", given already by another table",
                         "one table for each quantity and time");
@@ -157,7 +157,7 @@ public record DoseSources(Responses responses, Path directory) {
     /** The response that the plan takes in place of the built-in one. */
     private Optional<Response> own(ExposurePlan exposure) {
         return exposure.response().equals(BUILT_IN) ? Optional.empty()
-                : Optional.of(Responses.fromTable(directory.resolve(exposure.response())));
+                : Optional.of(Responses.fromTable(beside(exposure.response(), "exposure.response")));
     }
 
     /**
@@ -191,6 +191,13 @@ public record DoseSources(Responses responses, Path directory) {
         return curves;
     }
 
+    private Path beside(String name, String key) {
+        InputException.Place place = new InputException.Place("", 0, key);
+        Path file = InputException.beside(directory, name, place);
+        InputException.checkRegular(place, file, "a table beside the plan");
+        return file;
+    }
+
     private static Shield shield(Plan plan, Hull hull, List<Finding> findings) {
         List<Layer> layers = new ArrayList<>();
         for (Hull.SkinLayer layer : hull.skin()) {
@@ -207,7 +214,8 @@ public record DoseSources(Responses responses, Path directory) {
 
     private Optional<EventSpectrum> spectrum(ExposurePlan exposure, List<Finding> findings) {
         if (exposure.eventSpectrumFile().isPresent()) {
-            return Optional.of(TabulatedSpectrum.read(directory.resolve(exposure.eventSpectrumFile().get())));
+            return Optional.of(TabulatedSpectrum.read(beside(exposure.eventSpectrumFile().get(),
+                    "exposure.event_spectrum_file")));
         }
         if (exposure.event().isEmpty()) {
             return Optional.empty();

@@ -6,13 +6,13 @@ import bermwright.filestore.WholeFile;
 import bermwright.foundation.InputException;
 import bermwright.site.plan.Plan;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -112,22 +112,31 @@ public final class PlanFiles {
         return PlanSchema.text();
     }
 
-    private static String text(Path file) {
+    /**
+     * The text of a plan file, as it stands.
+     *
+     * @param file the file
+     * @return its text, without a byte order mark
+     * @throws InputException if it is no regular file, is larger than a plan can be, or is not UTF-8
+     */
+    public static String text(Path file) {
         InputException.Place place = InputException.Place.of(file.toString());
-        try {
-            if (Files.isDirectory(file)) {
-                throw InputException.unreadable(place, "is a folder", "a plan file", Optional.empty());
-            }
-            long size = Files.size(file);
-            if (size > LARGEST) {
-                throw InputException.unreadable(place, "is %d bytes long".formatted(size),
-                        "a plan file of at most %d bytes".formatted(LARGEST), Optional.empty());
-            }
-            return decoded(Files.readAllBytes(file), file.toString());
-        } catch (NoSuchFileException e) {
-            throw InputException.unreadable(place, "there is no such file", "a plan file", Optional.of(e));
+        InputException.checkRegular(place, file, "a plan file");
+        try (InputStream in = Files.newInputStream(file)) {
+            checkSize(place, Files.size(file));
+            // Bounded whatever the size says: a file may grow while it is read, and some say 0.
+            byte[] bytes = in.readNBytes((int) LARGEST + 1);
+            checkSize(place, bytes.length);
+            return decoded(bytes, file.toString());
         } catch (IOException e) {
             throw InputException.unreadable(place, "cannot be read (" + e + ")", "a plan file", Optional.of(e));
+        }
+    }
+
+    private static void checkSize(InputException.Place place, long size) {
+        if (size > LARGEST) {
+            throw InputException.unreadable(place, "is " + size + " bytes long",
+                    "a plan file of at most " + LARGEST + " bytes", Optional.empty());
         }
     }
 

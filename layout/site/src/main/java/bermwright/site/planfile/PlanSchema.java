@@ -12,6 +12,9 @@ import java.util.stream.Stream;
 
 /** Writes the table of keys as a JSON Schema. */
 final class PlanSchema {
+    /** Control characters, as a class of a pattern names them. */
+    private static final String CONTROL = "\\u0000-\\u001f\\u007f-\\u009f";
+
     private PlanSchema() {
     }
 
@@ -88,7 +91,8 @@ final class PlanSchema {
         } else if (type instanceof ValueType.Text text) {
             return text.mayBeEmpty() ? fields("type", Json.Leaf.text("string"))
                     : fields("type", Json.Leaf.text("string"), "pattern", Json.Leaf.text(text.mayHoldSlash()
-                    ? "\\S" : "^[^/]*[^/\\s][^/]*$"));
+                    ? "^[^" + CONTROL + "]*[^\\s" + CONTROL + "][^" + CONTROL + "]*$"
+                    : "^[^/" + CONTROL + "]*[^/\\s" + CONTROL + "][^/" + CONTROL + "]*$"));
         } else if (type instanceof ValueType.Choice choice) {
             List<Json> words = choice.words().stream().map(w -> (Json) Json.Leaf.text(w)).toList();
             return fields("enum", new Json.Items(0, words));

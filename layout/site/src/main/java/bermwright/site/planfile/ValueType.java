@@ -57,14 +57,18 @@ public sealed interface ValueType {
      * @param mayHoldSlash whether a text with a slash is accepted
      */
     record Text(boolean mayBeEmpty, boolean mayHoldSlash) implements ValueType {
+        private static final int DELETE = 0x7f;
+        private static final int LAST_CONTROL = 0x9f;
+
         @Override
         public String accepted() {
-            return mayBeEmpty ? "a text" : mayHoldSlash ? "a text that is not empty"
-                    : "a text that is not empty and holds no /";
+            return mayBeEmpty ? "a text" : mayHoldSlash ? "a text that is not empty and holds no control characters"
+                    : "a text that is not empty and holds no / and no control characters";
         }
 
         boolean accepts(String text) {
-            return (mayBeEmpty || !text.isBlank()) && (mayHoldSlash || text.indexOf('/') < 0);
+            return mayBeEmpty || !text.isBlank() && (mayHoldSlash || text.indexOf('/') < 0)
+                    && text.chars().noneMatch(c -> c < ' ' || c >= DELETE && c <= LAST_CONTROL);
         }
     }
 
