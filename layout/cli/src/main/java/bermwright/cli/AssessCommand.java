@@ -28,6 +28,7 @@ final class AssessCommand extends PlanCommand {
             DosePage.put(entry, hull, assessment.plan().exposure());
         });
         DosePage.putJudged(page, assessment);
+        DosePage.putCrew(page, assessment);
         CoverPage.putPassThroughs(page, assessment);
         WaysOutPage.put(page, assessment);
         EarthworksPage.put(page, assessment);

@@ -71,6 +71,7 @@ final class DoseCommand extends PlanCommand {
         });
         DosePage.putOutside(page, assessment);
         DosePage.putJudged(page, assessment);
+        DosePage.putCrew(page, assessment);
         DosePage.putLimits(page, assessment);
         List<CurveSheets> sheets = sheets(assessment);
         if (curve) {

@@ -113,6 +113,23 @@ final class DosePage {
         }));
     }
 
+    /** The crew's dose, the hours outside on a line of their own. */
+    static void putCrew(ObjectNode page, Assessment assessment) {
+        ExposurePlan exposure = assessment.plan().exposure();
+        assessment.dose().flatMap(d -> d.crew(exposure)).ifPresent(crew -> {
+            ObjectNode entry = page.putObject("crew").put("quantity", StationDose.QUANTITY);
+            JsonPage.put(entry, "hours_outside_a_day", exposure.hoursOutsideADay());
+            milli(entry, "inside_mSv", crew.inside().best());
+            milli(entry, "outside_mSv", crew.outside().best());
+            if (assessment.dose().get().hasEvent()) {
+                milli(entry, "event_mSv", crew.event().best());
+            }
+            milli(entry, "best_mSv", crew.all().best());
+            milli(entry, "low_mSv", crew.all().low());
+            milli(entry, "high_mSv", crew.all().high());
+        });
+    }
+
     /** The dose on open ground. */
     static void putOutside(ObjectNode page, Assessment assessment) {
         assessment.dose().ifPresent(dose -> {

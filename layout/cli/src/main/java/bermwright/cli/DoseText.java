@@ -6,6 +6,7 @@ import bermwright.shielding.dose.DoseLimit;
 import bermwright.shielding.fold.Doubt;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
+import bermwright.site.exposure.CrewDose;
 import bermwright.site.exposure.JudgedLimit;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
@@ -42,6 +43,26 @@ final class DoseText {
                         dose.hasEvent() ? "the event " + TextTable.words(InUnits.millisieverts(
                                 dose.outside().event().best()), 0) + " mSv" : dose.event()), 2, out));
         out.println();
+        assessment.dose().ifPresent(dose -> dose.crew(assessment.plan().exposure())
+                .ifPresent(crew -> crew(assessment, dose, crew, out)));
+    }
+
+    /** The crew's dose by where and from what it is got. */
+    private static void crew(Assessment assessment, SiteDose dose, CrewDose crew, PrintStream out) {
+        CommonText.heading("The crew's dose, " + StationDose.QUANTITY + " in mSv, sharing time as planned", out);
+        TextTable table = new TextTable("part", "best", "low 16 %", "high 84 %");
+        part(table, "cosmic rays inside, by occupancy", crew.inside());
+        part(table, "cosmic rays outside, " + TextTable.words(assessment.plan().exposure().hoursOutsideADay(), 1)
+                + " h a day in the open", crew.outside());
+        if (dose.hasEvent()) {
+            part(table, "the event, at the storm shelter where it is worst", crew.event());
+        }
+        part(table, dose.hasEvent() ? "together" : "together, " + dose.event(), crew.all());
+        out.println(table);
+    }
+
+    private static void part(TextTable table, String part, StationDose.Spread dose) {
+        table.row(part, milli(dose.best()), milli(dose.low()), milli(dose.high()));
     }
 
     /** What low and high are made of. */

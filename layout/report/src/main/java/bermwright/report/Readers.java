@@ -184,6 +184,7 @@ record Readers(Assessment assessment, Pack pack) {
             DoseSheets sheets = new DoseSheets(assessment.plan().exposure(), dose);
             Marks.reasons(dose.models()).forEach(reason -> page.note("mark", reason));
             pack.figure(sheets.stations(), "For somebody who spends the whole stay and the event there.");
+            pack.table(sheets.crewTable());
             pack.table(sheets.table());
             pack.table(sheets.doubts());
             for (int i = 0; i < dose.limits().size(); i++) {

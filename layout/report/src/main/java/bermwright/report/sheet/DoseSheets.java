@@ -98,8 +98,30 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
 
     /** Dose of people who share their time as planned; empty where no station has a dose. */
     public Optional<CrewDose> crew() {
-        return dose.stations().isEmpty() ? Optional.empty()
-                : Optional.of(CrewDose.of(exposure, dose.stations(), dose.outside()));
+        return dose.crew(exposure);
+    }
+
+    /** The crew's dose by where and from what it is got. */
+    public Table crewTable() {
+        List<List<String>> rows = new ArrayList<>();
+        crew().ifPresent(crew -> {
+            rows.add(crewRow("cosmic rays inside, by occupancy", crew.inside()));
+            rows.add(crewRow("cosmic rays outside, " + Words.fixed(exposure.hoursOutsideADay(), 1)
+                    + " h a day in the open", crew.outside()));
+            if (dose.hasEvent()) {
+                rows.add(crewRow("the event, at the storm shelter where it is worst", crew.event()));
+            }
+            rows.add(crewRow(dose.hasEvent() ? "together" : "together, " + dose.event(), crew.all()));
+        });
+        return new Table("dose-crew", "Dose of the crew, sharing its time as planned, " + stay() + mark(), List.of(
+                Column.words("part", "part of the dose"), Column.number("best_mSv", "best (mSv)"),
+                Column.number("low_mSv", "low, 16th percentile (mSv)"),
+                Column.number("high_mSv", "high, 84th percentile (mSv)")), rows);
+    }
+
+    private static List<String> crewRow(String part, StationDose.Spread dose) {
+        return List.of(part, Words.millisieverts(dose.best()), Words.millisieverts(dose.low()),
+                Words.millisieverts(dose.high()));
     }
 
     /** What low and high of each station's dose are made of, by source, and which of it is the greatest. */

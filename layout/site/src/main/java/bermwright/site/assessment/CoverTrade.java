@@ -76,9 +76,9 @@ public record CoverTrade(List<Step> steps) {
         }
         SiteGround ground = assessment.ground();
         PreparedGround prepared = PreparedGround.of(plan, ground.grid());
-        LimitUse limits = new LimitUse(plan);
         CoverTrial trial = CoverTrial.of(plan, ground.grid(), prepared.surface(),
                 new DoseSources(Responses.standard(), ground.directory()), Progress.NONE);
+        LimitUse limits = new LimitUse(plan, trial.outside());
         List<Step> steps = new ArrayList<>();
         for (double share : SHARES) {
             progress.check();

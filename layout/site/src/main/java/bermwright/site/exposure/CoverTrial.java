@@ -127,13 +127,24 @@ public final class CoverTrial {
      *                {@link #SETTLED}
      */
     public record At(String hull, Station station, StationDose.Spread cosmic, StationDose.Spread event,
-            Map<OrganDose.Organ, StationDose.BySource> organs, double open) {
+            Map<OrganDose.Organ, StationDose.BySource> organs, double open) implements CrewDose.Stay {
+        @Override
+        public double occupancyShare() {
+            return station.occupancyShare();
+        }
+
+        @Override
+        public boolean stormShelter() {
+            return station.stormShelter();
+        }
+
         /**
          * The dose in the quantity of a limit.
          *
          * @param quantity a limit's quantity
          * @return the dose by source
          */
+        @Override
         public StationDose.BySource in(String quantity) {
             return StationDose.BySource.in(quantity, new StationDose.BySource(cosmic, event), organs);
         }
@@ -147,6 +158,37 @@ public final class CoverTrial {
      * @return the outcome
      */
     public Outcome with(Map<String, CoverThickness> thickness, Set<String> closed) {
+        Mound mound = mound(thickness, closed);
+        double open = new PassThroughs(plan, site).states(mound.finished()).stream()
+                .mapToDouble(PassedThrough::displaced).sum();
+        return new Outcome(mound.placedVolume() - open, doses(mound.finished()), mound.runsOffTheGround());
+    }
+
+    /**
+     * The soil that covers of some thickness take, without looking at any dose.
+     *
+     * @param thickness thickness by hull
+     * @return soil placed for each hull and tunnel (m3), by id; soil that two share counts for one of them
+     */
+    public Map<String, Double> volumes(Map<String, CoverThickness> thickness) {
+        Mound mound = mound(thickness, Set.of());
+        Map<String, Double> volumes = new HashMap<>();
+        for (int i = 0; i < mound.hulls().size(); i++) {
+            volumes.put(mound.hulls().get(i).hull().id(), mound.placedVolume(i));
+        }
+        return volumes;
+    }
+
+    /**
+     * Dose on open ground.
+     *
+     * @return the dose of somebody who spends the whole stay there
+     */
+    public SiteDose.Outside outside() {
+        return SiteDose.outside(plan, responses.values().stream().findFirst());
+    }
+
+    private Mound mound(Map<String, CoverThickness> thickness, Set<String> closed) {
         List<CoveredHull> covers = new ArrayList<>();
         for (CoveredHull hull : planned) {
             CoverThickness wanted = thickness.getOrDefault(hull.hull().id(), hull.thickness());
@@ -154,10 +196,7 @@ public final class CoverTrial {
             covers.add(new CoveredHull(hull.hull(), wanted, close ? EndCover.COVERED : hull.base(),
                     close ? EndCover.COVERED : hull.far(), hull.crownWidth()));
         }
-        Mound mound = SiteCover.mound(plan, site, covers, closed);
-        double open = new PassThroughs(plan, site).states(mound.finished()).stream()
-                .mapToDouble(PassedThrough::displaced).sum();
-        return new Outcome(mound.placedVolume() - open, doses(mound.finished()), mound.runsOffTheGround());
+        return SiteCover.mound(plan, site, covers, closed);
     }
 
     /**

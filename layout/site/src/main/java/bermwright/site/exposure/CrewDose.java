@@ -9,12 +9,57 @@ import java.util.List;
 /**
  * Dose of somebody who shares their time among the stations as the plan says.
  *
- * @param cosmic cosmic rays with their ground return over the stay, by occupancy, time outside counted in the open
+ * @param inside  cosmic rays with their ground return over the stay, by occupancy, for the time inside
+ * @param outside cosmic rays with their ground return in the open over the stay, for the hours outside
  * @param event  the event with its ground return at the storm shelter where it is worst; at the worst station where
  *               there is no shelter
  * @param days   length of the stay (days)
  */
-public record CrewDose(StationDose.Spread cosmic, StationDose.Spread event, double days) {
+public record CrewDose(StationDose.Spread inside, StationDose.Spread outside, StationDose.Spread event,
+        double days) {
+    /** A place where people stay, and the doses there. */
+    public interface Stay {
+        /**
+         * The dose of somebody who is here all the time.
+         *
+         * @param quantity a limit's quantity
+         * @return the dose by source
+         */
+        StationDose.BySource in(String quantity);
+
+        /**
+         * The share of the time inside that is spent here.
+         *
+         * @return the share (1), zero or more
+         */
+        double occupancyShare();
+
+        /**
+         * Whether people go here during an event.
+         *
+         * @return true for a storm shelter
+         */
+        boolean stormShelter();
+    }
+
+    /**
+     * Cosmic rays, inside and outside together.
+     *
+     * @return the dose over the stay
+     */
+    public StationDose.Spread cosmic() {
+        return inside.plus(outside);
+    }
+
+    /**
+     * All of it.
+     *
+     * @return the dose over the stay and the event
+     */
+    public StationDose.Spread all() {
+        return cosmic().plus(event);
+    }
+
     /**
      * The crew's dose.
      *
@@ -36,20 +81,49 @@ public record CrewDose(StationDose.Spread cosmic, StationDose.Spread event, doub
      * @param quantity effective dose, or the gray equivalent of an organ that a limit of the plan names
      * @return the dose
      */
-    public static CrewDose of(ExposurePlan exposure, List<StationDose> stations, SiteDose.Outside outside,
+    public static CrewDose of(ExposurePlan exposure, List<? extends Stay> stations, SiteDose.Outside outside,
             String quantity) {
-        double sum = stations.stream().mapToDouble(StationDose::occupancyShare).sum();
-        double out = Math.max(0, Math.min(1, exposure.hoursOutsideADay() / 24));
-        StationDose.Spread cosmic = outside.in(quantity).cosmic().times(out);
-        for (StationDose station : stations) {
+        double sum = stations.stream().mapToDouble(Stay::occupancyShare).sum();
+        double out = shareOutside(exposure);
+        StationDose.Spread inside = StationDose.Spread.NOTHING;
+        for (Stay station : stations) {
             double share = sum > 0 ? station.occupancyShare() / sum : 1.0 / stations.size();
-            cosmic = cosmic.plus(station.in(quantity).cosmic().times(share * (1 - out)));
+            inside = inside.plus(station.in(quantity).cosmic().times(share * (1 - out)));
         }
-        Comparator<StationDose> worse = Comparator.comparingDouble(s -> s.in(quantity).event().best());
-        StationDose.Spread event = stations.stream().filter(StationDose::stormShelter).max(worse)
-                .or(() -> stations.stream().max(worse)).map(s -> s.in(quantity).event())
+        Comparator<Stay> worse = Comparator.comparingDouble(s -> s.in(quantity).event().best());
+        StationDose.Spread event = stations.stream().filter(Stay::stormShelter).map(s -> (Stay) s).max(worse)
+                .or(() -> stations.stream().map(s -> (Stay) s).max(worse)).map(s -> s.in(quantity).event())
                 .orElse(StationDose.Spread.NOTHING);
-        return new CrewDose(cosmic, event, exposure.stayDays());
+        return new CrewDose(inside, outside.in(quantity).cosmic().times(out), event, exposure.stayDays());
+    }
+
+    /** Share of each day that is spent outside (1). */
+    private static double shareOutside(ExposurePlan exposure) {
+        return Math.max(0, Math.min(1, exposure.hoursOutsideADay() / 24));
+    }
+
+    /**
+     * The dose of somebody who lives at one place and goes outside as planned.
+     *
+     * @param exposure the stay
+     * @param place    where they live
+     * @param outside  dose in the open
+     * @param quantity a limit's quantity
+     * @return the dose, with the event as it is at that place
+     */
+    public static CrewDose livingAt(ExposurePlan exposure, Stay place, SiteDose.Outside outside, String quantity) {
+        double out = shareOutside(exposure);
+        return new CrewDose(place.in(quantity).cosmic().times(1 - out), outside.in(quantity).cosmic().times(out),
+                place.in(quantity).event(), exposure.stayDays());
+    }
+
+    /**
+     * This dose without the event.
+     *
+     * @return the changed copy
+     */
+    public CrewDose withoutEvent() {
+        return new CrewDose(inside, outside, StationDose.Spread.NOTHING, days);
     }
 
     /**
@@ -61,7 +135,7 @@ public record CrewDose(StationDose.Spread cosmic, StationDose.Spread event, doub
     public StationDose.Spread against(LimitInForce limit) {
         StationDose.Spread sum = StationDose.Spread.NOTHING;
         if (limit.countsCosmic()) {
-            sum = sum.plus(cosmic.times(limit.over().days(days) / days));
+            sum = sum.plus(cosmic().times(limit.over().days(days) / days));
         }
         return limit.countsEvent() ? sum.plus(event) : sum;
     }
@@ -76,6 +150,7 @@ public record CrewDose(StationDose.Spread cosmic, StationDose.Spread event, doub
      */
     public static StationDose.Spread alone(ExposurePlan exposure, StationDose station, LimitInForce limit) {
         StationDose.BySource dose = station.in(limit.quantity());
-        return new CrewDose(dose.cosmic(), dose.event(), exposure.stayDays()).against(limit);
+        return new CrewDose(dose.cosmic(), StationDose.Spread.NOTHING, dose.event(), exposure.stayDays())
+                .against(limit);
     }
 }

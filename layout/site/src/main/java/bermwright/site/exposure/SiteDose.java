@@ -97,7 +97,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
         Folding folding = new Folding(plan, cover, sources, progress);
         List<StationDose> doses = folding.stations();
         List<Finding> findings = new ArrayList<>(folding.findings);
-        Outside outside = folding.outside();
+        Outside outside = outside(plan, folding.any());
         List<JudgedLimit> limits = JudgedLimit.of(plan.exposure(), JudgedLimit.People.of(plan, doses), outside,
                 folding.any());
         boolean peopleStay = plan.hulls().stream().anyMatch(h -> !h.stations().isEmpty());
@@ -115,6 +115,22 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
         return new SiteDose(doses, outside, event(plan.exposure(), folding.any()), limits, models, findings);
     }
 
+    /** Dose in the open, from the responses of any hull. */
+    static Outside outside(Plan plan, Optional<DoseSources.OfHull> any) {
+        if (any.isEmpty()) {
+            return new Outside(StationDose.Spread.NOTHING, StationDose.Spread.NOTHING, Map.of());
+        }
+        return new Outside(open(any.get().cosmic()).times(plan.exposure().stayDays()),
+                any.get().event().map(SiteDose::open).orElse(StationDose.Spread.NOTHING),
+                organs(any.get(), SiteDose::open, plan.exposure().stayDays()));
+    }
+
+    private static StationDose.Spread open(Response response) {
+        double best = response.isotropicDose(0) / 2 + response.openGroundReturn();
+        Band band = new Doubt(response.band(0), response.solarBand(0), Band.NONE, Band.NONE).together();
+        return new StationDose.Spread(best, best * band.low(), best * band.high());
+    }
+
     /** The event that is counted, as a reader may take it. */
     private static String event(ExposurePlan exposure, Optional<DoseSources.OfHull> any) {
         boolean isCounted = any.flatMap(DoseSources.OfHull::event).isPresent();
@@ -127,6 +143,16 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
         }
         return exposure.eventSpectrumFile().map(f -> "the event of " + f)
                 .orElseGet(() -> "the event of " + exposure.event().orElse("the plan"));
+    }
+
+    /**
+     * The crew's dose, sharing its time as planned, hours outside in the open counted.
+     *
+     * @param exposure the plan's stay
+     * @return the effective dose; empty where no station has a dose
+     */
+    public Optional<CrewDose> crew(ExposurePlan exposure) {
+        return stations.isEmpty() ? Optional.empty() : Optional.of(CrewDose.of(exposure, stations, outside));
     }
 
     /**
@@ -287,23 +313,6 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
         /** The responses of the first hull that has any. */
         Optional<DoseSources.OfHull> any() {
             return responses.values().stream().findFirst();
-        }
-
-        /** Dose in the open, from the responses of the first hull that has any. */
-        Outside outside() {
-            if (any().isEmpty()) {
-                return new Outside(StationDose.Spread.NOTHING, StationDose.Spread.NOTHING, Map.of());
-            }
-            DoseSources.OfHull any = any().get();
-            return new Outside(open(any.cosmic()).times(plan.exposure().stayDays()),
-                    any.event().map(Folding::open).orElse(StationDose.Spread.NOTHING),
-                    organs(any, Folding::open, plan.exposure().stayDays()));
-        }
-
-        private static StationDose.Spread open(Response response) {
-            double best = response.isotropicDose(0) / 2 + response.openGroundReturn();
-            Band band = new Doubt(response.band(0), response.solarBand(0), Band.NONE, Band.NONE).together();
-            return new StationDose.Spread(best, best * band.low(), best * band.high());
         }
     }
 }

@@ -26,7 +26,7 @@ import java.util.Optional;
  * @param seen            what lies between the station and the sky
  */
 public record StationDose(String hull, String station, Vec3 place, boolean stormShelter, double occupancyShare,
-        Upright standing, Parts parts, Seen seen) {
+        Upright standing, Parts parts, Seen seen) implements CrewDose.Stay {
     /** What the dose is: effective dose, by fluence-to-dose coefficients of a person. */
     public static final String QUANTITY = LimitInForce.EFFECTIVE_DOSE;
 
@@ -106,6 +106,7 @@ public record StationDose(String hull, String station, Vec3 place, boolean storm
      * @param quantity a limit's quantity
      * @return the dose by source
      */
+    @Override
     public BySource in(String quantity) {
         return BySource.in(quantity, new BySource(parts.cosmicAll, parts.eventAll), parts.organs);
     }

@@ -9,8 +9,10 @@ import bermwright.foundation.Progress;
 import bermwright.shielding.cover.CoverThickness;
 import bermwright.site.exposure.CoverTrial;
 import bermwright.site.exposure.DoseSources;
+import bermwright.site.exposure.JudgedLimit;
 import bermwright.site.exposure.LimitFindings;
 import bermwright.site.exposure.SiteCover;
+import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.haulage.Earthworks;
 import bermwright.site.haulage.EarthworksInput;
@@ -27,25 +29,30 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * Looks for the least placed volume at which every station of every covered hull meets the plan's limits.
  *
  * <p>Dose is not monotone in soil, so one thickness everywhere is scanned first; each hull then begins in its thinnest
  * interval whose thicker side also meets the limits, as {@link LimitUse} says, over the spread of the ground's heights,
- * and its ends, flanks and crown are thinned one by one.
+ * its ends, flanks and crown are thinned one by one, and {@link PartTrade} trades soil between them. What is found is
+ * confirmed by the doses on the whole ground, as they are handed out, and thickened where those do not meet a limit.
  */
 public final class CoverSizing {
     /** Step, and thickest cover, of the scan (m). */
     static final double STEP = 0.25;
     static final double THICKEST = 6;
     /** Thinnest cover any part is thinned to (m). */
-    private static final double THINNEST = 0.25;
+    private static final double THINNEST = 0.05;
     /** Thicknesses are found to a sixteenth of the step, then rounded up to this (m). */
-    private static final double ROUND = 0.01;
+    static final double ROUND = 0.01;
     private static final int HALVINGS = 4;
     /** What a hull's cover is first raised by, so that thinning its parts has room (m). */
-    private static final double[] ROOM = {0.15, 0.4};
+    private static final double[] ROOM = {0.15, 0.6};
+    /** What every part is thickened by where the doses on the whole ground do not meet a limit (m), how often. */
+    private static final double THICKENED = 0.02;
+    private static final int MOST_THICKENING = 10;
     /** More soil pays while a share more of it takes off at least this many such shares of the dose. */
     private static final double PAYS = 0.5;
     /** Where limits cannot be met: within this factor of the least share of a limit a cover is as good. */
@@ -55,22 +62,24 @@ public final class CoverSizing {
     private final CoverTrial trial;
     private final ElevationGrid natural;
     private final ElevationGrid prepared;
+    private final DoseSources sources;
     private final Progress progress;
     private final List<LimitInForce> limits;
     private final LimitUse use;
     private final double tolerance;
+    private boolean isConfirmed = true;
     private OptionalDouble uniformVolume = OptionalDouble.empty();
     private int trials;
 
-    private CoverSizing(Plan plan, CoverTrial trial, ElevationGrid natural, ElevationGrid prepared,
-            Progress progress) {
+    private CoverSizing(Plan plan, CoverTrial trial, Ground ground, DoseSources sources, Progress progress) {
         this.plan = plan;
+        this.sources = sources;
         this.trial = trial;
-        this.natural = natural;
-        this.prepared = prepared;
+        natural = ground.natural;
+        prepared = ground.prepared;
         this.progress = progress;
         limits = plan.exposure().judgedLimits();
-        use = new LimitUse(plan);
+        use = new LimitUse(plan, trial.outside());
         tolerance = plan.ground().elevationSpread();
     }
 
@@ -87,7 +96,10 @@ public final class CoverSizing {
     public static SizedCover least(Plan plan, ElevationGrid natural, ElevationGrid prepared, DoseSources sources,
             Progress progress) {
         CoverTrial trial = CoverTrial.of(plan, natural, prepared, sources, progress.part(0, 0.2));
-        return new CoverSizing(plan, trial, natural, prepared, progress.part(0.2, 1)).search();
+        return new CoverSizing(plan, trial, new Ground(natural, prepared), sources, progress.part(0.2, 1)).search();
+    }
+
+    private record Ground(ElevationGrid natural, ElevationGrid prepared) {
     }
 
     private SizedCover search() {
@@ -106,7 +118,7 @@ public final class CoverSizing {
         }
         Map<String, CoverThickness> best = new LinkedHashMap<>();
         if (failing.isEmpty() && !hulls.isEmpty() && !limits.isEmpty()) {
-            best.putAll(parts(refined(start)));
+            best.putAll(confirmed(parts(refined(start))));
         } else {
             hulls.forEach(h -> best.put(h, CoverThickness.uniform(
                     start.getOrDefault(h, nearest(h, scan)))));
@@ -115,11 +127,15 @@ public final class CoverSizing {
                 : run(best, Set.of());
         SizingFindings findings = new SizingFindings(plan, outcome);
         List<Finding> unjudged = unjudged();
-        boolean met = failing.isEmpty() && plan.hulls().stream().allMatch(h -> use.used(h.id(), outcome) <= 1);
+        boolean met = failing.isEmpty() && isConfirmed
+                && plan.hulls().stream().allMatch(h -> use.used(h.id(), outcome) <= 1);
         List<Finding> all = findings.of(hulls, met ? List.of() : unmet(hulls, outcome),
-                remedy -> use.used(remedy.hull(), run(remedy.thickness(), remedy.closed())));
+                remedy -> use.usedInside(remedy.hull(), run(remedy.thickness(), remedy.closed())));
         all.addAll(unjudged);
         all.addAll(findings.uncovered(hulls, use));
+        if (!met) {
+            all.addAll(findings.crew(limits, use));
+        }
         all.addAll(trial.notByReviewer());
         all.addAll(SizingFindings.thinnerThanACell(best, prepared.trueSpacing(), plan));
         double bank = outcome.volume() * plan.ground().regolith().placedDensity()
@@ -229,7 +245,7 @@ public final class CoverSizing {
                 uniform.forEach((h, t) -> now.put(h, CoverThickness.uniform(t.crown() + room)));
                 Map<String, CoverThickness> thinned = now;
                 for (Part part : order) {
-                    progress.report(0.5 + 0.5 * done++ / (ROOM.length * orders.size() * order.size()),
+                    progress.report(0.4 + 0.2 * done++ / (ROOM.length * orders.size() * order.size()),
                             "thinning " + part.name().toLowerCase(Locale.ROOT));
                     thinned = new Halving(thinned, part::with, part::of).run();
                 }
@@ -240,7 +256,35 @@ public final class CoverSizing {
                 }
             }
         }
-        return best;
+        Map<String, CoverThickness> traded = new PartTrade(progress.part(0.6, 0.9), THINNEST, trial::volumes,
+                this::failing).run(best);
+        return thicker(traded) ? traded : best;
+    }
+
+    /** The hulls that do not meet the limits under covers on trial. */
+    private Set<String> failing(Map<String, CoverThickness> thickness) {
+        CoverTrial.Outcome outcome = run(thickness, Set.of());
+        return thickness.keySet().stream().filter(h -> !(use.used(h, outcome) <= 1)).collect(Collectors.toSet());
+    }
+
+    /** Covers under which the doses as they are handed out meet the limits too: thickened, where they do not. */
+    private Map<String, CoverThickness> confirmed(Map<String, CoverThickness> found) {
+        Map<String, CoverThickness> now = found;
+        for (int i = 0; i <= MOST_THICKENING; i++) {
+            progress.report(0.9 + 0.1 * i / MOST_THICKENING, "confirming on the whole ground");
+            Plan covered = planned(now);
+            SiteDose dose = SiteDose.of(covered, SiteCover.raised(covered, natural, prepared), sources,
+                    Progress.NONE.part(0, 1));
+            isConfirmed = dose.limits().stream().noneMatch(l -> l.verdict() == JudgedLimit.Verdict.NOT_MET);
+            if (isConfirmed) {
+                return now;
+            }
+            Map<String, CoverThickness> more = new LinkedHashMap<>();
+            now.forEach((h, t) -> more.put(h, new CoverThickness(t.crown() + THICKENED, t.flank() + THICKENED,
+                    t.baseEnd() + THICKENED, t.farEnd() + THICKENED)));
+            now = more;
+        }
+        return found;
     }
 
     /** Whether limits are also met with every part thicker by the tolerance. */
@@ -250,19 +294,6 @@ public final class CoverSizing {
                 t.baseEnd() + tolerance, t.farEnd() + tolerance)));
         CoverTrial.Outcome outcome = run(more, Set.of());
         return thickness.keySet().stream().allMatch(h -> use.used(h, outcome) <= 1);
-    }
-
-    private enum Part {
-        CROWN, FLANK, BASE, FAR;
-
-        double of(CoverThickness t) {
-            return this == CROWN ? t.crown() : this == FLANK ? t.flank() : this == BASE ? t.baseEnd() : t.farEnd();
-        }
-
-        CoverThickness with(CoverThickness t, double v) {
-            return new CoverThickness(this == CROWN ? v : t.crown(), this == FLANK ? v : t.flank(),
-                    this == BASE ? v : t.baseEnd(), this == FAR ? v : t.farEnd());
-        }
     }
 
     @FunctionalInterface

@@ -3,6 +3,7 @@ package bermwright.site.sizing;
 
 import bermwright.site.exposure.CoverTrial;
 import bermwright.site.exposure.CrewDose;
+import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.LimitInForce;
@@ -14,20 +15,24 @@ import java.util.Optional;
 /**
  * How much of a plan's limits a cover on trial uses.
  *
- * <p>A limit is met when the 84th percentile of the dose of somebody who stays at that station all the time is at or
- * below it; the event counts at storm shelters, at every station where there is none.
+ * <p>A limit is met when the 84th percentile is at or below it of the dose of somebody who lives at that station and
+ * goes outside for the plan's hours, and of the crew's dose, which decides; the event counts at storm shelters, at
+ * every station where there is none.
  */
 public final class LimitUse {
     private final ExposurePlan exposure;
     private final List<LimitInForce> limits;
     private final boolean anyShelter;
+    private final SiteDose.Outside outside;
 
     /**
      * The limits of a plan.
      *
-     * @param plan the plan
+     * @param plan    the plan
+     * @param outside dose on open ground
      */
-    public LimitUse(Plan plan) {
+    public LimitUse(Plan plan, SiteDose.Outside outside) {
+        this.outside = outside;
         exposure = plan.exposure();
         limits = exposure.judgedLimits();
         anyShelter = plan.hulls().stream().flatMap(h -> h.stations().stream()).anyMatch(s -> s.stormShelter());
@@ -52,9 +57,25 @@ public final class LimitUse {
                 used(station));
     }
 
-    /** The greatest share of a limit that any station of a hull uses, on its 84th percentile. */
+    /** The greatest share of a limit that any station of a hull or the crew uses, on its 84th percentile. */
     double used(String hull, CoverTrial.Outcome outcome) {
+        return Math.max(usedInside(hull, outcome), crew(outcome));
+    }
+
+    /** The greatest share of a limit that any station of a hull uses by itself. */
+    double usedInside(String hull, CoverTrial.Outcome outcome) {
         return outcome.stations().stream().filter(s -> s.hull().equals(hull)).mapToDouble(this::used).max().orElse(0);
+    }
+
+    /** The greatest share of a limit that the crew uses, sharing its time as planned. */
+    double crew(CoverTrial.Outcome outcome) {
+        return limits.stream().mapToDouble(l -> crew(outcome, l).high() / l.limit()).reduce(0, Math::max);
+    }
+
+    /** The crew's dose that a limit counts. */
+    StationDose.Spread crew(CoverTrial.Outcome outcome, LimitInForce limit) {
+        return outcome.stations().isEmpty() ? StationDose.Spread.NOTHING
+                : CrewDose.of(exposure, outcome.stations(), outside, limit.quantity()).against(limit);
     }
 
     private double used(CoverTrial.At station) {
@@ -63,13 +84,16 @@ public final class LimitUse {
     }
 
     StationDose.Spread counted(CoverTrial.At station, LimitInForce limit) {
-        StationDose.BySource dose = station.in(limit.quantity());
-        return new CrewDose(dose.cosmic(), eventCounts(station) ? dose.event() : StationDose.Spread.NOTHING,
-                exposure.stayDays()).against(limit);
+        return livingAt(station, limit.quantity()).against(limit);
     }
 
     private StationDose.Spread counted(CoverTrial.At station) {
-        return eventCounts(station) ? station.cosmic().plus(station.event()) : station.cosmic();
+        return livingAt(station, StationDose.QUANTITY).all();
+    }
+
+    private CrewDose livingAt(CoverTrial.At station, String quantity) {
+        CrewDose living = CrewDose.livingAt(exposure, station, outside, quantity);
+        return eventCounts(station) ? living : living.withoutEvent();
     }
 
     private boolean eventCounts(CoverTrial.At station) {

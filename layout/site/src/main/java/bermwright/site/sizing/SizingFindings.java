@@ -66,12 +66,32 @@ final class SizingFindings {
         List<Finding> findings = new ArrayList<>();
         for (Hull hull : plan.hulls()) {
             if (!covered.contains(hull.id()) && !hull.stations().isEmpty()) {
-                double used = use.used(hull.id(), outcome);
+                double used = use.usedInside(hull.id(), outcome);
                 findings.add(Finding.of(SizingRule.SIZE_COVER_WITHOUT_COVER, used <= 1 ? Level.NOTE : Level.REFUSE,
                         hull.id(),
                         Figures.of(used, 1, "1"), String.format(Locale.ROOT, "People stay in hull %s, which has no"
                                 + " cover in the plan or lies on unknown ground, so none was looked for. As it is, its"
                                 + " worst station takes %.0f %% of the narrowest limit.", hull.id(), 100 * used)));
+            }
+        }
+        return findings;
+    }
+
+    /** Limits that the crew does not meet, sharing its time as planned, hours outside counted. */
+    List<Finding> crew(List<LimitInForce> limits, LimitUse use) {
+        List<Finding> findings = new ArrayList<>();
+        for (LimitInForce limit : limits) {
+            StationDose.Spread dose = use.crew(outcome, limit);
+            if (!(dose.high() <= limit.limit())) {
+                String unit = StationDose.milli(limit.quantity());
+                findings.add(Finding.of(SizingRule.SIZE_COVER_UNMET, Level.REFUSE, "crew",
+                        Figures.of(dose.high() * MSV, limit.limit() * MSV, unit), String.format(Locale.ROOT,
+                        "At best cover the crew's %s from %s over %s, with %.1f h a day outside, is %.1f %7$s and"
+                                + " may be %6$.1f %7$s (84th percentile); the limit is %8$.1f %7$s. Shorten the"
+                                + " hours outside or the stay, or cover what has no cover.",
+                        limit.quantity(), words(limit.from()),
+                        limit.over().word(), plan.exposure().hoursOutsideADay(), dose.best() * MSV, dose.high() * MSV,
+                        unit, limit.limit() * MSV)).with(LimitFindings.kind(limit)).from(limit.source()));
             }
         }
         return findings;
