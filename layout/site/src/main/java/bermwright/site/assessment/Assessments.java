@@ -134,7 +134,7 @@ public final class Assessments {
         progress.report(0.2, "measuring clearances");
         Map<String, List<Ring>> toes = toes(plan, cover);
         SiteShapes shapes = SiteShapes.of(plan, Optional.of(bed), toes);
-        findings.addAll(Clearance.check(shapes, Optional.of(bed)));
+        findings.addAll(Clearance.of(shapes, Optional.of(bed), mounds(plan, cover)).findings());
         findings.addAll(cover.findings());
         progress.check();
         DoseSources sources = new DoseSources(responses, ground.directory());
@@ -214,6 +214,13 @@ public final class Assessments {
             }
         }
         return toes;
+    }
+
+    /** The ground with each hull's own soil on it; where covers run together, soil is the nearest hull's. */
+    static Map<String, ElevationGrid> mounds(Plan plan, SiteCover cover) {
+        Map<String, ElevationGrid> mounds = new HashMap<>();
+        StagesInput.under(plan, cover, Optional.empty()).covers().forEach(c -> mounds.put(c.hull(), c.finished()));
+        return mounds;
     }
 
     private static List<ModelNote> each(List<ModelNote> models) {

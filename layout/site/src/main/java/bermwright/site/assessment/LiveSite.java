@@ -26,8 +26,11 @@ public final class LiveSite {
     private final SiteShapes shapes;
     private final Clearance clearance;
     private final Map<String, List<Ring>> toes;
+    private final Map<String, ElevationGrid> mounds;
 
-    private LiveSite(SiteShapes shapes, Clearance clearance, Map<String, List<Ring>> toes) {
+    private LiveSite(SiteShapes shapes, Clearance clearance, Map<String, List<Ring>> toes,
+            Map<String, ElevationGrid> mounds) {
+        this.mounds = Map.copyOf(mounds);
         this.shapes = shapes;
         this.clearance = clearance;
         this.toes = Map.copyOf(toes);
@@ -43,7 +46,7 @@ public final class LiveSite {
      */
     public static LiveSite of(Plan plan, Optional<ElevationGrid> ground, Map<String, List<Ring>> toes) {
         SiteShapes shapes = SiteShapes.of(plan, ground, toes);
-        return new LiveSite(shapes, Clearance.of(shapes, ground), toes);
+        return new LiveSite(shapes, Clearance.of(shapes, ground), toes, Map.of());
     }
 
     /**
@@ -55,7 +58,11 @@ public final class LiveSite {
     public static LiveSite of(Assessment assessment) {
         Map<String, List<Ring>> toes = assessment.cover()
                 .map(cover -> Assessments.toes(assessment.plan(), cover)).orElse(Map.of());
-        return of(assessment.plan(), Optional.of(assessment.ground().grid()), toes);
+        Map<String, ElevationGrid> mounds = assessment.cover()
+                .map(cover -> Assessments.mounds(assessment.plan(), cover)).orElse(Map.of());
+        Optional<ElevationGrid> ground = Optional.of(assessment.ground().grid());
+        SiteShapes shapes = SiteShapes.of(assessment.plan(), ground, toes);
+        return new LiveSite(shapes, Clearance.of(shapes, ground, mounds), toes, mounds);
     }
 
     /**
@@ -92,7 +99,9 @@ public final class LiveSite {
      */
     public LiveSite with(Plan changed, Map<String, List<Ring>> others) {
         SiteShapes drawn = shapes.withPlan(changed, others);
-        return new LiveSite(drawn, clearance.with(drawn), others);
+        Map<String, ElevationGrid> known = new HashMap<>(mounds);
+        known.keySet().retainAll(others.keySet());
+        return new LiveSite(drawn, clearance.with(drawn, known), others, known);
     }
 
     /**

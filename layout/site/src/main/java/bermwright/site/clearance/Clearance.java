@@ -33,26 +33,30 @@ public final class Clearance {
     private final Map<Object, OutlinedGroup> groups = new IdentityHashMap<>();
     private final Map<HullShapes, List<Finding>> onGround = new IdentityHashMap<>();
     private final Map<Pair, List<Finding>> apart = new HashMap<>();
+    private final SpaceOfSite space;
     private final List<Finding> findings;
 
     private record Pair(OutlinedGroup first, OutlinedGroup second) {
     }
 
-    private Clearance(SiteShapes shapes, Optional<ElevationGrid> ground, Optional<Clearance> before) {
+    private Clearance(SiteShapes shapes, Optional<ElevationGrid> ground, Map<String, ElevationGrid> mounds,
+            Optional<Clearance> before) {
         this.ground = ground;
         this.plan = shapes.plan();
         Optional<Clearance> known = before.filter(b -> b.isOnSameSite(shapes.plan()));
+        this.space = new SpaceOfSite(shapes, ground, mounds, known.map(k -> k.space));
         List<Finding> all = new ArrayList<>(withoutGround(shapes));
         for (HullShapes hull : shapes.hulls()) {
             ground.ifPresent(g -> onGround.put(hull, known.map(k -> k.onGround.get(hull))
                     .orElseGet(() -> HullGround.check(plan, hull, g))));
             all.addAll(onGround.getOrDefault(hull, List.of()));
         }
+        all.addAll(space.findings());
         ground.ifPresent(g -> all.addAll(CorridorGrade.check(plan, g)));
         List<OutlinedGroup> parts = new ArrayList<>();
         parts.add(group(shapes.site(), shapes.site(), known));
         shapes.hulls().forEach(h -> parts.add(group(h, h.shapes(), known)));
-        SitePairs pairs = new SitePairs(plan, shapes.metreScale());
+        SitePairs pairs = new SitePairs(plan, shapes.metreScale(), space.mounds());
         for (int i = 0; i < parts.size(); i++) {
             for (int j = i; j < parts.size(); j++) {
                 Pair pair = new Pair(parts.get(i), parts.get(j));
@@ -91,7 +95,21 @@ public final class Clearance {
      * @return the check
      */
     public static Clearance of(SiteShapes shapes, Optional<ElevationGrid> ground) {
-        return new Clearance(shapes, ground, Optional.empty());
+        return of(shapes, ground, Map.of());
+    }
+
+    /**
+     * Checks a site with the finished covers on it and remembers how.
+     *
+     * @param shapes outlines of the site
+     * @param ground the ground as it is at that moment; without it nothing about the ground is said
+     * @param mounds the ground with the finished cover of a hull on it, by the hull's id, on the same grid; covers of
+     *               other hulls are known by their toes alone
+     * @return the check
+     */
+    public static Clearance of(SiteShapes shapes, Optional<ElevationGrid> ground,
+            Map<String, ElevationGrid> mounds) {
+        return new Clearance(shapes, ground, mounds, Optional.empty());
     }
 
     /**
@@ -101,7 +119,18 @@ public final class Clearance {
      * @return the check of the changed site
      */
     public Clearance with(SiteShapes changed) {
-        return new Clearance(changed, ground, Optional.of(this));
+        return with(changed, space.covers());
+    }
+
+    /**
+     * Checks a changed site with other covers on the same ground.
+     *
+     * @param changed outlines of the changed site, made by {@link SiteShapes#withPlan}
+     * @param mounds  the ground with the finished cover of a hull on it, by the hull's id
+     * @return the check of the changed site
+     */
+    public Clearance with(SiteShapes changed, Map<String, ElevationGrid> mounds) {
+        return new Clearance(changed, ground, mounds, Optional.of(this));
     }
 
     /**

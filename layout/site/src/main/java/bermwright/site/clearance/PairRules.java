@@ -57,22 +57,15 @@ final class PairRules {
 
     private static void hulls(List<PairRule> rules) {
         rules.add(new PairRule(PairingRule.HULL_SPACING, BODY, BODY, Kept.HULL_SPACING));
-        rules.add(new PairRule(PairingRule.SWEEP_OVER_HULL, EnumSet.of(ShapeKind.SWEEP), BODY, Kept.NOTHING));
         rules.add(new PairRule(PairingRule.SWEEPS_CROSS, EnumSet.of(ShapeKind.SWEEP), EnumSet.of(ShapeKind.SWEEP),
                 Kept.NOTHING));
         rules.add(new PairRule(PairingRule.SWEEP_OVER_GEAR, EnumSet.of(ShapeKind.SWEEP), GEAR, Kept.NOTHING));
-        rules.add(new PairRule(PairingRule.LINE_OVER_HULL, IN_THE_AIR, BODY, Kept.NOTHING));
         rules.add(new PairRule(PairingRule.GEAR_UNDER_HULL, GEAR, BODY, Kept.NOTHING));
-        rules.add(new PairRule(PairingRule.LINES_CROSS, IN_THE_AIR, IN_THE_AIR, Kept.NOTHING));
-        rules.add(new PairRule(PairingRule.SWEEP_THROUGH_LINE, EnumSet.of(ShapeKind.SWEEP), IN_THE_AIR,
-                Kept.NOTHING));
         rules.add(new PairRule(PairingRule.GEAR_CROWDED, GEAR, GEAR, Kept.NOTHING));
         rules.add(new PairRule(PairingRule.ANCHORS_SHARE_SOIL, EnumSet.of(ShapeKind.ANCHOR_SOIL),
                 EnumSet.of(ShapeKind.ANCHOR_SOIL), Kept.NOTHING));
-        rules.add(new PairRule(PairingRule.POLE_FALL_ZONE, EnumSet.of(ShapeKind.POLE_FALL_ZONE), BODY,
-                Kept.NOTHING));
-        rules.add(new PairRule(PairingRule.SNAP_BACK, EnumSet.of(ShapeKind.SNAP_BACK), EnumSet.of(ShapeKind.STANDING,
-                ShapeKind.LYING, ShapeKind.WINCH), Kept.NOTHING));
+        rules.add(new PairRule(PairingRule.SNAP_BACK, EnumSet.of(ShapeKind.SNAP_BACK),
+                EnumSet.of(ShapeKind.WINCH), Kept.NOTHING));
         rules.add(new PairRule(PairingRule.THRUSTER_PLUME, EnumSet.of(ShapeKind.THRUSTER_PLUME),
                 EnumSet.of(ShapeKind.STANDING, ShapeKind.LYING, ShapeKind.POLE_FOOT, ShapeKind.ANCHOR,
                 ShapeKind.WINCH), Kept.NOTHING));
@@ -99,7 +92,7 @@ final class PairRules {
                 EnumSet.of(ShapeKind.CORRIDOR, ShapeKind.BORROW, ShapeKind.PAD), Kept.NOTHING));
         rules.add(new PairRule(PairingRule.TUNNEL_THROUGH_HULL, EnumSet.of(ShapeKind.TUNNEL), BODY, Kept.NOTHING));
         rules.add(new PairRule(PairingRule.SWEEP_OVER_TUNNEL, EnumSet.of(ShapeKind.SWEEP),
-                EnumSet.of(ShapeKind.TUNNEL, ShapeKind.WALL), Kept.NOTHING));
+                EnumSet.of(ShapeKind.TUNNEL), Kept.NOTHING));
         rules.add(new PairRule(PairingRule.WALL_THROUGH_HULL, EnumSet.of(ShapeKind.WALL), BODY, Kept.NOTHING));
         rules.add(new PairRule(PairingRule.KEPT_CLEAR_BUILT_ON, EnumSet.of(ShapeKind.KEPT_CLEAR),
                 EnumSet.of(ShapeKind.LYING, ShapeKind.WALL, ShapeKind.TUNNEL, ShapeKind.STOCKPILE), Kept.NOTHING));

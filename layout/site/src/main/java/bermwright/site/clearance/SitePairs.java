@@ -33,12 +33,15 @@ final class SitePairs {
     private final Plan plan;
     private final double metreScale;
     private final double greatestReach;
+    private final Set<String> moundsInSpace;
     private final StatedOrder order;
     private final Map<String, Double> dispersion;
     private final Map<String, BorrowGround> borrow;
     private final Map<String, Set<String>> related = new HashMap<>();
 
-    SitePairs(Plan plan, double metreScale) {
+    /** Compares outlines; covers of the hulls named are compared in space with what falls, not here. */
+    SitePairs(Plan plan, double metreScale, Set<String> moundsInSpace) {
+        this.moundsInSpace = moundsInSpace;
         this.plan = plan;
         this.metreScale = metreScale;
         this.order = new StatedOrder(plan);
@@ -172,7 +175,8 @@ final class SitePairs {
     /** Whether the plan's order of work keeps the two apart in time. */
     private boolean isSettled(PairRule rule, String mine, String theirs) {
         return switch (rule.rule()) {
-            case SWEEP_OVER_COVER -> order.lowersBeforeCovering(mine, theirs);
+            case SWEEP_OVER_COVER -> moundsInSpace.contains(theirs)
+                    || order.lowersBeforeCovering(mine, theirs);
             case COVER_AGAINST_STANDING, COVER_OVER_GEAR -> order.lowersBeforeCovering(theirs, mine);
             default -> false;
         };

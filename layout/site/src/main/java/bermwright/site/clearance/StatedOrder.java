@@ -33,6 +33,13 @@ final class StatedOrder {
                 && lifts.stream().allMatch(lift -> waitsFor(lift, lower, new HashSet<>()));
     }
 
+    /** Whether one hull is lowered, by what the plan states, before another. */
+    boolean lowersBefore(String first, String then) {
+        String lower = lowered.get(first);
+        String later = lowered.get(then);
+        return lower != null && later != null && waitsFor(later, lower, new HashSet<>());
+    }
+
     private boolean waitsFor(String step, String other, Set<String> seen) {
         if (!steps.containsKey(step) || !seen.add(step)) {
             return false;

@@ -72,6 +72,18 @@ public final class Stage {
             lying = Set.copyOf(lying);
             prepared = Set.copyOf(prepared);
         }
+
+        /** The ground with what is placed of each cover begun, by hull id. */
+        Map<String, ElevationGrid> placed() {
+            Map<String, ElevationGrid> placed = new LinkedHashMap<>();
+            heights.forEach((hull, reached) -> Optional.ofNullable(covers.get(hull)).filter(c -> reached > 0)
+                    .ifPresent(c -> {
+                        double[] raised = ground.heights();
+                        c.raise(raised, reached);
+                        placed.put(hull, ground.withHeights(raised));
+                    }));
+            return placed;
+        }
     }
 
     /**

@@ -32,6 +32,7 @@ final class StageSafety {
 
     private final StagesInput input;
     private final SiteShapes shapes;
+    private final LiveClearance live;
     private final List<Finding> findings = new ArrayList<>();
 
     StageSafety(StagesInput input) {
@@ -39,6 +40,7 @@ final class StageSafety {
         Map<String, List<Ring>> toes = new LinkedHashMap<>();
         input.covers().forEach(c -> toes.put(c.hull(), c.toes()));
         this.shapes = SiteShapes.of(input.plan(), Optional.of(input.ground()), toes);
+        this.live = new LiveClearance(shapes, input.ground());
     }
 
     List<Finding> findings() {
@@ -51,7 +53,7 @@ final class StageSafety {
         if (lowered.isEmpty()) {
             return;
         }
-        List<Shape> live = lowered.get().shapes().stream().filter(s -> LIVE_GEAR.contains(s.kind())).toList();
+        List<Shape> moving = lowered.get().shapes().stream().filter(s -> LIVE_GEAR.contains(s.kind())).toList();
         List<Shape> there = new ArrayList<>();
         for (HullShapes other : shapes.hulls()) {
             String id = other.hull().id();
@@ -68,7 +70,10 @@ final class StageSafety {
                 there.addAll(other.of(ShapeKind.COVER_TOE));
             }
         }
-        for (Finding found : LiveClearance.check(shapes, live, there)) {
+        List<Finding> all = new ArrayList<>(live.check(moving, there));
+        all.addAll(live.lowered(step.of(), new LiveClearance.Moment(before.standing(), before.lying(),
+                before.placed())));
+        for (Finding found : all) {
             findings.add(new Finding(WorkRule.STEP_CLEARANCE, Finding.Level.REFUSE, step.id(), List.of(found.id()),
                     found.figures(), found.place(), found.source(), "Step %s, as the site then is: %s".formatted(
                             step.id(), found.text()), found.todo()));
