@@ -72,8 +72,7 @@ class SpaceTest {
     private static Hull withPoles(Hull hull, double height) {
         return hull.withLowering(hull.lowering().map(g -> new bermwright.site.plan.LoweringGear(g.means(), g.rate(),
                 g.wander(), g.margin(), g.lines(), g.poles().map(p -> new bermwright.site.plan.LoweringGear.Poles(height,
-                        p.behindPivot(), p.halfSpread(), p.diameter(), p.wall(), p.yield(), p.modulus(), p.footArea(),
-                        p.count(), p.head(), p.kept())), g.stays(), g.pullOver(),
+                        p.behindPivot(), p.halfSpread(), p.diameter(), p.wall(), p.yield(), p.modulus(), p.footArea(), p.count(), p.head(), p.kept())), g.stays(), g.pullOver(),
                 g.pivotHold(), g.sideThrusters(), g.landing(), g.temperature(), g.kept())));
     }
 
