@@ -12,6 +12,7 @@ import bermwright.foundation.Point;
 import bermwright.site.example.SiteExample;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Hull;
+import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.List;
@@ -70,10 +71,11 @@ class SpaceTest {
     }
 
     private static Hull withPoles(Hull hull, double height) {
-        return hull.withLowering(hull.lowering().map(g -> new bermwright.site.plan.LoweringGear(g.means(), g.rate(),
-                g.wander(), g.margin(), g.lines(), g.poles().map(p -> new bermwright.site.plan.LoweringGear.Poles(height,
-                        p.behindPivot(), p.halfSpread(), p.diameter(), p.wall(), p.yield(), p.modulus(), p.footArea(), p.count(), p.head(), p.kept())), g.stays(), g.pullOver(),
-                g.pivotHold(), g.sideThrusters(), g.landing(), g.temperature(), g.kept())));
+        return hull.withLowering(hull.lowering().map(g -> new LoweringGear(g.means(), g.rate(), g.wander(),
+                g.margin(), g.lines(), g.poles().map(p -> new LoweringGear.Poles(height, p.behindPivot(),
+                        p.halfSpread(), p.diameter(), p.wall(), p.yield(), p.modulus(), p.footArea(), p.count(),
+                        p.head(), p.kept())), g.stays(), g.pullOver(), g.pivotHold(), g.sideThrusters(), g.landing(),
+                g.temperature(), g.kept())));
     }
 
     @Test
