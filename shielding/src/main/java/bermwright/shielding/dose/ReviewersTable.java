@@ -52,7 +52,7 @@ final class ReviewersTable {
         String quantity = quantity(table);
         Response.Per per = per(table);
         return new HandedOver(quantity, new TabulatedResponse(depths, doses,
-                x -> new Band(lowFactor.at(x), highFactor.at(x)),
+                x -> new Band(Math.min(1, lowFactor.at(x)), Math.max(1, highFactor.at(x))),
                 new TabulatedResponse.Terms(per, groundReturn, equivalence, description(table, file, quantity, per))),
                 table.place(QUANTITY));
     }

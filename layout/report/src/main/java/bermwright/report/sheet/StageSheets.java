@@ -28,6 +28,7 @@ import java.util.stream.Collectors;
  * @param work the work step by step
  */
 public record StageSheets(StagesResult work) {
+    private static final double BARE = 0.05;
     private static final double MILLI = 1000;
 
     /**
@@ -56,6 +57,13 @@ public record StageSheets(StagesResult work) {
         return new Chart("volume-by-lift", "Soil placed against the height of the cover" + Marks.of(work.notes()),
                 "height over the hull's bed (m)", "placed volume (m³)", curves, List.of(), List.of(),
                 Chart.Scale.LINEAR).drawing();
+    }
+
+    /** A cover on which no step is left: whole only where the skin has what the plan wants. */
+    private static String finished(PartBuilt part, StationDose station) {
+        return part.covers().stream().filter(c -> c.id().equals(station.hull())).findFirst()
+                .filter(c -> !(c.shareBelowWanted() == 0)).map(c -> c.least().depth() > BARE
+                        ? "finished, thin in places" : "finished, SKIN BARE in places").orElse("whole");
     }
 
     /**
@@ -97,7 +105,8 @@ public record StageSheets(StagesResult work) {
                 rows.add(List.of(part.step(), s.hull(), s.station(), depth, Words.millisieverts(s.covered().best()),
                         Words.millisieverts(s.covered().low()), Words.millisieverts(s.covered().high()),
                         exposure.judgedLimits().isEmpty() ? "" : Words.fixed(100 * PartBuilt.used(exposure, s), 0),
-                        isCovered(part, s) ? part.whole().contains(s.hull()) ? "whole" : "PART-BUILT: not safe"
+                        isCovered(part, s) ? part.whole().contains(s.hull()) ? finished(part, s)
+                                : "PART-BUILT: not safe"
                                 : "no cover"));
             }
         }

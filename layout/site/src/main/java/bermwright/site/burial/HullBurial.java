@@ -16,6 +16,7 @@ import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -85,6 +86,7 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
     }
 
     /** One hull's sums. */
+    private static final int MOST_LIFTS = 1000;
     private static final class Reckoning {
         private final Plan plan;
         private final Hull hull;
@@ -110,7 +112,7 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
 
         HullBurial made() {
             double top = topOfSoil();
-            double step = hull.cover().orElseThrow().lift();
+            double step = Math.max(hull.cover().orElseThrow().lift(), top / MOST_LIFTS);
             List<LiftLoad> lifts = new ArrayList<>();
             int count = (int) Math.max(1, Math.ceil(top / step - 1e-9));
             for (int i = 1; i <= count; i++) {
@@ -215,8 +217,9 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
 
         private List<Finding> findings(HullBurial made) {
             List<Finding> findings = new ArrayList<>();
-            LiftLoad worst = made.lifts.stream().min((a, b) -> Double.compare(a.pressurised(), b.pressurised()))
-                    .orElseThrow();
+            // Of lifts that are borne equally badly, as where nothing bears any, the one that presses most.
+            LiftLoad worst = made.lifts.stream().min(Comparator.comparingDouble(LiftLoad::pressurised)
+                    .thenComparing(Comparator.comparingDouble(LiftLoad::greatest).reversed())).orElseThrow();
             if (!(made.shellFactor >= WANTED_FACTOR)) {
                 findings.add(finding(CoverRule.BURIAL_CRUSHED, made.shellFactor < 1 ? Level.REFUSE : Level.WARN,
                         Figures.of(made.shellFactor, WANTED_FACTOR, "1"), text("Soil up to %.1f m presses the skin"

@@ -10,6 +10,7 @@ import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.Preparation;
 import bermwright.site.plan.Seat;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.FittedPlane;
@@ -140,7 +141,7 @@ final class HullGround {
         boolean over = steep > limit;
         Finding.Level level = over && hull.seat().kind() != Seat.Kind.BENCH ? Finding.Level.REFUSE
                 : Finding.Level.WARN;
-        String help = hull.seat().kind() == Seat.Kind.BENCH ? " A bench is planned; it has to take this up."
+        String help = isBenchPlanned() ? " A bench is planned; it has to take this up."
                 : " Turn the hull, move it or level a bench.";
         String text = over ? "The ground of hull %s slopes %s deg %s; %s deg is allowed.%s"
                 : "The ground of hull %s slopes %s deg %s, which the spread of the heights cannot tell from more than"
@@ -148,6 +149,12 @@ final class HullGround {
         add(Finding.of(SiteRule.SLOPE_UNDER_HULL, level, hull.id(),
                 Finding.Figures.of(Math.toDegrees(steep), Math.toDegrees(limit), "deg"),
                 text.formatted(hull.id(), degrees(steep), where, degrees(limit), help)).at(place));
+    }
+
+    private boolean isBenchPlanned() {
+        return hull.seat().kind() == Seat.Kind.BENCH || plan.preparations().stream().anyMatch(p ->
+                p.kind() == Preparation.Kind.BENCH && p.area().contains(hull.lyingBase().moved(hull.layDownAzimuth(),
+                        hull.length() / 2 / ground.metreScale(), 0)));
     }
 
     private void belly(FittedPlane plane) {
@@ -159,9 +166,11 @@ final class HullGround {
                     Finding.Figures.of(belly.highest(), allowance, "m"),
                     ("The ground under hull %s stands up to %s m above its bed's plane at the belly; %s m is allowed."
                     + " The hull would rest on the ground at %s m and %s m from its base, pitched %s deg against the"
-                    + " plane. Clear it or level a bench.").formatted(hull.id(), SitePairs.number(belly.highest()),
+                    + " plane. %s").formatted(hull.id(), SitePairs.number(belly.highest()),
                     SitePairs.number(allowance), SitePairs.number(belly.firstContact()),
-                    SitePairs.number(belly.lastContact()), degrees(belly.pitch()))).at(belly.place()));
+                    SitePairs.number(belly.lastContact()), degrees(belly.pitch()), isBenchPlanned()
+                            ? "A bench is planned here and does not take this away: lower or widen it."
+                            : "Clear it or level a bench.")).at(belly.place()));
         }
         if (ground.trueSpacing() > BELLY_ALLOWANCE || unseen > BELLY_ALLOWANCE) {
             add(Finding.of(SiteRule.BELLY_NOT_KNOWN, Finding.Level.WARN, hull.id(),

@@ -30,6 +30,7 @@ import java.util.Set;
 /** The hulls and tunnels of a plan as solids in true metres, where the ground under them is known. */
 final class SiteHulls {
     /** How far a way out of an open end is kept free of every mound (m); our own planning figure. */
+    private static final double LEAST_AHEAD = 0.1;
     private static final double CLEAR_AHEAD = 6;
 
     private final Plan plan;
@@ -173,6 +174,10 @@ final class SiteHulls {
                     Point at = middle(solid, hull, hatch).plan();
                     double sign = hatch.end() == Hatch.End.BASE ? -1 : 1;
                     Vec3 axis = solid.pose().axis().times(sign * CLEAR_AHEAD);
+                    if (Math.hypot(axis.x(), axis.y()) < LEAST_AHEAD) {
+                        // The end of a hull that stands looks up or down: no way leads over the ground ahead of it.
+                        continue;
+                    }
                     strips.add(new KeptClear(at, new Point(at.east() + axis.x(), at.north() + axis.y()),
                             hatch.width()));
                 }

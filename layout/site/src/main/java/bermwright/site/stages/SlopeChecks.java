@@ -34,6 +34,8 @@ public record SlopeChecks(List<Slope> slopes, double steepest, List<Finding> fin
     private static final String SOURCE = "factor 1.3 at the end of construction, EM 1110-2-1902, from memory";
     private static final double UPRIGHT = Math.toRadians(80);
     /** A grid shows an edge steeper than it is by up to this (rad). */
+    /** Steepest slope that can be asked about: a wall has none (rad). */
+    private static final double STEEPEST = Math.PI / 2 - 1e-6;
     private static final double GRID = Math.toRadians(1);
     private static final double CHANGED = 0.01;
 
@@ -88,7 +90,8 @@ public record SlopeChecks(List<Slope> slopes, double steepest, List<Finding> fin
                     borrow.area().centre())).ifPresent(slopes::add);
         }
         slopes.stream().filter(s -> s.circle() < WANTED).map(SlopeChecks::slides).forEach(findings::add);
-        StandingSlopes made = StandingSlopes.of(cover.natural(), cover.prepared(), soil.stableSlope() + GRID);
+        StandingSlopes made = StandingSlopes.of(cover.natural(), cover.prepared(),
+                Math.min(soil.stableSlope() + GRID, STEEPEST));
         if (!made.stands()) {
             findings.add(Finding.of(WorkRule.MADE_GROUND_STEEP, Level.WARN, "ground", Figures.of(
                     Math.toDegrees(made.steepest()), Math.toDegrees(soil.stableSlope()), "deg"), text("Preparations"
