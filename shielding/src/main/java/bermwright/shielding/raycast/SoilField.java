@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.raycast;
 
-import bermwright.shielding.scene.DensityProfile;
+import bermwright.regolith.BulkDensity;
 import bermwright.shielding.scene.Soil;
 import bermwright.terrain.grid.GridFrame;
 
@@ -16,7 +16,7 @@ final class SoilField {
     final double south;
     final double spacing;
     final double placedDensity;
-    final DensityProfile profile;
+    final BulkDensity profile;
     final boolean uniform;
     final double uniformDensity;
     final Tiles tiles;

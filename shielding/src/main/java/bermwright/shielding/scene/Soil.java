@@ -2,6 +2,7 @@
 package bermwright.shielding.scene;
 
 import bermwright.foundation.Require;
+import bermwright.regolith.BulkDensity;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.Objects;
 
@@ -16,7 +17,7 @@ import java.util.Objects;
  * @param placedDensity density of placed soil (kg/m3), positive
  * @param inPlace       density of undisturbed soil by depth below {@code natural}
  */
-public record Soil(ElevationGrid natural, ElevationGrid finished, double placedDensity, DensityProfile inPlace) {
+public record Soil(ElevationGrid natural, ElevationGrid finished, double placedDensity, BulkDensity inPlace) {
     /** Refuses surfaces on different grids and soil without mass. */
     public Soil {
         Objects.requireNonNull(inPlace, "inPlace");
@@ -32,7 +33,7 @@ public record Soil(ElevationGrid natural, ElevationGrid finished, double placedD
      * @param inPlace its density by depth
      * @return the soil
      */
-    public static Soil bare(ElevationGrid ground, DensityProfile inPlace) {
+    public static Soil bare(ElevationGrid ground, BulkDensity inPlace) {
         return new Soil(ground, ground, inPlace.density(0), inPlace);
     }
 }

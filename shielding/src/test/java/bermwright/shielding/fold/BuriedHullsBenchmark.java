@@ -4,6 +4,8 @@ package bermwright.shielding.fold;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Progress;
 import bermwright.foundation.Vec3;
+import bermwright.regolith.BulkDensity;
+import bermwright.regolith.LunarProfile;
 import bermwright.shielding.cover.CoveredHull;
 import bermwright.shielding.cover.LeastCover;
 import bermwright.shielding.cover.Mound;
@@ -13,7 +15,6 @@ import bermwright.shielding.material.Layer;
 import bermwright.shielding.material.Materials;
 import bermwright.shielding.material.Shield;
 import bermwright.shielding.raycast.SceneRays;
-import bermwright.shielding.scene.DensityProfile;
 import bermwright.shielding.scene.HullEnd;
 import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
@@ -78,8 +79,8 @@ public class BuriedHullsBenchmark {
             }
         }
         Mound mound = leastCover();
-        soil = new Soil(ground, mound.finished(), 1650, DensityProfile.uniform(1800));
-        soilByDepth = new Soil(ground, mound.finished(), 1650, DensityProfile.lunarSoilInPlace());
+        soil = new Soil(ground, mound.finished(), 1650, BulkDensity.uniform(1800));
+        soilByDepth = new Soil(ground, mound.finished(), 1650, LunarProfile.bulkDensity());
         Shield shield = Shield.of("highland", List.of(new Layer(Materials.named("steel"), SKIN)));
         Responses made = new Responses(Path.of(System.getProperty("java.io.tmpdir")));
         responses = List.of(made.cosmic(shield, Responses.MINIMUM_W, Progress.NONE),

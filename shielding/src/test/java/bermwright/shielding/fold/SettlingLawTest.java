@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Vec3;
+import bermwright.regolith.BulkDensity;
 import bermwright.shielding.cover.CoverThickness;
 import bermwright.shielding.cover.CoveredHull;
 import bermwright.shielding.cover.EndCover;
@@ -15,7 +16,6 @@ import bermwright.shielding.dose.Response;
 import bermwright.shielding.raycast.SceneRays;
 import bermwright.shielding.raycast.SkyRays;
 import bermwright.shielding.raycast.SkySweep;
-import bermwright.shielding.scene.DensityProfile;
 import bermwright.shielding.scene.HullEnd;
 import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
@@ -81,7 +81,7 @@ class SettlingLawTest {
     private static SceneRays scene(String kind) {
         ElevationGrid ground = ground(kind.contains("rough") ? 0.25 : 0);
         return SceneRays.of(new Scene(new Soil(ground, finished(kind, ground), DENSITY,
-                DensityProfile.uniform(1800)), List.of(HULL)));
+                BulkDensity.uniform(1800)), List.of(HULL)));
     }
 
     /** Mean of each response over the sky, halved, and one standard deviation of it by the spread of ten parts. */

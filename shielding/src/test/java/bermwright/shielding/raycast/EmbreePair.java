@@ -3,9 +3,9 @@ package bermwright.shielding.raycast;
 
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Vec3;
+import bermwright.regolith.BulkDensity;
 import bermwright.shielding.cover.CoveredHull;
 import bermwright.shielding.cover.LeastCover;
-import bermwright.shielding.scene.DensityProfile;
 import bermwright.shielding.scene.HullEnd;
 import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
@@ -167,7 +167,7 @@ public final class EmbreePair {
         call(program, scene, rays, out, best);
         double[] theirs = read(out, count);
         double[] ours = new double[count];
-        SceneRays ready = SceneRays.of(new Scene(Soil.bare(set.surface, DensityProfile.uniform(1)),
+        SceneRays ready = SceneRays.of(new Scene(Soil.bare(set.surface, BulkDensity.uniform(1)),
                 List.of(set.hull)));
         boolean scattered = set.sines[0][0].length == 1;
         double[][][] directions = scattered ? directions(set) : new double[0][][];

@@ -8,9 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
+import bermwright.regolith.BulkDensity;
+import bermwright.regolith.LunarProfile;
 import bermwright.shielding.cover.CoveredHull;
 import bermwright.shielding.cover.LeastCover;
-import bermwright.shielding.scene.DensityProfile;
 import bermwright.shielding.scene.HullEnd;
 import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
@@ -54,7 +55,7 @@ class SceneRaysLawTest {
                 + 0.1 * random.nextGaussian() + 6 / (1 + Math.exp(-(n - 25))));
     }
 
-    private static Scene scene(long seed, double thickness, DensityProfile profile) {
+    private static Scene scene(long seed, double thickness, BulkDensity profile) {
         ElevationGrid natural = rolling(seed);
         // A trench, so that undisturbed soil has a cut top.
         ElevationGrid cut = ElevationGrid.sampled(FRAME, (e, n) -> natural.height(e, n)
@@ -114,7 +115,7 @@ class SceneRaysLawTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
     void raysAgreeWithASlowMarch(long seed) {
-        Scene scene = scene(seed, 1.4, DensityProfile.lunarSoilInPlace());
+        Scene scene = scene(seed, 1.4, LunarProfile.bulkDensity());
         SceneRays rays = SceneRays.of(scene);
         Random random = new Random(seed);
         for (int i = 0; i < 40; i++) {
@@ -139,7 +140,7 @@ class SceneRaysLawTest {
     @ParameterizedTest
     @ValueSource(longs = {4, 5})
     void aFanGivesTheSameAsItsRaysAlone(long seed) {
-        SceneRays rays = SceneRays.of(scene(seed, 1.4, DensityProfile.lunarSoilInPlace()));
+        SceneRays rays = SceneRays.of(scene(seed, 1.4, LunarProfile.bulkDensity()));
         Vec3 from = hulls().get(1).pose().point(6, 0.3, 0.2);
         Random random = new Random(seed);
         SkyRays fan = new SkyRays();
@@ -162,7 +163,7 @@ class SceneRaysLawTest {
     @ParameterizedTest
     @ValueSource(longs = {14, 15})
     void singleRaysAreThoseOfFans(long seed) {
-        Scene whole = scene(seed, 1.4, DensityProfile.uniform(1800));
+        Scene whole = scene(seed, 1.4, BulkDensity.uniform(1800));
         Scene one = new Scene(whole.soil(), whole.hulls().subList(1, 2));
         Vec3 node = new Vec3(20, -15, whole.soil().finished().height(20, -15) - 3);
         Vec3 inside = hulls().get(1).pose().point(6, 0.3, 0.2);
@@ -209,7 +210,7 @@ class SceneRaysLawTest {
     @ParameterizedTest
     @ValueSource(longs = {6, 7})
     void moreCoverNeverLessensArealDensityInAnyDirection(long seed) {
-        DensityProfile profile = DensityProfile.uniform(1800);
+        BulkDensity profile = BulkDensity.uniform(1800);
         SceneRays thin = SceneRays.of(scene(seed, 1, profile));
         SceneRays thick = SceneRays.of(scene(seed, 1.7, profile));
         Random random = new Random(seed);
@@ -224,7 +225,7 @@ class SceneRaysLawTest {
 
     @Test
     void doublingEveryDensityDoublesTheSoilAndLeavesTheSkin() {
-        DensityProfile profile = DensityProfile.lunarSoilInPlace();
+        BulkDensity profile = LunarProfile.bulkDensity();
         Scene scene = scene(8, 1.2, profile);
         Soil soil = scene.soil();
         Scene heavy = new Scene(new Soil(soil.natural(), soil.finished(), 2 * DENSITY, profile.times(2)),
@@ -249,7 +250,7 @@ class SceneRaysLawTest {
                 HullPose.lying(new Vec3(-10, 0, 0), Azimuth.ofDegrees(90), 0));
         HullSolid tunnel = new HullSolid("T", new HullShape(8, 1, HullEnd.FLAT, HullEnd.FLAT, 20),
                 HullPose.lying(new Vec3(0, 2, 0), Azimuth.ofDegrees(0), 0));
-        SceneRays rays = SceneRays.of(new Scene(Soil.bare(flat, DensityProfile.uniform(1500)),
+        SceneRays rays = SceneRays.of(new Scene(Soil.bare(flat, BulkDensity.uniform(1500)),
                 List.of(hull, tunnel)));
         // Out through the tunnel's mouth: the hull's skin is cut there, only the tunnel's far end is crossed.
         assertEquals(20, rays.ray(Vec3.ZERO, new Vec3(0, 1, 1e-4)).skin(), 1e-6);
@@ -260,7 +261,7 @@ class SceneRaysLawTest {
     void wallsCountWhereARayPassesOverTheirLineBelowTheirTop() {
         ElevationGrid flat = ElevationGrid.sampled(FRAME, (e, n) -> 0);
         WallSolid wall = new WallSolid(new Point(5, -5), new Point(5, 5), 0, 3, 900);
-        SceneRays rays = SceneRays.of(new Scene(Soil.bare(flat, DensityProfile.uniform(1500)), List.of(),
+        SceneRays rays = SceneRays.of(new Scene(Soil.bare(flat, BulkDensity.uniform(1500)), List.of(),
                 List.of(wall)));
         Vec3 eye = new Vec3(0, 0, 1);
         assertEquals(900 * Math.sqrt(1 + 0.04), rays.ray(eye, new Vec3(1, 0, 0.2)).placed(), 1e-6);
@@ -271,7 +272,7 @@ class SceneRaysLawTest {
     @Test
     void groundBeyondTheEdgeIsLevelAndSaid() {
         ElevationGrid flat = ElevationGrid.sampled(FRAME, (e, n) -> 0);
-        SceneRays rays = SceneRays.of(new Scene(Soil.bare(flat, DensityProfile.uniform(1000)), List.of()));
+        SceneRays rays = SceneRays.of(new Scene(Soil.bare(flat, BulkDensity.uniform(1000)), List.of()));
         SceneRays.Crossed crossed = rays.ray(new Vec3(0, 0, -2), new Vec3(1, 0, 0.01).direction());
         assertTrue(crossed.beyondEdge());
         assertEquals(2 / new Vec3(1, 0, 0.01).direction().z() * 1000, crossed.inPlace(), 1e-3);
@@ -281,7 +282,7 @@ class SceneRaysLawTest {
     @Test
     void groundBeyondAHoleIsLevelAndSaid() {
         ElevationGrid holed = ElevationGrid.sampled(FRAME, (e, n) -> e > 8 && e < 12 ? Double.NaN : 0);
-        SceneRays rays = SceneRays.of(new Scene(Soil.bare(holed, DensityProfile.uniform(1000)), List.of()));
+        SceneRays rays = SceneRays.of(new Scene(Soil.bare(holed, BulkDensity.uniform(1000)), List.of()));
         Vec3 from = new Vec3(0, 0, -2);
         Vec3 through = new Vec3(1, 0.1, 0.1).direction();
         Vec3 before = new Vec3(1, 0.1, 0.5).direction();
@@ -299,7 +300,7 @@ class SceneRaysLawTest {
     @Test
     void refusesAStationOffTheGridAndARayIntoTheGround() {
         ElevationGrid flat = ElevationGrid.sampled(FRAME, (e, n) -> 0);
-        SceneRays rays = SceneRays.of(new Scene(Soil.bare(flat, DensityProfile.uniform(1000)), List.of()));
+        SceneRays rays = SceneRays.of(new Scene(Soil.bare(flat, BulkDensity.uniform(1000)), List.of()));
         List<String> messages = new ArrayList<>();
         messages.add(assertThrows(IllegalArgumentException.class,
                 () -> rays.from(new Vec3(500, 0, 1))).getMessage());

@@ -6,7 +6,8 @@ import bermwright.published.Published;
 import bermwright.published.PublishedRow;
 import bermwright.published.PublishedTable;
 import bermwright.published.PublishedValue;
-import bermwright.shielding.scene.DensityProfile;
+import bermwright.regolith.BulkDensity;
+import bermwright.regolith.LunarProfile;
 import bermwright.shielding.scene.Scene;
 import bermwright.shielding.scene.Soil;
 import bermwright.terrain.grid.ElevationGrid;
@@ -27,7 +28,7 @@ class SceneRaysPublishedTest {
         return rays.ray(new Vec3(0.3, 0.2, -depth), UP).arealDensity(1) / 10;
     }
 
-    private static Soil undisturbed(DensityProfile profile) {
+    private static Soil undisturbed(BulkDensity profile) {
         return Soil.bare(ElevationGrid.sampled(FRAME, (e, n) -> 0), profile);
     }
 
@@ -36,9 +37,9 @@ class SceneRaysPublishedTest {
     void soilOverhead(PublishedRow row) {
         double depth = row.number("depth_m");
         double density = row.number("density_kg_m3");
-        row.assertShare("areal_density_g_cm2", overhead(depth, undisturbed(DensityProfile.uniform(density))), SLANT);
+        row.assertShare("areal_density_g_cm2", overhead(depth, undisturbed(BulkDensity.uniform(density))), SLANT);
         Soil placed = new Soil(ElevationGrid.sampled(FRAME, (e, n) -> -depth),
-                ElevationGrid.sampled(FRAME, (e, n) -> 0), density, DensityProfile.uniform(1));
+                ElevationGrid.sampled(FRAME, (e, n) -> 0), density, BulkDensity.uniform(1));
         row.assertShare("areal_density_g_cm2", overhead(depth, placed), SLANT);
     }
 
@@ -48,6 +49,6 @@ class SceneRaysPublishedTest {
             place = "p 663: about 2 m of dense soil for 0.05 Sv a year", printedValue = 400, unit = "g/cm2",
             tolerance = 50, remembered = true)
     void twoMetresOfSoilInPlace(PublishedValue printed) {
-        printed.assertEqualTo(overhead(2, undisturbed(DensityProfile.lunarSoilInPlace())));
+        printed.assertEqualTo(overhead(2, undisturbed(LunarProfile.bulkDensity())));
     }
 }

@@ -6,7 +6,7 @@ import bermwright.foundation.Require;
 /**
  * The mass-haul curve along an axis: how much cut is left over from the stations passed so far.
  *
- * <p>Cut and fill must be in the same state, bank for instance; see {@link SoilStates}.
+ * <p>Cut and fill must be in the same state, bank for instance; see {@link bermwright.regolith.SoilStates}.
  */
 public final class MassHaul {
     private MassHaul() {

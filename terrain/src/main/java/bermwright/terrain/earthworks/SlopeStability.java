@@ -2,6 +2,8 @@
 package bermwright.terrain.earthworks;
 
 import bermwright.foundation.Require;
+import bermwright.regolith.Strength;
+import java.util.Objects;
 
 /**
  * Whether soil stands: the long even slope and the upright cut, by the strength of Mohr and Coulomb.
@@ -16,19 +18,24 @@ public final class SlopeStability {
     /**
      * Strength and weight of a soil.
      *
-     * @param frictionAngle friction angle (rad), 0 up to pi/2
-     * @param cohesion      cohesion (Pa), zero or more
-     * @param density       density (kg/m3), positive
-     * @param gravity       gravity (m/s2), positive
+     * @param strength strength
+     * @param density  density (kg/m3), positive
+     * @param gravity  gravity (m/s2), positive
      */
-    public record Soil(double frictionAngle, double cohesion, double density, double gravity) {
+    public record Soil(Strength strength, double density, double gravity) {
         /** Refuses soils that cannot be. */
         public Soil {
-            Require.that(frictionAngle >= 0 && frictionAngle < Math.PI / 2,
-                    "friction angle is %s rad; accepted: 0 to below pi/2.", frictionAngle);
-            Require.notNegative("cohesion", cohesion, "Pa");
+            Objects.requireNonNull(strength, "strength");
             Require.positive("density", density, "kg/m3");
             Require.positive("gravity", gravity, "m/s2");
+        }
+
+        double frictionAngle() {
+            return strength.frictionAngle();
+        }
+
+        double cohesion() {
+            return strength.cohesion();
         }
     }
 
@@ -44,7 +51,7 @@ public final class SlopeStability {
     public static double longSlope(Soil soil, double slope, double depth) {
         Require.that(slope > 0 && slope < Math.PI / 2, "slope is %s rad; accepted: above 0 to below pi/2.", slope);
         Require.positive("depth of the slide", depth, "m");
-        return Math.tan(soil.frictionAngle) / Math.tan(slope) + soil.cohesion
+        return Math.tan(soil.frictionAngle()) / Math.tan(slope) + soil.cohesion()
                 / (soil.density * soil.gravity * depth * Math.sin(slope) * Math.cos(slope));
     }
 
@@ -55,6 +62,6 @@ public final class SlopeStability {
      * @return height (m), zero where there is no cohesion
      */
     public static double uprightCut(Soil soil) {
-        return 4 * soil.cohesion / (soil.density * soil.gravity) * Math.tan(Math.PI / 4 + soil.frictionAngle / 2);
+        return 4 * soil.cohesion() / (soil.density * soil.gravity) * Math.tan(Math.PI / 4 + soil.frictionAngle() / 2);
     }
 }

@@ -2,7 +2,7 @@
 package bermwright.lowering.rest;
 
 import bermwright.foundation.Point;
-import bermwright.lowering.soil.Settlement;
+import bermwright.regolith.Settlement;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.List;

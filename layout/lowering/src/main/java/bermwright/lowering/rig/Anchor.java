@@ -2,21 +2,19 @@
 package bermwright.lowering.rig;
 
 import bermwright.foundation.Require;
-import bermwright.lowering.soil.EarthPressure;
-import bermwright.lowering.soil.Regolith;
+import bermwright.regolith.EarthPressure;
+import bermwright.regolith.Regolith;
 import java.util.Objects;
 
 /**
  * What holds a line to the ground.
  *
  * <p>Capacities are the pull along the line at which the soil gives way, without any factor. Dry soil, static pull,
- * no anchor nearer to another than their wedges reach; earth formulas scaled by gravity alone have not been proven in
+ * no anchor nearer to another than their wedges reach; strength as stated, at half the depth of what is buried. Earth
+ * formulas scaled by gravity alone have not been proven in
  * lunar soil, and measured Earth anchors scatter by 15 to 30 % about them, more in dense ground.
  */
 public sealed interface Anchor {
-    /** Friction angle above which uplift formulas over-predict (rad); the mean of lunar boulder tracks, 37 degrees. */
-    double GREATEST_UPLIFT_FRICTION = Math.toRadians(37);
-
     /**
      * The pull along a line at which the anchor gives way.
      *
@@ -100,8 +98,7 @@ public sealed interface Anchor {
         public double capacity(Regolith soil, double gravity, double elevation) {
             double face = BuriedAnchor.level(new Plate(width, height, depth), soil, gravity);
             double down = width * length * depth * soil.meanDensity(depth) * gravity;
-            double friction = Math.tan(Math.min(GREATEST_UPLIFT_FRICTION, soil.frictionAngle(depth)));
-            return BuriedAnchor.inclined(face + friction * down, down, elevation);
+            return BuriedAnchor.inclined(face + soil.strength(depth).onSteel() * down, down, elevation);
         }
 
         @Override
@@ -116,13 +113,12 @@ public sealed interface Anchor {
     }
 
     /**
-     * A loaded sledge or bag on the ground: mu W / (cos e + mu sin e).
+     * A loaded steel sledge on the ground: mu W / (cos e + mu sin e), mu the friction of steel on the soil of the
+     * surface.
      *
      * @param mass its mass (kg), positive
      */
     record Ballast(double mass) implements Anchor {
-        private static final double LOOSE_FRICTION = Math.toRadians(35);
-
         /** Refuses ballast without mass. */
         public Ballast {
             Require.positive("ballast mass", mass, "kg");
@@ -131,8 +127,11 @@ public sealed interface Anchor {
         @Override
         public double capacity(Regolith soil, double gravity, double elevation) {
             Require.positive("gravity", gravity, "m/s2");
-            double mu = Math.tan(Math.min(LOOSE_FRICTION, soil.frictionAngle(0)));
-            return mu * mass * gravity / (Math.cos(elevation) + mu * Math.sin(elevation));
+            return pull(soil.strength(0).onSteel(), mass * gravity, elevation);
+        }
+
+        static double pull(double mu, double weight, double elevation) {
+            return mu * weight / (Math.cos(elevation) + mu * Math.sin(elevation));
         }
 
         @Override
@@ -189,6 +188,11 @@ public sealed interface Anchor {
      * @param depth    driven depth (m), positive
      */
     record Pile(int count, double diameter, double depth) implements Anchor {
+        /**
+         * Lateral pressure on a driven pile that is drawn, over the upright one (1): the least of the range 0.3 to 0.5
+         * for slender steel piles; NAVFAC DM-7.02 (1986), from memory.
+         */
+        static final double UPLIFT_PRESSURE = 0.3;
         /** Height of the line over the ground at the pile (m). */
         static final double PULL_HEIGHT = 0.1;
 
@@ -202,9 +206,8 @@ public sealed interface Anchor {
         @Override
         public double capacity(Regolith soil, double gravity, double elevation) {
             double across = BuriedAnchor.shortPile(this, PULL_HEIGHT, soil, gravity);
-            double phi = Math.min(GREATEST_UPLIFT_FRICTION, soil.frictionAngle(depth / 2));
             double skin = Math.PI * diameter * soil.meanDensity(depth) * gravity * depth * depth / 2
-                    * EarthPressure.atRest(phi) * Math.tan(2 * phi / 3);
+                    * UPLIFT_PRESSURE * soil.strength(depth / 2).onSteel();
             return count * BuriedAnchor.inclined(across, skin, elevation);
         }
 
@@ -255,10 +258,10 @@ public sealed interface Anchor {
         public double share(Regolith soil) {
             double down = Math.max(0, fall);
             if (anchor instanceof Ballast) {
-                double mu = Math.tan(Math.min(Ballast.LOOSE_FRICTION, soil.frictionAngle(0)));
+                double mu = soil.strength(0).onSteel();
                 return Math.max(0, (mu * Math.cos(down) - Math.sin(down)) / mu);
             }
-            double phi = Math.min(GREATEST_UPLIFT_FRICTION, soil.frictionAngle(0));
+            double phi = soil.frictionAngle(0);
             if (down >= phi) {
                 return 0;
             }

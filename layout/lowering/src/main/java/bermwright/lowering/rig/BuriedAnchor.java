@@ -2,8 +2,8 @@
 package bermwright.lowering.rig;
 
 import bermwright.foundation.Require;
-import bermwright.lowering.soil.EarthPressure;
-import bermwright.lowering.soil.Regolith;
+import bermwright.regolith.EarthPressure;
+import bermwright.regolith.Regolith;
 
 /** Closed forms for buried anchors; forces in N, without any factor. */
 public final class BuriedAnchor {
@@ -63,21 +63,21 @@ public final class BuriedAnchor {
      * W + rho g H (2D - H)(2 s B + L - B) Ku tan(phi) + 2 c H (B + L), s = 1 + m H/B, H at most the critical depth.
      *
      * @param plate   the plate, lying level
-     * @param soil    the soil; friction above 37 degrees is not used unless the soil is uniform
+     * @param soil    the soil; shape and critical depth are known to 48 degrees and stay as there beyond
      * @param gravity acceleration of free fall (m/s2), positive
      * @return the pull (N)
      * @see "Meyerhof and Adams (1968), Canadian Geotechnical Journal 5, 225-244 (coefficients from memory)"
      */
     public static double uplift(Flat plate, Regolith soil, double gravity) {
-        double phi = Math.min(Anchor.GREATEST_UPLIFT_FRICTION, soil.frictionAngle(plate.depth / 2));
+        double phi = soil.frictionAngle(plate.depth / 2);
         return uplift(plate, phi, unitWeight(soil, plate.depth, gravity), soil.cohesion(plate.depth / 2));
     }
 
     /**
-     * The same from the soil's own numbers, without the bound on friction.
+     * The same from the soil's own numbers.
      *
      * @param plate      the plate, lying level
-     * @param phi        friction angle (rad), 0 up to 48 degrees
+     * @param phi        friction angle (rad), 0 up to 60 degrees; shape and critical depth stay beyond 48
      * @param unitWeight weight per volume (N/m3), positive
      * @param cohesion   cohesion (Pa), zero or more
      * @return the pull (N)
@@ -116,7 +116,7 @@ public final class BuriedAnchor {
      * @see "Meyerhof and Adams (1968), circular footings"
      */
     public static double upliftOfDisc(double diameter, double depth, Regolith soil, double gravity) {
-        double phi = Math.min(Anchor.GREATEST_UPLIFT_FRICTION, soil.frictionAngle(depth / 2));
+        double phi = soil.frictionAngle(depth / 2);
         double deg = Math.toDegrees(phi);
         double unit = unitWeight(soil, depth, gravity);
         double h = Math.min(depth, table(CRITICAL_RATIO, deg) * diameter);

@@ -69,14 +69,15 @@ public final class Lowering {
                 worst.lineEach(), worst.tilt(), scan.angleAtRest(), scan.every(stepDeg), parts.checks.factors(),
                 checks, checks.isEmpty() ? "not known, for no rating is given" : governing(checks.get(0)),
                 new Balances(parts.rest.lineTotal(), scan.handAtRest()), band, scan.deadPoints(),
-                words.holdPoints(), words.sequence(), parts.sweep, parts.findings, notes());
+                words.holdPoints(), words.sequence(), parts.sweep, parts.findings,
+                notes(what.soil().strength().greatest().isBeyondDesign()));
     }
 
     private static String governing(PartCheck check) {
         return check.part() + " (" + check.load() + ")";
     }
 
-    private static List<ModelNote> notes() {
+    private static List<ModelNote> notes(boolean beyond) {
         return List.of(
                 new ModelNote("lowering-statics",
                         "moments about the pivot line at every tilt: rigid body, straight weightless lines, held still",
@@ -84,13 +85,15 @@ public final class Lowering {
                         "as good as mass, centre of mass and places are known; 1 % of the mass is 1 % of every force",
                         ModelNote.Status.COMPUTED, "statics, closed form"),
                 new ModelNote("lowering-anchors",
-                        "earth pressure and uplift scaled by gravity, density and strength rising with depth",
+                        "earth pressure, uplift and bearing scaled by gravity, with density and strength of the"
+                                + " ground as the plan states them; steel on soil at two thirds of the friction angle",
                         "dry soil, static pull, shallow anchors, level ground, anchors apart from each other;"
-                                + " friction used up to 45 degrees, 37 for uplift",
-                        "measured anchors on Earth scatter by 15 to 30 % about such forms, more in dense ground;"
-                                + " unproven in lunar soil: proof-load each",
-                        ModelNote.Status.COMPUTED, "Rankine; Teng (1962); Meyerhof and Adams (1968); Broms (1964);"
-                                + " strength by depth from the Lunar Sourcebook, from memory"),
+                                + " friction angles up to 45 degrees, above that extrapolated",
+                        "measured anchors on Earth scatter by 15 to 30 % about such forms; in dense ground uplift"
+                                + " by peak friction was found up to twice too high; unproven in lunar soil:"
+                                + " proof-load each",
+                        beyond ? ModelNote.Status.EXTRAPOLATED : ModelNote.Status.COMPUTED, "Rankine; Teng (1962); Meyerhof and Adams (1968); Broms (1964);"
+                                + " Vesic (1973); EN 1997-1, 6.5.3 (10), from memory"),
                 new ModelNote("lowering-poles",
                         "a straight hinged column by Euler and two codes, wall buckling with a knock-down",
                         "load along the pole, no bend from sun on one side, head held by stays",

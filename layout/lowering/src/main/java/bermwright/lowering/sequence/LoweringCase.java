@@ -6,7 +6,7 @@ import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.motion.HeldBody;
 import bermwright.lowering.rig.Rig;
-import bermwright.lowering.soil.Regolith;
+import bermwright.regolith.Regolith;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -10,15 +10,17 @@ import bermwright.lowering.rig.Anchor;
 import bermwright.lowering.sequence.Lowering;
 import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.soil.Regolith;
 import bermwright.lowering.thrust.Thrusters;
+import bermwright.regolith.LunarProfile;
+import bermwright.regolith.Regolith;
+import bermwright.regolith.Strength;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ChoiceTest {
-    private static final Regolith SOIL = Regolith.lunarMean(Regolith.Strength.ofDegrees(42, 500));
+    private static final Regolith SOIL = LunarProfile.with(Strength.ofDegrees(42, 500));
     private static final LoweringCase CASE = new LoweringCase(ReferenceBody.onRim(), ReferenceBody.fullRig(-56), SOIL,
             Math.toRadians(0.1));
 

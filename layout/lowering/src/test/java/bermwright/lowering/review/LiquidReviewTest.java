@@ -13,7 +13,8 @@ import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.sequence.Lowering;
 import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.soil.Regolith;
+import bermwright.regolith.LunarProfile;
+import bermwright.regolith.Strength;
 import org.junit.jupiter.api.Test;
 
 class LiquidReviewTest {
@@ -21,7 +22,7 @@ class LiquidReviewTest {
         Body dry = ReferenceBody.body(20, 0);
         Body wet = new Body(dry.outline(), dry.mass(), dry.centre(), dry.inertiaAboutCentre(), liquid);
         return new LoweringCase(new TippingBody(wet, new Pivot.Rim(), new Ground(ReferenceBody.GRAVITY, slope, 0, 0.5)),
-                ReferenceBody.fullRig(-14), Regolith.lunarMean(Regolith.Strength.ofDegrees(42, 500)),
+                ReferenceBody.fullRig(-14), LunarProfile.with(Strength.ofDegrees(42, 500)),
                 Math.toRadians(0.5));
     }
 

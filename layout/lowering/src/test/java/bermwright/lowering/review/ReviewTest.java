@@ -21,14 +21,16 @@ import bermwright.lowering.rig.Winch;
 import bermwright.lowering.sequence.Lowering;
 import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.soil.Regolith;
+import bermwright.regolith.LunarProfile;
+import bermwright.regolith.Regolith;
+import bermwright.regolith.Strength;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class ReviewTest {
-    private static final Regolith SOIL = Regolith.lunarMean(Regolith.Strength.ofDegrees(42, 500));
+    private static final Regolith SOIL = LunarProfile.with(Strength.ofDegrees(42, 500));
     private static final double RATE = Math.toRadians(0.5);
 
     private static LoweringCase casus(TippingBody body, Rig rig) {

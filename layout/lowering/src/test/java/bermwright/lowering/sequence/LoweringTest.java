@@ -10,12 +10,14 @@ import bermwright.lowering.ReferenceBody;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.rig.Rig;
-import bermwright.lowering.soil.Regolith;
+import bermwright.regolith.LunarProfile;
+import bermwright.regolith.Regolith;
+import bermwright.regolith.Strength;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class LoweringTest {
-    private static final Regolith SOIL = Regolith.lunarMean(Regolith.Strength.ofDegrees(42, 500));
+    private static final Regolith SOIL = LunarProfile.with(Strength.ofDegrees(42, 500));
 
     private static LoweringCase casus(TippingBody body, Rig rig) {
         return new LoweringCase(body, rig, SOIL, Math.toRadians(2) / 60);

@@ -8,9 +8,9 @@ import bermwright.site.haulage.EarthworksInput;
 import bermwright.site.haulage.Ramp;
 import bermwright.site.haulage.SoilNeed;
 import bermwright.site.haulage.SoilOffer;
-import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.PlanSoil;
 import bermwright.site.pose.LyingPose;
 import bermwright.site.stages.GearDigging;
 import bermwright.site.stages.LiftedCover;
@@ -40,15 +40,18 @@ final class SoilBalance {
     EarthworksInput input(PreparedGround prepared, GearDigging digging) {
         List<SoilNeed> needs = new ArrayList<>(covers());
         List<SoilOffer> offers = new ArrayList<>();
-        GroundPlan.Regolith soil = plan.ground().regolith();
+        PlanSoil soil = PlanSoil.of(plan.ground());
+        double scale = prepared.surface().metreScale();
         for (PreparedGround.Moved moved : prepared.moved()) {
             String id = moved.id();
             if (moved.volumes().fill() > LEAST) {
-                needs.add(new SoilNeed(id, SoilNeed.Kind.FILL, moved.volumes().fill(), soil.placedDensity(),
+                needs.add(new SoilNeed(id, SoilNeed.Kind.FILL, moved.volumes().fill(),
+                        soil.states().placed(),
                         List.of(moved.area())));
             }
             if (moved.volumes().cut() > LEAST) {
-                offers.add(new SoilOffer(id, moved.volumes().cut(), soil.bankDensity(), moved.area()));
+                double depth = moved.volumes().cut() / (moved.area().area() * scale * scale);
+                offers.add(new SoilOffer(id, moved.volumes().cut(), soil.bankDensity(depth), moved.area()));
             }
         }
         offers.addAll(digging.leftOver(plan));

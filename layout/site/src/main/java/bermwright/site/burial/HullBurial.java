@@ -7,6 +7,8 @@ import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
 import bermwright.finding.Rule;
 import bermwright.lowering.strength.BeamLoad;
+import bermwright.regolith.EarthPressure;
+import bermwright.regolith.Settlement;
 import bermwright.shielding.cover.DepthMap;
 import bermwright.site.burial.ShellBuckling.ThinShell;
 import bermwright.site.exposure.HullCover;
@@ -122,7 +124,7 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
             LiftLoad last = lifts.get(lifts.size() - 1);
             BeamLoad borne = BeamLoad.weight(hull.mass() * gravity, hull.length(), hull.centreOfMassFromBase())
                     .with(soilOver());
-            SeatLoad seat = SeatLoad.on(borne.total() / hull.length(), hull.radius(), SeatLoad.LUNAR_SOIL_STIFFNESS);
+            SeatLoad seat = SeatLoad.on(borne.total() / hull.length(), hull.radius(), Settlement.LUNAR_STIFFNESS);
             HullSupports supports = new SupportReckoning(plan, hull, borne, shell).made(seat);
             Optional<Double> bending = shell.map(s -> bending(s, last.greatest()));
             HullBurial made = new HullBurial(hull.id(), lifts, factor, shell.map(s ->
@@ -155,7 +157,7 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
 
         private LiftLoad lift(double height, double step) {
             DepthMap depth = cover.depth();
-            double rest = 1 - Math.sin(soil.frictionAngle());
+            double rest = EarthPressure.atRest(soil.frictionAngle());
             double greatest = 0;
             double along = 0;
             double around = 0;
@@ -185,7 +187,7 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
 
         /** Active push of one lift that the other side lacks: half Ka g rho (high^2 - low^2). */
         private double sidePush(double height, double step) {
-            double active = Math.pow(Math.tan(Math.PI / 4 - soil.frictionAngle() / 2), 2);
+            double active = EarthPressure.active(soil.frictionAngle());
             double low = Math.max(0, height - step);
             return 0.5 * active * density * gravity * (height * height - low * low);
         }
@@ -210,7 +212,7 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
 
         /** A round ring between even loads down and less even loads sideways: M = q r^2 (1 - K) / 4. */
         private double bending(ThinShell thin, double greatest) {
-            double rest = 1 - Math.sin(soil.frictionAngle());
+            double rest = EarthPressure.atRest(soil.frictionAngle());
             double moment = greatest * hull.radius() * hull.radius() * (1 - rest) / 4;
             return 6 * moment / (thin.thickness() * thin.thickness()) / thin.yield();
         }

@@ -2,6 +2,7 @@
 package bermwright.site.burial;
 
 import bermwright.foundation.Require;
+import bermwright.regolith.Settlement;
 
 /**
  * What a rigid cylinder presses into ground that yields in proportion to depth.
@@ -12,9 +13,6 @@ import bermwright.foundation.Require;
  * @param greatest  greatest pressure on the ground (Pa)
  */
 public record SeatLoad(double perLength, double sinking, double halfWidth, double greatest) {
-    /** Stiffness of lunar soil under a wheel or plate (N/m3), from memory. */
-    public static final double LUNAR_SOIL_STIFFNESS = 820_000;
-
     /**
      * A cylinder on soil of a stiffness: q = (4/3) k z (2 R z)^0.5.
      *
@@ -28,7 +26,7 @@ public record SeatLoad(double perLength, double sinking, double halfWidth, doubl
         Require.notNegative("load per length", perLength, "N/m");
         Require.positive("hull radius", radius, "m");
         Require.positive("stiffness of the ground", stiffness, "N/m3");
-        double sinking = Math.pow(3 * perLength / (4 * stiffness * Math.sqrt(2 * radius)), 2.0 / 3);
-        return new SeatLoad(perLength, sinking, Math.sqrt(2 * radius * sinking), stiffness * sinking);
+        double sinking = Settlement.cylinder(perLength, radius, stiffness);
+        return new SeatLoad(perLength, sinking, Settlement.cylinderHalfWidth(sinking, radius), stiffness * sinking);
     }
 }

@@ -4,19 +4,20 @@ package bermwright.site.burial;
 import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.lowering.rig.Tube;
-import bermwright.lowering.soil.Bearing;
-import bermwright.lowering.soil.Regolith;
 import bermwright.lowering.strength.BeamLoad;
 import bermwright.lowering.strength.SupportedBeam;
 import bermwright.lowering.strength.ThinTube;
+import bermwright.regolith.Bearing;
+import bermwright.regolith.Regolith;
+import bermwright.regolith.Settlement;
 import bermwright.site.burial.HullSupports.Kind;
 import bermwright.site.burial.HullSupports.Stresses;
 import bermwright.site.burial.HullSupports.Support;
 import bermwright.site.burial.ShellBuckling.ThinShell;
-import bermwright.site.laydown.SoilStrength;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Pivot;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.PlanSoil;
 import bermwright.site.plan.Seat;
 import bermwright.site.pose.LyingPose;
 import java.util.ArrayList;
@@ -41,7 +42,7 @@ final class SupportReckoning {
         this.borne = borne;
         this.shell = shell;
         gravity = plan.ground().gravity();
-        soil = SoilStrength.of(plan.ground());
+        soil = PlanSoil.of(plan.ground()).inPlace();
     }
 
     private double lean() {
@@ -121,7 +122,7 @@ final class SupportReckoning {
         if (!(reaction > 0)) {
             return new Support("nose", along, reaction, 0, bearing(1, 1));
         }
-        NoseLoad load = NoseLoad.on(reaction, hull.radius(), lean(), SeatLoad.LUNAR_SOIL_STIFFNESS);
+        NoseLoad load = NoseLoad.on(reaction, hull.radius(), lean(), Settlement.LUNAR_STIFFNESS);
         double reach = Math.min(load.reach(), along);
         return new Support("nose", along, reaction, reaction / (load.width() * reach), bearing(load.width(), reach));
     }

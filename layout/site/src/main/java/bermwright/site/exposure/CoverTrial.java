@@ -237,7 +237,7 @@ public final class CoverTrial {
         for (Hull hull : plan.hulls()) {
             scenes.computeIfAbsent(SiteCover.density(plan, hull), d -> SceneRays.of(new Scene(
                     SiteDose.soil(plan, stretchedNatural(), finished, d), site.solidsUnder(finished),
-                    SoilOfPlan.walls(plan, site))));
+                    WallsOfPlan.walls(plan, site))));
         }
         List<Place> places = places();
         return places.parallelStream().map(p -> fold(p, scenes.get(SiteCover.density(plan, p.hull)))).toList();

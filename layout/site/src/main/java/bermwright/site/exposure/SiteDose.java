@@ -24,6 +24,7 @@ import bermwright.shielding.spectrum.SolarActivity;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.PlanSoil;
 import bermwright.site.plan.Station;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
@@ -175,7 +176,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
 
     /** The surfaces of a plan as soil in true metres, its placed part at a density. */
     static Soil soil(Plan plan, ElevationGrid natural, ElevationGrid finished, double placedDensity) {
-        return new Soil(natural, finished, placedDensity, SoilOfPlan.profile(plan));
+        return new Soil(natural, finished, placedDensity, PlanSoil.of(plan.ground()).inPlace().density());
     }
 
     /** Gray equivalents of the organs that limits name, each response folded alike. */
@@ -263,7 +264,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
             Vec3 at = solid.pose().point(station.along(), station.across(), station.up());
             SceneRays scene = scenes.computeIfAbsent(SiteCover.density(plan, hull), d -> SceneRays.of(
                     new Scene(soil(plan, natural, finished, d), site.solidsUnder(finished),
-                            SoilOfPlan.walls(plan, site))));
+                            WallsOfPlan.walls(plan, site))));
             SkyView view = SkyView.settled(scene, at, of.all(), SETTLED);
             double days = plan.exposure().stayDays();
             Tolerances off = tolerances();

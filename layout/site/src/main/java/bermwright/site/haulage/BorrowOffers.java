@@ -8,7 +8,7 @@ import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.BorrowGround;
-import bermwright.site.plan.GroundPlan;
+import bermwright.site.plan.PlanSoil;
 import bermwright.terrain.earthworks.BorrowPit;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
@@ -58,13 +58,13 @@ final class BorrowOffers {
 
     /** What the grounds offer, in their order. */
     List<SoilOffer> offers() {
-        GroundPlan.Regolith soil = input.plan().ground().regolith();
+        PlanSoil soil = PlanSoil.of(input.plan().ground());
         List<SoilOffer> offers = new ArrayList<>();
         for (DugGround ground : grounds) {
             BorrowGround borrow = input.plan().borrowGrounds().stream()
                     .filter(b -> b.id().equals(ground.from())).findFirst().orElseThrow();
             offers.add(new SoilOffer(ground.from(), ground.usable(),
-                    BankDensity.mean(soil, borrow.greatestDepth()), borrow.area()));
+                    soil.bankDensity(borrow.greatestDepth()), borrow.area()));
         }
         return offers;
     }

@@ -6,14 +6,15 @@ import bermwright.finding.WorkRule;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
+import bermwright.regolith.SoilStates;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Machine;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.PlanSoil;
 import bermwright.terrain.earthworks.BenchFit;
 import bermwright.terrain.earthworks.BorrowPit;
 import bermwright.terrain.earthworks.GradedWay;
-import bermwright.terrain.earthworks.SoilStates;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -37,6 +38,7 @@ public final class Earthworks {
     private final EarthworksInput input;
     private final Plan plan;
     private final GroundPlan.Regolith soil;
+    private final SoilStates states;
     private final List<SoilOffer> offers = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
@@ -44,6 +46,7 @@ public final class Earthworks {
         this.input = input;
         this.plan = input.plan();
         this.soil = plan.ground().regolith();
+        this.states = PlanSoil.borrowed(plan);
     }
 
     /**
@@ -87,7 +90,7 @@ public final class Earthworks {
         double unmet = 0;
         for (int j = 0; j < input.needs().size(); j++) {
             if (input.needs().get(j).kind() != SoilNeed.Kind.RAMP) {
-                unmet += allocation.shortage()[j] / soil.bankDensity();
+                unmet += allocation.shortage()[j] / states.bank();
             }
         }
         progress.report(1, "earthworks");
@@ -102,10 +105,9 @@ public final class Earthworks {
         double mass = lasting.stream().mapToDouble(SoilNeed::mass).sum();
         double bank = hauls.stream().filter(h -> h.kind() != SoilNeed.Kind.RAMP
                 && h.kind() != SoilNeed.Kind.RAMP_REMOVED).mapToDouble(Haul::bank).sum() + shortage;
-        double loose = mass / soil.looseDensity();
-        double share = soil.densitySpreadShare();
-        EarthworksResult.Spread spread = new EarthworksResult.Spread(Math.sqrt(2) * share * bank,
-                Math.sqrt(2) * share * loose, share * mass);
+        double loose = mass / states.loose();
+        EarthworksResult.Spread spread = new EarthworksResult.Spread(states.ratioSpread() * bank,
+                states.ratioSpread() * loose, states.spread() * mass);
         double left = dug.stream().mapToDouble(g -> Math.max(0, g.usable() - g.used())).sum();
         boolean driven = !plan.machines().isEmpty();
         OptionalDouble hours = driven
@@ -174,7 +176,7 @@ public final class Earthworks {
                 .map(m -> OptionalDouble.of(loads * way.energy(m, plan.ground().gravity())))
                 .orElse(OptionalDouble.empty());
         return new Haul(offer.from(), need.to(), need.kind(), net.machine(j).map(Machine::id).orElse(""), mass,
-                mass / offer.density(), mass / soil.looseDensity(), mass / need.density(), way.distance(),
+                mass / offer.density(), mass / states.loose(), mass / need.density(), way.distance(),
                 way.up() + way.down(), loads, hours, energy, way.way());
     }
 
@@ -203,7 +205,7 @@ public final class Earthworks {
                 continue;
             }
             SoilNeed need = input.needs().get(j);
-            double bank = mass / soil.bankDensity();
+            double bank = mass / states.bank();
             boolean cutOff = true;
             for (int i = 0; i < offers.size(); i++) {
                 WayToNeed way = net.way(i, j);
@@ -231,8 +233,7 @@ public final class Earthworks {
     }
 
     private List<ModelNote> notes() {
-        return List.of(Ramp.note(), new SoilStates(soil.bankDensity(), soil.looseDensity(), soil.placedDensity(),
-                soil.densitySpreadShare()).note(), BorrowPit.note(), BenchFit.note(), GradedWay.note(),
+        return List.of(Ramp.note(), states.note(), BorrowPit.note(), BenchFit.note(), GradedWay.note(),
                 new ModelNote("haul-time", "round trips at the machine's level speed, slowed uphill at constant power;"
                         + " fill and dump times of the plan; ways over a lattice no finer than the machine's width",
                         "ground below the machine's greatest grade; no waiting, one machine does not hinder another",

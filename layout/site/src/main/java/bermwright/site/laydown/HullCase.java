@@ -4,13 +4,14 @@ package bermwright.site.laydown;
 import bermwright.lowering.body.Ground;
 import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.sequence.LoweringCase;
-import bermwright.lowering.soil.Regolith;
 import bermwright.lowering.thrust.Thrusters;
+import bermwright.regolith.Regolith;
 import bermwright.site.gear.GearPlaces;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.PlanSoil;
 import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.Optional;
@@ -29,7 +30,7 @@ record HullCase(LayPlane plane, TippingBody tipping, Regolith soil) {
         TippingBody tipping = new TippingBody(GearFromPlan.body(hull),
                 GearFromPlan.pivot(hull.pivot(), hull.radius()),
                 new Ground(site.gravity(), pose.slopeAlong(), pose.slopeAcross(), site.pivotFriction()));
-        return new HullCase(LayPlane.of(hull, pose.bed(), ground), tipping, SoilStrength.of(site));
+        return new HullCase(LayPlane.of(hull, pose.bed(), ground), tipping, PlanSoil.of(site).inPlace());
     }
 
     /** The lowering by lines, absent where no lines are given. */

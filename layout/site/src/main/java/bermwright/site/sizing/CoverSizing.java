@@ -19,6 +19,7 @@ import bermwright.site.haulage.EarthworksInput;
 import bermwright.site.haulage.SoilNeed;
 import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.PlanSoil;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -138,8 +139,7 @@ public final class CoverSizing {
         }
         all.addAll(trial.notByReviewer());
         all.addAll(SizingFindings.thinnerThanACell(best, prepared.trueSpacing(), plan));
-        double bank = outcome.volume() * plan.ground().regolith().placedDensity()
-                / plan.ground().regolith().bankDensity();
+        double bank = PlanSoil.borrowed(plan).bankFromPlaced(outcome.volume()).best();
         OptionalDouble available = available(planned(best));
         if (available.isPresent() && bank > available.getAsDouble()) {
             all.add(SizingFindings.borrow(bank, available.getAsDouble(), bank / outcome.volume(), trade));

@@ -4,6 +4,7 @@ package bermwright.site.stages;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
+import bermwright.regolith.SoilStates;
 import bermwright.site.footprint.BodyProfile;
 import bermwright.site.footprint.HullShapes;
 import bermwright.site.footprint.Shape;
@@ -12,10 +13,10 @@ import bermwright.site.footprint.SiteShapes;
 import bermwright.site.gear.GearPlaces;
 import bermwright.site.haulage.SoilOffer;
 import bermwright.site.plan.Anchor;
-import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.PlanSoil;
 import bermwright.site.plan.Preparation;
 import bermwright.site.pose.LyingPose;
 import bermwright.terrain.earthworks.SlopeStability;
@@ -85,15 +86,15 @@ public record GearDigging(List<Item> items) {
      * @return what may be used elsewhere
      */
     public List<SoilOffer> leftOver(Plan plan) {
-        GroundPlan.Regolith soil = plan.ground().regolith();
+        SoilStates soil = PlanSoil.of(plan.ground()).states();
         List<SoilOffer> offers = new ArrayList<>();
         for (String hull : items.stream().map(Item::hull).distinct().toList()) {
             List<Item> own = items.stream().filter(i -> i.hull.equals(hull)).toList();
-            double left = own.stream().mapToDouble(i -> i.cut - i.fill * soil.placedDensity() / soil.bankDensity())
+            double left = own.stream().mapToDouble(i -> i.cut - soil.bankFromPlaced(i.fill).best())
                     .sum();
             if (left > 1) {
                 Item most = own.stream().max((a, b) -> Double.compare(a.cut, b.cut)).orElseThrow();
-                offers.add(new SoilOffer(hull + " gear", left, soil.bankDensity(), most.area));
+                offers.add(new SoilOffer(hull + " gear", left, soil.bank(), most.area));
             }
         }
         return offers;
@@ -156,10 +157,10 @@ public record GearDigging(List<Item> items) {
             if (!(depth > 0 && width > 0)) {
                 return Optional.empty();
             }
-            GroundPlan.Regolith soil = plan.ground().regolith();
-            double upright = SlopeStability.uprightCut(new SlopeStability.Soil(soil.frictionAngle(), soil.cohesion(),
-                    soil.bankDensity(), plan.ground().gravity()));
-            double out = depth <= upright ? 0 : depth / Math.tan(soil.stableSlope());
+            PlanSoil soil = PlanSoil.of(plan.ground());
+            double upright = SlopeStability.uprightCut(new SlopeStability.Soil(soil.inPlace().strength(depth / 2),
+                    soil.bankDensity(depth), plan.ground().gravity()));
+            double out = depth <= upright ? 0 : depth / Math.tan(soil.keys().stableSlope());
             double l = thick + 2 * AROUND;
             double w = width + 2 * AROUND;
             double middle = (l + out) * (w + out);

@@ -11,6 +11,7 @@ import bermwright.foundation.Ring;
 import bermwright.site.clearance.CorridorGrade;
 import bermwright.site.plan.Corridor;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.PlanSoil;
 import bermwright.site.plan.Preparation;
 import bermwright.terrain.earthworks.BenchFit;
 import bermwright.terrain.earthworks.CutAndFill;
@@ -173,7 +174,7 @@ public record PreparedGround(ElevationGrid natural, ElevationGrid surface, List<
 
     /** Fill that one volume of cut makes, soil keeping its mass (1). */
     private static double fillFromCut(Plan plan) {
-        return plan.ground().regolith().bankDensity() / plan.ground().regolith().placedDensity();
+        return PlanSoil.of(plan.ground()).states().placedFromBank(1).best();
     }
 
     private static Finding finding(Rule rule, Level level, Preparation preparation, String trouble) {

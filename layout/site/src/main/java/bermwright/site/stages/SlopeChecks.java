@@ -7,11 +7,13 @@ import bermwright.finding.Finding;
 import bermwright.finding.WorkRule;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
+import bermwright.regolith.Strength;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.plan.BorrowGround;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.PlanSoil;
 import bermwright.terrain.earthworks.SlopeStability;
 import bermwright.terrain.earthworks.StandingSlopes;
 import bermwright.terrain.earthworks.WorstSlip;
@@ -86,8 +88,8 @@ public record SlopeChecks(List<Slope> slopes, double steepest, List<Finding> fin
                     SiteCover.density(plan, hull), hull.lyingBase())).ifPresent(slopes::add);
         }
         for (BorrowGround borrow : plan.borrowGrounds()) {
-            slope(plan, borrow.id(), new Size(false, borrow.greatestDepth(), borrow.sideSlope(), soil.bankDensity(),
-                    borrow.area().centre())).ifPresent(slopes::add);
+            slope(plan, borrow.id(), new Size(false, borrow.greatestDepth(), borrow.sideSlope(),
+                    PlanSoil.of(plan.ground()).bankDensity(borrow.greatestDepth()), borrow.area().centre())).ifPresent(slopes::add);
         }
         slopes.stream().filter(s -> s.circle() < WANTED).map(SlopeChecks::slides).forEach(findings::add);
         StandingSlopes made = StandingSlopes.of(cover.natural(), cover.prepared(),
@@ -114,14 +116,15 @@ public record SlopeChecks(List<Slope> slopes, double steepest, List<Finding> fin
     }
 
     private static Optional<Slope> slope(Plan plan, String id, Size size) {
-        GroundPlan.Regolith soil = plan.ground().regolith();
+        PlanSoil soil = PlanSoil.of(plan.ground());
+        Strength strength = size.isMound ? soil.stated() : soil.inPlace().strength(size.height / 2);
         double gravity = plan.ground().gravity();
         if (!(size.height > 0 && size.angle > 0 && size.angle <= UPRIGHT && gravity > 0 && size.density > 0)) {
             return Optional.empty();
         }
-        SlopeStability.Soil loose = new SlopeStability.Soil(soil.frictionAngle(), 0, size.density, gravity);
-        SlopeStability.Soil strong = new SlopeStability.Soil(soil.frictionAngle(), soil.cohesion(), size.density,
+        SlopeStability.Soil loose = new SlopeStability.Soil(new Strength(strength.frictionAngle(), 0), size.density,
                 gravity);
+        SlopeStability.Soil strong = new SlopeStability.Soil(strength, size.density, gravity);
         WorstSlip slip = WorstSlip.of(size.height, size.angle, strong);
         return Optional.of(new Slope(id, size.isMound, size.height, size.angle,
                 SlopeStability.longSlope(loose, size.angle, size.height), slip.factor(), slip.circle().radius(),

@@ -261,7 +261,7 @@ class LaydownTest {
     @Test
     void anchorsOnGroundThatFallsTowardsTheHullHoldLess() {
         double level = winchAnchor(LEVEL);
-        double mu = Math.tan(Math.toRadians(35));
+        double mu = Math.tan(Math.toRadians(42 * 2 / 3.0));
         double slope = Math.atan(0.06);
         double falls = winchAnchor(SamplePlans.ground((e, n) -> 20 - 0.06 * n));
         assertEquals((mu * Math.cos(slope) - Math.sin(slope)) / mu, falls / level, 0.01);

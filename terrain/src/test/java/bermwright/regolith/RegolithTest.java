@@ -1,51 +1,38 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.lowering.soil;
+package bermwright.regolith;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bermwright.lowering.rig.Anchor;
-import bermwright.lowering.rig.BuriedAnchor;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Soil, footings and anchors worked by hand, to the digits worked. */
-class SoilTest {
+/** Soil and footings worked by hand, to the digits worked. */
+class RegolithTest {
     private static final double MOON = 1.62;
     private static final double CENTI = 6e-3;
 
     private static Regolith soil(double density, double phi, double cohesion) {
-        return Regolith.uniform(density, Regolith.Strength.ofDegrees(phi, cohesion));
+        return Regolith.uniform(density, Strength.ofDegrees(phi, cohesion));
     }
 
     @ParameterizedTest
     @CsvSource({"0, 1301.333", "15, 1582.545", "30, 1688.000", "60, 1777.231", "100, 1825.627", "300, 1884.981"})
     void densityRisesWithDepth(double cm, double density) {
-        assertEquals(density, Regolith.lunarDensity(cm / 100), 6e-4);
+        assertEquals(density, LunarRegolith.density(cm / 100), 6e-4);
     }
 
     @ParameterizedTest
     @CsvSource({"0, 15, 1470.005", "0, 30, 1555.916", "30, 60, 1739.779", "0, 60, 1647.848", "0, 100, 1710.608",
         "0, 300, 1813.403"})
     void meanDensityIsTheIntegral(double top, double bottom, double density) {
-        assertEquals(density, Regolith.lunarMeanDensity(top / 100, bottom / 100), 6e-4);
+        assertEquals(density, LunarRegolith.meanDensity(top / 100, bottom / 100), 6e-4);
     }
 
     @Test
     void sampledProfileKeepsTheMean() {
-        Regolith lunar = Regolith.lunarMean(Regolith.Strength.ofDegrees(42, 500));
-        assertEquals(1710.608, lunar.meanDensity(1), 0.5);
-        assertEquals(1813.403, lunar.meanDensity(3), 0.5);
-        assertTrue(lunar.cohesion(1) > 5 * lunar.cohesion(0));
-        assertEquals(Math.PI / 4, lunar.frictionAngle(2), 1e-12);
-    }
-
-    @ParameterizedTest
-    @CsvSource({"0.5, 42, 1500, 1.848590", "1.0, 42, 1600, 3.466106", "0.17, 35, 1500, 0.537559"})
-    void verticalCuts(double kPa, double phi, double density, double height) {
-        assertEquals(height, EarthPressure.standingCut(soil(density, phi, kPa * 1000), MOON), 6e-7);
+        assertEquals(1710.608, LunarProfile.bulkDensity().mean(0, 1), 0.05);
+        assertEquals(1813.403, LunarProfile.bulkDensity().mean(0, 3), 0.05);
     }
 
     @ParameterizedTest
@@ -60,52 +47,6 @@ class SoilTest {
         assertEquals(EarthPressure.active(phi), EarthPressure.coulombActive(phi, 0), 1e-14);
         assertEquals(EarthPressure.passive(phi), EarthPressure.coulombPassive(phi, 0), 1e-12);
         assertEquals(11.771499, EarthPressure.coulombPassive(Math.toRadians(40), Math.toRadians(20)), 6e-7);
-    }
-
-    @Test
-    void deadman() {
-        Regolith earth = soil(17_000 / 9.81, 32, 0);
-        assertEquals(125_984.04, BuriedAnchor.level(new Anchor.Plate(2, 1.5, 1.5), earth, 9.81), CENTI);
-        assertEquals(27_465.76, BuriedAnchor.level(new Anchor.Plate(3, 1.2, 1.2), soil(1710, 40, 0), MOON), CENTI);
-        assertEquals(27_465.76 + 9_398.93,
-                BuriedAnchor.level(new Anchor.Plate(3, 1.2, 1.2), soil(1710, 40, 500), MOON), 2 * CENTI);
-    }
-
-    @ParameterizedTest
-    @CsvSource({"0.5, 1.0, 4446.58", "0.5, 1.5, 11224.38", "1.0, 2.0, 35572.60"})
-    void squarePlateUplift(double side, double depth, double pull) {
-        double ours = BuriedAnchor.uplift(new BuriedAnchor.Flat(side, side, depth), Math.toRadians(40),
-                1710 * MOON, 0);
-        assertEquals(pull, ours, CENTI);
-    }
-
-    @Test
-    void coneOverADisc() {
-        double weight = BuriedAnchor.coneWeight(new BuriedAnchor.Flat(0.5, 0.5, 1.5), Math.toRadians(30), 2770.2);
-        assertEquals(6905.79, weight, CENTI);
-    }
-
-    @ParameterizedTest
-    @CsvSource({"0.10, 2.0, 0.2, 2316.35", "0.15, 2.5, 0.1, 5742.14"})
-    void shortPiles(double diameter, double length, double height, double pull) {
-        assertEquals(pull, BuriedAnchor.shortPile(new Anchor.Pile(1, diameter, length), height,
-                soil(1710, 40, 0), MOON), CENTI);
-    }
-
-    @ParameterizedTest
-    @CsvSource({"0, 34030.09", "10, 30757.56", "20, 28859.17", "30, 27982.30"})
-    void ballastHoldsLeastAlongALineAtItsFrictionAngle(double elevation, double pull) {
-        assertEquals(pull, new Anchor.Ballast(30_000).capacity(soil(1500, 35, 0), MOON, Math.toRadians(elevation)),
-                CENTI);
-    }
-
-    @Test
-    void frictionAnchorsScaleWithGravityAndCohesionDoesNot() {
-        Anchor plate = new Anchor.Plate(2, 1, 1.5);
-        Regolith dry = soil(1700, 38, 0);
-        assertEquals(plate.capacity(dry, MOON, 0.3) * 6, plate.capacity(dry, 6 * MOON, 0.3), 1e-6);
-        Regolith sticky = soil(1700, 38, 500);
-        assertTrue(plate.capacity(sticky, 6 * MOON, 0.3) < 6 * plate.capacity(sticky, MOON, 0.3));
     }
 
     @ParameterizedTest
@@ -177,29 +118,5 @@ class SoilTest {
         }
         assertEquals(50_000, force, 20);
         assertEquals(Settlement.cornerArea(sunk, r, tilt), area, 1e-3 * area);
-    }
-
-    @ParameterizedTest
-    @CsvSource({"0, 34030.09", "5, 29664.82", "10, 25073.79"})
-    void aSledgeSlidesDownhillTheMoreEasily(double slopeDeg, double pull) {
-        Anchor sledge = new Anchor.OnSlope(new Anchor.Ballast(30_000), Math.toRadians(slopeDeg), 0);
-        assertEquals(pull, sledge.capacity(soil(1700, 35, 0), MOON, 0), 6e-3);
-    }
-
-    @Test
-    void anchorsHoldLessWhereTheGroundFallsTowardsTheHull() {
-        Regolith dry = soil(1700, 35, 0);
-        for (Anchor level : List.of(new Anchor.Plate(2, 1, 1.5), new Anchor.Block(2, 1, 1, 1.5),
-                new Anchor.Ballast(3e4), new Anchor.Screw(4, 0.4, 2), new Anchor.Pile(4, 0.2, 2))) {
-            double before = level.capacity(dry, MOON, 0.2);
-            assertEquals(before, new Anchor.OnSlope(level, 0, 0).capacity(dry, MOON, 0.2), 1e-9 * before);
-            assertEquals(before, new Anchor.OnSlope(level, -0.3, 0).capacity(dry, MOON, 0.2), 1e-9 * before);
-            for (double slope = 0.05; slope < Math.toRadians(34); slope += 0.05) {
-                double now = new Anchor.OnSlope(level, slope, 0).capacity(dry, MOON, 0.2);
-                assertTrue(now < before && now > 0, level.kind() + " at " + slope);
-                before = now;
-            }
-            assertEquals(0, new Anchor.OnSlope(level, Math.toRadians(35.1), 0).capacity(dry, MOON, 0.2));
-        }
     }
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.lowering.soil;
+package bermwright.regolith;
 
 import bermwright.foundation.Require;
 
@@ -96,19 +96,6 @@ public final class EarthPressure {
         return coulomb(frictionAngle, wallFriction, -1);
     }
 
-    /**
-     * The height to which a vertical cut stands, (4c / (rho g)) tan(45 + phi/2).
-     *
-     * @param soil    soil; its strength at the surface and its density there count
-     * @param gravity acceleration of free fall (m/s2), positive
-     * @return the height (m), zero without cohesion
-     */
-    public static double standingCut(Regolith soil, double gravity) {
-        Require.positive("gravity", gravity, "m/s2");
-        return 4 * soil.cohesion(0) / (soil.density(0) * gravity)
-                * Math.tan(Math.PI / 4 + soil.frictionAngle(0) / 2);
-    }
-
     private static double coulomb(double phi, double delta, int sign) {
         checked(phi);
         double root = Math.sqrt(Math.sin(phi + delta) * Math.sin(phi) / Math.cos(delta));
@@ -117,6 +104,6 @@ public final class EarthPressure {
     }
 
     private static double checked(double frictionAngle) {
-        return Require.within("friction angle", frictionAngle, 0, Math.PI / 3, "rad");
+        return Require.within("friction angle", frictionAngle, 0, Strength.GREATEST_FRICTION_ANGLE + 1e-9, "rad");
     }
 }

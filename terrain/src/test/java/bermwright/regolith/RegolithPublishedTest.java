@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.lowering.soil;
+package bermwright.regolith;
 
-import bermwright.lowering.rig.Anchor;
-import bermwright.lowering.rig.BuriedAnchor;
 import bermwright.published.Published;
 import bermwright.published.PublishedRow;
 import bermwright.published.PublishedTable;
@@ -10,21 +8,17 @@ import bermwright.published.PublishedValue;
 import org.junit.jupiter.api.Test;
 
 /** Soil against printed tables and worked teaching examples. */
-class SoilPublishedTest {
-    private static final String DATA = "/bermwright/lowering/published/";
+class RegolithPublishedTest {
+    private static final String DATA = "/bermwright/regolith/published/";
     private static final String TEACHING = "public teaching examples of bearing capacity";
-    /** The table rounds its factors to three digits. */
-    private static final double TABLE_SHARE = 0.007;
-    private static final double LAST_DIGIT_SHARE = 0.006;
     private static final double HALF_DIGIT = 0.0005;
-
-    @PublishedTable(DATA + "meyerhof-adams-table.csv")
-    void plateUplift(PublishedRow row) {
-        double n = row.number("depth_ratio");
-        double factor = BuriedAnchor.breakoutFactor(n, row.number("shape"), 0.92);
-        row.assertShare("factor", factor, TABLE_SHARE);
-        row.assertShare("pull_N", factor * 17_000 * n * 0.1 * 0.1 * 0.1, TABLE_SHARE);
-    }
+    /** Half of the last printed digit. */
+    private static final double HALF_OF_MICRO = 0.6e-6;
+    private static final double HALF_OF_MILLI = 0.6e-3;
+    /** Half of the last printed digit of the volumes, and what the rounded factors leave. */
+    private static final double VOLUMES = 0.6e-3;
+    private static final double BANK = 1624;
+    private static final double COVER = 13_480.103989;
 
     @PublishedTable(DATA + "bearing-factors.csv")
     void bearingFactors(PublishedRow row) {
@@ -45,7 +39,7 @@ class SoilPublishedTest {
 
     @PublishedTable(DATA + "sourcebook-density.csv")
     void densityProfileGivesTheLayersMeans(PublishedRow row) {
-        row.assertNear("density", Regolith.lunarMeanDensity(row.number("top_cm") / 100,
+        row.assertNear("density", LunarRegolith.meanDensity(row.number("top_cm") / 100,
                 row.number("bottom_cm") / 100) / 1000, row.number("spread"));
     }
 
@@ -158,17 +152,6 @@ class SoilPublishedTest {
     }
 
     @Test
-    @Published(work = "student worksheet on laterally loaded piles by Broms (1964)",
-            place = "free head in sand, length 12 widths, pull at the ground: load over Kp g d3, read off the chart",
-            printedValue = 75, unit = "1", tolerance = 4)
-    void shortPileInSand(PublishedValue printed) {
-        // The chart is read to a twentieth of its value.
-        Regolith sand = Regolith.uniform(17_000 / 9.81, Regolith.Strength.ofDegrees(35, 0));
-        double pull = BuriedAnchor.shortPile(new Anchor.Pile(1, 0.4, 4.8), 0, sand, 9.81);
-        printed.assertEqualTo(pull / (EarthPressure.passive(Math.toRadians(35)) * 17_000 * Math.pow(0.4, 3)));
-    }
-
-    @Test
     @Published(work = "student worksheet on laterally loaded piles by Broms (1964)", place = "Kp at 35 deg",
             printedValue = 3.69, unit = "1", tolerance = 0.005)
     void passiveAtThirtyFive(PublishedValue printed) {
@@ -189,5 +172,45 @@ class SoilPublishedTest {
             tolerance = HALF_DIGIT, remembered = true)
     void rankinePassiveUnderSlope(PublishedValue printed) {
         printed.assertEqualTo(EarthPressure.passiveUnderSlope(Math.toRadians(30), Math.toRadians(10)));
+    }
+
+    @PublishedTable("/bermwright/terrain/published/shrink-and-swell.csv")
+    void shrinkAndSwell(PublishedRow row) {
+        SoilStates states = new SoilStates(BANK, 1000 * row.number("loose"), 1000 * row.number("placed"), 0.1);
+        row.assertNear("shrink", states.shrink(), HALF_OF_MICRO);
+        row.assertNear("swell", states.swell(), HALF_OF_MICRO);
+        row.assertNear("bank_m3", states.bankFromPlaced(COVER).best(), VOLUMES);
+        row.assertNear("loose_m3", states.bankFromPlaced(COVER).best() * states.swell(), VOLUMES);
+        row.assertNear("mass_t", states.bankFromPlaced(COVER).best() * states.bank() / 1000, HALF_OF_MILLI);
+    }
+
+    @Test
+    @Published(work = "Carrier, Olhoeft and Mendell (1991), Lunar Sourcebook, chapter 9",
+            place = "1.92 (z + 12.2)/(z + 18), z in cm, mean of the upper 50 cm", printedValue = 1.623975,
+            unit = "g/cm3", tolerance = HALF_OF_MICRO, remembered = true)
+    void meanDensityOfTheUpperHalfMetre(PublishedValue printed) {
+        printed.assertEqualTo(LunarRegolith.meanDensity(0, 0.5) / 1000);
+    }
+
+    @Test
+    @Published(work = "Carrier, Olhoeft and Mendell (1991), Lunar Sourcebook, chapter 9",
+            place = "the same, 50 to 100 cm", printedValue = 1.797242, unit = "g/cm3", tolerance = HALF_OF_MICRO,
+            remembered = true)
+    void meanDensityOfTheSecondHalfMetre(PublishedValue printed) {
+        printed.assertEqualTo(LunarRegolith.meanDensity(0.5, 1) / 1000);
+    }
+
+    @Test
+    @Published(work = "Carrier, Olhoeft and Mendell (1991), Lunar Sourcebook, chapter 9",
+            place = "integral of 1.92 (z + 12.2) / (z + 18) over the upper metre, worked by hand",
+            printedValue = 171.0608, unit = "g/cm2", tolerance = 0.005, remembered = true)
+    void massOfTheUpperMetre(PublishedValue printed) {
+        printed.assertEqualTo(LunarProfile.bulkDensity().columnMass(1) / 10);
+    }
+
+    @PublishedTable(DATA + "sourcebook-density.csv")
+    void profileInStepsGivesTheLayersMeans(PublishedRow row) {
+        row.assertNear("density", LunarProfile.bulkDensity().mean(row.number("top_cm") / 100,
+                row.number("bottom_cm") / 100) / 1000, row.number("spread"));
     }
 }

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.lowering.soil;
+package bermwright.regolith;
 
 import bermwright.foundation.Require;
 
 /**
  * The pressure at which soil under a footing gives way: c Nc sc dc ic + q Nq sq dq iq + rho g B Ng sg ig / 2.
  *
- * <p>General shear of dry soil. For friction up to 45 degrees; above, the factors run away and hold at very low
- * stress only. Lunar soil cards spread the answer by a factor of ten and more.
+ * <p>General shear of dry soil, with the strength stated at half the footing's width under its base. For friction up to
+ * 45 degrees; above, the factors run away and extrapolate. What lunar soil is taken for spreads the answer by a factor
+ * of ten and more.
  */
 public final class Bearing {
     private Bearing() {
@@ -61,7 +62,7 @@ public final class Bearing {
     /**
      * Nq = e^(pi tan phi) tan2(45 + phi/2).
      *
-     * @param phi friction angle (rad), 0 up to 55 degrees
+     * @param phi friction angle (rad), 0 up to 60 degrees
      * @return the factor (1)
      * @see "Reissner (1924)"
      */
@@ -74,7 +75,7 @@ public final class Bearing {
     /**
      * Nc = (Nq - 1) cot phi; 2 + pi without friction.
      *
-     * @param phi friction angle (rad), 0 up to 55 degrees
+     * @param phi friction angle (rad), 0 up to 60 degrees
      * @return the factor (1)
      * @see "Prandtl (1921)"
      */
@@ -85,7 +86,7 @@ public final class Bearing {
     /**
      * Ng = 2 (Nq + 1) tan phi.
      *
-     * @param phi friction angle (rad), 0 up to 55 degrees
+     * @param phi friction angle (rad), 0 up to 60 degrees
      * @return the factor (1)
      * @see "Vesic (1973), Journal of the Soil Mechanics and Foundations Division 99, 45-73"
      */
@@ -96,7 +97,7 @@ public final class Bearing {
     /**
      * Ng = 1.5 (Nq - 1) tan phi.
      *
-     * @param phi friction angle (rad), 0 up to 55 degrees
+     * @param phi friction angle (rad), 0 up to 60 degrees
      * @return the factor (1)
      * @see "Hansen (1970), Danish Geotechnical Institute Bulletin 28"
      */
@@ -107,7 +108,7 @@ public final class Bearing {
     /**
      * Ng = (Nq - 1) tan(1.4 phi).
      *
-     * @param phi friction angle (rad), 0 up to 55 degrees
+     * @param phi friction angle (rad), 0 up to 60 degrees
      * @return the factor (1)
      * @see "Meyerhof (1963), Canadian Geotechnical Journal 1, 16-26"
      */
@@ -118,7 +119,7 @@ public final class Bearing {
     /**
      * Nq of a rough base, e^((3 pi/2 - phi) tan phi) / (2 cos2(45 + phi/2)).
      *
-     * @param phi friction angle (rad), 0 up to 55 degrees
+     * @param phi friction angle (rad), 0 up to 60 degrees
      * @return the factor (1)
      * @see "Terzaghi (1943), Theoretical Soil Mechanics"
      */
@@ -131,7 +132,7 @@ public final class Bearing {
     /**
      * Nc of a rough base, (Nq - 1) cot phi.
      *
-     * @param phi friction angle (rad), positive, up to 55 degrees
+     * @param phi friction angle (rad), positive, up to 60 degrees
      * @return the factor (1)
      * @see "Terzaghi (1943), Theoretical Soil Mechanics"
      */
@@ -153,7 +154,7 @@ public final class Bearing {
         double looked = footing.depth + footing.width / 2;
         double phi = soil.frictionAngle(looked);
         double c = soil.cohesion(looked);
-        double unit = soil.meanDensity(Math.max(0.01, footing.depth + footing.width))
+        double unit = soil.meanDensity(footing.depth + footing.width)
                 * Require.positive("gravity", gravity, "m/s2");
         double slender = footing.width / footing.length;
         double ratio = footing.depth / footing.width;
@@ -209,6 +210,6 @@ public final class Bearing {
     }
 
     private static void checked(double phi) {
-        Require.within("friction angle", phi, 0, Math.toRadians(55), "rad");
+        Require.within("friction angle", phi, 0, Strength.GREATEST_FRICTION_ANGLE + 1e-9, "rad");
     }
 }

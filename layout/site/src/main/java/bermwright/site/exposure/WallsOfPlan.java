@@ -2,27 +2,15 @@
 package bermwright.site.exposure;
 
 import bermwright.foundation.Point;
-import bermwright.shielding.scene.DensityProfile;
 import bermwright.shielding.scene.WallSolid;
-import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Wall;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Soil and walls of a plan as shielding takes them. */
-final class SoilOfPlan {
-    private SoilOfPlan() {
-    }
-
-    /** Density in place: the plan's profile, else its one bank density. */
-    static DensityProfile profile(Plan plan) {
-        GroundPlan.Regolith regolith = plan.ground().regolith();
-        if (regolith.densityProfile().isEmpty()) {
-            return DensityProfile.uniform(regolith.bankDensity());
-        }
-        return new DensityProfile(regolith.densityProfile().stream()
-                .map(p -> new DensityProfile.At(p.depth(), p.density())).toList());
+/** Walls of a plan as shielding takes them. */
+final class WallsOfPlan {
+    private WallsOfPlan() {
     }
 
     /** Walls taken as placed soil in bags: their thickness at the placed density. */

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.terrain.earthworks;
+package bermwright.regolith;
 
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Require;
@@ -66,47 +66,16 @@ public record SoilStates(double bank, double loose, double placed, double spread
     }
 
     /**
-     * Loose volume from a bank volume.
+     * What a volume turned from one state into another is known to.
      *
-     * @param volume bank volume (m3), zero or more
-     * @return loose volume (m3)
+     * @return one standard deviation as a share of the volume (1)
      */
-    public Estimate looseFromBank(double volume) {
-        return ratio(volume, swell());
-    }
-
-    /**
-     * Loose volume for a placed volume.
-     *
-     * @param volume placed volume (m3), zero or more
-     * @return loose volume (m3)
-     */
-    public Estimate looseFromPlaced(double volume) {
-        return ratio(volume, placed / loose);
-    }
-
-    /**
-     * Mass of a placed volume.
-     *
-     * @param volume placed volume (m3), zero or more
-     * @return mass (kg)
-     */
-    public Estimate massOfPlaced(double volume) {
-        return Estimate.of(Require.notNegative("placed volume", volume, "m3") * placed, spread);
-    }
-
-    /**
-     * Mass of a bank volume.
-     *
-     * @param volume bank volume (m3), zero or more
-     * @return mass (kg)
-     */
-    public Estimate massOfBank(double volume) {
-        return Estimate.of(Require.notNegative("bank volume", volume, "m3") * bank, spread);
+    public double ratioSpread() {
+        return Math.sqrt(2) * spread;
     }
 
     private Estimate ratio(double volume, double ratio) {
-        return Estimate.of(Require.notNegative("volume", volume, "m3") * ratio, Math.sqrt(2) * spread);
+        return Estimate.of(Require.notNegative("volume", volume, "m3") * ratio, ratioSpread());
     }
 
     /**
@@ -118,7 +87,7 @@ public record SoilStates(double bank, double loose, double placed, double spread
         return new ModelNote("soil-states", "Volumes of the same soil in bank, loose and placed state go as one over"
                 + " their densities; no soil is lost on the way", "soil of one kind; boulders and loss not counted",
                 String.format(Locale.ROOT, "%.0f %% for a volume, %.0f %% for a mass, one standard deviation",
-                        100 * Math.sqrt(2) * spread, 100 * spread), ModelNote.Status.COMPUTED,
+                        100 * ratioSpread(), 100 * spread), ModelNote.Status.COMPUTED,
                 "common practice, no source");
     }
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.lowering.soil;
+package bermwright.regolith;
 
 import bermwright.foundation.Require;
 

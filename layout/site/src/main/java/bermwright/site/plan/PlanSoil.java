@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.plan;
+
+import bermwright.regolith.BulkDensity;
+import bermwright.regolith.LunarRegolith;
+import bermwright.regolith.Regolith;
+import bermwright.regolith.SoilStates;
+import bermwright.regolith.Strength;
+import bermwright.regolith.StrengthProfile;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+
+/**
+ * What the soil keys of a plan mean. Every room (lowering, cover, dose, earthworks, stages) reads the plan's soil here.
+ *
+ * <ul>
+ * <li>Density in place is {@code density_profile} by depth below the natural ground; where the plan has none it is
+ * {@code bank_density_kg_m3} at every depth. Beside a profile {@code bank_density_kg_m3} counts nowhere. Soil dug to a
+ * depth has the mean density from the surface to there; where no depth is known, over the upper metre.</li>
+ * <li>Strength in place is {@code friction_angle_deg} and {@code cohesion_Pa} at every depth, as stated.</li>
+ * <li>Placed soil has {@code placed_density_kg_m3} and the same friction angle and cohesion; soil in a hauler
+ * {@code loose_density_kg_m3}.</li>
+ * </ul>
+ *
+ * @param inPlace the natural ground
+ * @param stated  friction angle and cohesion as the plan states them
+ * @param keys    the keys it was made from
+ */
+public record PlanSoil(Regolith inPlace, Strength stated, GroundPlan.Regolith keys) {
+    /** Depth over which soil in place is averaged where nobody knows how deep it is dug (m). */
+    public static final double USUAL_DEPTH = 1;
+
+    /** Refuses missing parts. */
+    public PlanSoil {
+        Objects.requireNonNull(inPlace, "inPlace");
+        Objects.requireNonNull(stated, "stated");
+        Objects.requireNonNull(keys, "keys");
+    }
+
+    /**
+     * What one answer about the soil rests on.
+     *
+     * @param about what it is about, in words
+     * @param taken what was taken, in words, with units
+     * @param from  the keys it was taken from, and whether they are defaults
+     */
+    public record Statement(String about, String taken, String from) {
+    }
+
+    /**
+     * The soil of a plan.
+     *
+     * @param ground the plan's ground
+     * @return its soil
+     */
+    public static PlanSoil of(GroundPlan ground) {
+        GroundPlan.Regolith keys = ground.regolith();
+        Strength stated = new Strength(keys.frictionAngle(), keys.cohesion());
+        BulkDensity density = keys.densityProfile().isEmpty() ? BulkDensity.uniform(keys.bankDensity())
+                : BulkDensity.of(keys.densityProfile().stream()
+                        .map(d -> new BulkDensity.At(d.depth(), d.density())).toList());
+        return new PlanSoil(new Regolith(density, StrengthProfile.constant(stated)), stated, keys);
+    }
+
+    /**
+     * Density of soil dug from the surface to a depth.
+     *
+     * @param depth depth (m), zero or more
+     * @return mean density in place (kg/m3)
+     */
+    public double bankDensity(double depth) {
+        return inPlace.meanDensity(depth);
+    }
+
+    /**
+     * The states of soil that is dug from the surface to a depth.
+     *
+     * @param depth depth (m), zero or more
+     * @return bank, loose and placed density
+     */
+    public SoilStates states(double depth) {
+        return new SoilStates(bankDensity(depth), keys.looseDensity(), keys.placedDensity(),
+                keys.densitySpreadShare());
+    }
+
+    /**
+     * The states of soil of which nobody knows how deep it is dug.
+     *
+     * @return bank density over the upper metre, loose and placed density
+     */
+    public SoilStates states() {
+        return states(USUAL_DEPTH);
+    }
+
+    /**
+     * The states of soil that a plan's borrow grounds give, dug to the deepest of them; without any, of the upper
+     * metre.
+     *
+     * @param plan the plan
+     * @return bank, loose and placed density
+     */
+    public static SoilStates borrowed(Plan plan) {
+        return of(plan.ground()).states(plan.borrowGrounds().stream().mapToDouble(BorrowGround::greatestDepth).max()
+                .orElse(USUAL_DEPTH));
+    }
+
+    /**
+     * What every answer about this soil rests on, defaults named.
+     *
+     * @return the statements: density in place, strength in place, soil once placed, soil in a hauler
+     */
+    public List<Statement> statements() {
+        List<Statement> said = new ArrayList<>();
+        said.add(density());
+        said.add(new Statement("strength in place", text("friction angle %.1f deg and cohesion %.0f Pa at every depth",
+                Math.toDegrees(stated.frictionAngle()), stated.cohesion()),
+                from("friction_angle_deg") + "; " + from("cohesion_Pa")));
+        said.add(new Statement("soil once placed", text("%.0f kg/m3, with that friction angle and cohesion; stands at"
+                + " %.1f deg", keys.placedDensity(), Math.toDegrees(keys.stableSlope())),
+                from("placed_density_kg_m3") + "; " + from("stable_slope_deg")));
+        said.add(new Statement("soil in a hauler", text("%.0f kg/m3", keys.looseDensity()),
+                from("loose_density_kg_m3")));
+        return said;
+    }
+
+    private Statement density() {
+        String mean = text("mean lunar regolith has %.0f kg/m3 there",
+                LunarRegolith.meanDensity(0, USUAL_DEPTH));
+        if (keys.densityProfile().isEmpty()) {
+            return new Statement("density in place", text("%.0f kg/m3 at every depth, over the upper metre too; %s",
+                    keys.bankDensity(), mean), from("bank_density_kg_m3") + "; no density_profile");
+        }
+        boolean idle = keys.kept().given().contains("bank_density_kg_m3");
+        return new Statement("density in place", text("by depth, mean %.0f kg/m3 over the upper metre; %s%s",
+                bankDensity(USUAL_DEPTH), mean, idle ? "; bank_density_kg_m3 is not used" : ""),
+                "density_profile of the plan");
+    }
+
+    private String from(String key) {
+        return key + (keys.kept().given().contains(key) ? " of the plan" : ", default");
+    }
+
+    private static String text(String words, Object... parts) {
+        return String.format(Locale.ROOT, words, parts);
+    }
+}

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.regolith;
+
+import java.util.Objects;
+
+/**
+ * Ground in place: its bulk density and its strength by depth, both as stated.
+ *
+ * <p>Sites scatter widely: density by a tenth, friction angle by 5 degrees, cohesion by a factor of two.
+ *
+ * @param density  bulk density by depth
+ * @param strength strength by depth
+ */
+public record Regolith(BulkDensity density, StrengthProfile strength) {
+    /** Refuses missing parts. */
+    public Regolith {
+        Objects.requireNonNull(density, "density");
+        Objects.requireNonNull(strength, "strength");
+    }
+
+    /**
+     * Ground that is the same at every depth, as textbooks have it.
+     *
+     * @param density  density (kg/m3), positive
+     * @param strength strength
+     * @return the ground
+     */
+    public static Regolith uniform(double density, Strength strength) {
+        return new Regolith(BulkDensity.uniform(density), StrengthProfile.constant(strength));
+    }
+
+    /**
+     * This ground with another strength.
+     *
+     * @param changed the strength by depth
+     * @return the changed ground
+     */
+    public Regolith with(StrengthProfile changed) {
+        return new Regolith(density, changed);
+    }
+
+    /**
+     * The mean density from the surface to a depth.
+     *
+     * @param depth depth (m), zero or more; at the surface the density there
+     * @return the mean density (kg/m3)
+     */
+    public double meanDensity(double depth) {
+        return density.mean(0, depth);
+    }
+
+    /**
+     * The strength at a depth.
+     *
+     * @param depth depth (m); above the ground that of its surface
+     * @return the strength
+     */
+    public Strength strength(double depth) {
+        return strength.at(depth);
+    }
+
+    /**
+     * The friction angle at a depth.
+     *
+     * @param depth depth (m); above the ground that of its surface
+     * @return the friction angle (rad), 0 to 60 degrees
+     */
+    public double frictionAngle(double depth) {
+        return strength.at(depth).frictionAngle();
+    }
+
+    /**
+     * The cohesion at a depth.
+     *
+     * @param depth depth (m); above the ground that of its surface
+     * @return the cohesion (Pa), zero or more
+     */
+    public double cohesion(double depth) {
+        return strength.at(depth).cohesion();
+    }
+}
