@@ -10,23 +10,26 @@ import java.util.Objects;
  *
  * @param density  bulk density by depth
  * @param strength strength by depth
+ * @param stated   the one strength stated, which holds at every depth where none is stated by depth, and its spreads
  */
-public record Regolith(BulkDensity density, StrengthProfile strength) {
+public record Regolith(BulkDensity density, StrengthProfile strength, StatedStrength stated) {
     /** Refuses missing parts. */
     public Regolith {
         Objects.requireNonNull(density, "density");
         Objects.requireNonNull(strength, "strength");
+        Objects.requireNonNull(stated, "stated");
     }
 
     /**
-     * Ground that is the same at every depth, as textbooks have it.
+     * Ground that is the same at every depth and known for sure, as textbooks have it.
      *
      * @param density  density (kg/m3), positive
      * @param strength strength
      * @return the ground
      */
     public static Regolith uniform(double density, Strength strength) {
-        return new Regolith(BulkDensity.uniform(density), StrengthProfile.constant(strength));
+        return new Regolith(BulkDensity.uniform(density), StrengthProfile.constant(strength),
+                new StatedStrength(strength, 0, 0));
     }
 
     /**
@@ -36,7 +39,18 @@ public record Regolith(BulkDensity density, StrengthProfile strength) {
      * @return the changed ground
      */
     public Regolith with(StrengthProfile changed) {
-        return new Regolith(density, changed);
+        return new Regolith(density, changed, stated);
+    }
+
+    /**
+     * This ground with its strength changed by as much at every depth, within what soil can have.
+     *
+     * @param frictionAngle change of the friction angle (rad)
+     * @param cohesive      change of the cohesion (Pa)
+     * @return the changed ground
+     */
+    public Regolith changed(double frictionAngle, double cohesive) {
+        return with(strength.changed(frictionAngle, cohesive));
     }
 
     /**

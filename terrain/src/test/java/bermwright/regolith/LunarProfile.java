@@ -16,6 +16,7 @@ public final class LunarProfile {
 
     /** The ground with one strength. */
     public static Regolith with(Strength strength) {
-        return new Regolith(bulkDensity(), StrengthProfile.constant(strength));
+        return new Regolith(bulkDensity(), StrengthProfile.constant(strength),
+                new StatedStrength(strength, 0, 0));
     }
 }

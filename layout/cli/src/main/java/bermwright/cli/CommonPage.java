@@ -5,10 +5,11 @@ import bermwright.finding.Finding;
 import bermwright.finding.Numbered;
 import bermwright.foundation.ModelNote;
 import bermwright.site.assessment.Assessment;
+import bermwright.site.plan.PlanSoil;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 
-/** What every answer about a plan holds for programs: name, version, cautions, models, findings. */
+/** What every answer about a plan holds for programs: name, version, cautions, models, soil, findings. */
 final class CommonPage {
     private CommonPage() {
     }
@@ -22,6 +23,9 @@ final class CommonPage {
             models.addObject().put("id", note.id()).put("model", note.model()).put("valid_for", note.validFor())
                     .put("spread", note.spread()).put("status", note.status().word()).put("source", note.source());
         }
+        var soil = page.putArray("regolith");
+        PlanSoil.of(assessment.plan().ground()).statements().forEach(s -> soil.addObject().put("about", s.about())
+                .put("taken", s.taken()).put("from", s.from()));
         putFindings(page, assessment.findings());
         return page;
     }

@@ -5,6 +5,7 @@ import bermwright.finding.Finding;
 import bermwright.finding.Numbered;
 import bermwright.foundation.ModelNote;
 import bermwright.site.assessment.Assessment;
+import bermwright.site.plan.PlanSoil;
 import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
@@ -77,6 +78,10 @@ final class CommonText {
     }
 
     static void foot(Assessment assessment, PrintStream out) {
+        heading("Soil as it was taken", out);
+        PlanSoil.of(assessment.plan().ground()).statements().forEach(s -> wrapped("%s: %s (%s)".formatted(s.about(),
+                s.taken(), s.from()), 2, out));
+        out.println();
         heading("Models behind the figures", out);
         for (ModelNote note : assessment.models()) {
             out.printf("  %s%s%n", note.id(), note.status() == ModelNote.Status.COMPUTED ? ""

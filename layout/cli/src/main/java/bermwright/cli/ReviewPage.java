@@ -40,6 +40,8 @@ final class ReviewPage {
             JsonPage.put(row, "friction_used", e.frictionUsed());
             JsonPage.put(row, "hold_needed_kN", InUnits.kilonewtons(e.holdNeeded()));
             JsonPage.put(row, "side_pull_kN", InUnits.kilonewtons(e.sidePull()));
+            JsonPage.put(row, "factor", e.factor());
+            SoilPage.put(row.putObject("soil"), e.soil());
         }
         review.cross().ifPresent(c -> CrossPage.put(entry.putObject("cross_slope"), c));
         review.liquid().ifPresent(l -> liquid(entry.putObject("liquid"), l));

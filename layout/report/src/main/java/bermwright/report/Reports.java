@@ -11,8 +11,8 @@ import bermwright.report.exchange.GeoJsonFile;
 import bermwright.report.exchange.GeoPackageFile;
 import bermwright.report.exchange.SiteFrame;
 import bermwright.report.page.Html;
-import bermwright.report.page.Table.Column;
 import bermwright.report.page.Table;
+import bermwright.report.page.Table.Column;
 import bermwright.report.sheet.DefaultSheets;
 import bermwright.report.sheet.FindingSheets;
 import bermwright.report.sheet.Words;
@@ -126,6 +126,8 @@ public final class Reports {
         page.heading(2, "behind", "What stands behind the figures");
         page.paragraph("Each model with the range in which it holds, how far it may be off, and where it is from.");
         pack.table(models(assessment.models()));
+        page.heading(3, "soil", "Assumptions: the soil as it was taken");
+        pack.table(DefaultSheets.soil(assessment.plan()));
         page.heading(3, "defaults", "Assumptions: defaults taken");
         page.paragraph("What the plan does not state was taken as follows.");
         pack.table(DefaultSheets.table(assessment.plan()));

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.review;
 
+import bermwright.regolith.SoilSensitivity;
+
 /**
  * The pivot on the ground at one tilt.
  *
@@ -13,9 +15,11 @@ package bermwright.lowering.review;
  *                     without friction
  * @param holdNeeded   what the anchor at the pivot must take (N)
  * @param sidePull     pull across the plane from the cross slope (N)
+ * @param soil         how the factor moves with the soil's strength
  */
 public record EdgeState(double tilt, double sinkage, double area, double pressure, double bearing,
-        double frictionUsed, double holdNeeded, double sidePull) {
+        double frictionUsed, double holdNeeded, double sidePull,
+        SoilSensitivity soil) {
     /**
      * Bearing pressure over pressure.
      *

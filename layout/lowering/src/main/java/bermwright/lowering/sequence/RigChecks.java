@@ -15,6 +15,7 @@ import bermwright.lowering.rig.Winch;
 import bermwright.lowering.strength.Column;
 import bermwright.lowering.strength.ThinTube;
 import bermwright.regolith.Bearing;
+import bermwright.regolith.Regolith;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -188,11 +189,13 @@ final class RigChecks {
         double area = poles.footArea().getAsDouble();
         double gravity = what.tipping().ground().gravity();
         double lean = Math.abs(Math.atan2(poles.head().x() - poles.foot().x(), poles.head().z() - poles.foot().z()));
-        double pressure = Bearing.ultimate(Bearing.Footing.square(area), what.soil(), gravity, lean).sum();
+        ToDoubleFunction<Regolith> bears = ground -> area
+                * Bearing.ultimate(Bearing.Footing.square(area), ground, gravity, lean).sum();
         double own = poles.tube().map(t -> t.area() * STEEL * poles.length() * gravity).orElse(0.0);
         add(new PartCheck("ground under a pole foot", "thrust and the pole's own weight", worst.poleEach() + own,
-                pressure * area, "N", asked().pole(), worst.tilt(),
-                "Vesic (1973) at lunar gravity; factor of the poles in the rules of the plan"));
+                bears.applyAsDouble(what.soil()), "N", asked().pole(), worst.tilt(),
+                "Vesic (1973) at lunar gravity; factor of the poles in the rules of the plan")
+                .onSoil(what.soil(), bears));
     }
 
     /** Heat of all that falls, and the shock of a winch that stops dead at the set rate. */
@@ -283,21 +286,25 @@ final class RigChecks {
     }
 
     private void pivotHold() {
-        double held = what.rig().pivotHold().map(a -> capacity(a, 0)).orElse(0.0);
+        double held = what.rig().pivotHold().map(a -> capacity(a, what.soil(), 0)).orElse(0.0);
         double mu = what.tipping().ground().friction();
         Optional<TiltState> worst = scan.states().stream().filter(s -> Math.abs(s.pivotAlong()) > 0)
                 .min(Comparator.comparingDouble(s -> (held + mu * s.pivotUp()) / Math.abs(s.pivotAlong())));
         if (worst.isPresent()) {
             TiltState s = worst.get();
-            pivotHold = add(new PartCheck("hold along the ground at the pivot",
+            PartCheck check = new PartCheck("hold along the ground at the pivot",
                     what.rig().pivotHold().isPresent() ? "friction and anchor" : "friction alone",
-                    Math.abs(s.pivotAlong()), held + mu * s.pivotUp(), "N", asked().pivotHold(), s.tilt(), RULES));
+                    Math.abs(s.pivotAlong()), held + mu * s.pivotUp(), "N", asked().pivotHold(), s.tilt(), RULES);
+            pivotHold = add(what.rig().pivotHold().map(a -> check.onSoil(what.soil(),
+                    ground -> capacity(a, ground, 0) + mu * s.pivotUp())).orElse(check));
         }
     }
 
     private void anchorCheck(String part, Anchor held, double pull, double elevation, double tilt) {
-        double factor = add(new PartCheck(part, held.kind() + ", held still", pull, capacity(held, elevation), "N",
-                asked().anchor(), tilt, "earth pressure at lunar gravity; " + RULES)).getAsDouble();
+        double factor = add(new PartCheck(part, held.kind() + ", held still", pull,
+                capacity(held, what.soil(), elevation), "N", asked().anchor(), tilt,
+                "earth pressure at lunar gravity; " + RULES)
+                .onSoil(what.soil(), ground -> capacity(held, ground, elevation))).getAsDouble();
         anchor = OptionalDouble.of(Math.min(factor, anchor.orElse(factor)));
     }
 
@@ -305,8 +312,8 @@ final class RigChecks {
         return Math.abs(Math.atan2(line.z(), Math.abs(line.x())));
     }
 
-    private double capacity(Anchor held, double elevation) {
-        return held.capacity(what.soil(), what.tipping().ground().gravity(), elevation);
+    private double capacity(Anchor held, Regolith ground, double elevation) {
+        return held.capacity(ground, what.tipping().ground().gravity(), elevation);
     }
 
     private Optional<TiltState> worst(ToDoubleFunction<TiltState> figure) {

@@ -4,6 +4,7 @@ package bermwright.report.sheet;
 import bermwright.report.page.Table;
 import bermwright.report.page.Table.Column;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.PlanSoil;
 import bermwright.site.planfile.PlanFiles;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -35,6 +36,14 @@ public final class DefaultSheets {
         return new Table("defaults-taken", "Keys the plan leaves out, and what was taken for them", List.of(
                 Column.words("key", "key"), Column.words("taken", "taken"), Column.words("source", "source")),
                 new ArrayList<>(sheets.rows.values()));
+    }
+
+    /** The soil as every part of the answer takes it. */
+    public static Table soil(Plan plan) {
+        return new Table("soil-taken", "The soil, and the keys of the plan it is from", List.of(
+                Column.words("about", "about"), Column.words("taken", "taken"), Column.words("from", "from")),
+                PlanSoil.of(plan.ground()).statements().stream().map(s -> List.of(s.about(), s.taken(), s.from()))
+                        .toList());
     }
 
     private void walk(JsonNode node, JsonNode rule, String path) {

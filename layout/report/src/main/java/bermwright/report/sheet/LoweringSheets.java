@@ -5,6 +5,7 @@ import bermwright.lowering.sequence.HoldPoint;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.sequence.PartCheck;
 import bermwright.lowering.sequence.TiltState;
+import bermwright.regolith.SoilSensitivity;
 import bermwright.report.drawing.Chart;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
@@ -152,7 +153,7 @@ public final class LoweringSheets {
             rows.add(List.of(check.part(), check.load(), Words.fixed(inTable(check.demand(), check.unit()), 2),
                     Words.fixed(inTable(check.capacity(), check.unit()), 2), unit(check.unit()),
                     Words.fixed(check.factor(), 2), Words.fixed(check.required(), 2), check.holds() ? "holds" : "FAILS",
-                    Words.degrees(check.tilt()), check.source()));
+                    Words.degrees(check.tilt()), check.soil().map(SoilSensitivity::words).orElse(""), check.source()));
         }
         return new Table(Drawing.name("parts", hull), "Hull " + hull + ": every part at its worst tilt, least margin"
                 + " first" + Marks.of(result.notes()), List.of(Column.words("part", "part"), Column.words("load",
@@ -160,7 +161,7 @@ public final class LoweringSheets {
                 Column.number("demand", "asked"), Column.number("capacity", "bears"), Column.words("unit", "unit"),
                 Column.number("factor", "factor"), Column.number("required_factor", "wanted"),
                 Column.words("verdict", "verdict"), Column.number("tilt_deg", "at tilt (°)"),
-                Column.words("source", "source")), rows);
+                Column.words("factor_by_soil", "factor with other soil"), Column.words("source", "source")), rows);
     }
 
     private static double inTable(double value, String unit) {

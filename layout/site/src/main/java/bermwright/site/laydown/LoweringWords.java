@@ -61,8 +61,9 @@ public record LoweringWords(List<String> sequence, List<String> holdPoints, List
     }
 
     private static String part(PartCheck check) {
-        return text("%s, %s: factor %.2f, asked %.2f, at %.1f deg (%s).", check.part(), check.load(), check.factor(),
-                check.required(), Math.toDegrees(check.tilt()), check.source());
+        String soil = check.soil().map(s -> "; " + s.words()).orElse("");
+        return text("%s, %s: factor %.2f, asked %.2f, at %.1f deg%s (%s).", check.part(), check.load(), check.factor(),
+                check.required(), Math.toDegrees(check.tilt()), soil, check.source());
     }
 
     private static String balances(LoweringResult result) {

@@ -220,8 +220,9 @@ final class ReviewFindings {
             findings.add(Finding.of(LoweringRule.LOWERING_EDGE_SINKS, Level.WARN,
                     Figures.of(e.factor(), EDGE_FACTOR, "1"),
                     text("At %.0f deg the pivot presses %.0f kPa on ground that gives way at %.0f kPa under so slanting"
-                            + " a load, %.2f m sunk: spread it by shoes or pads.", Math.toDegrees(e.tilt()),
-                            e.pressure() / 1000, e.bearing() / 1000, e.sinkage()))
+                            + " a load, %.2f m sunk: spread it by shoes or pads. Factor %.2f; %s.",
+                            Math.toDegrees(e.tilt()), e.pressure() / 1000, e.bearing() / 1000, e.sinkage(),
+                            e.factor(), e.soil().words()))
                             .from("Vesic (1973) at lunar gravity; " + PRACTICE));
         }
     }

@@ -29,14 +29,19 @@ public record GroundPlan(String elevationFile, Optional<String> referenceSystem,
      * @param stableSlope        steepest slope placed soil stands at (rad), above 0, below pi/2
      * @param frictionAngle      friction angle (rad)
      * @param cohesion           cohesion (Pa), zero or more
+     * @param frictionSpread     one standard deviation of the friction angle (rad), zero or more
+     * @param cohesionSpread     one standard deviation of the cohesion (Pa), zero or more
+     * @param strengthProfile    strength of natural ground by depth, from the surface down; may be empty
      * @param kept               note, own keys and the keys given
      */
     public record Regolith(String composition, double placedDensity, double bankDensity, double looseDensity,
             double densitySpreadShare, List<DensityAtDepth> densityProfile, double stableSlope, double frictionAngle,
-            double cohesion, Kept kept) {
-        /** Copies the profile. */
+            double cohesion, double frictionSpread, double cohesionSpread, List<StrengthAtDepth> strengthProfile,
+            Kept kept) {
+        /** Copies the profiles. */
         public Regolith {
             densityProfile = List.copyOf(densityProfile);
+            strengthProfile = List.copyOf(strengthProfile);
         }
     }
 
@@ -48,5 +53,18 @@ public record GroundPlan(String elevationFile, Optional<String> referenceSystem,
      * @param kept    note, own keys and the keys given
      */
     public record DensityAtDepth(double depth, double density, Kept kept) {
+    }
+
+    /**
+     * Strength of natural ground at a depth.
+     *
+     * @param depth         depth below the surface (m), zero or more
+     * @param frictionAngle friction angle there (rad)
+     * @param cohesion      cohesion there (Pa), zero or more
+     * @param source        where it is from, as the plan says
+     * @param kept          note, own keys and the keys given
+     */
+    public record StrengthAtDepth(double depth, double frictionAngle, double cohesion, Optional<String> source,
+            Kept kept) {
     }
 }

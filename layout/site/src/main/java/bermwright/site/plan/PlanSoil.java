@@ -5,12 +5,14 @@ import bermwright.regolith.BulkDensity;
 import bermwright.regolith.LunarRegolith;
 import bermwright.regolith.Regolith;
 import bermwright.regolith.SoilStates;
+import bermwright.regolith.StatedStrength;
 import bermwright.regolith.Strength;
 import bermwright.regolith.StrengthProfile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.Collectors;
 
 /**
  * What the soil keys of a plan mean. Every room (lowering, cover, dose, earthworks, stages) reads the plan's soil here.
@@ -19,23 +21,23 @@ import java.util.Objects;
  * <li>Density in place is {@code density_profile} by depth below the natural ground; where the plan has none it is
  * {@code bank_density_kg_m3} at every depth. Beside a profile {@code bank_density_kg_m3} counts nowhere. Soil dug to a
  * depth has the mean density from the surface to there; where no depth is known, over the upper metre.</li>
- * <li>Strength in place is {@code friction_angle_deg} and {@code cohesion_Pa} at every depth, as stated.</li>
- * <li>Placed soil has {@code placed_density_kg_m3} and the same friction angle and cohesion; soil in a hauler
+ * <li>Strength in place is {@code strength_profile} by depth; where the plan has none it is
+ * {@code friction_angle_deg} and {@code cohesion_Pa} at every depth. Neither is raised, capped or guessed. Their spreads
+ * hold at every depth.</li>
+ * <li>Placed soil has {@code placed_density_kg_m3}, {@code friction_angle_deg} and {@code cohesion_Pa}; soil in a hauler
  * {@code loose_density_kg_m3}.</li>
  * </ul>
  *
  * @param inPlace the natural ground
- * @param stated  friction angle and cohesion as the plan states them
  * @param keys    the keys it was made from
  */
-public record PlanSoil(Regolith inPlace, Strength stated, GroundPlan.Regolith keys) {
+public record PlanSoil(Regolith inPlace, GroundPlan.Regolith keys) {
     /** Depth over which soil in place is averaged where nobody knows how deep it is dug (m). */
     public static final double USUAL_DEPTH = 1;
 
     /** Refuses missing parts. */
     public PlanSoil {
         Objects.requireNonNull(inPlace, "inPlace");
-        Objects.requireNonNull(stated, "stated");
         Objects.requireNonNull(keys, "keys");
     }
 
@@ -61,7 +63,20 @@ public record PlanSoil(Regolith inPlace, Strength stated, GroundPlan.Regolith ke
         BulkDensity density = keys.densityProfile().isEmpty() ? BulkDensity.uniform(keys.bankDensity())
                 : BulkDensity.of(keys.densityProfile().stream()
                         .map(d -> new BulkDensity.At(d.depth(), d.density())).toList());
-        return new PlanSoil(new Regolith(density, StrengthProfile.constant(stated)), stated, keys);
+        StrengthProfile strength = keys.strengthProfile().isEmpty() ? StrengthProfile.constant(stated)
+                : StrengthProfile.of(keys.strengthProfile().stream().map(s -> new StrengthProfile.At(s.depth(),
+                        new Strength(s.frictionAngle(), s.cohesion()))).toList());
+        return new PlanSoil(new Regolith(density, strength, new StatedStrength(stated, keys.frictionSpread(),
+                keys.cohesionSpread())), keys);
+    }
+
+    /**
+     * Friction angle and cohesion as the plan states them, which placed soil has.
+     *
+     * @return the strength
+     */
+    public Strength stated() {
+        return inPlace.stated().value();
     }
 
     /**
@@ -114,13 +129,17 @@ public record PlanSoil(Regolith inPlace, Strength stated, GroundPlan.Regolith ke
     public List<Statement> statements() {
         List<Statement> said = new ArrayList<>();
         said.add(density());
-        said.add(new Statement("strength in place", text("friction angle %.1f deg and cohesion %.0f Pa at every depth",
-                Math.toDegrees(stated.frictionAngle()), stated.cohesion()),
-                from("friction_angle_deg") + "; " + from("cohesion_Pa")));
-        said.add(new Statement("soil once placed", text("%.0f kg/m3, with that friction angle and cohesion; stands at"
-                + " %.1f deg", keys.placedDensity(), Math.toDegrees(keys.stableSlope())),
+        said.add(strength());
+        said.add(new Statement("spread of the strength", text("friction angle -/+%.1f deg, cohesion -/+%.0f Pa",
+                Math.toDegrees(keys.frictionSpread()), keys.cohesionSpread()),
+                from("friction_angle_spread_deg") + "; " + from("cohesion_spread_Pa")));
+        said.add(new Statement("soil once placed", text("%.0f kg/m3, friction angle %.1f deg, cohesion %.0f Pa; stands"
+                + " at %.1f deg; one m3 takes %.3f m3 in place", keys.placedDensity(),
+                Math.toDegrees(keys.frictionAngle()), keys.cohesion(), Math.toDegrees(keys.stableSlope()),
+                states().shrink()),
                 from("placed_density_kg_m3") + "; " + from("stable_slope_deg")));
-        said.add(new Statement("soil in a hauler", text("%.0f kg/m3", keys.looseDensity()),
+        said.add(new Statement("soil in a hauler", text("%.0f kg/m3; one m3 in place becomes %.3f m3",
+                keys.looseDensity(), states().swell()),
                 from("loose_density_kg_m3")));
         return said;
     }
@@ -136,6 +155,22 @@ public record PlanSoil(Regolith inPlace, Strength stated, GroundPlan.Regolith ke
         return new Statement("density in place", text("by depth, mean %.0f kg/m3 over the upper metre; %s%s",
                 bankDensity(USUAL_DEPTH), mean, idle ? "; bank_density_kg_m3 is not used" : ""),
                 "density_profile of the plan");
+    }
+
+    private Statement strength() {
+        String beyond = inPlace.strength().greatest().isBeyondDesign()
+                ? "; above 45 deg factors of anchors and footings are extrapolated" : "";
+        if (keys.strengthProfile().isEmpty()) {
+            return new Statement("strength in place", text("friction angle %.1f deg and cohesion %.0f Pa at every depth"
+                    + "%s", Math.toDegrees(keys.frictionAngle()), keys.cohesion(), beyond), from("friction_angle_deg")
+                    + "; " + from("cohesion_Pa") + "; no strength_profile");
+        }
+        String steps = keys.strengthProfile().stream().map(s -> text("%.2f m: %.1f deg, %.0f Pa", s.depth(),
+                Math.toDegrees(s.frictionAngle()), s.cohesion())).collect(Collectors.joining("; "));
+        String sources = keys.strengthProfile().stream().map(s -> s.source().orElse("source not stated")).distinct()
+                .collect(Collectors.joining("; "));
+        return new Statement("strength in place", "by depth, " + steps + beyond, "strength_profile of the plan: "
+                + sources);
     }
 
     private String from(String key) {

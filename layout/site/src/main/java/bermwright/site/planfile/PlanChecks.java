@@ -20,6 +20,11 @@ final class PlanChecks {
         for (Key key : PlanKeys.of(Plan.class)) {
             file.member(key.name()).ifPresent(list -> ids(list, at.key(key.name())));
         }
+        file.member("ground").filter(Json.Fields.class::isInstance).flatMap(g -> ((Json.Fields) g).member("regolith"))
+                .filter(Json.Fields.class::isInstance).map(Json.Fields.class::cast).ifPresent(soil -> {
+                    growing(soil, "density_profile", at.key("ground").key("regolith"));
+                    growing(soil, "strength_profile", at.key("ground").key("regolith"));
+                });
         limits(plan, file, at);
         List<Hull> hulls = plan.hulls();
         for (int i = 0; i < hulls.size(); i++) {
@@ -32,6 +37,22 @@ final class PlanChecks {
                         .flatMap(cover -> cover.member("pass_throughs"))
                         .ifPresent(list -> ids(list, here.key("cover").key("pass_throughs")));
                 hull(hulls.get(i), hull, here);
+            }
+        }
+    }
+
+    /** Refuses depths that do not grow down a profile. */
+    private static void growing(Json.Fields soil, String profile, At at) {
+        double above = -1;
+        if (soil.member(profile).orElse(soil) instanceof Json.Items items) {
+            for (int i = 0; i < items.items().size(); i++) {
+                Json.Leaf depth = (Json.Leaf) ((Json.Fields) items.items().get(i)).member("depth_m").orElseThrow();
+                double here = Double.parseDouble(depth.text());
+                if (!(here > above)) {
+                    throw at.key(profile).item(i).key("depth_m").refuse(depth, "more than the depth before it, "
+                            + JsonText.number(above) + ", in m");
+                }
+                above = here;
             }
         }
     }

@@ -93,6 +93,7 @@ public final class PlanKeys {
         table.put(GroundPlan.class, SiteKeys.GROUND);
         table.put(GroundPlan.Regolith.class, SiteKeys.REGOLITH);
         table.put(GroundPlan.DensityAtDepth.class, SiteKeys.DENSITY_AT_DEPTH);
+        table.put(GroundPlan.StrengthAtDepth.class, SiteKeys.STRENGTH_AT_DEPTH);
         table.put(Hull.class, HullKeys.HULL);
         table.put(Hull.End.class, HullKeys.END);
         table.put(Hull.SkinLayer.class, HullKeys.SKIN_LAYER);

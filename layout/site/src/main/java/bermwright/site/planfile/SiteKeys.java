@@ -72,21 +72,45 @@ final class SiteKeys {
                     "Density of soil once placed."),
             standard("bank_density_kg_m3", "bankDensity", Types.density(),
                     Standard.of(1800, "Carrier, Olhoeft and Mendell (1991), mean of 0.5 to 1 m depth, rounded"),
-                    "Density of soil in place before digging."),
+                    "Density of soil in place before digging, at every depth; not used beside density_profile."),
             standard("loose_density_kg_m3", "looseDensity", Types.density(),
                     Standard.of(1450, "chosen here, within 1400 to 1600 for dumped soil, from memory"),
                     "Density of soil in a hauler."),
             standard("density_spread_share", "densitySpreadShare", Types.factor(0, 0.5), Standard.of(0.1, CHOSEN),
                     "One standard deviation of the densities, as a share of them."),
             standard("density_profile", "densityProfile", Types.many(GroundPlan.DensityAtDepth.class), Standard.none(),
-                    "Density of natural ground by depth, from the surface down."),
+                    "Density of natural ground by depth, from the surface down; straight between the depths, level"
+                    + " beyond."),
             standard("stable_slope_deg", "stableSlope", Types.slope(),
                     Standard.of(33, "chosen here, below the 35 to 40 deg used in studies of dumped soil, from memory"),
                     "The steepest slope placed soil stands at."),
             standard("friction_angle_deg", "frictionAngle", Types.quantity(Unit.DEGREE, Range.above(0, 60)),
-                    Standard.of(42, SOURCEBOOK), "Friction angle of the ground."),
+                    Standard.of(42, SOURCEBOOK), "Friction angle of the soil, as it is used: of placed soil, and of the"
+                    + " ground at every depth beside no strength_profile."),
             standard("cohesion_Pa", "cohesion", Types.quantity(Unit.PASCAL, Range.between(0, 1e6)),
-                    Standard.of(500, SOURCEBOOK + ", rounded"), "Cohesion of the ground."));
+                    Standard.of(500, SOURCEBOOK + ", rounded"), "Cohesion of the soil, as it is used: of placed soil, and"
+                    + " of the ground at every depth beside no strength_profile."),
+            standard("friction_angle_spread_deg", "frictionSpread", Types.quantity(Unit.DEGREE, Range.between(0, 30)),
+                    Standard.of(2, "chosen here: the Lunar Sourcebook's mean of 42 deg runs from 41 to 43, from memory;"
+                            + " single sites from 24 to 47 (boulder tracks, NTRS 19730039283)"),
+                    "One standard deviation of the friction angle; factors that rest on the soil are shown with it less"
+                    + " and more."),
+            standard("cohesion_spread_Pa", "cohesionSpread", Types.quantity(Unit.PASCAL, Range.between(0, 1e6)),
+                    Standard.of(150, "chosen here: half the range 350 to 700 Pa of the Apollo 12 site (NSSDC"
+                            + " PSPG-00430), rounded"),
+                    "One standard deviation of the cohesion; factors that rest on the soil are shown with it less and"
+                    + " more."),
+            standard("strength_profile", "strengthProfile", Types.many(GroundPlan.StrengthAtDepth.class),
+                    Standard.none(), "Strength of natural ground by depth, from the surface down; straight between the"
+                    + " depths, level beyond."));
+
+    static final List<Key> STRENGTH_AT_DEPTH = List.of(
+            required("depth_m", "depth", Types.lengthOrNone(100), "Depth below the surface."),
+            required("friction_angle_deg", "frictionAngle", Types.quantity(Unit.DEGREE, Range.above(0, 60)),
+                    "Friction angle at that depth."),
+            required("cohesion_Pa", "cohesion", Types.quantity(Unit.PASCAL, Range.between(0, 1e6)),
+                    "Cohesion at that depth."),
+            optional("source", "source", Types.WORDS, "not stated", "Where it is from."));
 
     static final List<Key> DENSITY_AT_DEPTH = List.of(
             required("depth_m", "depth", Types.lengthOrNone(100), "Depth below the surface."),

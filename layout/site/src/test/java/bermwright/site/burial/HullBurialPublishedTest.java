@@ -100,7 +100,8 @@ class HullBurialPublishedTest {
         GroundPlan steep = new GroundPlan(g.elevationFile(), g.referenceSystem(), g.elevationSpread(), GRAVITY,
                 g.pivotFriction(), new GroundPlan.Regolith(r.composition(), r.placedDensity(), r.bankDensity(),
                         r.looseDensity(), r.densitySpreadShare(), r.densityProfile(), Math.toRadians(35),
-                        r.frictionAngle(), r.cohesion(), r.kept()), g.kept());
+                        r.frictionAngle(), r.cohesion(), r.frictionSpread(), r.cohesionSpread(), r.strengthProfile(),
+                        r.kept()), g.kept());
         Plan plan = new Plan(p.title(), steep, p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
                 p.landingPads(), p.preparations(), p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(),
                 p.rules(), p.orderOfWork(), p.kept());

@@ -2,6 +2,7 @@
 package bermwright.site.planfile;
 
 import bermwright.site.plan.ExposurePlan;
+import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;
@@ -16,6 +17,7 @@ import java.util.Random;
 final class DrawnPlan {
     private final Random random;
     private int ids;
+    private double depth = -1.0 / 16;
 
     DrawnPlan(long seed) {
         this.random = new Random(seed);
@@ -56,6 +58,10 @@ final class DrawnPlan {
         } else if (type == Hull.class && key.name().equals("centre_of_mass_from_base_m")
                 || type == Hull.End.class && key.name().equals("depth_m")) {
             return Json.Leaf.number(1 + random.nextInt(150));
+        } else if ((type == GroundPlan.DensityAtDepth.class || type == GroundPlan.StrengthAtDepth.class)
+                && key.name().equals("depth_m")) {
+            depth += (1 + random.nextInt(100)) / 16.0;
+            return Json.Leaf.number(depth);
         }
         return value(key.type());
     }

@@ -35,7 +35,8 @@ class SlopeChecksTest {
         GroundPlan.Regolith r = g.regolith();
         GroundPlan.Regolith soil = new GroundPlan.Regolith(r.composition(), r.placedDensity(), r.bankDensity(),
                 r.looseDensity(), r.densitySpreadShare(), r.densityProfile(), r.stableSlope(),
-                Math.toRadians(frictionDeg), cohesion, r.kept());
+                Math.toRadians(frictionDeg), cohesion, r.frictionSpread(), r.cohesionSpread(), r.strengthProfile(),
+                r.kept());
         GroundPlan ground = new GroundPlan(g.elevationFile(), g.referenceSystem(), g.elevationSpread(), g.gravity(),
                 g.pivotFriction(), soil, g.kept());
         BorrowGround pit = new BorrowGround("pit", square(20), 2, Math.toRadians(pitDeg), 0.9, 5, Kept.NOTHING);
