@@ -104,6 +104,10 @@ public enum LoweringRule implements Rule {
             "Move the lugs, frame the shell, or lower it under pressure."),
     LOWERING_EDGE_SINKS(WARN, WARN, HULL, "factor of safety of the ground under the pivot", "1",
             "Vesic (1973) at lunar gravity; common practice, no source", "Spread the load by shoes or pads."),
+    SOIL_STRENGTH_EXTRAPOLATED(WARN, WARN, HULL, "greatest friction angle taken for the ground", "deg",
+            "formulas of anchors and footings hold to 45 deg; above, angles are measured at very low stress only, Lunar"
+                    + " Sourcebook (1991), chapter 9, from memory",
+            "State a friction angle of 45 deg at most, or show tests at the stress under the gear."),
     LOWERING_SINGLE_FAILURE(WARN, WARN, PEOPLE, "speed of the hull after one thing is lost", "m/s",
             "common practice, no source", "Double what is lost, or clear the sweep of people."),
     LOWERING_LIQUID(WARN, WARN, GEAR, "tension of a line with liquid free to run", "kN",

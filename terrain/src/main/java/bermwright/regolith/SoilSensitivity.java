@@ -37,12 +37,13 @@ public record SoilSensitivity(StatedStrength stated, double frictionLess, double
         StatedStrength stated = ground.stated();
         double friction = stated.frictionSpread();
         double cohesion = stated.cohesionSpread();
+        Regolith constant = ground.with(StrengthProfile.constant(stated.value()));
         return new SoilSensitivity(stated, factor.applyAsDouble(ground.changed(-friction, 0)),
                 factor.applyAsDouble(ground.changed(friction, 0)), factor.applyAsDouble(ground.changed(0, -cohesion)),
                 factor.applyAsDouble(ground.changed(0, cohesion)),
                 factor.applyAsDouble(ground.changed(-friction, -cohesion)),
                 ground.strength().isConstant() ? OptionalDouble.empty()
-                        : OptionalDouble.of(factor.applyAsDouble(ground.with(StrengthProfile.constant(stated.value())))));
+                        : OptionalDouble.of(factor.applyAsDouble(constant)));
     }
 
     /**

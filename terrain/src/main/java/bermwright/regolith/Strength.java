@@ -55,7 +55,8 @@ public record Strength(double frictionAngle, double cohesion) {
     }
 
     /**
-     * Whether formulas of footings and anchors extrapolate: angles above 45 degrees are measured at very low stress only.
+     * Whether formulas of footings and anchors extrapolate: angles above 45 degrees are measured at very low stress
+     * only.
      *
      * @return true above 45 degrees
      * @see "Carrier, Olhoeft and Mendell (1991), Lunar Sourcebook, chapter 9, from memory: 49 to 55 degrees are secants

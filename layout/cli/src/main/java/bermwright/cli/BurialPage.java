@@ -45,6 +45,7 @@ final class BurialPage {
             JsonPage.put(row, "pressure_kPa", InUnits.kilopascals(support.pressure()));
             JsonPage.put(row, "bearing_kPa", InUnits.kilopascals(support.bearing()));
             JsonPage.put(row, "bearing_factor", support.bearingFactor());
+            support.soil().ifPresent(soil -> SoilPage.put(row.putObject("soil"), soil));
         });
         JsonPage.put(entry, "bending_over_support_kN_m", InUnits.kilonewtons(supports.hogging()));
         JsonPage.put(entry, "bending_between_kN_m", InUnits.kilonewtons(supports.sagging()));

@@ -70,6 +70,9 @@ final class CoverText {
                     TextTable.number(s.bearingFactor(), 1))));
         }
         out.println(table);
+        assessment.hulls().forEach(hull -> hull.burial().ifPresent(b -> b.supports().supports().forEach(s -> s.soil()
+                .ifPresent(soil -> CommonText.wrapped("Soil: %s, %s, factor %s; %s.".formatted(b.id(), s.name(),
+                        TextTable.words(s.bearingFactor(), 2), soil.words()), 2, out)))));
         assessment.hulls().forEach(hull -> hull.burial().map(HullBurial::supports).ifPresent(
                 s -> bending(hull.hull().id(), s, out)));
         out.println();

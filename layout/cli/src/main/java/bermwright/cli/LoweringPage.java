@@ -69,7 +69,7 @@ final class LoweringPage {
             JsonPage.put(line, "required", check.required());
             JsonPage.put(line, "at_tilt_deg", InUnits.degrees(check.tilt()));
             line.put("source", check.source());
-            check.soil().ifPresent(soil -> SoilPage.put(line.putObject("soil"), soil));
+            result.soil(check).ifPresent(soil -> SoilPage.put(line.putObject("soil"), soil));
         });
         ArrayNode holds = entry.putArray("hold_points");
         result.holdPoints().forEach(hold -> holds.addObject().put("tilt_deg", InUnits.degrees(hold.tilt()))

@@ -100,7 +100,7 @@ final class LoweringText {
                     check.holds() ? "" : "TOO WEAK");
         }
         out.println(table);
-        result.checks().forEach(check -> check.soil().ifPresent(soil -> CommonText.wrapped(
+        result.checks().forEach(check -> result.soil(check).ifPresent(soil -> CommonText.wrapped(
                 "Soil: %s, factor %s; %s.".formatted(check.part(), TextTable.words(check.factor(), 2), soil.words()), 2,
                 out)));
         out.println();

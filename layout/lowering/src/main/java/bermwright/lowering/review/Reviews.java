@@ -34,7 +34,7 @@ public final class Reviews {
      */
     public static Review of(LoweringCase what, LoweringResult result) {
         Optional<LiquidReview> liquid = LiquidReview.of(what, result);
-        List<ModelNote> notes = new ArrayList<>(notes());
+        List<ModelNote> notes = new ArrayList<>(notes(what.soil().strength().greatest().isBeyondDesign()));
         liquid.ifPresent(l -> notes.add(LiquidReview.note()));
         return new Review(new LinesInSpace(what, result).review(), PivotEdge.states(what, result),
                 motion(what, result), CrossSlope.of(what, result), liquid, beam(what),
@@ -120,7 +120,7 @@ public final class Reviews {
         return Math.abs(tilt / STEP - Math.rint(tilt / STEP)) < 1e-6;
     }
 
-    private static List<ModelNote> notes() {
+    private static List<ModelNote> notes(boolean beyond) {
         return List.of(
                 new ModelNote("lowering-shock", "one mass on a spring and energy, with the lines' true geometry",
                         "rigid body, springs without damping, winch and anchors that do not give",
@@ -142,7 +142,8 @@ public final class Reviews {
                         ModelNote.Status.COMPUTED, "beam statics, closed form"),
                 new ModelNote("pivot-edge", "the corner of a cylinder on a bed of springs; bearing by Vesic",
                         "sinkage small against the radius, dry soil",
-                        "soil cards spread bearing by ten and sinkage by three", ModelNote.Status.COMPUTED,
+                        "what the soil is taken for spreads bearing by ten and sinkage by three", beyond
+                                ? ModelNote.Status.EXTRAPOLATED : ModelNote.Status.COMPUTED,
                         "Bekker's stiffness, from memory; Vesic (1973)"));
     }
 }

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.sequence;
 
+import bermwright.finding.Finding;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
-import bermwright.finding.Finding;
 import bermwright.finding.LoweringRule;
 import bermwright.lowering.body.Outline;
 import bermwright.lowering.body.PlanePoint;
@@ -11,6 +11,7 @@ import bermwright.lowering.body.SweptProfile;
 import bermwright.lowering.rig.Lug;
 import bermwright.lowering.rig.Poles;
 import bermwright.lowering.rig.Reeving;
+import bermwright.regolith.Strength;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -52,6 +53,7 @@ final class CaseFindings {
         }
         what.rig().poles().ifPresent(p -> poleInSweep(p, sweep, findings));
         reeving(findings);
+        strength(findings);
         return findings;
     }
 
@@ -63,6 +65,17 @@ final class CaseFindings {
                     Figures.of(reeving.lines(), reeving.poles(), "1"), text("%d lowering lines cannot be shared evenly"
                             + " over %d poles: one side pulls harder and turns the hull out of its plane.",
                             reeving.lines(), reeving.poles())));
+        }
+    }
+
+    private void strength(List<Finding> findings) {
+        Strength greatest = what.soil().strength().greatest();
+        if (greatest.isBeyondDesign()) {
+            findings.add(Finding.of(LoweringRule.SOIL_STRENGTH_EXTRAPOLATED, Level.WARN,
+                    Figures.of(deg(greatest.frictionAngle()), deg(Strength.GREATEST_FOR_DESIGN), "deg"),
+                    text("Anchors, feet and pivot are worked out with a friction angle of up to %.1f deg, as stated."
+                            + " Above %.0f deg their formulas are extrapolated: no factor that rests on the soil is"
+                            + " sure there.", deg(greatest.frictionAngle()), deg(Strength.GREATEST_FOR_DESIGN))));
         }
     }
 

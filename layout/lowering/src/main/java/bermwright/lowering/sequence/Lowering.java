@@ -67,7 +67,8 @@ public final class Lowering {
         return new LoweringResult(band.balance(), band.to(), what.tipping().restTilt(),
                 scan.greatest(TiltState::pullOver).map(TiltState::pullOver).orElse(0.0),
                 worst.lineEach(), worst.tilt(), scan.angleAtRest(), scan.every(stepDeg), parts.checks.factors(),
-                checks, checks.isEmpty() ? "not known, for no rating is given" : governing(checks.get(0)),
+                checks, parts.checks.soil(),
+                checks.isEmpty() ? "not known, for no rating is given" : governing(checks.get(0)),
                 new Balances(parts.rest.lineTotal(), scan.handAtRest()), band, scan.deadPoints(),
                 words.holdPoints(), words.sequence(), parts.sweep, parts.findings,
                 notes(what.soil().strength().greatest().isBeyondDesign()));
@@ -92,7 +93,8 @@ public final class Lowering {
                         "measured anchors on Earth scatter by 15 to 30 % about such forms; in dense ground uplift"
                                 + " by peak friction was found up to twice too high; unproven in lunar soil:"
                                 + " proof-load each",
-                        beyond ? ModelNote.Status.EXTRAPOLATED : ModelNote.Status.COMPUTED, "Rankine; Teng (1962); Meyerhof and Adams (1968); Broms (1964);"
+                        beyond ? ModelNote.Status.EXTRAPOLATED : ModelNote.Status.COMPUTED,
+                        "Rankine; Teng (1962); Meyerhof and Adams (1968); Broms (1964);"
                                 + " Vesic (1973); EN 1997-1, 6.5.3 (10), from memory"),
                 new ModelNote("lowering-poles",
                         "a straight hinged column by Euler and two codes, wall buckling with a knock-down",

@@ -4,8 +4,11 @@ package bermwright.lowering.sequence;
 import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.lowering.body.SweptProfile;
+import bermwright.regolith.SoilSensitivity;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A whole lowering from upright to lying, by lines; all in SI.
@@ -21,6 +24,7 @@ import java.util.Objects;
  *                             named in {@code deadPoints}
  * @param factors              least static factors by kind of part
  * @param checks               every part checked, the least margin first
+ * @param bySoil               how the ratio of those checks that the soil bears moves with its strength
  * @param governingPart        the part with the least margin over its required factor, in words
  * @param balances             full and hand balance with the hull lying
  * @param handOver             the band in which both lines must be taut
@@ -33,7 +37,8 @@ import java.util.Objects;
  */
 public record LoweringResult(double balanceTilt, double handOverTilt, double restTilt, double greatestPullOver,
         double greatestLineTension, double atTilt, double lineAngleAtRest, List<TiltState> tilts, Factors factors,
-        List<PartCheck> checks, String governingPart, Balances balances, HandOver handOver,
+        List<PartCheck> checks, Map<PartCheck, SoilSensitivity> bySoil,
+        String governingPart, Balances balances, HandOver handOver,
         List<DeadPoint> deadPoints, List<HoldPoint> holdPoints, List<String> sequence, SweptProfile sweep,
         List<Finding> findings, List<ModelNote> notes) {
     /** Said with every result. */
@@ -44,6 +49,7 @@ public record LoweringResult(double balanceTilt, double handOverTilt, double res
     public LoweringResult {
         tilts = List.copyOf(tilts);
         checks = List.copyOf(checks);
+        bySoil = Map.copyOf(bySoil);
         deadPoints = List.copyOf(deadPoints);
         holdPoints = List.copyOf(holdPoints);
         sequence = List.copyOf(sequence);
@@ -54,5 +60,15 @@ public record LoweringResult(double balanceTilt, double handOverTilt, double res
         Objects.requireNonNull(balances, "balances");
         Objects.requireNonNull(handOver, "handOver");
         Objects.requireNonNull(sweep, "sweep");
+    }
+
+    /**
+     * How the ratio of a check moves with the soil's strength.
+     *
+     * @param check one of the checks
+     * @return how it moves; absent where the soil does not bear the part
+     */
+    public Optional<SoilSensitivity> soil(PartCheck check) {
+        return Optional.ofNullable(bySoil.get(check));
     }
 }

@@ -16,10 +16,13 @@ import bermwright.lowering.strength.Column;
 import bermwright.lowering.strength.ThinTube;
 import bermwright.regolith.Bearing;
 import bermwright.regolith.Regolith;
+import bermwright.regolith.SoilSensitivity;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -35,6 +38,7 @@ final class RigChecks {
     private final TiltScan scan;
     private final List<PartCheck> checks = new ArrayList<>();
     private final List<String> missing = new ArrayList<>();
+    private final Map<PartCheck, SoilSensitivity> soil = new HashMap<>();
     private OptionalDouble line = OptionalDouble.empty();
     private OptionalDouble winch = OptionalDouble.empty();
     private OptionalDouble pole = OptionalDouble.empty();
@@ -55,6 +59,11 @@ final class RigChecks {
 
     List<PartCheck> checks() {
         return checks;
+    }
+
+    /** How the factors of the checks that the soil bears move with its strength. */
+    Map<PartCheck, SoilSensitivity> soil() {
+        return soil;
     }
 
     /** Ratings that were not given, in words. */
@@ -192,10 +201,9 @@ final class RigChecks {
         ToDoubleFunction<Regolith> bears = ground -> area
                 * Bearing.ultimate(Bearing.Footing.square(area), ground, gravity, lean).sum();
         double own = poles.tube().map(t -> t.area() * STEEL * poles.length() * gravity).orElse(0.0);
-        add(new PartCheck("ground under a pole foot", "thrust and the pole's own weight", worst.poleEach() + own,
+        add(onSoil(new PartCheck("ground under a pole foot", "thrust and the pole's own weight", worst.poleEach() + own,
                 bears.applyAsDouble(what.soil()), "N", asked().pole(), worst.tilt(),
-                "Vesic (1973) at lunar gravity; factor of the poles in the rules of the plan")
-                .onSoil(what.soil(), bears));
+                "Vesic (1973) at lunar gravity; factor of the poles in the rules of the plan"), bears));
     }
 
     /** Heat of all that falls, and the shock of a winch that stops dead at the set rate. */
@@ -295,16 +303,16 @@ final class RigChecks {
             PartCheck check = new PartCheck("hold along the ground at the pivot",
                     what.rig().pivotHold().isPresent() ? "friction and anchor" : "friction alone",
                     Math.abs(s.pivotAlong()), held + mu * s.pivotUp(), "N", asked().pivotHold(), s.tilt(), RULES);
-            pivotHold = add(what.rig().pivotHold().map(a -> check.onSoil(what.soil(),
+            pivotHold = add(what.rig().pivotHold().map(a -> onSoil(check,
                     ground -> capacity(a, ground, 0) + mu * s.pivotUp())).orElse(check));
         }
     }
 
     private void anchorCheck(String part, Anchor held, double pull, double elevation, double tilt) {
-        double factor = add(new PartCheck(part, held.kind() + ", held still", pull,
+        double factor = add(onSoil(new PartCheck(part, held.kind() + ", held still", pull,
                 capacity(held, what.soil(), elevation), "N", asked().anchor(), tilt,
-                "earth pressure at lunar gravity; " + RULES)
-                .onSoil(what.soil(), ground -> capacity(held, ground, elevation))).getAsDouble();
+                "earth pressure at lunar gravity; " + RULES),
+                ground -> capacity(held, ground, elevation))).getAsDouble();
         anchor = OptionalDouble.of(Math.min(factor, anchor.orElse(factor)));
     }
 
@@ -318,6 +326,12 @@ final class RigChecks {
 
     private Optional<TiltState> worst(ToDoubleFunction<TiltState> figure) {
         return scan.greatest(figure).filter(s -> figure.applyAsDouble(s) > 0);
+    }
+
+    /** Notes how the factor of a check moves with the soil's strength, at the same demand and tilt. */
+    private PartCheck onSoil(PartCheck check, ToDoubleFunction<Regolith> bears) {
+        soil.put(check, SoilSensitivity.of(what.soil(), ground -> bears.applyAsDouble(ground) / check.demand()));
+        return check;
     }
 
     private OptionalDouble add(PartCheck check) {

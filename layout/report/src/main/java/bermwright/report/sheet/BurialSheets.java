@@ -2,6 +2,7 @@
 package bermwright.report.sheet;
 
 import bermwright.lowering.strength.SupportedBeam;
+import bermwright.regolith.SoilSensitivity;
 import bermwright.report.drawing.Chart;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
@@ -74,10 +75,12 @@ public record BurialSheets(Hull hull, HullBurial burial) {
         return new Table(Drawing.name("supports", hull.id()), "Hull " + hull.id() + ": what carries it under its cover",
                 List.of(Column.words("support", "support"), Column.number("along_m", "from base plane (m)"),
                 Column.number("load_kN", "bears (kN)"), Column.number("pressure_kPa", "presses the soil (kPa)"),
-                Column.number("bearing_kPa", "soil bears (kPa)"), Column.number("bearing_factor_1", "factor")),
+                Column.number("bearing_kPa", "soil bears (kPa)"), Column.number("bearing_factor_1", "factor"),
+                Column.words("factor_by_soil", "factor with other soil")),
                 burial.supports().supports().stream().map(s -> List.of(s.name(), Words.fixed(s.along(), 1),
                 Words.kilonewtons(s.reaction()), Words.fixed(s.pressure() / KILO, 1),
-                Words.fixed(s.bearing() / KILO, 0), Words.fixed(s.bearingFactor(), 2))).toList());
+                Words.fixed(s.bearing() / KILO, 0), Words.fixed(s.bearingFactor(), 2),
+                s.soil().map(SoilSensitivity::words).orElse(""))).toList());
     }
 
     /**

@@ -153,7 +153,8 @@ public final class LoweringSheets {
             rows.add(List.of(check.part(), check.load(), Words.fixed(inTable(check.demand(), check.unit()), 2),
                     Words.fixed(inTable(check.capacity(), check.unit()), 2), unit(check.unit()),
                     Words.fixed(check.factor(), 2), Words.fixed(check.required(), 2), check.holds() ? "holds" : "FAILS",
-                    Words.degrees(check.tilt()), check.soil().map(SoilSensitivity::words).orElse(""), check.source()));
+                    Words.degrees(check.tilt()), result.soil(check).map(SoilSensitivity::words).orElse(""),
+                    check.source()));
         }
         return new Table(Drawing.name("parts", hull), "Hull " + hull + ": every part at its worst tilt, least margin"
                 + " first" + Marks.of(result.notes()), List.of(Column.words("part", "part"), Column.words("load",

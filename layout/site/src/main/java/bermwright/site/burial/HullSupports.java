@@ -4,6 +4,7 @@ package bermwright.site.burial;
 import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.lowering.strength.SupportedBeam;
+import bermwright.regolith.SoilSensitivity;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -76,8 +77,10 @@ public record HullSupports(Kind kind, List<Support> supports, Optional<Supported
      * @param pressure mean pressure on the soil under it (Pa), zero or more; under a hull along its length at the end
      *                 that presses most
      * @param bearing  pressure at which that soil gives way (Pa), positive
+     * @param soil     how the factor moves with the soil's strength, where something presses
      */
-    public record Support(String name, double along, double reaction, double pressure, double bearing) {
+    public record Support(String name, double along, double reaction, double pressure, double bearing,
+            Optional<SoilSensitivity> soil) {
         /**
          * How often the soil bears it.
          *

@@ -2,10 +2,11 @@
 package bermwright.site.burial;
 
 import bermwright.finding.CoverRule;
+import bermwright.finding.Finding;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
-import bermwright.finding.Finding;
 import bermwright.finding.Rule;
+import bermwright.regolith.SoilSensitivity;
 import bermwright.site.burial.HullSupports.Stresses;
 import bermwright.site.burial.HullSupports.Support;
 import bermwright.site.plan.Hull;
@@ -61,9 +62,10 @@ final class SupportFindings {
         double factor = s.bearingFactor();
         return finding(CoverRule.SADDLE_BEARING, factor >= 1 ? Level.WARN : Level.REFUSE,
                 Figures.of(factor, WANTED_BEARING, "1"), text("Under %s, %.1f m from the base, %.0f kN press the soil"
-                        + " with %.0f kPa; it bears %.0f kPa. Widen the foot, add supports, or bed the hull along its"
-                        + " length.", s.name(), s.along(), s.reaction() / 1000, s.pressure() / 1000,
-                        s.bearing() / 1000)).at(hull.lyingBase().moved(hull.layDownAzimuth(), s.along(), 0))
+                        + " with %.0f kPa; it bears %.0f kPa: factor %.2f; %s. Widen the foot, add supports, or bed"
+                        + " the hull along its length.", s.name(), s.along(), s.reaction() / 1000, s.pressure() / 1000,
+                        s.bearing() / 1000, factor, s.soil().map(SoilSensitivity::words).orElse("")))
+                .at(hull.lyingBase().moved(hull.layDownAzimuth(), s.along(), 0))
                 .from(PRACTICE);
     }
 

@@ -10,6 +10,7 @@ import bermwright.lowering.strength.ThinTube;
 import bermwright.regolith.Bearing;
 import bermwright.regolith.Regolith;
 import bermwright.regolith.Settlement;
+import bermwright.regolith.SoilSensitivity;
 import bermwright.site.burial.HullSupports.Kind;
 import bermwright.site.burial.HullSupports.Stresses;
 import bermwright.site.burial.HullSupports.Support;
@@ -23,6 +24,7 @@ import bermwright.site.pose.LyingPose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /** Reckons what carries one hull. */
 final class SupportReckoning {
@@ -87,8 +89,8 @@ final class SupportReckoning {
     private HullSupports along(SeatLoad seat) {
         double width = Math.max(2 * seat.halfWidth(), Math.ulp(1.0));
         BeamLoad.Stretch push = BeamLoad.weight(borne.total(), hull.length(), borne.centre()).stretches().get(0);
-        Support whole = new Support("the ground along its length", hull.length() / 2, borne.total(),
-                Math.max(push.atFrom(), push.atTo()) / width, bearing(width, hull.length()));
+        Support whole = support("the ground along its length", new Load(hull.length() / 2, borne.total(),
+                Math.max(push.atFrom(), push.atTo()) / width), width, hull.length());
         HullSupports made = new HullSupports(Kind.ALONG, List.of(whole), Optional.empty(), Optional.empty(), List.of(),
                 note(Kind.ALONG));
         return made.with(new SupportFindings(hull).of(made));
@@ -107,29 +109,36 @@ final class SupportReckoning {
     private Support saddle(int number, double along, double reaction) {
         double chord = 2 * hull.radius() * Math.sin(hull.seat().saddleContact() / 2);
         double width = hull.seat().saddleWidth();
-        return new Support("saddle " + (number + 1), along, reaction, Math.max(0, reaction) / (chord * width),
-                bearing(width, chord));
+        return support("saddle " + (number + 1), new Load(along, reaction, Math.max(0, reaction) / (chord * width)),
+                width, chord);
     }
 
     private Support feet(double reaction) {
         double area = hull.pivot().footArea().orElse(Pivot.USUAL_FOOT_AREA);
         double side = Math.sqrt(area);
-        return new Support(hull.pivot().kind() == Pivot.Kind.LEGS ? "two leading legs" : "two shoes", 0, reaction,
-                Math.max(0, reaction) / (2 * area), bearing(side, side));
+        return support(hull.pivot().kind() == Pivot.Kind.LEGS ? "two leading legs" : "two shoes", new Load(0, reaction,
+                Math.max(0, reaction) / (2 * area)), side, side);
     }
 
     private Support nose(double along, double reaction) {
         if (!(reaction > 0)) {
-            return new Support("nose", along, reaction, 0, bearing(1, 1));
+            return support("nose", new Load(along, reaction, 0), 1, 1);
         }
         NoseLoad load = NoseLoad.on(reaction, hull.radius(), lean(), Settlement.LUNAR_STIFFNESS);
         double reach = Math.min(load.reach(), along);
-        return new Support("nose", along, reaction, reaction / (load.width() * reach), bearing(load.width(), reach));
+        return support("nose", new Load(along, reaction, reaction / (load.width() * reach)), load.width(), reach);
     }
 
-    private double bearing(double one, double other) {
-        return Bearing.ultimate(new Bearing.Footing(Math.min(one, other), Math.max(one, other), 0), soil, gravity, 0)
-                .sum();
+    /** What one support bears: its middle from the base plane (m), load (N) and pressure on the soil (Pa). */
+    private record Load(double along, double reaction, double pressure) {
+    }
+
+    private Support support(String name, Load load, double one, double other) {
+        Bearing.Footing footing = new Bearing.Footing(Math.min(one, other), Math.max(one, other), 0);
+        ToDoubleFunction<Regolith> bears = ground -> Bearing.ultimate(footing, ground, gravity, 0).sum();
+        return new Support(name, load.along, load.reaction, load.pressure, bears.applyAsDouble(soil),
+                load.pressure > 0 ? Optional.of(SoilSensitivity.of(soil,
+                        ground -> bears.applyAsDouble(ground) / load.pressure)) : Optional.empty());
     }
 
     private Stresses stresses(ThinShell thin, Kind kind, SupportedBeam beam) {
@@ -148,7 +157,8 @@ final class SupportReckoning {
 
     private ModelNote note(Kind kind) {
         double contact = Math.toDegrees(hull.seat().saddleContact());
-        boolean outside = kind == Kind.SADDLES && (contact < SaddleShell.LEAST_CONTACT_DEG - 1e-9
+        boolean outside = soil.strength().greatest().isBeyondDesign()
+                || kind == Kind.SADDLES && (contact < SaddleShell.LEAST_CONTACT_DEG - 1e-9
                 || contact > SaddleShell.GREATEST_CONTACT_DEG + 1e-9)
                 || kind != Kind.ALONG && shell.filter(s -> hull.radius() / s.thickness() > THINNEST).isPresent();
         return new ModelNote("hull-supports", "A buried hull as a straight, even beam on rigid, level supports"

@@ -57,11 +57,11 @@ public record LoweringWords(List<String> sequence, List<String> holdPoints, List
     }
 
     private static List<String> governing(LoweringResult result) {
-        return result.checks().stream().limit(5).map(LoweringWords::part).toList();
+        return result.checks().stream().limit(5).map(c -> part(result, c)).toList();
     }
 
-    private static String part(PartCheck check) {
-        String soil = check.soil().map(s -> "; " + s.words()).orElse("");
+    private static String part(LoweringResult result, PartCheck check) {
+        String soil = result.soil(check).map(s -> "; " + s.words()).orElse("");
         return text("%s, %s: factor %.2f, asked %.2f, at %.1f deg%s (%s).", check.part(), check.load(), check.factor(),
                 check.required(), Math.toDegrees(check.tilt()), soil, check.source());
     }

@@ -22,10 +22,10 @@ import java.util.stream.Collectors;
  * {@code bank_density_kg_m3} at every depth. Beside a profile {@code bank_density_kg_m3} counts nowhere. Soil dug to a
  * depth has the mean density from the surface to there; where no depth is known, over the upper metre.</li>
  * <li>Strength in place is {@code strength_profile} by depth; where the plan has none it is
- * {@code friction_angle_deg} and {@code cohesion_Pa} at every depth. Neither is raised, capped or guessed. Their spreads
- * hold at every depth.</li>
- * <li>Placed soil has {@code placed_density_kg_m3}, {@code friction_angle_deg} and {@code cohesion_Pa}; soil in a hauler
- * {@code loose_density_kg_m3}.</li>
+ * {@code friction_angle_deg} and {@code cohesion_Pa} at every depth. Neither is raised, capped or guessed. Their
+ * spreads hold at every depth.</li>
+ * <li>Placed soil has {@code placed_density_kg_m3}, {@code friction_angle_deg} and {@code cohesion_Pa}; soil in a
+ * hauler {@code loose_density_kg_m3}.</li>
  * </ul>
  *
  * @param inPlace the natural ground
@@ -134,12 +134,12 @@ public record PlanSoil(Regolith inPlace, GroundPlan.Regolith keys) {
                 Math.toDegrees(keys.frictionSpread()), keys.cohesionSpread()),
                 from("friction_angle_spread_deg") + "; " + from("cohesion_spread_Pa")));
         said.add(new Statement("soil once placed", text("%.0f kg/m3, friction angle %.1f deg, cohesion %.0f Pa; stands"
-                + " at %.1f deg; one m3 takes %.3f m3 in place", keys.placedDensity(),
+                + " at %.1f deg; one m3 takes %.3f m3 in place%s", keys.placedDensity(),
                 Math.toDegrees(keys.frictionAngle()), keys.cohesion(), Math.toDegrees(keys.stableSlope()),
-                states().shrink()),
+                states().shrink(), overTheMetre()),
                 from("placed_density_kg_m3") + "; " + from("stable_slope_deg")));
-        said.add(new Statement("soil in a hauler", text("%.0f kg/m3; one m3 in place becomes %.3f m3",
-                keys.looseDensity(), states().swell()),
+        said.add(new Statement("soil in a hauler", text("%.0f kg/m3; one m3 in place becomes %.3f m3%s",
+                keys.looseDensity(), states().swell(), overTheMetre()),
                 from("loose_density_kg_m3")));
         return said;
     }
@@ -155,6 +155,10 @@ public record PlanSoil(Regolith inPlace, GroundPlan.Regolith keys) {
         return new Statement("density in place", text("by depth, mean %.0f kg/m3 over the upper metre; %s%s",
                 bankDensity(USUAL_DEPTH), mean, idle ? "; bank_density_kg_m3 is not used" : ""),
                 "density_profile of the plan");
+    }
+
+    private String overTheMetre() {
+        return keys.densityProfile().isEmpty() ? "" : " of the upper metre";
     }
 
     private Statement strength() {

@@ -88,8 +88,8 @@ final class SiteKeys {
                     Standard.of(42, SOURCEBOOK), "Friction angle of the soil, as it is used: of placed soil, and of the"
                     + " ground at every depth beside no strength_profile."),
             standard("cohesion_Pa", "cohesion", Types.quantity(Unit.PASCAL, Range.between(0, 1e6)),
-                    Standard.of(500, SOURCEBOOK + ", rounded"), "Cohesion of the soil, as it is used: of placed soil, and"
-                    + " of the ground at every depth beside no strength_profile."),
+                    Standard.of(500, SOURCEBOOK + ", rounded"), "Cohesion of the soil, as it is used: of placed soil,"
+                    + " and of the ground at every depth beside no strength_profile."),
             standard("friction_angle_spread_deg", "frictionSpread", Types.quantity(Unit.DEGREE, Range.between(0, 30)),
                     Standard.of(2, "chosen here: the Lunar Sourcebook's mean of 42 deg runs from 41 to 43, from memory;"
                             + " single sites from 24 to 47 (boulder tracks, NTRS 19730039283)"),

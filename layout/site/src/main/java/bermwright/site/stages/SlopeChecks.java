@@ -89,7 +89,8 @@ public record SlopeChecks(List<Slope> slopes, double steepest, List<Finding> fin
         }
         for (BorrowGround borrow : plan.borrowGrounds()) {
             slope(plan, borrow.id(), new Size(false, borrow.greatestDepth(), borrow.sideSlope(),
-                    PlanSoil.of(plan.ground()).bankDensity(borrow.greatestDepth()), borrow.area().centre())).ifPresent(slopes::add);
+                    PlanSoil.of(plan.ground()).bankDensity(borrow.greatestDepth()), borrow.area().centre()))
+                    .ifPresent(slopes::add);
         }
         slopes.stream().filter(s -> s.circle() < WANTED).map(SlopeChecks::slides).forEach(findings::add);
         StandingSlopes made = StandingSlopes.of(cover.natural(), cover.prepared(),
