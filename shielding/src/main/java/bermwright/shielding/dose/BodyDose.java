@@ -17,7 +17,9 @@ import bermwright.shielding.transport.Stopping;
  */
 final class BodyDose {
     private static final double PION_WEIGHT = 2;
+    private static final int PION = 29;
     private static final int MADE_PROTON = 30;
+    private static final int MUON = 31;
 
     private final PointDose point;
     private final EnergyGrid grid;
@@ -54,6 +56,53 @@ final class BodyDose {
                 fold(beam, 1, protonCoefficient) + fold(beam, MADE_PROTON, protonCoefficient),
                 ions(beam, 2, 2), ions(beam, 3, CosmicSpectrum.GREATEST_CHARGE),
                 PION_WEIGHT * point.pions(beam) + point.muons(beam), point.gammas(beam));
+    }
+
+    /**
+     * Effective doses by direction under a level cover (Sv, a second's for cosmic rays): of what goes straight, of what
+     * comes up, and for each direction down of what reactions made, as if from all sides, with its share in what comes
+     * up (1).
+     *
+     * @param whole the dose of the field, which holds that of ions
+     */
+    double[] directions(Field field, Particles whole) {
+        double[] numbers = new double[2 + 2 * Field.directions()];
+        numbers[0] = whole.helium() + whole.heavy() + fold(field.beam(), 1, protonCoefficient);
+        numbers[1] = made(field.level().up());
+        for (int m = 0; m < Field.directions(); m++) {
+            numbers[2 + 2 * m] = made(field.level().made().get(m));
+            numbers[3 + 2 * m] = field.level().strength().get(m);
+        }
+        return numbers;
+    }
+
+    /**
+     * What a beam counts (1/m2 and Sv): fluence of neutrons above 20 MeV, protons above 100, pions and muons above 20,
+     * then effective dose of fast neutrons, protons, helium, pions and muons, electrons and gammas.
+     */
+    double[] counted(Beam beam) {
+        double[] least = {20, 100, 20, 20};
+        int[][] species = {{0}, {1, MADE_PROTON}, {PION}, {MUON}};
+        double[] counted = new double[9];
+        for (int k = 0; k < least.length; k++) {
+            for (int s : species[k]) {
+                for (int i = 0; i < grid.size(); i++) {
+                    counted[k] += grid.energyMeV(i) < least[k] ? 0 : beam.fluence(s, i) * grid.widthMeV(i);
+                }
+            }
+        }
+        counted[4] = fold(beam, 0, neutronCoefficient);
+        counted[5] = fold(beam, 1, protonCoefficient) + fold(beam, MADE_PROTON, protonCoefficient);
+        counted[6] = ions(beam, 2, 2);
+        counted[7] = PION_WEIGHT * point.pions(beam) + point.muons(beam);
+        counted[8] = point.gammas(beam);
+        return counted;
+    }
+
+    /** Effective dose of what reactions made (Sv). */
+    private double made(Beam beam) {
+        return fold(beam, 0, neutronCoefficient) + fold(beam, MADE_PROTON, protonCoefficient)
+                + PION_WEIGHT * point.pions(beam) + point.muons(beam) + point.gammas(beam);
     }
 
     /** Effective dose equivalent of ions of some charges and of what they make in the body (Sv). */

@@ -21,9 +21,10 @@ public interface DiffuseRoom {
          * @param across distance of the wall there from the outer face of its cover (kg/m2), zero or more; zero where
          *               there is no wall
          * @param along  cover along the ray (kg/m2), zero or more
+         * @param slant  how much longer than thick the way through the cover is (1), 1 or more
          * @param share  share of the directions above the horizontal (1); all together are 1
          */
-        void add(double across, double along, double share);
+        void add(double across, double along, double slant, double share);
 
         /**
          * Dose of slow neutrons at the station, those of the floor among them.

@@ -59,6 +59,21 @@ public interface Response {
     }
 
     /**
+     * What is fast from one direction of the sky, with what the floor throws back of it, at its slant through the
+     * cover: what reactions make there comes in from all around it, so the same areal density along a grazing ray lets
+     * more through than along one that comes in square.
+     *
+     * @param arealDensity areal density along the ray, the skin counted as soil (kg/m2), zero or more
+     * @param slant        how much longer than thick the way through the cover is (1), 1 or more
+     * @return effective dose (Sv per day or per event), as if all directions were like this one; where a table knows no
+     *     directions, {@link #straightDose(double)}
+     * @throws IllegalArgumentException if an argument is outside its range
+     */
+    default double straightDose(double arealDensity, double slant) {
+        return straightDose(arealDensity);
+    }
+
+    /**
      * Slow neutrons of a room of any walls.
      *
      * @return the room; none where a table does not tell slow neutrons from the rest

@@ -26,7 +26,7 @@ import java.util.function.Supplier;
  */
 final class ResponseCache {
     /** Raised by hand whenever a formula of the transport or of the doses changes. */
-    private static final String MODEL = "6";
+    private static final String MODEL = "7";
     private static final String[] DATA = {"cascade-yields.csv", "nonelastic-neutrons.csv", "nonelastic-protons.csv",
         "nonelastic-light-targets.csv", "light-fragments.csv", "slow-neutrons.csv", "andersen-ziegler-1977.csv"};
     private static final String DATA_HASH = dataHash();
@@ -58,15 +58,18 @@ final class ResponseCache {
             }
             List<String> lines = Files.readAllLines(file, StandardCharsets.UTF_8);
             int rows = TransportResponse.DEPTHS_GCM2.length;
-            if (lines.size() != rows + 3 || !lines.get(0).equals(hash) || !lines.get(rows + 2).equals("end")) {
+            if (lines.size() != 2 * rows + 3 || !lines.get(0).equals(hash) || !lines.get(2 * rows + 2).equals("end")) {
                 return Optional.empty();
             }
             List<Particles> doses = new ArrayList<>();
+            double[][] directions = new double[rows][];
             for (int i = 0; i < rows; i++) {
                 double[] v = numbers(lines.get(i + 1));
                 doses.add(new Particles(v[0], v[1], v[2], v[3], v[4], v[5], v[6]));
+                directions[i] = numbers(lines.get(rows + 1 + i));
             }
-            return Optional.of(new TransportResponse.Table(doses, SlowRoom.of(numbers(lines.get(rows + 1)))));
+            return Optional.of(new TransportResponse.Table(doses, directions,
+                    SlowRoom.of(numbers(lines.get(2 * rows + 1)))));
         } catch (IOException | IllegalArgumentException | ArrayIndexOutOfBoundsException e) {
             return Optional.empty();
         }
@@ -83,10 +86,11 @@ final class ResponseCache {
                     .append(' ').append(p.helium()).append(' ').append(p.heavy()).append(' ').append(p.pions())
                     .append(' ').append(p.gammas()).append('\n');
         }
-        for (double number : table.room().numbers()) {
-            text.append(number).append(' ');
+        for (double[] depth : table.directions()) {
+            line(text, depth);
         }
-        text.append("\nend\n");
+        line(text, table.room().numbers());
+        text.append("end\n");
         Path temporary = null;
         try {
             Files.createDirectories(directory);
@@ -96,6 +100,13 @@ final class ResponseCache {
         } catch (IOException | SecurityException e) {
             remove(temporary);
         }
+    }
+
+    private static void line(StringBuilder text, double[] numbers) {
+        for (double number : numbers) {
+            text.append(number).append(' ');
+        }
+        text.append('\n');
     }
 
     private static void remove(Path temporary) {

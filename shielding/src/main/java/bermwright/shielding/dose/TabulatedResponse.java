@@ -28,15 +28,18 @@ final class TabulatedResponse implements Response {
      * @param skinEquivalence  what the skin counts as in soil (1), positive
      * @param note             model, range, spread and source
      * @param slow             what slow neutrons make, empty where they are not told apart
+     * @param slanted          dose by slant, empty where directions are not told apart
      */
-    record Terms(Per per, double openGroundReturn, double skinEquivalence, ModelNote note, Optional<Slow> slow) {
+    record Terms(Per per, double openGroundReturn, double skinEquivalence, ModelNote note, Optional<Slow> slow,
+            Optional<SlantedDoses> slanted) {
         /** Terms of a table that does not tell slow neutrons apart. */
         Terms(Per per, double openGroundReturn, double skinEquivalence, ModelNote note) {
-            this(per, openGroundReturn, skinEquivalence, note, Optional.empty());
+            this(per, openGroundReturn, skinEquivalence, note, Optional.empty(), Optional.empty());
         }
 
         Terms {
             Objects.requireNonNull(slow, "slow");
+            Objects.requireNonNull(slanted, "slanted");
             Objects.requireNonNull(per, "per");
             Objects.requireNonNull(note, "note");
             Require.notNegative("open ground return", openGroundReturn, "Sv");
@@ -107,6 +110,16 @@ final class TabulatedResponse implements Response {
     public double straightDose(double arealDensity) {
         double whole = isotropicDose(arealDensity);
         return logDiffuse.isEmpty() ? whole : whole - Math.min(Math.exp(logDiffuse.get().at(arealDensity)), whole);
+    }
+
+    @Override
+    public double straightDose(double arealDensity, double slant) {
+        double square = straightDose(arealDensity);
+        if (slant <= 1 || terms.slanted().isEmpty()) {
+            return square;
+        }
+        SlantedDoses doses = terms.slanted().get();
+        return square * doses.at(arealDensity, slant) / doses.at(arealDensity, 1);
     }
 
     @Override

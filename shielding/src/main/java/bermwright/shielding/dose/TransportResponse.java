@@ -49,8 +49,8 @@ final class TransportResponse {
         this.cache = cache;
     }
 
-    /** Dose by depth and particle, and slow neutrons of a room. */
-    record Table(List<Particles> doses, SlowRoom room) {
+    /** Dose by depth and particle, effective dose by depth and direction, and slow neutrons of a room. */
+    record Table(List<Particles> doses, double[][] directions, SlowRoom room) {
     }
 
     Response cosmic(CosmicSpectrum spectrum, Progress progress) {
@@ -85,17 +85,18 @@ final class TransportResponse {
                 effective.spread(), effective.status(), "NCRP Report 132 (2000), from memory; " + effective.source()));
     }
 
-    /** A table for an organ, in which what flies straight stands in the place of protons. */
+    /** A table for an organ, in which what is fast stands in the place of protons; by slant it goes as all do. */
     private Table organTable(String key, Source source, OrganDose.Organ organ, Progress progress) {
+        Table effective = cached(key, () -> computed(source, progress.part(0, 0.4)));
         return cached(organ.quantity() + " " + key, () -> {
             Penetration penetration = new Penetration(shield, skinEquivalence, Penetration.Resolution.STANDARD);
             Penetration.Outcome outcome =
-                    penetration.carry(source.beam(penetration.grid()), DEPTHS_GCM2, progress.part(0, 0.8));
+                    penetration.carry(source.beam(penetration.grid()), DEPTHS_GCM2, progress.part(0.4, 0.8));
             OrganExposure exposure = new OrganExposure(penetration);
             List<Particles> doses = outcome.fields().stream().map(f -> new Particles(0, OrganExposure.early(f.slow()),
                     exposure.straight(f, organ), 0, 0, 0, 0).times(source.seconds())).toList();
             progress.report(1, "organ doses");
-            return new Table(doses, outcome.room());
+            return new Table(doses, effective.directions(), outcome.room());
         });
     }
 
@@ -213,9 +214,19 @@ final class TransportResponse {
                 penetration.carry(source.beam(penetration.grid()), DEPTHS_GCM2, progress.part(0.1, 1));
         BodyDose body = new BodyDose(penetration);
         double seconds = source.seconds();
-        List<Particles> doses = outcome.fields().stream().map(f -> body.effective(f).times(seconds)).toList();
+        List<Particles> doses = new ArrayList<>();
+        double[][] directions = new double[DEPTHS_GCM2.length][];
+        for (int i = 0; i < directions.length; i++) {
+            Field field = outcome.fields().get(i);
+            Particles whole = body.effective(field);
+            doses.add(whole.times(seconds));
+            directions[i] = body.directions(field, whole);
+            for (int k = 0; k < directions[i].length; k++) {
+                directions[i][k] *= k > 1 && k % 2 == 1 ? 1 : seconds;
+            }
+        }
         progress.report(1, "response");
-        return new Table(doses, outcome.room());
+        return new Table(List.copyOf(doses), directions, outcome.room());
     }
 
     static double[] depths() {
@@ -233,12 +244,13 @@ final class TransportResponse {
     private Response response(Table table, TabulatedResponse.Spread spread, Role role) {
         DiffuseRoom room = new TransportRoom(table.room(), role.slow, seconds(role.per));
         DiffuseRoom.Sky open = room.sky();
-        open.add(0, 0, 1);
+        open.add(0, 0, 1, 1);
         double gammas = role.per == Response.Per.DAY ? GROUND_GAMMAS * SECONDS_A_DAY : 0;
         return new TabulatedResponse(depths(), doses(table), spread,
                 new TabulatedResponse.Terms(role.per, gammas + open.total(), skinEquivalence,
                         role.note, Optional.of(new TabulatedResponse.Slow(
-                                table.doses().stream().mapToDouble(Particles::slowNeutrons).toArray(), room))));
+                                table.doses().stream().mapToDouble(Particles::slowNeutrons).toArray(), room)),
+                        Optional.of(new SlantedDoses(depths(), table.directions()))));
     }
 
     private static double seconds(Response.Per per) {

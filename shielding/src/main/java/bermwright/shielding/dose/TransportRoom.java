@@ -19,8 +19,8 @@ record TransportRoom(SlowRoom fluences, ToDoubleFunction<double[]> weight, doubl
         SlowRoom.Walls walls = fluences.walls();
         return new Sky() {
             @Override
-            public void add(double across, double along, double share) {
-                walls.add(across / KG_M2, along / KG_M2, share);
+            public void add(double across, double along, double slant, double share) {
+                walls.add(across / KG_M2, along / KG_M2, slant, share);
             }
 
             @Override

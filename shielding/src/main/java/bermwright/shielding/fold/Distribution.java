@@ -11,12 +11,14 @@ import java.util.List;
 public final class Distribution {
     private final double[] arealDensity;
     private final double[] across;
+    private final double[] slant;
     private final double[] share;
     private final SkyView.Direction thinnest;
 
-    private Distribution(double[] arealDensity, double[] across, double[] share, SkyView.Direction thinnest) {
-        this.arealDensity = arealDensity;
-        this.across = across;
+    private Distribution(double[][] rays, double[] share, SkyView.Direction thinnest) {
+        this.arealDensity = rays[0];
+        this.across = rays[1];
+        this.slant = rays[2];
         this.share = share;
         this.thinnest = thinnest;
     }
@@ -34,15 +36,17 @@ public final class Distribution {
         all.sort(Comparator.comparingDouble(d -> d.arealDensity(skinEquivalence)));
         double[] x = new double[all.size()];
         double[] walls = new double[all.size()];
+        double[] slants = new double[all.size()];
         double[] upTo = new double[all.size()];
         double sum = 0;
         for (int i = 0; i < x.length; i++) {
             x[i] = all.get(i).arealDensity(skinEquivalence);
             walls[i] = all.get(i).across(skinEquivalence);
+            slants[i] = all.get(i).slant();
             sum += 2 * all.get(i).share();
             upTo[i] = sum;
         }
-        return new Distribution(x, walls, upTo, all.get(0));
+        return new Distribution(new double[][] {x, walls, slants}, upTo, all.get(0));
     }
 
     /**
@@ -100,7 +104,7 @@ public final class Distribution {
         Require.within("share of the cover", share, 0, 1, "1");
         DiffuseRoom.Sky sky = room.sky();
         for (int i = 0; i < arealDensity.length; i++) {
-            sky.add(across[i] * share, arealDensity[i] * share, this.share[i] - (i > 0 ? this.share[i - 1] : 0));
+            sky.add(across[i] * share, arealDensity[i] * share, slant[i], this.share[i] - (i > 0 ? this.share[i - 1] : 0));
         }
         return sky.total();
     }

@@ -32,8 +32,9 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
     /**
      * Folds a view with a response.
      *
-     * <p>What flies straight is the mean of the response over the whole ball of directions, those below the horizontal
-     * giving nothing. Slow neutrons come from the walls of the station's room: each direction shows a piece of wall,
+     * <p>Fast particles are the mean of the response over the whole ball of directions, each at its own slant through
+     * its cover, those below the horizontal giving nothing; what the floor throws back is counted with the direction
+     * that makes it. Slow neutrons come from the walls of the station's room: each direction shows a piece of wall,
      * as thick as it lies under the face through which the ray leaves the first soil on its way, whatever soil the ray
      * crosses further out; walls and floor give back what they get
      * ({@link DiffuseRoom}). What they send up from the floor at the first time is the ground's return, with what else
@@ -89,17 +90,17 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
             double share = 2 * direction.share();
             double slant = direction.slant();
             double wall = x - direction.beyond();
-            best.add(wall / slant, x, share);
+            best.add(wall / slant, x, slant, share);
             if (lighter != best) {
                 double soil = direction.placed() + direction.inPlace();
                 double off = soil > 0 ? offDensity * (1 - direction.beyond() / soil) : 0;
-                lighter.add((wall - off) / slant, x - offDensity, share);
-                heavier.add((wall + off) / slant, x + offDensity, share);
+                lighter.add((wall - off) / slant, x - offDensity, slant, share);
+                heavier.add((wall + off) / slant, x + offDensity, slant, share);
             }
             if (thinner != best) {
                 double off = Math.min(offThickness, wall);
-                thinner.add((wall - off) / slant, x - offThickness, share);
-                thicker.add((wall + off) / slant, x + offThickness, share);
+                thinner.add((wall - off) / slant, x - offThickness, slant, share);
+                thicker.add((wall + off) / slant, x + offThickness, slant, share);
             }
             double weight = share * Math.exp(-wall / slant / RELAXATION);
             cover += weight * wall / slant;
@@ -113,7 +114,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
 
         double open() {
             DiffuseRoom.Sky open = room.sky();
-            open.add(0, 0, 1);
+            open.add(0, 0, 1, 1);
             return open.total();
         }
     }
@@ -148,7 +149,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
             double skin = direction.skin() * equivalence;
             double soil = direction.placed() + direction.inPlace();
             double x = soil + skin;
-            double dose = straight(x) * direction.share();
+            double dose = at(x, direction);
             count(dose, x);
             beyond += x > response.deepest() ? dose : 0;
             lighter += densityShare > 0 ? at(soil * (1 - densityShare) + skin, direction) : dose;
@@ -170,7 +171,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
         }
 
         private double at(double arealDensity, SkyView.Direction direction) {
-            return straight(arealDensity) * direction.share();
+            return response.straightDose(arealDensity, direction.slant()) * direction.share();
         }
 
         /** The response without slow neutrons. */

@@ -32,7 +32,8 @@ final class SkyPanel {
             double fine = 0;
             double coarse = 0;
             for (int k = 0; k < nodes; k++) {
-                double dose = response.isotropicDose(crossed[0][k] + crossed[1][k] + crossed[2][k] * equivalence);
+                double x = crossed[0][k] + crossed[1][k] + crossed[2][k] * equivalence;
+                double dose = response.straightDose(x, crossed[3][k]) + response.diffuseDose(x);
                 fine += KronrodNodes.SHARE[k] * dose;
                 coarse += KronrodNodes.COARSE[k] * dose;
             }

@@ -56,12 +56,16 @@ public final class Beam {
         return new Beam(fluence, 0);
     }
 
-    /** Neutrons and protons that come back, by energy. */
-    static Beam back(double[][] nucleons) {
-        double[][] fluence = new double[Medium.SPECIES][nucleons[0].length];
-        fluence[0] = nucleons[0].clone();
-        fluence[Medium.MADE_PROTON] = nucleons[1].clone();
-        return new Beam(fluence, 0);
+    /** Some species by energy, and the energy of electrons and gammas. */
+    static Beam made(int[] species, double[][] kinds, double electromagnetic) {
+        double[][] fluence = new double[Medium.SPECIES][];
+        for (int k = 0; k < species.length; k++) {
+            fluence[species[k]] = kinds[k].clone();
+        }
+        for (int s = 0; s < fluence.length; s++) {
+            fluence[s] = fluence[s] == null ? new double[kinds[0].length] : fluence[s];
+        }
+        return new Beam(fluence, electromagnetic);
     }
 
     /**
@@ -77,6 +81,24 @@ public final class Beam {
         return new Beam(copy, electromagnetic);
     }
 
+    /** The beam times a factor. */
+    Beam times(double factor) {
+        return new Beam(new double[fluence.length][fluence[0].length], 0).and(this, factor);
+    }
+
+    /**
+     * Ions and protons that no reaction turned aside, without what reactions made.
+     *
+     * @return a beam of its own
+     */
+    public Beam straight() {
+        double[][] alone = new double[fluence.length][fluence[0].length];
+        for (int z = 1; z <= CosmicSpectrum.GREATEST_CHARGE; z++) {
+            alone[z] = fluence[z].clone();
+        }
+        return new Beam(alone, 0);
+    }
+
     /** This beam and another one times a factor. */
     Beam and(Beam other, double factor) {
         Beam sum = copy();
@@ -85,6 +107,7 @@ public final class Beam {
                 sum.fluence[s][i] += factor * other.fluence[s][i];
             }
         }
+        sum.electromagnetic += factor * other.electromagnetic;
         return sum;
     }
 

@@ -16,9 +16,15 @@ import java.util.Map;
 final class CascadeYields {
     /** Fast products are followed from here on, slower neutrons diffuse (MeV). */
     static final double FAST_FROM_MEV = 20;
+    /** Energy that stands for a stopped negative pion, its rest energy (MeV). */
+    static final double STOPPED_MEV = 140;
     /** Edges of the groups of slow neutrons in the table (MeV). */
     static final double[] SLOW_EDGES = {0.01, 0.1, 0.3, 0.6, 1, 1.5, 2.5, 3.5, 5, 7, 10, 14, 20};
-    private static final double SLOW_PRODUCTS_UP_TO_MEV = 500;
+    private static final String[] KINDS = {"n forward", "n backward", "p forward", "p backward", "pi forward",
+        "pi backward"};
+    private static final int BINS = 48;
+    private static final int COSINES = 12;
+    private static final int ENERGIES = 7;
     private static final Map<String, CascadeYields> ALL = read();
 
     private final double[] energies;
@@ -35,7 +41,9 @@ final class CascadeYields {
         /** Protons back. */
         PROTON_BACK,
         /** Charged pions ahead. */
-        PION_AHEAD
+        PION_AHEAD,
+        /** Charged pions back. */
+        PION_BACK
     }
 
     /** Projectiles. */
@@ -45,7 +53,9 @@ final class CascadeYields {
         /** Proton. */
         PROTON("p"),
         /** Charged pion, the mean of both charges. */
-        PION("pi+", "pi-");
+        PION("pi+", "pi-"),
+        /** Negative pion that came to rest; its bins are those of a projectile of {@link #STOPPED_MEV}. */
+        STOPPED("stopped pi-");
 
         private final List<String> names;
 
@@ -58,12 +68,56 @@ final class CascadeYields {
      * Yields at one energy.
      *
      * @param fast         by product, sums from the top of the bins down: particles above each bin edge
-     * @param cosine       by product ahead (neutrons, protons, pions), mean cosine of equal parts of the bins
+     * @param cosine       by product, mean cosine of equal parts of the bins
      * @param slow         neutrons by group
-     * @param energy       MeV in neutral pions, slow protons, evaporated protons, hydrogen-2 and -3, helium, recoil
+     * @param energy       MeV in neutral pions, slow protons, evaporated protons, hydrogen-2 and -3, helium, recoil,
+     *                     gammas of the nucleus
+     * @param slowPions    charged pions too slow to be followed, and the negative ones among them
      * @param crossSection reaction cross section of the cascade (mb)
      */
-    private record Row(double[][] fast, double[][] cosine, double[] slow, double[] energy, double crossSection) {
+    record Row(double[][] fast, double[][] cosine, double[] slow, double[] energy, double[] slowPions,
+            double crossSection) {
+        /** A row to add to. */
+        static Row nothing() {
+            return new Row(new double[KINDS.length][BINS + 1], new double[KINDS.length][COSINES],
+                    new double[SLOW_EDGES.length - 1], new double[ENERGIES], new double[2], 0);
+        }
+
+        /** Adds another row; until {@link #averaged} cosines are sums over particles. */
+        private void add(Row other, double factor) {
+            for (int k = 0; k < fast.length; k++) {
+                add(fast[k], other.fast[k], factor);
+                for (int c = 0; c < COSINES; c++) {
+                    cosine[k][c] += factor * other.cosine[k][c] * other.count(k, c);
+                }
+            }
+            add(slow, other.slow, factor);
+            add(energy, other.energy, factor);
+            add(slowPions, other.slowPions, factor);
+        }
+
+        private static void add(double[] sum, double[] other, double factor) {
+            for (int i = 0; i < sum.length; i++) {
+                sum[i] += factor * other[i];
+            }
+        }
+
+        private double count(int kind, int part) {
+            int each = BINS / COSINES;
+            return fast[kind][part * each] - fast[kind][(part + 1) * each];
+        }
+
+        /** The same with mean cosines. */
+        Row averaged() {
+            double[][] mean = new double[KINDS.length][COSINES];
+            for (int k = 0; k < mean.length; k++) {
+                for (int c = 0; c < COSINES; c++) {
+                    double count = count(k, c);
+                    mean[k][c] = count > 0 ? cosine[k][c] / count : k % 2 == 0 ? 1 : -1;
+                }
+            }
+            return new Row(fast, mean, slow, energy, slowPions, crossSection);
+        }
     }
 
     private CascadeYields(double[] energies, Row[] rows) {
@@ -75,56 +129,17 @@ final class CascadeYields {
         return ALL.get(projectile.name() + nearestTarget(target));
     }
 
-    /** Fast products above an energy, for a projectile energy (MeV). */
-    double above(Fast product, double projectileMeV, double energyMeV) {
-        if (projectileMeV <= FAST_FROM_MEV || energyMeV >= projectileMeV) {
-            return 0;
-        }
-        double greatest = energies[energies.length - 1];
-        if (projectileMeV <= greatest) {
-            int i = interval(projectileMeV);
-            double u = Math.log(Math.max(1, energyMeV / FAST_FROM_MEV)) / Math.log(projectileMeV / FAST_FROM_MEV);
-            double w = weight(i, projectileMeV);
-            return (1 - w) * sum(rows[i].fast[product.ordinal()], u)
-                    + w * sum(rows[i + 1].fast[product.ordinal()], u);
-        }
-        double[] sums = rows[rows.length - 1].fast[product.ordinal()];
-        double top = Math.log(greatest / FAST_FROM_MEV);
-        double join = Math.log(SLOW_PRODUCTS_UP_TO_MEV / FAST_FROM_MEV) / top;
-        double scaledJoin = SLOW_PRODUCTS_UP_TO_MEV * projectileMeV / greatest;
-        if (energyMeV >= scaledJoin) {
-            return sum(sums, Math.log(energyMeV * greatest / projectileMeV / FAST_FROM_MEV) / top);
-        }
-        double width = 0.5 / (sums.length - 1);
-        double perLog = (sum(sums, join - width) - sum(sums, join + width)) / (2 * width * top);
-        double gap = perLog * Math.log(scaledJoin / Math.max(energyMeV, SLOW_PRODUCTS_UP_TO_MEV));
-        double u = Math.log(Math.max(1, Math.min(energyMeV, SLOW_PRODUCTS_UP_TO_MEV) / FAST_FROM_MEV)) / top;
-        return sum(sums, u) + gap;
+    /** Last energy of the table (MeV). */
+    double greatestMeV() {
+        return energies[energies.length - 1];
     }
 
-    /** Mean cosine of fast products ahead (0 neutrons, 1 protons, 2 pions) at an energy. */
-    double cosine(int product, double projectileMeV, double energyMeV) {
-        if (projectileMeV <= FAST_FROM_MEV) {
-            return 1;
-        }
+    /** Adds what a reaction at an energy (MeV) makes, times a factor; mean cosines by how many there are. */
+    void addTo(Row sum, double projectileMeV, double factor) {
         int i = interval(projectileMeV);
         double w = weight(i, projectileMeV);
-        double u = Math.log(Math.max(1, energyMeV / FAST_FROM_MEV)) / Math.log(projectileMeV / FAST_FROM_MEV);
-        double[] low = rows[i].cosine[product];
-        int bin = Math.min(low.length - 1, (int) (place(u) * low.length));
-        return (1 - w) * low[bin] + w * rows[i + 1].cosine[product][bin];
-    }
-
-    /** Slow neutrons made, by group. */
-    double[] slow(double projectileMeV) {
-        return between(projectileMeV, true);
-    }
-
-    /** Energies (MeV) in neutral pions, slow protons, evaporated protons, hydrogen-2 and -3, helium, recoil. */
-    double[] energy(double projectileMeV) {
-        double[] energy = between(projectileMeV, false);
-        energy[0] *= Math.max(1, projectileMeV / energies[energies.length - 1]);
-        return energy;
+        sum.add(rows[i], factor * (1 - w));
+        sum.add(rows[i + 1], factor * w);
     }
 
     /** Reaction cross section of the cascade (mb). */
@@ -132,18 +147,6 @@ final class CascadeYields {
         int i = interval(projectileMeV);
         double w = weight(i, projectileMeV);
         return (1 - w) * rows[i].crossSection + w * rows[i + 1].crossSection;
-    }
-
-    private double[] between(double projectileMeV, boolean slow) {
-        int i = interval(projectileMeV);
-        double w = weight(i, projectileMeV);
-        double[] low = slow ? rows[i].slow : rows[i].energy;
-        double[] high = slow ? rows[i + 1].slow : rows[i + 1].energy;
-        double[] mixed = new double[low.length];
-        for (int k = 0; k < mixed.length; k++) {
-            mixed[k] = (1 - w) * low[k] + w * high[k];
-        }
-        return mixed;
     }
 
     private int interval(double projectileMeV) {
@@ -166,12 +169,6 @@ final class CascadeYields {
     static double place(double share) {
         double rest = Math.cbrt(Math.max(0, 1 - share));
         return 1 - rest * rest;
-    }
-
-    private static double sum(double[] sums, double u) {
-        double place = place(Math.max(0, u)) * (sums.length - 1);
-        int k = (int) place;
-        return k >= sums.length - 1 ? 0 : sums[k] + (place - k) * (sums[k + 1] - sums[k]);
     }
 
     private static int nearestTarget(Element element) {
@@ -207,18 +204,20 @@ final class CascadeYields {
     private static CascadeYields mean(List<Map<Double, Map<String, double[]>>> cases) {
         double[] energies = cases.get(0).keySet().stream().mapToDouble(Double::doubleValue).sorted().toArray();
         Row[] rows = new Row[energies.length];
-        String[] kinds = {"n forward", "n backward", "p forward", "p backward", "pi forward"};
         for (int i = 0; i < energies.length; i++) {
-            double[][] fast = new double[kinds.length][];
-            for (int k = 0; k < kinds.length; k++) {
-                fast[k] = sums(mean(cases, energies[i], kinds[k]));
+            double[][] fast = new double[KINDS.length][];
+            for (int k = 0; k < KINDS.length; k++) {
+                fast[k] = sums(mean(cases, energies[i], KINDS[k]));
             }
-            double[][] cosine = new double[3][];
+            double[][] cosine = new double[KINDS.length][];
             for (int k = 0; k < cosine.length; k++) {
-                cosine[k] = mean(cases, energies[i], kinds[2 * k] + " cosine");
+                cosine[k] = mean(cases, energies[i], KINDS[k] + " cosine");
             }
             rows[i] = new Row(fast, cosine, mean(cases, energies[i], "slow"), mean(cases, energies[i], "energy"),
-                    mean(cases, energies[i], "cross section mb")[0]);
+                    mean(cases, energies[i], "slow pions"), mean(cases, energies[i], "cross section mb")[0]);
+        }
+        if (energies.length == 1) {
+            return new CascadeYields(new double[] {energies[0], energies[0] + 1}, new Row[] {rows[0], rows[0]});
         }
         return new CascadeYields(energies, rows);
     }

@@ -5,19 +5,74 @@ package bermwright.shielding.transport;
  * What arrives at a depth: the beam behind soil and skin, and slow neutrons.
  *
  * @param depthGCm2 areal density of soil and skin, the skin counted as soil (g/cm2)
- * @param beam      particles behind it, from all sides
- * @param returned  fast nucleons that come back from what lies beyond
+ * @param beam      particles that come square through a wall of it, as if from all sides
+ * @param returned  fast hadrons that come back from what lies beyond
+ * @param level     what reactions made under a level cover of it, by direction
  * @param slow      fluence of slow neutrons by group (1/m2) in a room under a dome of it on the ground
  * @param sphere    the same in a hollow sphere of it in free space
  */
-public record Field(double depthGCm2, Beam beam, Returned returned, double[] slow, double[] sphere) {
+public record Field(double depthGCm2, Beam beam, Returned returned, Level level, double[] slow, double[] sphere) {
     /**
-     * Fast nucleons that reactions throw back, over an even half sky.
+     * Fast hadrons that come back, over an even half sky.
      *
      * @param ground from the ground of a room under a dome as thick as the depth, at no depth from open ground
      * @param wall   from a far wall as thick as the depth
      */
     public record Returned(Beam ground, Beam wall) {
+    }
+
+    /**
+     * What reactions made under a level cover; ions and protons that go straight are not among it.
+     *
+     * @param made     what comes down, by direction ({@link Field#cosine}), as if from all sides
+     * @param up       what comes up, the mean of its half space, as if from all sides
+     * @param strength by direction down, how much of what comes up is owed to it, over the mean (1)
+     */
+    public record Level(java.util.List<Beam> made, Beam up, java.util.List<Double> strength) {
+        /** Copies the lists. */
+        public Level {
+            made = java.util.List.copyOf(made);
+            strength = java.util.List.copyOf(strength);
+        }
+    }
+
+    /**
+     * How many directions down there are.
+     *
+     * @return the number (1)
+     */
+    public static int directions() {
+        return Ordinates.DOWN;
+    }
+
+    /**
+     * Cosine of a direction to the straight way down.
+     *
+     * @param direction index, from 0, cosines rising
+     * @return cosine (1), above 0 to 1
+     */
+    public static double cosine(int direction) {
+        return Ordinates.cosine(direction);
+    }
+
+    /**
+     * Share of the half space that a direction stands for.
+     *
+     * @param direction index, from 0
+     * @return share (1); all together are 1
+     */
+    public static double share(int direction) {
+        return Ordinates.weight(direction);
+    }
+
+    /**
+     * Weights by which values of the directions make one at any cosine.
+     *
+     * @param cosine cosine to the straight way down (1), 0 to 1
+     * @return weights (1), some of them negative beyond the outermost directions
+     */
+    public static double[] line(double cosine) {
+        return Ordinates.line(cosine);
     }
 
     /**

@@ -96,22 +96,24 @@ public final class March {
         beam.electromagnetic(beam.electromagnetic() * left + source * showerLength * (1 - left));
     }
 
-    /**
-     * Slow neutrons that a beam makes where it is.
-     *
-     * @param beam the beam
-     * @return neutrons by group per areal density (1/m2 per g/cm2)
-     */
-    double[] slowNeutrons(Beam beam) {
-        double[] sum = new double[SlowCrossSections.GROUPS];
-        double[][] hadrons = effective(beam);
-        for (int p = 0; p < Medium.HADRONS; p++) {
-            for (int k = medium.fastFrom(); k < size; k++) {
-                double number = hadrons[p][k] * medium.grid().widthMeV(k);
-                double[] groups = medium.slow(p, k);
-                for (int g = 0; g < sum.length; g++) {
-                    sum[g] += number * groups[g];
-                }
+    /** Carries ions and the protons that go straight on by one step (g/cm2), without what reactions make. */
+    void straight(Beam beam, double hGCm2) {
+        Require.positive("step", hGCm2, "g/cm2");
+        Steps whole = steps.computeIfAbsent(hGCm2, this::steps);
+        double[] speedProtons = new double[size];
+        ions(beam, hGCm2, whole, new double[size], speedProtons);
+        straightProtons(beam, hGCm2, whole, speedProtons);
+    }
+
+    /** Neutrons that ions let go where a beam is, at their own speed (1/m2/MeV per g/cm2). */
+    double[] letGo(Beam beam) {
+        double[] sum = new double[size];
+        for (int z = 2; z <= CosmicSpectrum.GREATEST_CHARGE; z++) {
+            double[] phi = beam.of(z);
+            double[] reactions = medium.reactions(z);
+            double yield = medium.fragmentation().neutrons(z);
+            for (int i = 0; i < size; i++) {
+                sum[i] += yield * reactions[i] * phi[i];
             }
         }
         return sum;
@@ -127,24 +129,6 @@ public final class March {
                 double[] kinds = medium.local(p, k);
                 for (int e = 0; e < sum.length; e++) {
                     sum[e] += number * kinds[e];
-                }
-            }
-        }
-        return sum;
-    }
-
-    /** Nucleons (0 neutrons, 1 protons) that a beam throws back where it is, by energy (1/m2/MeV per g/cm2). */
-    double[][] thrownBack(Beam beam) {
-        double[][] sum = new double[2][size];
-        double[][] hadrons = effective(beam);
-        for (int p = 0; p < Medium.HADRONS; p++) {
-            for (int k = medium.fastFrom(); k < size; k++) {
-                double number = hadrons[p][k] * medium.grid().widthMeV(k);
-                for (int nucleon = 0; number > 0 && nucleon < 2; nucleon++) {
-                    double[] back = medium.back(p, nucleon, k);
-                    for (int i = medium.fastFrom(); i <= k; i++) {
-                        sum[nucleon][i] += number * back[i];
-                    }
                 }
             }
         }

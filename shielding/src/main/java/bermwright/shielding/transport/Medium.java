@@ -18,6 +18,8 @@ public final class Medium {
     /** Projectiles and products that the cascade knows: neutron, proton, pion. */
     static final int HADRONS = 3;
 
+    private static final CascadeYields.Fast[] AHEAD = {CascadeYields.Fast.NEUTRON_AHEAD,
+        CascadeYields.Fast.PROTON_AHEAD, CascadeYields.Fast.PION_AHEAD};
     private static final double PION_MEV = 139.57;
     private static final double PROTON_MEV = 938.272;
     private static final double PER_GCM2 = 6.02214e-4;
@@ -33,11 +35,10 @@ public final class Medium {
     private final double[][] loss = new double[SPECIES][];
     private final double[][] reactions = new double[SPECIES][];
     private final double[][][][] products;
-    private final double[][][] slow;
+    private final MaterialYields[][] yields;
     private final double[][] electromagnetic;
     private final double[][][] local;
     private final double[][] cosine;
-    private final double[][][][] back;
     private final Muons muons;
     private final Fragmentation fragmentation;
     private final int fastFrom;
@@ -62,7 +63,7 @@ public final class Medium {
             fillSpecies(s);
         }
         products = new double[HADRONS][HADRONS][grid.size()][];
-        slow = new double[HADRONS][grid.size()][SlowCrossSections.GROUPS];
+        yields = new MaterialYields[HADRONS][grid.size()];
         electromagnetic = new double[HADRONS][grid.size()];
         local = new double[HADRONS][grid.size()][5];
         for (int p = 0; p < HADRONS; p++) {
@@ -71,12 +72,6 @@ public final class Medium {
             }
         }
         muons = new Muons(grid, material.density());
-        back = new double[HADRONS][2][grid.size()][grid.size()];
-        for (int p = 0; p < HADRONS; p++) {
-            for (int k = fastFrom; k < grid.size(); k++) {
-                addBackward(p, k);
-            }
-        }
         cosine = cosines();
     }
 
@@ -131,18 +126,13 @@ public final class Medium {
         return products[projectile][product][k];
     }
 
-    /** Nucleons (0 neutrons, 1 protons) thrown back per areal density of a hadron of energy k, by energy (1/MeV). */
-    double[] back(int projectile, int nucleon, int k) {
-        return back[projectile][nucleon][k];
+    /** What a hadron of energy k makes per areal density. */
+    MaterialYields yields(int projectile, int k) {
+        return yields[projectile][k];
     }
 
     Muons muons() {
         return muons;
-    }
-
-    /** Slow neutrons by group per areal density of a hadron of energy k. */
-    double[] slow(int projectile, int k) {
-        return slow[projectile][k];
     }
 
     /** Energy of neutral pions (MeV) per areal density of a hadron of energy k. */
@@ -207,7 +197,7 @@ public final class Medium {
         return sum;
     }
 
-    private static double crossSectionMb(CascadeYields.Projectile projectile, Material.Part part, double energy) {
+    static double crossSectionMb(CascadeYields.Projectile projectile, Material.Part part, double energy) {
         if (projectile == CascadeYields.Projectile.PION && part.element().charge() > 1) {
             return CascadeYields.of(projectile, part.element()).crossSectionMb(energy);
         }
@@ -215,48 +205,34 @@ public final class Medium {
     }
 
     private void fillProducts(int p, int k) {
-        double energy = grid.energyMeV(k);
-        CascadeYields.Projectile projectile = CascadeYields.Projectile.values()[p];
-        CascadeYields.Fast[] ahead = {CascadeYields.Fast.NEUTRON_AHEAD, CascadeYields.Fast.PROTON_AHEAD,
-            CascadeYields.Fast.PION_AHEAD};
+        MaterialYields made = MaterialYields.of(CascadeYields.Projectile.values()[p], material, grid.energyMeV(k));
+        yields[p][k] = made;
         for (int out = 0; out < HADRONS; out++) {
-            products[p][out][k] = new double[k + 1];
+            products[p][out][k] = spread(made, AHEAD[out], k);
         }
-        for (Material.Part part : material.parts()) {
-            double sigma = part.moles() * PER_GCM2 * crossSectionMb(projectile, part, energy);
-            CascadeYields yields = CascadeYields.of(projectile, part.element());
-            for (int out = 0; out < HADRONS; out++) {
-                spread(yields, ahead[out], sigma, k, products[p][out][k]);
-            }
-            double[] groups = yields.slow(energy);
-            for (int g = 0; g < groups.length; g++) {
-                slow[p][k][g + 1] += sigma * groups[g];
-            }
-            double[] energies = yields.energy(energy);
-            electromagnetic[p][k] += sigma * energies[0];
-            for (int e = 1; e < energies.length; e++) {
-                local[p][k][e - 1] += sigma * energies[e];
-            }
-        }
+        double[] energies = made.energy();
+        electromagnetic[p][k] = energies[0] + energies[energies.length - 1];
+        System.arraycopy(energies, 1, local[p][k], 0, local[p][k].length);
     }
 
-    /** Gives each product to the two energies it lies between, so that number and energy are kept. */
-    private void spread(CascadeYields yields, CascadeYields.Fast product, double sigma, int k, double[] sums) {
-        double energy = grid.energyMeV(k);
+    /** Gives each product to the two energies it lies between, so that number and energy are kept (1/MeV). */
+    double[] spread(MaterialYields made, CascadeYields.Fast product, int k) {
+        double[] sums = new double[k + 1];
         double above = 0;
         for (int i = k - 1; i >= fastFrom; i--) {
             double low = grid.energyMeV(i);
             double width = grid.energyMeV(i + 1) - low;
-            double all = yields.above(product, energy, i == fastFrom ? 0 : low);
+            double all = made.above(product, i == fastFrom ? 0 : low);
             int parts = i == k - 1 ? PARTS_AT_TOP : PARTS;
             double mean = (above + all) / (2 * parts);
             for (int part = 1; part < parts; part++) {
-                mean += yields.above(product, energy, low + width * part / parts) / parts;
+                mean += made.above(product, low + width * part / parts) / parts;
             }
-            sums[i + 1] += sigma * (mean - above) / grid.widthMeV(i + 1);
-            sums[i] += sigma * (all - mean) / grid.widthMeV(i);
+            sums[i + 1] += (mean - above) / grid.widthMeV(i + 1);
+            sums[i] += (all - mean) / grid.widthMeV(i);
             above = all;
         }
+        return sums;
     }
 
     /**
@@ -291,46 +267,7 @@ public final class Medium {
         return mean;
     }
 
-    /** Mean cosine of emission, from the element that reacts most. */
     private double emission(int p, int o, int k, int i) {
-        Material.Part most = material.parts().get(0);
-        for (Material.Part part : material.parts()) {
-            if (part.share() > most.share()) {
-                most = part;
-            }
-        }
-        return CascadeYields.of(CascadeYields.Projectile.values()[p], most.element())
-                .cosine(o, grid.energyMeV(k), grid.energyMeV(i));
-    }
-
-    /** Fast nucleons that go back make their slow neutrons about where they are; they are not followed further. */
-    private void addBackward(int p, int k) {
-        double energy = grid.energyMeV(k);
-        CascadeYields.Projectile projectile = CascadeYields.Projectile.values()[p];
-        for (Material.Part part : material.parts()) {
-            double sigma = part.moles() * PER_GCM2 * crossSectionMb(projectile, part, energy);
-            CascadeYields yields = CascadeYields.of(projectile, part.element());
-            double neutrons = 0;
-            double protons = 0;
-            for (int i = k; i >= fastFrom; i--) {
-                double lower = i == fastFrom ? 0 : grid.upperMeV(i - 1);
-                double n = yields.above(CascadeYields.Fast.NEUTRON_BACK, energy, lower);
-                double q = yields.above(CascadeYields.Fast.PROTON_BACK, energy, lower);
-                back[p][0][k][i] += sigma * (n - neutrons) / grid.widthMeV(i);
-                back[p][1][k][i] += sigma * (q - protons) / grid.widthMeV(i);
-                addSlow(p, k, NEUTRON, i, sigma * (n - neutrons));
-                addSlow(p, k, 1, i, sigma * (q - protons) * -Math.expm1(-reactions[1][i] * range[1][i]));
-                neutrons = n;
-                protons = q;
-            }
-        }
-    }
-
-    private void addSlow(int p, int k, int hadron, int i, double number) {
-        if (reactions[hadron][i] > 0 && number > 0) {
-            for (int g = 0; g < SlowCrossSections.GROUPS; g++) {
-                slow[p][k][g] += number * slow[hadron][i][g] / reactions[hadron][i];
-            }
-        }
+        return yields[p][k].cosine(AHEAD[o], grid.energyMeV(i));
     }
 }

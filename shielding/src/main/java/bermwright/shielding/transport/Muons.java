@@ -57,6 +57,11 @@ final class Muons {
         return perMeV;
     }
 
+    /** Muons of one energy that a pion of another makes (1/MeV per g/cm2). */
+    double made(int pion, int muon) {
+        return made[pion][muon];
+    }
+
     /** Muons made by energy (1/MeV and m2 per g/cm2). */
     double[] source(double[] pions) {
         double[] sum = new double[grid.size()];

@@ -17,10 +17,15 @@ public final class NucleonReactions {
     private static final double[] WEIGHTS = {12.011, 15.999, 22.990, 26.982, 32.06, 40.078, 47.867, 55.845};
     private static final LogTable[] NEUTRONS = columns("nonelastic-neutrons.csv");
     private static final LogTable[] PROTONS = columns("nonelastic-protons.csv");
+    private static final double[] TOTAL_WEIGHTS = {12.011, 15.999, 26.982, 40.078, 55.845};
+    private static final LogTable[] TOTAL = columns("total-neutrons.csv");
     private static final double[][] LIGHT = Table.numbers(NucleonReactions.class, "nonelastic-light-targets.csv");
     private static final double GREATEST_LIGHT_WEIGHT = 5;
     /** Avogadro's number times 1 mb in cm2. */
     private static final double PER_GCM2 = 6.02214e-4;
+    private static final double MB_IN_FM2 = 0.1;
+    private static final double HBARC_MEV_FM = 197.327;
+    private static final double NUCLEON_MEV = 938.92;
 
     private NucleonReactions() {
     }
@@ -38,19 +43,51 @@ public final class NucleonReactions {
         if (weight < GREATEST_LIGHT_WEIGHT) {
             return light(element.charge() == 1 ? 1 : 2, energyMeV);
         }
-        LogTable[] tables = neutron ? NEUTRONS : PROTONS;
-        int last = WEIGHTS.length - 1;
-        if (weight <= WEIGHTS[0] || weight >= WEIGHTS[last]) {
-            int end = weight <= WEIGHTS[0] ? 0 : last;
-            return tables[end].at(energyMeV) * Math.pow(weight / WEIGHTS[end], 2.0 / 3);
+        return between(WEIGHTS, neutron ? NEUTRONS : PROTONS, weight, energyMeV);
+    }
+
+    private static double between(double[] weights, LogTable[] tables, double weight, double energyMeV) {
+        int last = weights.length - 1;
+        if (weight <= weights[0] || weight >= weights[last]) {
+            int end = weight <= weights[0] ? 0 : last;
+            return tables[end].at(energyMeV) * Math.pow(weight / weights[end], 2.0 / 3);
         }
         int i = 0;
-        while (WEIGHTS[i + 1] < weight) {
+        while (weights[i + 1] < weight) {
             i++;
         }
-        double low = Math.pow(WEIGHTS[i], 2.0 / 3);
-        double share = (Math.pow(weight, 2.0 / 3) - low) / (Math.pow(WEIGHTS[i + 1], 2.0 / 3) - low);
+        double low = Math.pow(weights[i], 2.0 / 3);
+        double share = (Math.pow(weight, 2.0 / 3) - low) / (Math.pow(weights[i + 1], 2.0 / 3) - low);
         return tables[i].at(energyMeV) * (1 - share) + tables[i + 1].at(energyMeV) * share;
+    }
+
+    /**
+     * Elastic cross section of a nucleon of 20 MeV or more on a nucleus, that of neutrons for both: total less
+     * nonelastic. Energy is hardly lost, but direction is.
+     *
+     * @param element   the target, heavier than helium; of lighter ones none
+     * @param energyMeV kinetic energy (MeV), 20 or more
+     * @return cross section (mb), zero or more
+     */
+    static double elasticMb(Element element, double energyMeV) {
+        double weight = element.atomicWeight();
+        return weight < GREATEST_LIGHT_WEIGHT ? 0 : Math.max(0, between(TOTAL_WEIGHTS, TOTAL, weight, energyMeV)
+                - crossSectionMb(true, element, energyMeV));
+    }
+
+    /**
+     * Mean cosine of elastic scattering: diffraction by a black disk as wide as the nonelastic cross section, which
+     * falls as exp(-R2 q2/4) with the momentum transfer.
+     *
+     * @param element   the target, heavier than helium
+     * @param energyMeV kinetic energy (MeV), 20 or more
+     * @return mean cosine (1), 0 to 1
+     */
+    static double elasticCosine(Element element, double energyMeV) {
+        double squareFm = crossSectionMb(true, element, energyMeV) * MB_IN_FM2 / Math.PI;
+        double wave = Math.sqrt(energyMeV * (energyMeV + 2 * NUCLEON_MEV)) / HBARC_MEV_FM;
+        double steepness = squareFm / 2 * wave * wave;
+        return 1 / Math.tanh(steepness) - 1 / steepness;
     }
 
     /**
@@ -85,7 +122,7 @@ public final class NucleonReactions {
     private static LogTable[] columns(String name) {
         double[][] rows = Table.numbers(NucleonReactions.class, name);
         double[] energies = column(rows, 0);
-        LogTable[] tables = new LogTable[WEIGHTS.length];
+        LogTable[] tables = new LogTable[rows[0].length - 1];
         for (int i = 0; i < tables.length; i++) {
             tables[i] = new LogTable(energies, column(rows, i + 1), LogTable.Ends.FLAT);
         }

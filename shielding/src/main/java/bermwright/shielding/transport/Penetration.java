@@ -8,36 +8,35 @@ import bermwright.shielding.material.Materials;
 import bermwright.shielding.material.Shield;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 
 /**
  * A field of particles from all sides through soil of growing depth and then a skin: fields at chosen depths, and what
  * open ground sends back.
  *
- * <p>Fast particles go straight along the ray. Slow neutrons are made along rays that come in from the whole half sky
- * above each piece of the cover, and diffuse between its faces.
+ * <p>Ions, and protons that did not react, go straight along the ray. What reactions make is carried through a level
+ * slab under the half sky by depth and direction ({@link SlabHadrons}); a wall shows in each direction what the slab as
+ * thick as it shows at the same slant. Slow neutrons diffuse between the faces of walls.
  */
 public final class Penetration {
-    private static final int SKY_POINTS = 12;
-    private static final double[] SKY_COSINE = new double[SKY_POINTS];
-    private static final double DEEPEST_GCM2 = 1500;
+    /** Along rays nothing is followed beyond this (g/cm2). */
+    private static final double DEEPEST_GCM2 = 1900;
     private static final double OPEN_GROUND_GCM2 = 800;
-    /** Beyond the deepest step the source falls by e over this (g/cm2), as it does before. */
-    private static final double DEEP_RELAXATION_GCM2 = 150;
+    /** Bounds of the steps of the slab, and the steps (g/cm2). */
+    private static final double[] SLAB_GCM2 = {0, 1, 4, 10, 30, 100, 400, 1000, 1500, 1800};
+    private static final double[] SLAB_STEP_GCM2 = {0.25, 0.5, 1, 2, 5, 10, 20, 50, 100};
+    /** Depths nearer to each other than this are one (g/cm2). */
+    private static final double NEAR_GCM2 = 1e-7;
     /** Areal densities of walls that slow neutrons are worked out for (g/cm2). */
     private static final double[] WALLS_GCM2 = {0, 0.5, 1, 2, 3, 5, 7, 10, 15, 20, 25, 30, 40, 50, 60, 75, 90, 105, 125,
         150, 175, 200, 225, 250, 275, 300, 350, 400, 450, 500, 600, 700, 800, 1000, 1200, 1500};
     private static final double MADE_STEP_GCM2 = 4;
 
-    static {
-        for (int i = 0; i < SKY_POINTS; i++) {
-            SKY_COSINE[i] = (i + 0.5) / SKY_POINTS;
-        }
-    }
-
     private final Shield shield;
     private final Resolution resolution;
     private final EnergyGrid grid;
     private final March soil;
+    private final AngularReactions reactions;
     private final List<March> skin = new ArrayList<>();
     private final March water;
     private final double skinAsSoil;
@@ -70,7 +69,7 @@ public final class Penetration {
          */
         public double[] ground() {
             SlowRoom.Walls open = room.walls();
-            open.add(0, 0, 1);
+            open.add(0, 0, 1, 1);
             return open.fluence();
         }
     }
@@ -87,6 +86,7 @@ public final class Penetration {
         this.resolution = resolution;
         grid = new EnergyGrid(resolution.pointsInDecade());
         soil = new March(new Medium(shield.soil(), grid));
+        reactions = new AngularReactions(soil.medium());
         for (Layer layer : shield.skin()) {
             skin.add(new March(new Medium(layer.material(), grid)));
         }
@@ -157,10 +157,38 @@ public final class Penetration {
      * @return the fields
      */
     public Outcome carry(Beam beam, double[] depths, Progress progress) {
+        return carry(beam, depths, Double.POSITIVE_INFINITY, progress);
+    }
+
+    /**
+     * Carries a beam into a shell that bulges.
+     *
+     * @param beam            beam over the whole sphere, left as it is
+     * @param depths          depths of soil and skin counted as soil at which the field is wanted (g/cm2), rising from 0
+     * @param outerRadiusGCm2 radius of its outer face (g/cm2), infinite where it is level
+     * @param progress        told how far the work has come
+     * @return the fields
+     */
+    public Outcome carry(Beam beam, double[] depths, double outerRadiusGCm2, Progress progress) {
+        StraightBeams straight = new StraightBeams(soil, outerRadiusGCm2);
+        Beam[] at = straight(beam, depths, straight, progress.part(0, 0.4));
+        SlabHadrons slab = new SlabHadrons(reactions, soil.medium(), points(depths), straight,
+                soil.showerLengthGCm2());
+        progress.report(0.8, "particles made on the way");
+        SlabFields made = new SlabFields(slab, soil.medium());
+        SlowRoom room = room(made);
+        List<Field> fields = new ArrayList<>();
+        for (int i = 0; i < depths.length; i++) {
+            progress.check();
+            fields.add(field(depths[i], at[i], made, room));
+            progress.report(0.8 + 0.2 * i / depths.length, "doses");
+        }
+        return new Outcome(List.copyOf(fields), room, madeInGround(made));
+    }
+
+    /** Marches what comes in straight along a ray and answers what is left of it at depths. */
+    private Beam[] straight(Beam beam, double[] depths, StraightBeams straight, Progress progress) {
         Beam running = beam.copy();
-        List<double[]> sources = new ArrayList<>();
-        List<Double> places = new ArrayList<>();
-        FastReturn back = new FastReturn(soil.medium());
         Beam[] at = new Beam[depths.length];
         double depth = 0;
         int next = 0;
@@ -169,48 +197,63 @@ public final class Penetration {
                 at[next] = running.copy();
                 next++;
             }
-            sources.add(soil.slowNeutrons(running));
-            places.add(depth);
-            back.add(depth, soil.thrownBack(running));
+            straight.add(depth, running);
             if (next >= depths.length && depth >= DEEPEST_GCM2) {
-                break;
+                return at;
             }
             progress.check();
             double h = Math.min(step(depth), next < depths.length ? soilDepth(depths[next]) - depth : 1e9);
-            soil.step(running, h);
+            soil.straight(running, h);
             depth += h;
-            progress.report(0.8 * depth / DEEPEST_GCM2, "particles at " + Math.round(depth) + " g/cm2");
+            progress.report(depth / DEEPEST_GCM2, "particles at " + Math.round(depth) + " g/cm2");
         }
-        SkySource sky = new SkySource(places, sources);
-        SlowRoom room = room(sky);
-        List<Field> fields = new ArrayList<>();
-        for (int i = 0; i < depths.length; i++) {
-            progress.check();
-            Field.Returned returned = new Field.Returned(back.ofGround(depths[i]), back.ofWall(depths[i]));
-            fields.add(field(depths[i], at[i], returned, room, sky));
-            progress.report(0.8 + 0.2 * i / depths.length, "doses");
-        }
-        return new Outcome(List.copyOf(fields), room, made(sky));
     }
 
-    private SlowRoom room(SkySource sky) {
+    /** Points of the slab: finer towards the surface, among them all depths at which something is asked. */
+    private double[] points(double[] depths) {
+        TreeSet<Double> points = new TreeSet<>();
+        for (int k = 0; k + 1 < SLAB_GCM2.length; k++) {
+            int count = (int) Math.ceil((SLAB_GCM2[k + 1] - SLAB_GCM2[k]) / (SLAB_STEP_GCM2[k] * resolution.stepShare()));
+            for (int i = 0; i < count; i++) {
+                points.add(SLAB_GCM2[k] + i * (SLAB_GCM2[k + 1] - SLAB_GCM2[k]) / count);
+            }
+        }
+        points.add(SLAB_GCM2[SLAB_GCM2.length - 1]);
+        for (double wall : WALLS_GCM2) {
+            points.add(wall);
+        }
+        for (double depth : depths) {
+            points.add(depth);
+        }
+        List<Double> apart = new ArrayList<>();
+        for (double point : points) {
+            if (apart.isEmpty() || point > apart.get(apart.size() - 1) + NEAR_GCM2) {
+                apart.add(point);
+            }
+        }
+        return apart.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private SlowRoom room(SlabFields made) {
         int count = WALLS_GCM2.length;
         double[][] emitted = new double[count][SlowCrossSections.GROUPS];
         double[][] floor = new double[count][];
+        double[][] lit = new double[count][];
         for (int k = 0; k < count; k++) {
             double cover = WALLS_GCM2[k];
             if (k > 0) {
-                emitted[k] = neutrons.emitted(cover, sky);
+                emitted[k] = neutrons.emitted(cover, made);
             }
-            floor[k] = neutrons.emitted(OPEN_GROUND_GCM2, depth -> sky.at(cover, OPEN_GROUND_GCM2 - depth));
+            floor[k] = neutrons.emitted(OPEN_GROUND_GCM2, depth -> made.at(cover + OPEN_GROUND_GCM2 - depth));
+            lit[k] = made.strength(made.point(cover));
         }
-        return new SlowRoom(WALLS_GCM2, emitted, albedo, floor);
+        return new SlowRoom(WALLS_GCM2, emitted, albedo, floor, lit);
     }
 
-    private static double made(SlowNeutrons.Source sky) {
+    private static double madeInGround(SlowNeutrons.Source source) {
         double sum = 0;
         for (double depth = MADE_STEP_GCM2 / 2; depth < OPEN_GROUND_GCM2; depth += MADE_STEP_GCM2) {
-            for (double group : sky.at(depth)) {
+            for (double group : source.at(depth)) {
                 sum += group * MADE_STEP_GCM2;
             }
         }
@@ -228,19 +271,41 @@ public final class Penetration {
         return Math.min(h, Math.max(1e-6, bound - depth));
     }
 
-    private Field field(double depth, Beam behind, Field.Returned returned, SlowRoom room, SkySource sky) {
+    private Field field(double depth, Beam behind, SlabFields made, SlowRoom room) {
+        int point = made.point(depth);
+        SkinEffect effect = SkinEffect.NONE;
         double share = skinAsSoil <= 0 ? 0 : Math.min(1, depth / skinAsSoil);
-        for (int i = 0; i < skin.size() && share > 0; i++) {
-            march(skin.get(i), behind, shield.skin().get(i).arealDensity() / 10 * share);
+        if (share > 0) {
+            Beam soilOnly = behind.and(made.down(made.nearest(soilDepth(depth))), 1);
+            Beam asSoil = soilOnly.copy();
+            march(soil, asSoil, skinAsSoil * share);
+            for (int i = 0; i < skin.size(); i++) {
+                march(skin.get(i), soilOnly, shield.skin().get(i).arealDensity() / 10 * share);
+            }
+            effect = SkinEffect.of(soilOnly, asSoil);
+            behind = soilOnly.straight();
         }
+        List<Beam> level = new ArrayList<>();
+        List<Double> strength = new ArrayList<>();
+        double[] strengths = made.strength(point);
+        for (int m = 0; m < Ordinates.DOWN; m++) {
+            level.add(effect.on(made.made(m, point)));
+            strength.add(strengths[m]);
+        }
+        Beam up = made.up(point);
+        Beam square = behind.and(effect.on(made.down(point)), 1);
+        Field.Returned returned = new Field.Returned(
+                up.times(Math.max(0, Ordinates.between(strengths, 1)) / 2),
+                made.upFrom(point, made.nearest(2 * depth)).times(0.5));
+        Field.Level levelField = new Field.Level(level, up, strength);
         if (depth <= 0) {
             double[] none = new double[SlowCrossSections.GROUPS];
-            return new Field(depth, behind, returned, none, none);
+            return new Field(depth, square, returned, levelField, none, none);
         }
         SlowRoom.Walls dome = room.walls();
-        dome.add(depth, depth, 1);
-        double[] around = neutrons.emitted(depth, x -> sum(sky.at(x), sky.at(depth, depth - x)));
-        return new Field(depth, behind, returned, dome.fluence(), room.closed(depth, around));
+        dome.add(depth, depth, 1, 1);
+        double[] around = neutrons.emitted(depth, x -> sum(made.at(x), made.at(2 * depth - x)));
+        return new Field(depth, square, returned, levelField, dome.fluence(), room.closed(depth, around));
     }
 
     private static double[] sum(double[] one, double[] other) {
@@ -255,39 +320,6 @@ public final class Penetration {
         int count = (int) Math.max(1, Math.ceil(thickness / (2 * resolution.stepShare())));
         for (int i = 0; i < count && thickness > 0; i++) {
             march.step(beam, thickness / count);
-        }
-    }
-
-    /** Slow neutrons made at a depth under the half sky: the mean over the cosine of what slanted rays make. */
-    private static final class SkySource implements SlowNeutrons.Source {
-        private final double[] places;
-        private final double[][] sources;
-
-        SkySource(List<Double> places, List<double[]> sources) {
-            this.places = places.stream().mapToDouble(Double::doubleValue).toArray();
-            this.sources = sources.toArray(double[][]::new);
-        }
-
-        @Override
-        public double[] at(double depthGCm2) {
-            return at(0, depthGCm2);
-        }
-
-        /** The source at a depth of a floor under a dome, both in g/cm2. */
-        double[] at(double dome, double depthGCm2) {
-            double[] sum = new double[SlowCrossSections.GROUPS];
-            for (double cosine : SKY_COSINE) {
-                double slant = dome + depthGCm2 / cosine;
-                double inside = Math.min(slant, places[places.length - 1]);
-                double beyond = Math.exp((inside - slant) / DEEP_RELAXATION_GCM2);
-                int k = java.util.Arrays.binarySearch(places, inside);
-                int i = Math.min(places.length - 2, k >= 0 ? k : -k - 2);
-                double w = (inside - places[i]) / (places[i + 1] - places[i]);
-                for (int g = 0; g < sum.length; g++) {
-                    sum[g] += ((1 - w) * sources[i][g] + w * sources[i + 1][g]) / (2.0 * SKY_POINTS) * beyond;
-                }
-            }
-            return sum;
         }
     }
 

@@ -27,6 +27,7 @@ public final class SlowRoom {
     private final double[][] emitted;
     private final double[][][] albedo;
     private final double[][] floor;
+    private final double[][] lit;
     private final double[][] deep;
     private final int groups;
     private final double[] fallen;
@@ -38,14 +39,16 @@ public final class SlowRoom {
      * @param emitted current of each group that walls of those areal densities emit (1/m2); none of the opening
      * @param albedo  current of each group (last index) that they give back for one neutron of a group sent in; that of
      *                the opening is not asked, the deepest one is the floor's
-     * @param floor   current of each group that the floor emits under a dome of those areal densities (1/m2)
+     * @param floor   current of each group that the floor emits under a level cover of those areal densities (1/m2)
+     * @param lit     by areal density and direction down, how much of the floor's is owed to it, over the mean (1)
      */
-    SlowRoom(double[] depths, double[][] emitted, double[][][] albedo, double[][] floor) {
+    SlowRoom(double[] depths, double[][] emitted, double[][][] albedo, double[][] floor, double[][] lit) {
         this.depths = depths.clone();
         intervals = new Intervals(depths);
         this.emitted = emitted.clone();
         this.albedo = albedo.clone();
         this.floor = floor.clone();
+        this.lit = lit.clone();
         deep = albedo[depths.length - 1];
         groups = deep.length;
         fallen = Arrays.stream(depths).map(x -> Math.exp(-x / RELAXATION)).toArray();
@@ -67,6 +70,9 @@ public final class SlowRoom {
                     all.add(albedo[k][g][out]);
                 }
             }
+            for (double direction : lit[k]) {
+                all.add(direction);
+            }
         }
         return all.build().toArray();
     }
@@ -82,12 +88,13 @@ public final class SlowRoom {
         int count = (int) numbers[0];
         int groups = (int) numbers[1];
         Require.that(count > 1 && groups > 0 && numbers.length
-                        == 2 + count * (1 + 2 * groups) + (count - 1) * groups * (groups + 1) / 2,
+                        == 2 + count * (1 + 2 * groups + Ordinates.DOWN) + (count - 1) * groups * (groups + 1) / 2,
                 "%s numbers are not those of a room", numbers.length);
         double[] depths = new double[count];
         double[][] emitted = new double[count][groups];
         double[][] floor = new double[count][groups];
         double[][][] albedo = new double[count][groups][groups];
+        double[][] lit = new double[count][Ordinates.DOWN];
         int next = 2;
         for (int k = 0; k < count; k++) {
             depths[k] = numbers[next++];
@@ -98,14 +105,17 @@ public final class SlowRoom {
                     albedo[k][g][out] = numbers[next++];
                 }
             }
+            for (int m = 0; m < Ordinates.DOWN; m++) {
+                lit[k][m] = numbers[next++];
+            }
         }
-        return new SlowRoom(depths, emitted, albedo, floor);
+        return new SlowRoom(depths, emitted, albedo, floor, lit);
     }
 
     /** What a station sees of the walls around it. */
     public final class Walls {
         private final double[] across = new double[depths.length];
-        private final double[] along = new double[depths.length];
+        private final double[] below = new double[depths.length];
 
         private Walls() {
         }
@@ -116,24 +126,29 @@ public final class SlowRoom {
          * @param acrossGCm2 distance of the wall there from the outer face of its soil (g/cm2), zero or more; zero
          *                   where there is none
          * @param alongGCm2  soil along the ray (g/cm2), at least as much
+         * @param slant      how much longer than thick the way through the wall is (1), 1 or more
          * @param skyShare   share of the directions above the horizontal (1); all together are 1
          */
-        public void add(double acrossGCm2, double alongGCm2, double skyShare) {
-            share(across, acrossGCm2, skyShare);
-            share(along, alongGCm2, skyShare);
+        public void add(double acrossGCm2, double alongGCm2, double slant, double skyShare) {
+            add(across, acrossGCm2, 0, skyShare);
+            add(below, alongGCm2 / slant, slant, skyShare);
         }
 
-        private void share(double[] weights, double x, double skyShare) {
+        private void add(double[] weights, double x, double slant, double skyShare) {
             Require.notNegative("areal density", x, "g/cm2");
             int last = depths.length - 1;
             if (x >= depths[last]) {
-                weights[last] += skyShare;
+                weights[last] += skyShare * light(last, slant);
                 return;
             }
             int k = intervals.at(x);
             double w = (fallen[k] - Math.exp(-x / RELAXATION)) / (fallen[k] - fallen[k + 1]);
-            weights[k] += (1 - w) * skyShare;
-            weights[k + 1] += w * skyShare;
+            weights[k] += (1 - w) * skyShare * light(k, slant);
+            weights[k + 1] += w * skyShare * light(k + 1, slant);
+        }
+
+        private double light(int k, double slant) {
+            return slant > 0 ? Math.max(0, Ordinates.between(lit[k], 1 / slant)) : 1;
         }
 
         /**
@@ -144,7 +159,21 @@ public final class SlowRoom {
         public double[] fluence() {
             double[] wall = mean(emitted, across);
             double[][] back = back();
-            return filled(wall, back, mean(floor, along));
+            return filled(wall, back, mean(floor, below), true);
+        }
+
+        /**
+         * Neutrons at the station that come up from the floor, whatever they met before.
+         *
+         * @return fluence by group (1/m2)
+         */
+        public double[] up() {
+            double[] all = fluence();
+            double[] down = filled(mean(emitted, across), back(), mean(floor, below), false);
+            for (int g = 0; g < groups; g++) {
+                all[g] -= down[g];
+            }
+            return all;
         }
 
         private double[][] back() {
@@ -165,7 +194,7 @@ public final class SlowRoom {
          * @return fluence by group (1/m2)
          */
         public double[] fromFloor() {
-            double[] sum = mean(floor, along);
+            double[] sum = mean(floor, below);
             for (int g = 0; g < groups; g++) {
                 sum[g] *= 2;
             }
@@ -191,7 +220,7 @@ public final class SlowRoom {
      */
     double[] closed(double depthGCm2, double[] out) {
         Walls walls = walls();
-        walls.add(depthGCm2, depthGCm2, 1);
+        walls.add(depthGCm2, depthGCm2, 1, 1);
         double[][] back = walls.back();
         double[] current = out.clone();
         for (int g = groups - 1; g >= 0; g--) {
@@ -208,15 +237,28 @@ public final class SlowRoom {
     }
 
     /**
-     * Neutrons in the midst of a medium that goes on below, under a level layer of it, without any net current.
+     * Neutrons in the midst of a medium that goes on below, under a level layer of it: layer and floor face each other.
      *
      * @param depthGCm2 areal density of the layer (g/cm2), zero or more
      * @return fluence by group (1/m2)
      */
     public double[] midst(double depthGCm2) {
         Walls walls = walls();
-        walls.add(depthGCm2, depthGCm2, 1);
-        return closed(depthGCm2, mean(emitted, walls.across));
+        walls.add(walls.across, depthGCm2, 0, 1);
+        double[][] back = walls.back();
+        double[] above = mean(emitted, walls.across);
+        double[] below = mean(floor, walls.across);
+        double[] fluence = new double[groups];
+        for (int g = groups - 1; g >= 0; g--) {
+            double down = (above[g] + back[g][g] * below[g]) / (1 - back[g][g] * deep[g][g]);
+            double up = below[g] + deep[g][g] * down;
+            for (int slower = 0; slower < g; slower++) {
+                above[slower] += back[g][slower] * up;
+                below[slower] += deep[g][slower] * down;
+            }
+            fluence[g] = 2 * (down + up);
+        }
+        return fluence;
     }
 
     private double[] mean(double[][] table, double[] weights) {
@@ -230,7 +272,7 @@ public final class SlowRoom {
     }
 
     /** Balance of the room, group by group from the fastest: what leaves wall and floor, and both seen by half. */
-    private double[] filled(double[] wall, double[][] back, double[] ground) {
+    private double[] filled(double[] wall, double[][] back, double[] ground, boolean whole) {
         double[] onWall = new double[groups];
         double[] onFloor = new double[groups];
         double[] fluence = new double[groups];
@@ -248,7 +290,7 @@ public final class SlowRoom {
             double up = fromFloor + deep[g][g] * out;
             onWall[g] = WALL_TO_FLOOR * up + (1 - WALL_TO_FLOOR) * out;
             onFloor[g] = out;
-            fluence[g] = 2 * (out + up);
+            fluence[g] = 2 * (whole ? out + up : out);
         }
         return fluence;
     }

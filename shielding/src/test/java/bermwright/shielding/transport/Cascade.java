@@ -35,6 +35,9 @@ final class Cascade {
     /** Leading particles that keep their charge, as of protons at 12 to 160 GeV (from memory). */
     private static final double CHARGE_KEPT = 2.0 / 3;
 
+    /** Share of pairs that absorb a stopped negative pion which leave as two neutrons. */
+    private static final double NEUTRON_PAIRS = 0.8;
+
     private final Nuclide target;
     private final SplittableRandom random;
     private final List<CascadeParticle> emitted = new ArrayList<>();
@@ -83,6 +86,39 @@ final class Cascade {
             return null;
         }
         Residue left = residue((pion ? FreeCollision.PION : rest(charge)) + energy, energy, pion);
+        clusters = Coalescence.join(emitted);
+        return left;
+    }
+
+    /**
+     * Takes in a negative pion that came to rest: a pair of nucleons absorbs it where the square of the density is high,
+     * four times of five a neutron and a proton, which leave as two neutrons (from memory), else two protons.
+     */
+    Residue absorbAtRest() {
+        emitted.clear();
+        waiting.clear();
+        protons = target.charge() - 1;
+        nucleons = target.mass();
+        double radius;
+        double share;
+        do {
+            radius = target.edge() * Math.cbrt(random.nextDouble());
+            share = target.density(radius) / target.centralDensity();
+        } while (random.nextDouble() > share * share);
+        CascadeParticle place = new CascadeParticle(true, -1);
+        place.x = radius;
+        double[][] out;
+        do {
+            double[] total = Kinematics.sum(Kinematics.sum(partner(radius), partner(radius)),
+                    new double[] {FreeCollision.PION, 0, 0, 0});
+            out = Kinematics.pair(total, new double[] {Nuclide.NUCLEON, Nuclide.NUCLEON}, Kinematics.isotropic(random));
+        } while (blocked(out[0], radius) || blocked(out[1], radius));
+        add(place, false, 0, out[0], radius);
+        add(place, false, random.nextDouble() < NEUTRON_PAIRS ? 0 : 1, out[1], radius);
+        while (!waiting.isEmpty()) {
+            follow(waiting.pop());
+        }
+        Residue left = residue(FreeCollision.PION, 0, true);
         clusters = Coalescence.join(emitted);
         return left;
     }

@@ -23,8 +23,8 @@ final class Evaporation {
     private Evaporation() {
     }
 
-    /** Emits until nothing more can leave; adds the emissions to the list. */
-    static void cool(Cascade.Residue residue, SplittableRandom random, List<Emission> emissions) {
+    /** Emits until nothing more can leave, adds the emissions to the list and answers what is left for gammas (MeV). */
+    static double cool(Cascade.Residue residue, SplittableRandom random, List<Emission> emissions) {
         int a = residue.mass();
         int z = residue.charge();
         double excitation = residue.excitation();
@@ -41,7 +41,7 @@ final class Evaporation {
                 total += widths[j];
             }
             if (!(total > 0)) {
-                return;
+                return excitation;
             }
             double draw = random.nextDouble() * total;
             int j = 0;
@@ -60,6 +60,7 @@ final class Evaporation {
             a -= e[0];
             z -= e[1];
         }
+        return excitation;
     }
 
     private static double separation(int a, int z, int[] e) {
