@@ -19,6 +19,9 @@ class CurveLawTest {
     private static final Shield BARE = Shield.of("highland", List.of());
     private static final Shield STEEL = Shield.of("mare", List.of(new Layer(Materials.named("steel"), 39.5)));
 
+    /** With protons that stray from their ray the dose no longer rises from 40 to 75 g/cm2, nor does it fall. */
+    private static final double KEPT = 0.03;
+
     @Test
     void aCurveNeverOvershootsItsPoints() {
         MonotoneCurve curve = new MonotoneCurve(new double[] {0, 1, 2, 3, 10}, new double[] {5, 2, 2, 4, 0});
@@ -42,10 +45,10 @@ class CurveLawTest {
     }
 
     @Test
-    void theDoseRisesUnderThinCoverAndNeutronsFallSlowlyBeyond() {
+    void secondariesKeepTheDoseUnderThinCoverUpAndNeutronsFallSlowlyBeyond() {
         DoseCurve curve = RESPONSES.cosmicCurve(BARE, 10, Progress.NONE);
         double least = at(curve, 400).dome();
-        assertTrue(at(curve, 750).dome() > least, "secondaries raise the dose beyond 40 g/cm2");
+        assertEquals(1, at(curve, 750).dome() / least, KEPT, "secondaries keep the dose up beyond 40 g/cm2");
         assertTrue(at(curve, 5000).isotropic().neutronShare() > at(curve, 1050).isotropic().neutronShare());
     }
 

@@ -10,7 +10,6 @@ import bermwright.shielding.spectrum.CosmicSpectrum;
 import bermwright.shielding.spectrum.EventSpectra;
 import bermwright.shielding.transport.Beam;
 import bermwright.shielding.transport.Field;
-import bermwright.shielding.transport.MadeDirections;
 import bermwright.shielding.transport.Penetration;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -32,10 +31,10 @@ final class DoseRows {
     private static final double SEA_LEVEL = 1033;
     /** Standard atmosphere above 3 km, 701 hPa. */
     private static final double THREE_KILOMETRES = 715;
-    private static final int SLANTS = 16;
+    /** Along rays nothing is followed deeper. */
+    private static final double DEEPEST = 1890;
     private static final int MADE_PROTON = 30;
     private static final int MUON = 31;
-    private static final int FINE_SLANTS = 1000;
     /** Kinetic energy at 1 GeV/c (MeV). */
     private static final double ONE_GEV_MUON = 900;
     private static final double ONE_GEV_PROTON = 433;
@@ -215,10 +214,10 @@ final class DoseRows {
         answers.put("neutrons-rise-and-fall",
                 greatestAt(0, i -> doses[i].fastNeutrons() + doses[i].slowNeutrons()));
         int turn = 0;
-        while (means[turn + 1].equivalent() < means[turn].equivalent()) {
+        while (turn + 1 < means.length && means[turn + 1].equivalent() < means[turn].equivalent()) {
             turn++;
         }
-        answers.put("rise-of-dose", greatestAt(turn, i -> means[i].equivalent()));
+        answers.put("rise-of-dose", turn + 1 < means.length ? greatestAt(turn, i -> means[i].equivalent()) : 0);
         answers.put("beyond-500", soil.effective(outcome, index(500)) * YEAR_MILLI);
         answers.put("beyond-1500", doses[index(1500)].total() * YEAR_MILLI);
         Penetration.Outcome metal = aluminium.cosmic(10, 0, DEPTHS);
@@ -272,8 +271,8 @@ final class DoseRows {
         TreeSet<Double> depths = new TreeSet<>(List.of(0.0, SEA_LEVEL));
         for (double depth : new double[] {226, 300, 400, 700, THREE_KILOMETRES, SEA_LEVEL}) {
             depths.add(depth);
-            for (int i = 0; i < SLANTS; i++) {
-                depths.add(Math.min(1499, depth / ((i + 0.5) / SLANTS)));
+            for (int m = 0; m < Field.directions(); m++) {
+                depths.add(Math.min(DEEPEST, depth / Field.cosine(m)));
             }
         }
         double[] all = depths.stream().mapToDouble(Double::doubleValue).toArray();
@@ -290,15 +289,10 @@ final class DoseRows {
         for (int g = 0; g < slow.length; g++) {
             neutrons += Field.groupMeV(g) > 10 ? slow[g] : 0;
         }
-        for (int i = 0; i < SLANTS; i++) {
-            double slant = SEA_LEVEL / ((i + 0.5) / SLANTS);
-            if (slant < 1499) {
-                Beam beam = city.fields().get(Arrays.binarySearch(all, slant)).onGround();
-                for (int e = 0; e < air.penetration.grid().size(); e++) {
-                    neutrons += air.penetration.grid().energyMeV(e) > 20
-                            ? beam.fluence(0, e) * air.penetration.grid().widthMeV(e) * 0.5 / SLANTS : 0;
-                }
-            }
+        Field atSea = city.fields().get(Arrays.binarySearch(all, SEA_LEVEL));
+        neutrons += above(air, atSea.level().up(), 0, 20) * 4 * Math.PI / 2;
+        for (int m = 0; m < Field.directions(); m++) {
+            neutrons += above(air, atSea.level().made().get(m), 0, 20) * 4 * Math.PI * Field.share(m) / 2;
         }
         answers.put("sea-level-neutrons", neutrons * 0.36);
         // Vertical intensities, no cut-off.
@@ -306,44 +300,20 @@ final class DoseRows {
         Beam sea = open.fields().get(Arrays.binarySearch(all, SEA_LEVEL)).beam();
         answers.put("sea-level-muons", above(air, sea, MUON, ONE_GEV_MUON));
         answers.put("sea-level-protons",
-                above(air, sea, 1, ONE_GEV_PROTON) + uprightProtons(air, open, all, ONE_GEV_PROTON));
+                above(air, sea, 1, ONE_GEV_PROTON) + above(air, sea, MADE_PROTON, ONE_GEV_PROTON));
     }
 
-    /** Made protons (1/m2 s sr) that come straight down to sea level, strayed from rays of the half sky. */
-    private static double uprightProtons(Run air, Penetration.Outcome outcome, double[] depths, double energyMeV) {
-        MadeDirections directions = new MadeDirections(air.penetration.soil());
-        double sum = 0;
-        for (int k = 0; k < FINE_SLANTS; k++) {
-            double cosine = (k + 0.5) / FINE_SLANTS;
-            double slant = SEA_LEVEL / cosine;
-            int at = Arrays.binarySearch(depths, slant);
-            int low = at >= 0 ? at : -at - 2;
-            if (low >= depths.length - 1) {
-                continue;
-            }
-            double share = (slant - depths[low]) / (depths[low + 1] - depths[low]);
-            Beam before = outcome.fields().get(low).beam();
-            Beam behind = outcome.fields().get(low + 1).beam();
-            for (int i = 0; i < air.penetration.grid().size(); i++) {
-                if (air.penetration.grid().energyMeV(i) >= energyMeV && behind.fluence(MADE_PROTON, i) > 0) {
-                    sum += Math.pow(before.fluence(MADE_PROTON, i), 1 - share)
-                            * Math.pow(behind.fluence(MADE_PROTON, i), share) * air.penetration.grid().widthMeV(i)
-                            * directions.share(i, cosine) * 0.5 / FINE_SLANTS;
-                }
-            }
-        }
-        return sum;
-    }
-
-    /** Effective dose in flat air (uSv/h): rays from the half sky, slow neutrons without a net current. */
+    /** Effective dose in flat air (uSv/h), by direction; slow neutrons as in the midst of it. */
     private static double inAir(Run air, Penetration.Outcome outcome, double[] depths, double depth) {
         double sum = BodyDose.slow(outcome.room().midst(depth));
-        for (int i = 0; i < SLANTS; i++) {
-            double slant = depth / ((i + 0.5) / SLANTS);
-            if (slant < 1499) {
-                Particles p = air.body.effective(outcome.fields().get(Arrays.binarySearch(depths, slant)));
-                sum += (p.total() - p.slowNeutrons()) * 0.5 / SLANTS;
-            }
+        Field level = outcome.fields().get(Arrays.binarySearch(depths, depth));
+        double[] numbers = air.body.directions(level, air.body.effective(level));
+        sum += numbers[1] / 2;
+        for (int m = 0; m < Field.directions(); m++) {
+            double slant = depth / Field.cosine(m);
+            Field along = outcome.fields().get(Arrays.binarySearch(depths, Math.min(DEEPEST, slant)));
+            double straight = slant < DEEPEST ? air.body.directions(along, air.body.effective(along))[0] : 0;
+            sum += (straight + numbers[2 + 2 * m]) * Field.share(m) / 2;
         }
         return sum * 3600 * 1e6;
     }

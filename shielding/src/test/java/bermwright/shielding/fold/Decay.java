@@ -42,7 +42,7 @@ record Decay(double length, double deepest, double groundReturn, double slowLeng
         private double sum;
 
         @Override
-        public void add(double across, double along, double share) {
+        public void add(double across, double along, double slant, double share) {
             sum += share * diffuseDose(across);
         }
 

@@ -26,7 +26,7 @@ class CascadeYieldsPinnedTest {
         Map<String, Double> shipped = sums(text());
         for (int[] which : CASES) {
             Map<String, Double> made = sums(CascadeYieldTable.block(which, EVENTS));
-            assertEquals(8, made.size());
+            assertEquals(10, made.size());
             made.forEach((name, sum) -> {
                 assertTrue(shipped.containsKey(name), name);
                 double unit = name.endsWith("energy") || name.endsWith("mb") ? 50 : 1;

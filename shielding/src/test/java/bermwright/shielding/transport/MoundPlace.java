@@ -111,7 +111,7 @@ record MoundPlace(double radius, double cover, double slope) implements ChanceWa
                 double r = Math.sqrt(1 - z * z);
                 double[] u = {r * Math.cos(turn), r * Math.sin(turn), z};
                 double soil = soilToSky(at, u);
-                walls.add(soil * fall(at, u), soil, 1.0 / steps / steps);
+                walls.add(soil * fall(at, u), soil, 1 / fall(at, u), 1.0 / steps / steps);
             }
         }
     }

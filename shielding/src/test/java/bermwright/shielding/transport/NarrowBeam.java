@@ -11,7 +11,7 @@ public final class NarrowBeam {
 
     /** Particles of a charge, their energies (MeV per nucleon) spread by a fifth about the one given. */
     public static Beam of(EnergyGrid grid, int charge, double energyMeV) {
-        Beam beam = Beam.back(new double[2][grid.size()]);
+        Beam beam = Beam.made(new int[] {0}, new double[1][grid.size()], 0);
         for (int i = 0; i < grid.size(); i++) {
             double off = Math.log(grid.energyMeV(i) / energyMeV) / WIDTH;
             beam.of(charge)[i] = Math.exp(-off * off / 2) / grid.energyMeV(i);

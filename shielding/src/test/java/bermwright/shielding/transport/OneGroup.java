@@ -50,20 +50,36 @@ final class OneGroup implements SlowNeutrons.Groups {
         return new double[] {sum};
     }
 
+    /** How much of what comes through a level cover flies in each direction, over the mean. */
+    private static double[] lit(double cover) {
+        double[] lit = new double[Ordinates.DOWN];
+        double mean = 0;
+        for (int m = 0; m < lit.length; m++) {
+            lit[m] = Math.exp(-cover / Ordinates.cosine(m) / ChanceWalk.THINNING);
+            mean += Ordinates.weight(m) * lit[m];
+        }
+        for (int m = 0; m < lit.length; m++) {
+            lit[m] /= mean;
+        }
+        return lit;
+    }
+
     /** A room of walls by thickness. */
     SlowRoom room() {
         SlowNeutrons neutrons = new SlowNeutrons(this);
         double[][] emitted = new double[WALLS.length][1];
         double[][] floor = new double[WALLS.length][];
         double[][][] albedo = new double[WALLS.length][][];
+        double[][] lit = new double[WALLS.length][];
         for (int k = 0; k < WALLS.length; k++) {
             double cover = WALLS[k];
             if (k > 0) {
                 emitted[k] = neutrons.emitted(cover, x -> sky(0, x));
                 albedo[k] = neutrons.albedo(cover);
             }
-            floor[k] = neutrons.emitted(DEEP, x -> sky(cover, DEEP - x));
+            floor[k] = neutrons.emitted(DEEP, x -> sky(0, cover + DEEP - x));
+            lit[k] = lit(cover);
         }
-        return new SlowRoom(WALLS, emitted, albedo, floor);
+        return new SlowRoom(WALLS, emitted, albedo, floor, lit);
     }
 }

@@ -87,7 +87,7 @@ class SlowRoomLawTest {
     void aRoomUnderLevelCoverIsThatOfWalks(double cover) {
         SlowRoom.Walls walls = OneGroup.walking().room().walls();
         for (int i = 0; i < 200; i++) {
-            walls.add(cover, cover / ((i + 0.5) / 200), 1.0 / 200);
+            walls.add(cover, cover / ((i + 0.5) / 200), 200 / (i + 0.5), 1.0 / 200);
         }
         within(walls.fluence()[0], new ChanceWalk(new ChanceWalk.Level(cover, 100), 5).fluence(2 * STARTS));
     }
@@ -120,7 +120,7 @@ class SlowRoomLawTest {
     @Test
     void anOpenSkyLeavesWhatTheFloorSends() {
         SlowRoom.Walls walls = OneGroup.walking().room().walls();
-        walls.add(0, 0, 1);
+        walls.add(0, 0, 1, 1);
         assertArrayEquals(walls.fromFloor(), walls.fluence(), ROUNDING);
     }
 
@@ -130,11 +130,11 @@ class SlowRoomLawTest {
         SlowRoom again = SlowRoom.of(room.numbers());
         SlowRoom.Walls one = room.walls();
         SlowRoom.Walls other = again.walls();
-        one.add(123, 456, 1);
-        other.add(123, 456, 1);
+        one.add(123, 456, 2, 1);
+        other.add(123, 456, 2, 1);
         assertArrayEquals(one.fluence(), other.fluence(), 0);
         double[] cut = Arrays.copyOf(room.numbers(), 40);
         assertThrows(IllegalArgumentException.class, () -> SlowRoom.of(cut));
-        assertThrows(IllegalArgumentException.class, () -> one.add(Double.NaN, 1, 1));
+        assertThrows(IllegalArgumentException.class, () -> one.add(Double.NaN, 1, 1, 1));
     }
 }
