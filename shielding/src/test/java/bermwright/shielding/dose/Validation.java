@@ -28,6 +28,9 @@ final class Validation {
             Map.entry("air-226", "5.0 hadronic (tuned on it)"), Map.entry("air-300", "2.9 hadronic (tuned on it)"),
             Map.entry("air-400", "1.3 hadronic (tuned on it)"), Map.entry("air-700", "0.13 hadronic (tuned on it)"));
 
+    private static final List<String> NOT_A_CHECK =
+            List.of("neutrons-rise-and-fall", "albedo-share", "beyond-500", "beyond-1500");
+
     private static final String HEAD = """
             # Validation of the radiation rooms
 
@@ -38,8 +41,10 @@ final class Validation {
             How to read it: each row compares a printed figure with ours in the figure's own quantity and for its own
             sun. "Accepted" was set by what the source says of its own spread before ours was known, but for muons and
             protons at sea level, which were added after ours had been seen. First come the rows
-            that miss, with the reason as far as we know it, then those inside; then what the answer rests on. Doses
-            under a dome on the ground count half of what flies straight and all of the slow neutrons in the room.
+            that miss, with the reason as far as we know it, then those inside; rows whose band is so wide that it can
+            hardly fail are shown apart as "not a check"; then what the answer rests on. Doses under a dome on the
+            ground count half of what comes square through a wall, what the floor throws back of it, and all of the
+            slow neutrons in the room.
 
             Nothing was tuned: no number in the production of particles saw a row of this page
             (`closure-numbers.csv`, and a test). The air rows did lead to the search for errors of structure, and
@@ -157,12 +162,8 @@ final class Validation {
             (printed 0.27; Gaisser 1990, from memory); such reactions are 0.893 of all on carbon at 31 GeV/c (printed
             0.892; Abgrall et al. 2011, from memory).
 
-            The march itself is held against walks by chance in three dimensions in which each reaction is a cascade of
-            its own (`CascadeWalkLawTest`): to 500 g/cm2 neutrons and pions above 100 MeV agree within 5 %, protons are
-            10 % too few. Neutrons above 20 MeV are 5 to 10 % too few in the march, which goes at the mean angle.
-            Nucleons that the ground throws back into a room count since lately with the ray that makes them
-            (`FastReturn`), 1 % of the dose behind 180 g/cm2; before, they counted in the open alone and in proportion
-            behind covers.
+            The straight march, which goes on in bodies and skins, is held against walks by chance in three dimensions
+            in which each reaction is a cascade of its own (`CascadeWalkLawTest`).
 
             The search began from misses in air, so who likes may count the air rows as not blind; no number was set by
             them. Steps went both ways: with everything but the sizes of nuclei, sea-level-neutrons stood at 19.7 and
@@ -199,13 +200,10 @@ final class Validation {
 
             ## The deep tail
 
-            Looked for, with what each gave at 1000 g/cm2 all around (now 7.6 mSv a year): primaries above 100 GeV were
-            cut off, +17 %; slow neutrons made by rays from the far side of a sphere, +29 %; muons, 0.04 mSv a year, as
-            pions react in soil before they decay; the cascade of fast hadrons, +13 %. The one published figure for
-            soil, 20 mSv a year (Globus and Strout 2014), stands 2.6 times above ours. The same engine in air,
-            where there are measurements behind 700 to 1033 g/cm2, gives more than they, not less. We found no reason to
-            come nearer to it; the band is a factor 2.4 there and more beyond. Deeper than 1000 g/cm2 nothing published
-            is left to compare with: extrapolated.
+            The one published figure for soil, 20 mSv a year at 1000 g/cm2 in free space (Globus and Strout 2014, a
+            published deterministic transport), stands 4.4 times above ours; the Monte Carlo above, with the same
+            arriving protons and helium, within a fifth of it. In air, where there are measurements behind 700 to 1033
+            g/cm2, ours gives more than they. Deeper than 1000 g/cm2 nothing is left to compare with: extrapolated.
             """;
 
     private Validation() {
@@ -214,13 +212,14 @@ final class Validation {
     static String page() {
         StringBuilder page = new StringBuilder();
         List<String> inside = new ArrayList<>();
+        List<String> idle = new ArrayList<>();
         for (String[] row : DoseRows.printed()) {
             double ours = DoseRows.answers().get(row[0]);
             boolean in = ours >= Double.parseDouble(row[2]) && ours <= Double.parseDouble(row[3]);
             String start = "| " + row[0] + " | " + row[1] + " " + row[4] + " | " + brief(ours) + " | " + row[2] + " to "
                     + row[3] + " | " + row[8] + " | ";
             if (in) {
-                inside.add(start + BEFORE.getOrDefault(row[0], "") + " | no | "
+                (NOT_A_CHECK.contains(row[0]) ? idle : inside).add(start + BEFORE.getOrDefault(row[0], "") + " | no | "
                         + (row[6].equals("yes") ? "from memory: " : "") + row[7] + " |");
             } else {
                 page.append(start).append(why(row[0])).append(' ').append(row[7]).append(" |\n");
@@ -234,11 +233,16 @@ final class Validation {
         page.append("| neutrons of lead, 2 to 20 MeV | 6.5 and 8.3 | 8.8 and 10.2 | within 20 % | number | "
                 + "Evaporation by the liquid drop is too rich in neutrons for lead, which no shield here holds; "
                 + "Leray et al. (2002), from memory, protons of 0.8 and 1.2 GeV. |\n");
-        page.insert(0, HEAD + summary(inside.size()) + MISSES);
+        page.insert(0, HEAD + summary(inside.size(), idle.size()) + MISSES);
         page.append("\n## Doses inside their tolerance\n\n| row | printed | ours | accepted | counted as "
                 + "| hand-set closure before | tuned on | source |\n"
                 + "| --- | --- | --- | --- | --- | --- | --- | --- |\n");
         inside.forEach(line -> page.append(line).append('\n'));
+        page.append("\n## Not a check\n\nTheir bands are so wide that ours could hardly miss them; they count for"
+                + " nothing.\n\n| row | printed | ours | accepted | counted as | hand-set closure before | tuned on |"
+                + " source |\n| --- | --- | --- | --- | --- | --- | --- | --- |\n");
+        idle.forEach(line -> page.append(line).append('\n'));
+        MonteCarloPage.add(page);
         long held = PublishedSpreadTest.inside(counting());
         page.append("\n## Bands\n\nLeaving out one published figure at a time, the band made of the others holds ")
                 .append(held).append(" of ").append(counting().size())
@@ -251,10 +255,10 @@ final class Validation {
         return page.toString();
     }
 
-    private static String summary(int inside) {
+    private static String summary(int inside, int idle) {
         long remembered = DoseRows.printed().stream().filter(r -> r[6].equals("yes")).count();
-        return "Of " + DoseRows.printed().size() + " doses and fluxes " + inside + " are inside (" + remembered
-                + " are from memory). With stopping, ranges, cross sections, fragments, spectra and coefficients "
+        return "Of " + (DoseRows.printed().size() - idle) + " doses and fluxes " + inside + " are inside (" + remembered
+                + " are from memory); " + idle + " more are not a check. With stopping, ranges, cross sections, fragments, spectra and coefficients "
                 + checks() + " printed figures in tables are compared in each test run, beside single ones in the"
                 + " tests.\n";
     }
@@ -277,6 +281,18 @@ final class Validation {
                     + " the ground as Naito et al. print them (row ground-neutrons) make at most 0.8. What lander and"
                     + " instrument add around the detector is not in ours, and we know no figure for it; so a factor"
                     + " six stays unexplained.";
+            case "secondary-share-0" -> "Ours holds what open ground throws back above 20 MeV: nucleons, pions and"
+                    + " muons, which in the Monte Carlo below are 17 % of what protons give in the open. Row"
+                    + " ground-share, which counts neutrons alone as its source does, is inside.";
+            case "rise-of-dose" -> "Ours falls all the way, by 1 % from 40 to 75 g/cm2: what strays from its ray is"
+                    + " lost to a wall seen square. The Monte Carlo below has protons alone rise to 30 g/cm2 under level"
+                    + " ground and to 100 in a sphere, as ours do; heavier ions, which fall, decide. A rise of some"
+                    + " hundredths hangs on the shape of the shelter, which the abstract does not name.";
+            case "sea-level-neutrons", "sea-level-protons" -> "Before, straight transport lost too much in level"
+                    + " layers (0.73 of the Monte Carlo below at 1000 g/cm2), which hid this. Left are fast nucleons that"
+                    + " fall by e over 125 g/cm2 of air (printed 120, Review of Particle Physics, from memory), a factor"
+                    + " 1.4 at 1033 g/cm2; an arriving spectrum 8 to 26 % high above 30 GeV; and pions too many deep"
+                    + " down.";
             case "air-700" -> "The remembered figure is itself unsure: from that of 400 g/cm2 on it falls by e over 121"
                     + " g/cm2, faster than neutrons do by JEDEC (131), and muons fall slower; altitude-3000, below more"
                     + " air, under a more active sun and behind a magnetic cut-off, is printed higher.";
