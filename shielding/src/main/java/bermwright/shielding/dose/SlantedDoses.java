@@ -20,8 +20,8 @@ final class SlantedDoses {
      * Doses by depth.
      *
      * @param depths  areal densities (kg/m2), rising from 0
-     * @param numbers for each of them the dose of what goes straight, of what comes up under a level cover, and for each
-     *                direction down the dose of what reactions made and its share in what comes up (1)
+     * @param numbers for each of them the dose of what goes straight, of what comes up under a level cover, and for
+     *                each direction down the dose of what reactions made and its share in what comes up (1)
      */
     SlantedDoses(double[] depths, double[][] numbers) {
         this.numbers = numbers.clone();

@@ -104,7 +104,8 @@ public final class Distribution {
         Require.within("share of the cover", share, 0, 1, "1");
         DiffuseRoom.Sky sky = room.sky();
         for (int i = 0; i < arealDensity.length; i++) {
-            sky.add(across[i] * share, arealDensity[i] * share, slant[i], this.share[i] - (i > 0 ? this.share[i - 1] : 0));
+            double part = this.share[i] - (i > 0 ? this.share[i - 1] : 0);
+            sky.add(across[i] * share, arealDensity[i] * share, slant[i], part);
         }
         return sky.total();
     }

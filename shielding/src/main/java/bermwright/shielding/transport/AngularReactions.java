@@ -96,7 +96,7 @@ final class AngularReactions {
         return slowNegative[projectile][k];
     }
 
-    /** Fast nucleons (0 neutrons, 1 protons) by energy (1/MeV) of one fast pion that comes to rest, of either charge. */
+    /** Fast nucleons (0 neutrons, 1 protons) by energy (1/MeV) of one negative pion that is captured. */
     double[] captured(int nucleon) {
         return captured[nucleon];
     }

@@ -97,7 +97,7 @@ final class Ordinates {
         return Math.max(0, Math.min(1, (mean - MEAN[lower]) / (MEAN[lower + 1] - MEAN[lower])));
     }
 
-    /** Factors by which what flies in one direction feeds another: {@code q[to] = sum of kernel[to][from] psi[from]}. */
+    /** Factors by which what flies in one direction feeds another: the sum over from of kernel[to][from] psi[from]. */
     private static double[][] kernel(double mean) {
         double[][] kernel = new double[COUNT][COUNT];
         if (Math.abs(mean) == 1) {

@@ -164,7 +164,7 @@ public final class Penetration {
      * Carries a beam into a shell that bulges.
      *
      * @param beam            beam over the whole sphere, left as it is
-     * @param depths          depths of soil and skin counted as soil at which the field is wanted (g/cm2), rising from 0
+     * @param depths          depths of soil and skin counted as soil at which the field is wanted (g/cm2), from 0 up
      * @param outerRadiusGCm2 radius of its outer face (g/cm2), infinite where it is level
      * @param progress        told how far the work has come
      * @return the fields
@@ -213,9 +213,10 @@ public final class Penetration {
     private double[] points(double[] depths) {
         TreeSet<Double> points = new TreeSet<>();
         for (int k = 0; k + 1 < SLAB_GCM2.length; k++) {
-            int count = (int) Math.ceil((SLAB_GCM2[k + 1] - SLAB_GCM2[k]) / (SLAB_STEP_GCM2[k] * resolution.stepShare()));
+            double width = SLAB_GCM2[k + 1] - SLAB_GCM2[k];
+            int count = (int) Math.ceil(width / (SLAB_STEP_GCM2[k] * resolution.stepShare()));
             for (int i = 0; i < count; i++) {
-                points.add(SLAB_GCM2[k] + i * (SLAB_GCM2[k + 1] - SLAB_GCM2[k]) / count);
+                points.add(SLAB_GCM2[k] + i * width / count);
             }
         }
         points.add(SLAB_GCM2[SLAB_GCM2.length - 1]);

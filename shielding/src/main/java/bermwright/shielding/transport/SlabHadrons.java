@@ -38,7 +38,8 @@ final class SlabHadrons {
     private final double[] share;
     private final boolean[] used = new boolean[Ordinates.MEAN.length];
 
-    SlabHadrons(AngularReactions reactions, Medium medium, double[] depth, StraightBeams straight, double showerLength) {
+    SlabHadrons(AngularReactions reactions, Medium medium, double[] depth, StraightBeams straight,
+            double showerLength) {
         this.medium = medium;
         this.reactions = reactions;
         this.depth = depth.clone();

@@ -258,7 +258,8 @@ final class Validation {
     private static String summary(int inside, int idle) {
         long remembered = DoseRows.printed().stream().filter(r -> r[6].equals("yes")).count();
         return "Of " + (DoseRows.printed().size() - idle) + " doses and fluxes " + inside + " are inside (" + remembered
-                + " are from memory); " + idle + " more are not a check. With stopping, ranges, cross sections, fragments, spectra and coefficients "
+                + " are from memory); " + idle + " more are not a check. With stopping, ranges, cross sections,"
+                + " fragments, spectra and coefficients "
                 + checks() + " printed figures in tables are compared in each test run, beside single ones in the"
                 + " tests.\n";
     }
@@ -284,15 +285,15 @@ final class Validation {
             case "secondary-share-0" -> "Ours holds what open ground throws back above 20 MeV: nucleons, pions and"
                     + " muons, which in the Monte Carlo below are 17 % of what protons give in the open. Row"
                     + " ground-share, which counts neutrons alone as its source does, is inside.";
-            case "rise-of-dose" -> "Ours falls all the way, by 1 % from 40 to 75 g/cm2: what strays from its ray is"
-                    + " lost to a wall seen square. The Monte Carlo below has protons alone rise to 30 g/cm2 under level"
-                    + " ground and to 100 in a sphere, as ours do; heavier ions, which fall, decide. A rise of some"
-                    + " hundredths hangs on the shape of the shelter, which the abstract does not name.";
+            case "rise-of-dose" -> "Ours falls all the way, by little from 40 to 75 g/cm2: what strays from its ray"
+                    + " is lost to a wall seen square. The Monte Carlo below has protons alone rise to 30 g/cm2 under"
+                    + " level ground and to 100 in a sphere, as ours do; heavier ions, which fall, decide. A rise of"
+                    + " some hundredths hangs on the shape of the shelter, which the abstract does not name.";
             case "sea-level-neutrons", "sea-level-protons" -> "Before, straight transport lost too much in level"
-                    + " layers (0.73 of the Monte Carlo below at 1000 g/cm2), which hid this. Left are fast nucleons that"
-                    + " fall by e over 125 g/cm2 of air (printed 120, Review of Particle Physics, from memory), a factor"
-                    + " 1.4 at 1033 g/cm2; an arriving spectrum 8 to 26 % high above 30 GeV; and pions too many deep"
-                    + " down.";
+                    + " layers (0.73 of the Monte Carlo below at 1000 g/cm2), which hid this. Left are fast nucleons"
+                    + " that fall by e over 125 g/cm2 of air (printed 120, Review of Particle Physics, from memory), a"
+                    + " factor 1.4 at 1033 g/cm2; an arriving spectrum 8 to 26 % high above 30 GeV; and pions too many"
+                    + " deep down.";
             case "air-700" -> "The remembered figure is itself unsure: from that of 400 g/cm2 on it falls by e over 121"
                     + " g/cm2, faster than neutrons do by JEDEC (131), and muons fall slower; altitude-3000, below more"
                     + " air, under a more active sun and behind a magnetic cut-off, is printed higher.";

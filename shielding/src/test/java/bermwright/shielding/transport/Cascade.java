@@ -13,8 +13,8 @@ import java.util.SplittableRandom;
  *
  * <p>No figure in it was fitted to thick shields, air or any dose.
  *
- * @see "Serber (1947), Phys. Rev. 72, 1114; Bertini (1969), Phys. Rev. 188, 1711; Oset and Salcedo (1987), Nucl. Phys. A
- *     468, 631 (width of resonance absorption in matter); formulas from memory"
+ * @see "Serber (1947), Phys. Rev. 72, 1114; Bertini (1969), Phys. Rev. 188, 1711; Oset and Salcedo (1987), Nucl. Phys.
+ *     A 468, 631 (width of resonance absorption in matter); formulas from memory"
  */
 final class Cascade {
     private static final double STEP = 0.3;
@@ -91,8 +91,8 @@ final class Cascade {
     }
 
     /**
-     * Takes in a negative pion that came to rest: a pair of nucleons absorbs it where the square of the density is high,
-     * four times of five a neutron and a proton, which leave as two neutrons (from memory), else two protons.
+     * Takes in a negative pion that came to rest: a pair of nucleons absorbs it by the square of the density, four times
+     * of five a neutron and a proton, which leave as two neutrons (from memory), else two protons.
      */
     Residue absorbAtRest() {
         emitted.clear();
