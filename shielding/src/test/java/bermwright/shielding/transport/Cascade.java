@@ -91,8 +91,8 @@ final class Cascade {
     }
 
     /**
-     * Takes in a negative pion that came to rest: a pair of nucleons absorbs it by the square of the density, four times
-     * of five a neutron and a proton, which leave as two neutrons (from memory), else two protons.
+     * Takes in a negative pion that came to rest: a pair of nucleons absorbs it by the square of the density, four
+     * times of five a neutron and a proton, which leave as two neutrons (from memory), else two protons.
      */
     Residue absorbAtRest() {
         emitted.clear();
