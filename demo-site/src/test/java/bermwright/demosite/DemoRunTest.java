@@ -3,13 +3,22 @@ package bermwright.demosite;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.site.answer.AnswerTable;
+import bermwright.site.answer.Answers;
+import bermwright.site.answer.Figure;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -97,5 +106,76 @@ class DemoRunTest {
             hauled += isRamp ? 0 : haul.get("bank_m3").asDouble();
         }
         assertEquals(works.get("bank_m3").asDouble(), hauled + works.get("shortage_m3").asDouble(), SUM * covers);
+    }
+
+    /** A figure of JSON stands in the same characters in the file and on the page. */
+    private static void agree(AnswerTable<?> table, Iterable<JsonNode> found, String... files) throws IOException {
+        String page = Files.readString(folder.resolve("report.html"));
+        Set<String> rows = new HashSet<>();
+        for (String file : files) {
+            List<String> lines = Files.readAllLines(folder.resolve("tables").resolve(file + ".csv"));
+            assertEquals(table.figures().stream().map(Figure::column).collect(Collectors.joining(",")), lines.get(0));
+            lines.stream().skip(1).map(l -> l.replace("\"", "").replace("'", "")).forEach(rows::add);
+        }
+        for (JsonNode one : found) {
+            List<String> cells = table.figures().stream().map(f -> {
+                JsonNode value = one.at("/" + f.key().replace('.', '/'));
+                return f.unit().isPresent() ? f.shown(value.asDouble(Double.NaN)) : value.isBoolean()
+                        ? value.asBoolean() ? "yes" : "" : value.asText();
+            }).toList();
+            assertTrue(rows.contains(String.join(",", cells)), table.path() + " " + cells);
+            cells.forEach(cell -> assertTrue(page.contains(">" + cell + "<") || table.path().contains("tilts"), cell));
+        }
+    }
+
+    private static List<JsonNode> each(JsonNode... arrays) {
+        List<JsonNode> all = new ArrayList<>();
+        for (JsonNode array : arrays) {
+            array.forEach(all::add);
+        }
+        return all;
+    }
+
+    @Test
+    void aFigureIsTheSameCharactersInJsonFileAndPage() throws IOException {
+        for (JsonNode hull : all.get("hulls")) {
+            String id = hull.get("id").asText();
+            agree(Answers.STATIONS, hull.get("stations"), "dose-by-station");
+            agree(Answers.COVER, List.of(((ObjectNode) hull.get("cover")).put("id", id)), "covers");
+            agree(Answers.SUPPORTS, hull.at("/burial/supports/loads"), "supports-" + id);
+            agree(Answers.LIFTS, hull.at("/burial/lifts"), "lifts-" + id);
+            if (hull.at("/lowering/tilts").size() > 0) {
+                agree(Answers.TILTS, hull.at("/lowering/tilts"), "lowering-" + id);
+            }
+        }
+        JsonNode works = all.get("earthworks");
+        agree(Answers.HAULS, works.get("hauls"), "hauls", "ramps");
+        agree(Answers.MACHINES, works.get("machines"), "machines");
+        agree(Answers.SLOPES, works.get("slopes"), "slopes");
+        agree(Answers.DIGGING, works.get("gear_digging"), "gear-digging");
+    }
+
+    @Test
+    void textForPeopleHasTheSameCharactersToo() {
+        String text = Cli.run("cover", Cli.DEMO.resolve("plan.json").toString()).out().replaceAll(" +", " ");
+        for (JsonNode hull : all.get("hulls")) {
+            String row = Answers.COVER.brief().stream().map(f -> f.unit().isPresent() ? f.shown(hull.get("cover")
+                    .at("/" + f.key().replace('.', '/')).asDouble(Double.NaN)) : hull.get("id").asText())
+                    .collect(Collectors.joining(" "));
+            assertTrue(text.contains(row), row + " in " + text);
+        }
+    }
+
+    @Test
+    void aFindingKeepsItsNumberAndItsNameInEveryCommand() {
+        Map<String, String> numbers = new HashMap<>();
+        all.get("findings").forEach(f -> assertNull(numbers.put(f.get("id").asText(), f.get("number").asText())));
+        assertEquals(numbers.size(), Set.copyOf(numbers.values()).size());
+        JsonNode part = Cli.run("lower", Cli.DEMO.resolve("plan.json").toString(), "--json").json();
+        assertTrue(part.get("findings").size() > 0);
+        for (JsonNode answer : List.of(part, report.json())) {
+            answer.get("findings").forEach(f -> assertEquals(numbers.get(f.get("id").asText()),
+                    f.get("number").asText(), f.get("id").asText()));
+        }
     }
 }

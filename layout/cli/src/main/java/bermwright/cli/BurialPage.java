@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.site.answer.Answers;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.burial.HullBurial;
 import bermwright.site.burial.HullSupports;
-import bermwright.site.burial.LiftLoad;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
@@ -32,19 +32,15 @@ final class BurialPage {
         JsonPage.put(seat, "greatest_pressure_kPa", InUnits.kilopascals(burial.seat().greatest()));
         put(entry.putObject("supports"), burial.supports());
         ArrayNode lifts = entry.putArray("lifts");
-        burial.lifts().forEach(lift -> put(lifts.addObject(), lift));
+        burial.lifts().forEach(lift -> JsonPage.put(lifts.addObject(), Answers.LIFTS, lift));
     }
 
     private static void put(ObjectNode entry, HullSupports supports) {
         entry.put("kind", supports.kind().word());
         ArrayNode loads = entry.putArray("loads");
         supports.supports().forEach(support -> {
-            ObjectNode row = loads.addObject().put("support", support.name());
-            JsonPage.put(row, "along_m", support.along());
-            JsonPage.put(row, "load_kN", InUnits.kilonewtons(support.reaction()));
-            JsonPage.put(row, "pressure_kPa", InUnits.kilopascals(support.pressure()));
-            JsonPage.put(row, "bearing_kPa", InUnits.kilopascals(support.bearing()));
-            JsonPage.put(row, "bearing_factor", support.bearingFactor());
+            ObjectNode row = loads.addObject();
+            JsonPage.put(row, Answers.SUPPORTS, support);
             support.soil().ifPresent(soil -> SoilPage.put(row.putObject("soil"), soil));
         });
         JsonPage.put(entry, "bending_over_support_kN_m", InUnits.kilonewtons(supports.hogging()));
@@ -69,19 +65,5 @@ final class BurialPage {
             JsonPage.put(entry, "bending_factor_pressure_off", shell.bendingFactor());
             shell.horn().ifPresent(horn -> JsonPage.put(entry, "saddle_horn_stress_MPa", InUnits.megapascals(horn)));
         });
-    }
-
-    private static void put(ObjectNode row, LiftLoad lift) {
-        JsonPage.put(row, "height_m", lift.height());
-        JsonPage.put(row, "greatest_pressure_kPa", InUnits.kilopascals(lift.greatest()));
-        if (lift.greatest() > 0) {
-            ObjectNode at = row.putObject("at");
-            JsonPage.put(at, "along_m", lift.along());
-            JsonPage.put(at, "around_deg", lift.aroundDeg());
-        }
-        JsonPage.put(row, "factor_pressurised", lift.pressurised());
-        JsonPage.put(row, "factor_unpressurised", lift.unpressurised());
-        JsonPage.put(row, "side_push_kN_m", InUnits.kilonewtons(lift.sidePush()));
-        JsonPage.put(row, "slide_factor", lift.slideResistance());
     }
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
-import bermwright.shielding.cover.DepthMap;
+import bermwright.site.answer.Answers;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.exposure.HullCover;
@@ -16,28 +16,15 @@ final class CoverPage {
     static void put(ObjectNode entry, HullAssessment hull) {
         hull.cover().ifPresent(cover -> {
             ObjectNode page = entry.putObject("cover");
-            put(page, cover);
+            JsonPage.put(page, Answers.COVER, cover);
             hull.burial().ifPresent(burial -> JsonPage.put(page, "shell_factor", burial.shellFactor()));
         });
     }
 
-    private static void put(ObjectNode entry, HullCover cover) {
-        JsonPage.put(entry, "volume_m3", cover.volume());
-        JsonPage.put(entry, "placed_mass_t", InUnits.tonnes(cover.placedMass()));
-        putLeast(entry, cover);
-        JsonPage.put(entry, "share_below_wanted", cover.shareBelowWanted());
-    }
-
     /** Where a cover is least deep. */
     static void putLeast(ObjectNode entry, HullCover cover) {
-        DepthMap.Place least = cover.least();
-        if (Double.isFinite(least.depth())) {
-            entry.put("least_depth_m", least.depth());
-            ObjectNode at = entry.putObject("least_depth_at");
-            at.put("along_m", least.along()).put("around_deg", InUnits.degrees(least.around()));
-            entry.put("least_depth_wanted_m", least.wanted());
-        }
-        JsonPage.put(entry, "least_areal_density_g_cm2", InUnits.gramsASquareCentimetre(cover.leastArealDensity()));
+        Answers.COVER.figures().stream().filter(f -> f.key().startsWith("least"))
+                .forEach(f -> JsonPage.put(entry, f, cover));
     }
 
     /** What passes through the covers, and how it fares. */

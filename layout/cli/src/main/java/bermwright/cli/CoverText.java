@@ -2,8 +2,8 @@
 package bermwright.cli;
 
 import bermwright.lowering.strength.SupportedBeam;
+import bermwright.site.answer.Answers;
 import bermwright.site.assessment.Assessment;
-import bermwright.site.assessment.HullAssessment;
 import bermwright.site.burial.HullBurial;
 import bermwright.site.burial.HullSupports;
 import bermwright.site.exposure.PassedThrough;
@@ -18,24 +18,11 @@ final class CoverText {
 
     static void write(Assessment assessment, PrintStream out) {
         CommonText.heading("Cover", out);
-        TextTable table = new TextTable("hull", "soil m3", "mass t", "least depth m", "wanted there m", "at along m",
-                "around deg", "least g/cm2", "skin below wanted %", "shell factor");
-        for (HullAssessment hull : assessment.hulls()) {
-            if (hull.cover().isEmpty()) {
-                table.row(hull.hull().id(), "no cover");
-                continue;
-            }
-            var cover = hull.cover().get();
-            table.row(hull.hull().id(), TextTable.number(cover.volume(), 0),
-                    TextTable.number(InUnits.tonnes(cover.placedMass()), 0),
-                    TextTable.number(cover.least().depth(), 2), TextTable.number(cover.least().wanted(), 2),
-                    TextTable.number(cover.least().along(), 1),
-                    TextTable.number(InUnits.degrees(cover.least().around()), 0),
-                    TextTable.number(InUnits.gramsASquareCentimetre(cover.leastArealDensity()), 0),
-                    TextTable.number(100 * cover.shareBelowWanted(), 1),
-                    TextTable.number(hull.burial().map(b -> b.shellFactor()).orElse(Double.NaN), 1));
-        }
-        out.println(table);
+        out.println(TextTable.of(Answers.COVER, assessment.hulls().stream().flatMap(h -> h.cover().stream()).toList()));
+        assessment.hulls().forEach(h -> CommonText.wrapped("Hull " + h.hull().id() + (h.cover().isEmpty()
+                ? ": no cover." : h.burial().map(b -> ": factor of safety of the shell under it, pressure on: "
+                + TextTable.words(b.shellFactor(), 2) + ".").orElse(": its shell under it is not worked out.")), 2,
+                out));
         assessment.cover().ifPresent(cover -> out.printf("  In all %s m3 placed, slopes of at most %s deg.%n%n",
                 TextTable.words(cover.volume(), 0),
                 TextTable.words(InUnits.degrees(assessment.plan().ground().regolith().stableSlope()), 1)));
@@ -60,19 +47,14 @@ final class CoverText {
     /** What carries each buried hull. */
     static void writeSupports(Assessment assessment, PrintStream out) {
         CommonText.heading("What carries the buried hulls", out);
-        TextTable table = new TextTable("hull", "support", "at along m", "load kN", "on soil kPa", "soil bears kPa",
-                "factor");
-        for (HullAssessment hull : assessment.hulls()) {
-            hull.burial().ifPresent(b -> b.supports().supports().forEach(s -> table.row(b.id(), s.name(),
-                    TextTable.number(s.along(), 1), TextTable.number(InUnits.kilonewtons(s.reaction()), 0),
-                    TextTable.number(InUnits.kilopascals(s.pressure()), 1),
-                    TextTable.number(InUnits.kilopascals(s.bearing()), 0),
-                    TextTable.number(s.bearingFactor(), 1))));
-        }
-        out.println(table);
+        assessment.hulls().forEach(hull -> hull.burial().filter(b -> !b.supports().supports().isEmpty())
+                .ifPresent(b -> {
+                    out.println("  Hull " + b.id());
+                    out.println(TextTable.of(Answers.SUPPORTS, b.supports().supports()));
+                }));
         assessment.hulls().forEach(hull -> hull.burial().ifPresent(b -> b.supports().supports().forEach(s -> s.soil()
-                .ifPresent(soil -> CommonText.wrapped("Soil: %s, %s, factor %s; %s.".formatted(b.id(), s.name(),
-                        TextTable.words(s.bearingFactor(), 2), soil.words()), 2, out)))));
+                .ifPresent(soil -> CommonText.wrapped("Soil: %s, %s, factor of safety %s; %s.".formatted(b.id(),
+                        s.name(), TextTable.words(s.bearingFactor(), 2), soil.words()), 2, out)))));
         assessment.hulls().forEach(hull -> hull.burial().map(HullBurial::supports).ifPresent(
                 s -> bending(hull.hull().id(), s, out)));
         out.println();

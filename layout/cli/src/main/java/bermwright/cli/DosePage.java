@@ -3,6 +3,7 @@ package bermwright.cli;
 
 import bermwright.shielding.dose.DoseLimit;
 import bermwright.shielding.fold.Doubt;
+import bermwright.site.answer.Answers;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.exposure.JudgedLimit;
@@ -26,25 +27,13 @@ final class DosePage {
     }
 
     private static void put(ObjectNode entry, StationDose dose, boolean namesEvent) {
-        entry.put("id", dose.station()).put("quantity", StationDose.QUANTITY);
-        milli(entry, "upright_mSv", dose.upright());
-        milli(entry, "covered_mSv", dose.covered().best());
-        JsonPage.put(entry, "reduction", dose.reduction());
-        milli(entry, "cosmic_mSv", dose.parts().cosmic());
-        if (!namesEvent || dose.parts().doubts().event().isPresent()) {
+        JsonPage.put(entry, Answers.STATIONS, dose);
+        entry.put("quantity", StationDose.QUANTITY);
+        if (!namesEvent) {
             milli(entry, "event_mSv", dose.parts().event());
         }
-        milli(entry, "ground_return_mSv", dose.parts().groundReturn());
-        milli(entry, "low_mSv", dose.covered().low());
-        milli(entry, "high_mSv", dose.covered().high());
-        JsonPage.put(entry, "least_areal_density_g_cm2",
-                InUnits.gramsASquareCentimetre(dose.seen().leastArealDensity()));
-        JsonPage.put(entry, "median_areal_density_g_cm2",
-                InUnits.gramsASquareCentimetre(dose.seen().medianArealDensity()));
-        JsonPage.put(entry, "share_beyond_table", dose.seen().shareBeyondTable());
         entry.set("place", JsonPage.point(dose.place()));
         entry.put("storm_shelter", dose.stormShelter());
-        JsonPage.put(entry, "occupancy_share", dose.occupancyShare());
         ObjectNode spread = entry.putObject("spread");
         put(spread.putObject("cosmic"), dose.parts().cosmicAll(), dose.parts().doubts().cosmic());
         dose.parts().doubts().event().ifPresent(d -> put(spread.putObject("event"), dose.parts().eventAll(), d));

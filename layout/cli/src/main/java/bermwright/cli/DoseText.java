@@ -4,8 +4,8 @@ package bermwright.cli;
 import bermwright.shielding.dose.Band;
 import bermwright.shielding.dose.DoseLimit;
 import bermwright.shielding.fold.Doubt;
+import bermwright.site.answer.Answers;
 import bermwright.site.assessment.Assessment;
-import bermwright.site.assessment.HullAssessment;
 import bermwright.site.exposure.CrewDose;
 import bermwright.site.exposure.JudgedLimit;
 import bermwright.site.exposure.SiteDose;
@@ -23,20 +23,8 @@ final class DoseText {
         CommonText.heading("Dose, " + StationDose.QUANTITY + " in mSv over a stay of "
                 + TextTable.words(assessment.plan().exposure().stayDays(), 0) + " days with "
                 + assessment.dose().map(SiteDose::event).orElse("no event"), out);
-        TextTable table = new TextTable("station", "upright", "covered", "low 16 %", "high 84 %", "less by %", "cosmic",
-                "event", "ground return", "least g/cm2", "median g/cm2", "");
-        for (HullAssessment hull : assessment.hulls()) {
-            for (StationDose dose : hull.stations()) {
-                table.row(dose.hull() + "/" + dose.station(), milli(dose.upright()), milli(dose.covered().best()),
-                        milli(dose.covered().low()), milli(dose.covered().high()),
-                        TextTable.number(100 * dose.reduction(), 0), milli(dose.parts().cosmic()),
-                        event(dose, dose.parts().event()), milli(dose.parts().groundReturn()),
-                        TextTable.number(InUnits.gramsASquareCentimetre(dose.seen().leastArealDensity()), 0),
-                        TextTable.number(InUnits.gramsASquareCentimetre(dose.seen().medianArealDensity()), 0),
-                        dose.stormShelter() ? "storm shelter" : "");
-            }
-        }
-        out.println(table);
+        out.println(TextTable.of(Answers.STATIONS, assessment.hulls().stream().flatMap(h -> h.stations().stream())
+                .toList()));
         assessment.dose().filter(dose -> !dose.stations().isEmpty()).ifPresent(dose -> CommonText.wrapped(
                 "Somebody at a station all the time. On open ground: cosmic rays %s mSv, %s.".formatted(
                         TextTable.words(InUnits.millisieverts(dose.outside().cosmic().best()), 0),
@@ -142,10 +130,6 @@ final class DoseText {
                 TextTable.number(InUnits.gramsASquareCentimetre(dose.seen().leastArealDensity()), 0),
                 TextTable.number(dose.seen().directions(), 0), TextTable.number(100 * dose.seen().openShare(), 2))));
         out.println(table);
-    }
-
-    private static Object event(StationDose dose, double sieverts) {
-        return dose.parts().doubts().event().isPresent() ? milli(sieverts) : "none";
     }
 
     private static TextTable.Cell milli(double sieverts) {

@@ -3,6 +3,8 @@ package bermwright.cli;
 
 import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
+import bermwright.site.answer.AnswerTable;
+import bermwright.site.answer.Figure;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -34,6 +36,23 @@ final class JsonPage {
 
     static void put(ObjectNode object, String key, OptionalDouble value) {
         value.ifPresent(v -> put(object, key, v));
+    }
+
+    /** Puts the figures of a table; a point in a key leads into an object. */
+    static <T> void put(ObjectNode object, AnswerTable<T> table, T of) {
+        table.figures().forEach(figure -> put(object, figure, of));
+    }
+
+    /** Puts one figure. */
+    static <T> void put(ObjectNode object, Figure<T> figure, T of) {
+        int point = figure.key().indexOf('.');
+        String key = figure.key().substring(point + 1);
+        if (figure.unit().isEmpty()) {
+            object.put(key, figure.text(of));
+        } else if (figure.number(of).isPresent()) {
+            put(point < 0 ? object : object.withObjectProperty(figure.key().substring(0, point)), key,
+                    figure.number(of));
+        }
     }
 
     static ArrayNode place(Point place) {

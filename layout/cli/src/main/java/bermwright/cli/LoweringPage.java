@@ -3,8 +3,8 @@ package bermwright.cli;
 
 import bermwright.lowering.sequence.Factors;
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.sequence.TiltState;
 import bermwright.lowering.thrust.ThrusterResult;
+import bermwright.site.answer.Answers;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.pose.LyingPose;
@@ -45,17 +45,10 @@ final class LoweringPage {
     }
 
     private static void lowering(ObjectNode entry, LoweringResult result) {
-        JsonPage.put(entry, "balance_tilt_deg", InUnits.degrees(result.balanceTilt()));
-        JsonPage.put(entry, "hand_over_tilt_deg", InUnits.degrees(result.handOverTilt()));
-        JsonPage.put(entry, "greatest_pull_over_kN", InUnits.kilonewtons(result.greatestPullOver()));
-        JsonPage.put(entry, "greatest_line_tension_kN", InUnits.kilonewtons(result.greatestLineTension()));
-        JsonPage.put(entry, "at_tilt_deg", InUnits.degrees(result.atTilt()));
-        JsonPage.put(entry, "line_angle_at_rest_deg", InUnits.degrees(result.lineAngleAtRest()));
-        JsonPage.put(entry, "full_balance_at_rest_kN", InUnits.kilonewtons(result.balances().full()));
-        JsonPage.put(entry, "hand_balance_at_rest_kN", InUnits.kilonewtons(result.balances().hand()));
+        JsonPage.put(entry, Answers.LOWERING, result);
         entry.put("balances", result.balances().words());
         ArrayNode tilts = entry.putArray("tilts");
-        result.tilts().forEach(state -> tilt(tilts.addObject(), state));
+        result.tilts().forEach(state -> JsonPage.put(tilts.addObject(), Answers.TILTS, state));
         factors(entry.putObject("factors"), result.factors());
         entry.put("governing_part", result.governingPart());
         ArrayNode checks = entry.putArray("checks");
@@ -75,17 +68,6 @@ final class LoweringPage {
         result.holdPoints().forEach(hold -> holds.addObject().put("tilt_deg", InUnits.degrees(hold.tilt()))
                 .put("check", hold.check()));
         result.sequence().forEach(entry.putArray("sequence")::add);
-    }
-
-    private static void tilt(ObjectNode entry, TiltState state) {
-        JsonPage.put(entry, "tilt_deg", InUnits.degrees(state.tilt()));
-        JsonPage.put(entry, "line_total_kN", InUnits.kilonewtons(state.lineTotal()));
-        JsonPage.put(entry, "line_each_kN", InUnits.kilonewtons(state.lineEach()));
-        JsonPage.put(entry, "hand_balance_kN", InUnits.kilonewtons(state.handBalance()));
-        JsonPage.put(entry, "pull_over_kN", InUnits.kilonewtons(state.pullOver()));
-        JsonPage.put(entry, "pivot_up_kN", InUnits.kilonewtons(state.pivotUp()));
-        JsonPage.put(entry, "pivot_along_kN", InUnits.kilonewtons(state.pivotAlong()));
-        JsonPage.put(entry, "pole_each_kN", InUnits.kilonewtons(state.poleEach()));
     }
 
     private static void factors(ObjectNode entry, Factors factors) {

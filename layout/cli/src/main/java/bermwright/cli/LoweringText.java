@@ -6,10 +6,12 @@ import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.sequence.PartCheck;
 import bermwright.lowering.sequence.TiltState;
 import bermwright.lowering.thrust.ThrusterResult;
+import bermwright.site.answer.Answers;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.plan.LoweringGear;
 import java.io.PrintStream;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -74,25 +76,23 @@ final class LoweringText {
     }
 
     private static void tilts(LoweringResult result, PrintStream out) {
-        TextTable table = new TextTable("tilt deg", "all lines kN", "one line kN", "hand balance kN", "pull-over kN",
-                "pivot up kN", "pivot along kN", "one pole kN");
+        List<TiltState> shown = new ArrayList<>();
         List<TiltState> states = result.tilts();
         double next = 0;
         for (int i = 0; i < states.size(); i++) {
             TiltState state = states.get(i);
             double tilt = InUnits.degrees(state.tilt());
             if (tilt >= next - 1e-9 || i == states.size() - 1) {
-                table.row(degrees(state.tilt()), kilonewtons(state.lineTotal()), kilonewtons(state.lineEach()),
-                        TextTable.number(InUnits.kilonewtons(state.handBalance()), 1), kilonewtons(state.pullOver()),
-                        kilonewtons(state.pivotUp()), kilonewtons(state.pivotAlong()), kilonewtons(state.poleEach()));
+                shown.add(state);
                 next = (Math.floor(tilt / STEP_DEG + 1e-9) + 1) * STEP_DEG;
             }
         }
-        out.println(table);
+        out.println(TextTable.of(Answers.TILTS, shown));
     }
 
     private static void checks(LoweringResult result, PrintStream out) {
-        TextTable table = new TextTable("part", "by", "asked", "bears", "unit", "factor", "wanted", "at tilt deg", "");
+        TextTable table = new TextTable("part", "load", "demand", "capacity", "unit", "factor of safety", "required",
+                "at tilt deg", "");
         for (PartCheck check : result.checks()) {
             table.row(check.part(), check.load(), figure(check.demand(), check), figure(check.capacity(), check),
                     unit(check),

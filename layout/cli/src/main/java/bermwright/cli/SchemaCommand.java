@@ -17,9 +17,17 @@ final class SchemaCommand implements Callable<Integer> {
     @Option(names = "--json", description = "The same: the schema is JSON.")
     private boolean json;
 
+    @Option(names = "--answers", description = "The schema of the answers: every key with meaning, unit, digits and"
+            + " model.")
+    private boolean answers;
+
     @Override
     public Integer call() {
-        program.console().out().print(PlanFiles.schema());
+        if (answers) {
+            program.console().out().println(JsonPage.text(AnswerSchema.made()));
+        } else {
+            program.console().out().print(PlanFiles.schema());
+        }
         return ExitCode.DONE.number();
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.site.answer.AnswerTable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +20,15 @@ final class TextTable {
         for (int i = 0; i < heads.length; i++) {
             isNumber.add(false);
         }
+    }
+
+    /** The brief figures of a table, for each of some things. */
+    static <T> TextTable of(AnswerTable<T> table, List<T> things) {
+        TextTable made = new TextTable(table.brief().stream().map(f -> f.heading() + f.unit().map(u -> " "
+                + u.symbol()).orElse("")).map(String::strip).toArray(String[]::new));
+        things.forEach(t -> made.row(table.brief().stream().map(f -> f.unit().isEmpty() ? f.text(t)
+                : new Cell(f.text(t).isEmpty() ? MISSING : f.text(t))).toArray()));
+        return made;
     }
 
     /** Adds a row of texts and of figures made by {@code number}. */

@@ -285,7 +285,7 @@ record Readers(Assessment assessment, Pack pack) {
         page.heading(2, "excavation", "For the excavation lead");
         page.paragraph("How much soil goes where, and the points to set out.");
         assessment.earthworks().ifPresentOrElse(this::soil, () -> page.note("warn", "No earthworks were worked out."));
-        pack.table(covers());
+        pack.table(CoverSheets.covers(assessment.hulls().stream().flatMap(h -> h.cover().stream()).toList()));
         if (!assessment.digging().items().isEmpty()) {
             pack.table(EarthworkSheets.digging(assessment.digging()));
         }
@@ -338,24 +338,5 @@ record Readers(Assessment assessment, Pack pack) {
             pack.table(sheets.ramps());
         }
         pack.table(sheets.machines());
-    }
-
-    private Table covers() {
-        List<List<String>> rows = new ArrayList<>();
-        for (HullAssessment hull : assessment.hulls()) {
-            hull.cover().ifPresent(c -> rows.add(List.of(c.id(), Words.fixed(c.volume(), 1),
-                    Words.tonnes(c.placedMass()), Words.fixed(c.least().depth(), 2), Words.fixed(c.least().wanted(), 2),
-                    Words.fixed(c.least().along(), 1), Words.fixed(Math.toDegrees(c.least().around()), 0),
-                    Words.gramsOnCentimetre(c.leastArealDensity()), Words.fixed(100 * c.shareBelowWanted(), 1))));
-        }
-        assessment.cover().ifPresent(c -> rows.add(List.of("all together", Words.fixed(c.volume(), 1), "", "", "", "",
-                "", "", "")));
-        return new Table("covers", "Covers as placed", List.of(Column.words("hull", "hull"),
-                Column.number("volume_m3", "placed (m³)"), Column.number("placed_mass_t", "placed (t)"),
-                Column.number("least_depth_m", "least depth (m)"), Column.number("wanted_depth_m", "wanted there (m)"),
-                Column.number("least_depth_along_m", "from base plane (m)"),
-                Column.number("least_depth_around_deg", "from crown (°)"),
-                Column.number("least_areal_density_g_cm2", "soil and skin there (g/cm²)"),
-                Column.number("below_wanted_percent", "skin below wanted (%)")), rows);
     }
 }

@@ -40,7 +40,7 @@ import org.w3c.dom.Element;
 class ReportsTest {
     /** Units a column's name may end in, and names of columns that carry a pure number or a count. */
     private static final Set<String> UNITS = Set.of("m", "m2", "m3", "kg", "t", "kN", "deg", "mSv", "cm2", "percent",
-            "1", "h", "days", "kPa", "MJ", "s", "min");
+            "1", "h", "hours", "days", "kPa", "MJ", "s", "min");
     private static final Set<String> PURE = Set.of("number", "point", "measured", "limit", "demand", "capacity",
             "factor", "face_factor", "required_factor", "loads", "value");
 

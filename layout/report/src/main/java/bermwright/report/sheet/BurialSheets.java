@@ -8,10 +8,9 @@ import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.Ink;
 import bermwright.report.page.Table;
-import bermwright.report.page.Table.Column;
+import bermwright.site.answer.Answers;
 import bermwright.site.burial.HullBurial;
 import bermwright.site.burial.HullSupports;
-import bermwright.site.burial.LiftLoad;
 import bermwright.site.plan.Hull;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,35 +51,14 @@ public record BurialSheets(Hull hull, HullBurial burial) {
 
     /** The lifts as a table. */
     public Table lifts() {
-        List<List<String>> rows = new ArrayList<>();
-        for (LiftLoad lift : burial.lifts()) {
-            rows.add(List.of(Integer.toString(rows.size() + 1), Words.fixed(lift.height(), 2),
-                    Words.fixed(lift.greatest() / KILO, 2), Words.fixed(lift.along(), 1),
-                    Words.fixed(lift.aroundDeg(), 0), Words.fixed(lift.pressurised(), 2),
-                    Words.fixed(lift.unpressurised(), 3), Words.fixed(lift.sidePush() / KILO, 2),
-                    Words.fixed(lift.slideResistance(), 2)));
-        }
-        return new Table(Drawing.name("lifts", hull.id()), "Hull " + hull.id() + ": what each lift does to the shell",
-                List.of(Column.number("number", "lift"), Column.number("height_m", "soil up to (m)"),
-                Column.number("greatest_soil_pressure_kPa", "greatest soil pressure (kPa)"),
-                Column.number("along_m", "from base plane (m)"), Column.number("around_deg", "from crown (°)"),
-                Column.number("factor_with_pressure_1", "factor, pressure on"),
-                Column.number("factor_without_pressure_1", "factor, pressure off"),
-                Column.number("side_push_kN_per_m", "push of one side (kN/m)"),
-                Column.number("slide_factor_1", "factor against sliding")), rows);
+        return AnswerSheets.table(Drawing.name("lifts", hull.id()), "Hull " + hull.id()
+                + ": what each lift does to the shell", Answers.LIFTS, burial.lifts());
     }
 
     /** What carries the hull, as a table. */
     public Table supports() {
-        return new Table(Drawing.name("supports", hull.id()), "Hull " + hull.id() + ": what carries it under its cover",
-                List.of(Column.words("support", "support"), Column.number("along_m", "from base plane (m)"),
-                Column.number("load_kN", "bears (kN)"), Column.number("pressure_kPa", "presses the soil (kPa)"),
-                Column.number("bearing_kPa", "soil bears (kPa)"), Column.number("bearing_factor_1", "factor"),
-                Column.words("factor_by_soil", "factor with other soil")),
-                burial.supports().supports().stream().map(s -> List.of(s.name(), Words.fixed(s.along(), 1),
-                Words.kilonewtons(s.reaction()), Words.fixed(s.pressure() / KILO, 1),
-                Words.fixed(s.bearing() / KILO, 0), Words.fixed(s.bearingFactor(), 2),
-                s.soil().map(SoilSensitivity::words).orElse(""))).toList());
+        return AnswerSheets.table(Drawing.name("supports", hull.id()), "Hull " + hull.id()
+                + ": what carries it under its cover", Answers.SUPPORTS, burial.supports().supports());
     }
 
     /**

@@ -6,11 +6,12 @@ import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
-import bermwright.report.page.Table;
 import bermwright.report.page.Table.Column;
+import bermwright.report.page.Table;
 import bermwright.report.section.HullSection;
 import bermwright.report.section.UnrolledDepth;
 import bermwright.shielding.cover.DepthMap;
+import bermwright.site.answer.Answers;
 import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.PassedThrough;
 import bermwright.site.exposure.SiteCover;
@@ -232,5 +233,15 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover, List<Wall>
             into.add(new HullSection.Dimension(skin, new Dot(skin.x() + way * x, skin.y() + way * z),
                     Words.fixed(way, 2) + " m square to the skin"));
         }
+    }
+
+    /**
+     * The covers as placed.
+     *
+     * @param covers one for each covered hull
+     * @return the table
+     */
+    public static Table covers(List<HullCover> covers) {
+        return AnswerSheets.table("covers", "Covers as placed", Answers.COVER, covers);
     }
 }

@@ -6,12 +6,13 @@ import bermwright.report.drawing.Bars;
 import bermwright.report.drawing.Chart;
 import bermwright.report.drawing.Classes;
 import bermwright.report.drawing.Drawing;
-import bermwright.report.page.Table;
 import bermwright.report.page.Table.Column;
+import bermwright.report.page.Table;
 import bermwright.report.section.SkyPictures;
 import bermwright.shielding.dose.Band;
 import bermwright.shielding.fold.Doubt;
 import bermwright.shielding.fold.SkyPicture;
+import bermwright.site.answer.Answers;
 import bermwright.site.exposure.CrewDose;
 import bermwright.site.exposure.JudgedLimit;
 import bermwright.site.exposure.LimitFindings;
@@ -158,31 +159,8 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
 
     /** Dose by station, as in the file. */
     public Table table() {
-        List<List<String>> rows = new ArrayList<>();
-        for (StationDose s : dose.stations()) {
-            rows.add(List.of(s.hull(), s.station(), s.stormShelter() ? "yes" : "no",
-                    Words.fixed(s.occupancyShare(), 2), Words.millisieverts(s.upright()),
-                    Words.millisieverts(s.covered().best()), Words.millisieverts(s.covered().low()),
-                    Words.millisieverts(s.covered().high()), Words.fixed(100 * s.reduction(), 1),
-                    Words.millisieverts(s.parts().cosmic()), Words.millisieverts(s.parts().event()),
-                    Words.millisieverts(s.parts().groundReturn()),
-                    Words.gramsOnCentimetre(s.seen().leastArealDensity()),
-                    Words.gramsOnCentimetre(s.seen().medianArealDensity()),
-                    Words.fixed(100 * s.seen().shareBeyondTable(), 2)));
-        }
-        return new Table("dose-by-station", "Dose at each station alone, " + stay() + mark(), List.of(
-                Column.words("hull", "hull"), Column.words("station", "station"),
-                Column.words("storm_shelter", "storm shelter"), Column.number("occupancy_share_1", "share of time"),
-                Column.number("upright_mSv", "upright, bare (mSv)"), Column.number("covered_mSv",
-                        "covered, best (mSv)"),
-                Column.number("low_mSv", "low, 16th percentile (mSv)"),
-                Column.number("high_mSv", "high, 84th percentile (mSv)"),
-                Column.number("reduction_percent", "less than upright (%)"),
-                Column.number("cosmic_mSv", "cosmic rays (mSv)"), Column.number("event_mSv", "event (mSv)"),
-                Column.number("ground_return_mSv", "ground return (mSv)"),
-                Column.number("least_areal_density_g_cm2", "thinnest way out (g/cm²)"),
-                Column.number("median_areal_density_g_cm2", "half the sky below (g/cm²)"),
-                Column.number("beyond_table_percent", "from beyond the table (%)")), rows);
+        return AnswerSheets.table("dose-by-station", "Dose at each station alone, " + stay() + mark(),
+                Answers.STATIONS, dose.stations());
     }
 
     /** Each limit against the crew and each station; a limit that is not judged has a row that says why. */

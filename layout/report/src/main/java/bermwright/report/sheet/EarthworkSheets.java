@@ -8,8 +8,9 @@ import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.Ink;
 import bermwright.report.map.MapItem;
 import bermwright.report.map.MapStyle;
-import bermwright.report.page.Table;
 import bermwright.report.page.Table.Column;
+import bermwright.report.page.Table;
+import bermwright.site.answer.Answers;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.haulage.Haul;
 import bermwright.site.haulage.SoilNeed;
@@ -86,17 +87,10 @@ public record EarthworkSheets(EarthworksResult soil) {
 
     /** Bank, loose and placed volumes with their spread. */
     public Table volumes() {
-        List<List<String>> rows = List.of(
-                List.of("placed, as it stands in the covers", Words.fixed(soil.placed(), 0), "", ""),
-                List.of("bank, as it lies before digging", Words.fixed(soil.bank(), 0),
-                        Words.fixed(soil.spread().bank(), 0), ""),
-                List.of("loose, in the haulers", Words.fixed(soil.loose(), 0), Words.fixed(soil.spread().loose(), 0),
-                        Words.tonnes(soil.mass())),
-                List.of("left in the borrow grounds, bank", Words.fixed(soil.borrowLeft(), 0), "", ""),
-                List.of("short, bank", Words.fixed(soil.shortage(), 0), "", ""));
         return new Table("volumes", "Soil to be moved" + Marks.of(soil.notes()), List.of(
-                Column.words("state", "state"), Column.number("volume_m3", "volume (m³)"),
-                Column.number("spread_m3", "one standard deviation (m³)"), Column.number("mass_t", "mass (t)")), rows);
+                Column.words("soil", "soil"), Column.number("value", "value"), Column.words("unit", "unit")),
+                Answers.EARTHWORKS.figures().stream().map(f -> List.of(f.heading(), f.text(soil),
+                        f.unit().orElseThrow().symbol())).toList());
     }
 
     /**
@@ -106,14 +100,8 @@ public record EarthworkSheets(EarthworksResult soil) {
      * @return the table
      */
     public static Table slopes(SlopeChecks checks) {
-        return new Table("slopes", "Slopes: how many times they stand against a slide" + Marks.of(List.of(
-                SlopeChecks.note())), List.of(Column.words("of", "of"), Column.words("kind", "which is a"),
-                Column.number("height_m", "height (m)"), Column.number("angle_deg", "side slope (°)"),
-                Column.number("factor", "on the worst circle"),
-                Column.number("face_factor", "in the face, without cohesion"),
-                Column.number("circle_radius_m", "radius of that circle (m)")), checks.slopes().stream().map(s ->
-                List.of(s.subject(), s.kind(), Words.fixed(s.height(), 1), Words.degrees(s.angle()),
-                        Words.fixed(s.circle(), 2), Words.fixed(s.plane(), 2), Words.fixed(s.radius(), 1))).toList());
+        return AnswerSheets.table("slopes", Answers.SLOPES.meaning() + Marks.of(List.of(SlopeChecks.note())),
+                Answers.SLOPES, checks.slopes());
     }
 
     /**
@@ -123,11 +111,8 @@ public record EarthworkSheets(EarthworksResult soil) {
      * @return the table
      */
     public static Table digging(GearDigging digging) {
-        return new Table("gear-digging", "Dug for the gear, derived for want of a stated preparation"
-                + Marks.of(List.of(GearDigging.note())), List.of(Column.words("hull", "hull"),
-                Column.words("part", "dug for"), Column.number("cut_m3", "cut, in place (m³)"),
-                Column.number("fill_m3", "filled in, placed (m³)")), digging.items().stream().map(i -> List.of(
-                i.hull(), i.part(), Words.fixed(i.cut(), 1), Words.fixed(i.fill(), 1))).toList());
+        return AnswerSheets.table("gear-digging", Answers.DIGGING.meaning() + Marks.of(List.of(GearDigging.note())),
+                Answers.DIGGING, digging.items());
     }
 
     /** Every haul of soil that stays where it is placed. */
@@ -169,30 +154,13 @@ public record EarthworkSheets(EarthworksResult soil) {
     }
 
     private Table hauls(String name, String title, List<Haul> shown) {
-        List<List<String>> rows = new ArrayList<>();
-        for (Haul h : shown) {
-            rows.add(List.of(h.from(), h.to(), purpose(h), h.machine(), Words.fixed(h.bank(), 1),
-                    Words.fixed(h.loose(), 1), Words.fixed(h.placed(), 1), Words.tonnes(h.mass()),
-                    Words.fixed(h.distance(), 0), Words.fixed(h.climb(), 1), Words.fixed(h.loads(), 0),
-                    Words.fixed(h.machineHours(), 1), h.energy().isPresent()
-                    ? Words.fixed(h.energy().getAsDouble() / MEGA, 0) : ""));
-        }
-        return new Table(name, title + Marks.of(soil.notes()), List.of(
-                Column.words("from", "from"), Column.words("to", "to"), Column.words("for", "for"),
-                Column.words("machine", "machine"), Column.number("bank_m3", "bank (m³)"),
-                Column.number("loose_m3", "loose (m³)"), Column.number("placed_m3", "placed (m³)"),
-                Column.number("mass_t", "mass (t)"), Column.number("distance_m", "one way (m)"),
-                Column.number("climb_m", "rise and fall (m)"), Column.number("loads", "loads"),
-                Column.number("machine_time_h", "machine hours (h)"), Column.number("energy_MJ", "driving (MJ)")),
-                rows);
+        return AnswerSheets.table(name, title + Marks.of(soil.notes()), Answers.HAULS, shown);
     }
 
     /** Hours and days by machine. */
     public Table machines() {
-        return new Table("machines", "Machines" + Marks.of(soil.notes()), List.of(Column.words("machine", "machine"),
-                Column.number("machine_time_h", "machine hours (h)"),
-                Column.number("work_days", "days with all of them at work")), soil.machineDays().stream().map(m ->
-                List.of(m.machine(), Words.fixed(m.hours(), 0), Words.fixed(m.days(), 1))).toList());
+        return AnswerSheets.table("machines", "Machines" + Marks.of(soil.notes()), Answers.MACHINES,
+                soil.machineDays());
     }
 
     private static String purpose(Haul haul) {

@@ -10,8 +10,9 @@ import bermwright.report.drawing.Chart;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.Ink;
-import bermwright.report.page.Table;
 import bermwright.report.page.Table.Column;
+import bermwright.report.page.Table;
+import bermwright.site.answer.Answers;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import java.util.ArrayList;
@@ -123,27 +124,8 @@ public final class LoweringSheets {
     }
 
     private static Table tilts(String hull, List<TiltState> tilts, String which) {
-        List<Column> columns = List.of(Column.number("tilt_deg", "tilt (°)"),
-                Column.number("line_total_kN", "all lines, full balance (kN)"),
-                Column.number("line_each_kN", "one line with spread (kN)"),
-                Column.number("hand_balance_kN", "hand balance (kN)"),
-                Column.number("pull_over_kN", "pull-over (kN)"),
-                Column.number("pivot_up_kN", "pivot, square to ground (kN)"),
-                Column.number("pivot_along_kN", "pivot, along ground (kN)"),
-                Column.number("hold_needed_kN", "hold needed (kN)"),
-                Column.number("pole_each_kN", "one pole (kN)"),
-                Column.number("lever_m", "lever (m)"),
-                Column.number("line_angle_deg", "line to ground (°)"));
-        List<List<String>> rows = tilts.stream().map(t -> List.of(Words.degrees(t.tilt()),
-                Words.kilonewtons(t.lineTotal()), Words.kilonewtons(t.lineEach()), hand(t.handBalance()),
-                Words.kilonewtons(t.pullOver()), Words.kilonewtons(t.pivotUp()), Words.kilonewtons(t.pivotAlong()),
-                Words.kilonewtons(t.holdNeeded()), Words.kilonewtons(t.poleEach()), Words.fixed(t.lever(), 2),
-                Words.degrees(t.lineAngle()))).toList();
-        return new Table(Drawing.name("lowering", hull), "Hull " + hull + ": forces by tilt, " + which, columns, rows);
-    }
-
-    private static String hand(OptionalDouble force) {
-        return force.isPresent() ? Words.kilonewtons(force.getAsDouble()) : "";
+        return AnswerSheets.table(Drawing.name("lowering", hull), "Hull " + hull + ": forces by tilt, " + which,
+                Answers.TILTS, tilts);
     }
 
     /** Every part against what it is asked, the least margin first. */
@@ -159,8 +141,8 @@ public final class LoweringSheets {
         return new Table(Drawing.name("parts", hull), "Hull " + hull + ": every part at its worst tilt, least margin"
                 + " first" + Marks.of(result.notes()), List.of(Column.words("part", "part"), Column.words("load",
                 "loaded by"),
-                Column.number("demand", "asked"), Column.number("capacity", "bears"), Column.words("unit", "unit"),
-                Column.number("factor", "factor"), Column.number("required_factor", "wanted"),
+                Column.number("demand", "demand"), Column.number("capacity", "capacity"), Column.words("unit", "unit"),
+                Column.number("factor", "factor of safety"), Column.number("required_factor", "required"),
                 Column.words("verdict", "verdict"), Column.number("tilt_deg", "at tilt (°)"),
                 Column.words("factor_by_soil", "factor with other soil"), Column.words("source", "source")), rows);
     }

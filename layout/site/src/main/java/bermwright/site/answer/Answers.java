@@ -1,0 +1,222 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.answer;
+
+import static bermwright.site.answer.Figure.maybe;
+import static bermwright.site.answer.Figure.of;
+import static bermwright.site.answer.Figure.words;
+
+import bermwright.lowering.sequence.LoweringResult;
+import bermwright.lowering.sequence.TiltState;
+import bermwright.site.burial.HullSupports;
+import bermwright.site.burial.LiftLoad;
+import bermwright.site.exposure.HullCover;
+import bermwright.site.exposure.StationDose;
+import bermwright.site.haulage.EarthworksResult;
+import bermwright.site.haulage.Haul;
+import bermwright.site.stages.GearDigging;
+import bermwright.site.stages.SlopeChecks;
+import java.util.List;
+
+/** The tables of results: a new figure is one line here. */
+public final class Answers {
+    /** What governs a lowering by lines. */
+    public static final AnswerTable<LoweringResult> LOWERING = new AnswerTable<>("hulls[].lowering",
+            "What governs a hull's lowering by lines.", "lowering-statics", List.of(
+            of("balance_tilt_deg", "balance tilt", "Tilt at which the centre of mass stands over the pivot line.",
+                    Unit.DEG, LoweringResult::balanceTilt),
+            of("hand_over_tilt_deg", "hand-over tilt", "Tilt from which the lowering lines hold alone.", Unit.DEG,
+                    LoweringResult::handOverTilt),
+            of("greatest_pull_over_kN", "greatest pull-over", "Greatest pull of the pull-over line.", Unit.KN,
+                    LoweringResult::greatestPullOver),
+            of("greatest_line_tension_kN", "greatest line tension", "Greatest tension of one lowering line.", Unit.KN,
+                    LoweringResult::greatestLineTension),
+            of("at_tilt_deg", "at tilt", "Tilt of the greatest line tension.", Unit.DEG, LoweringResult::atTilt),
+            of("line_angle_at_rest_deg", "line angle at rest", "Angle of the lowering lines to the ground with the"
+                    + " hull lying.", Unit.DEG, LoweringResult::lineAngleAtRest).filesOnly(),
+            of("full_balance_at_rest_kN", "full balance at rest", "Pull of all lines together with the hull lying, by"
+                    + " the full moment balance.", Unit.KN, (LoweringResult r) -> r.balances().full()),
+            maybe("hand_balance_at_rest_kN", "hand balance at rest", "The same by the hand balance.", Unit.KN,
+                    r -> r.balances().hand())));
+    /** Forces tilt by tilt. */
+    public static final AnswerTable<TiltState> TILTS = new AnswerTable<>("hulls[].lowering.tilts[]",
+            "Forces of the lowering, tilt by tilt.", "lowering-statics", List.of(
+            of("tilt_deg", "tilt", "Tilt from the standing hull.", Unit.DEG, TiltState::tilt),
+            of("line_total_kN", "all lines", "Pull of all lowering lines together in the lay-down plane, full moment"
+                    + " balance.", Unit.KN, TiltState::lineTotal),
+            of("line_each_kN", "one line with spread", "Tension of one lowering line, with its lateral spread.",
+                    Unit.KN, TiltState::lineEach),
+            maybe("hand_balance_kN", "hand balance", "Pull of all lines by the vertical balance done by hand.", Unit.KN,
+                    TiltState::handBalance),
+            of("pull_over_kN", "pull-over", "Pull of the pull-over line.", Unit.KN, TiltState::pullOver),
+            of("pivot_up_kN", "pivot, square to ground", "Force of the ground on the pivot, square to it.", Unit.KN,
+                    TiltState::pivotUp),
+            of("pivot_along_kN", "pivot, along ground", "Force of the ground on the pivot, along it.", Unit.KN,
+                    TiltState::pivotAlong),
+            of("hold_needed_kN", "hold required", "What the hold at the pivot must take beyond friction.", Unit.KN,
+                    TiltState::holdNeeded).filesOnly(),
+            of("pole_each_kN", "one pole", "Thrust of one pole.", Unit.KN, TiltState::poleEach),
+            of("lever_m", "lever", "Lever of the lines at work about the pivot line.", Unit.M, TiltState::lever)
+                    .filesOnly(),
+            of("line_angle_deg", "line to ground", "Angle of the lines to the ground.", Unit.DEG,
+                    TiltState::lineAngle).filesOnly()));
+    /** The cover of a hull. */
+    public static final AnswerTable<HullCover> COVER = new AnswerTable<>("hulls[].cover", "The cover of a hull.", "",
+            List.of(
+            words("id", "hull", "Id of the hull.", HullCover::id),
+            of("volume_m3", "placed", "Volume of soil placed for this hull.", Unit.M3, HullCover::volume),
+            of("placed_mass_t", "placed mass", "Mass of that soil.", Unit.T, HullCover::placedMass),
+            of("least_depth_m", "least cover depth", "Least depth of soil over the skin that is to be covered.", Unit.M,
+                    (HullCover c) -> c.least().depth()),
+            of("least_depth_wanted_m", "required there", "Cover depth required at that place.", Unit.M,
+                    (HullCover c) -> known(c, c.least().wanted())),
+            of("least_depth_at.along_m", "from base plane", "Where along the hull that is.", Unit.M,
+                    (HullCover c) -> known(c, c.least().along())),
+            of("least_depth_at.around_deg", "from crown", "Where around the hull that is, positive to the left.",
+                    Unit.DEG, (HullCover c) -> known(c, c.least().around())).digits(0),
+            of("least_areal_density_g_cm2", "least areal density", "Least areal density of soil and skin over the"
+                    + " skin.", Unit.G_CM2, HullCover::leastArealDensity),
+            of("share_below_wanted", "skin below required depth", "Share of the skin to be covered that lies under less"
+                    + " soil than required.", Unit.PERCENT, HullCover::shareBelowWanted)));
+    /** What carries a hull under its cover. */
+    public static final AnswerTable<HullSupports.Support> SUPPORTS = new AnswerTable<>(
+            "hulls[].burial.supports.loads[]", "What carries a buried hull.", "hull-supports", List.of(
+            words("support", "support", "Name of the support.", HullSupports.Support::name),
+            of("along_m", "from base plane", "Where along the hull it stands.", Unit.M, HullSupports.Support::along),
+            of("load_kN", "load", "Load on the support.", Unit.KN, HullSupports.Support::reaction),
+            of("pressure_kPa", "pressure on the soil", "Pressure under its foot.", Unit.KPA,
+                    HullSupports.Support::pressure),
+            of("bearing_kPa", "bearing capacity", "Pressure at which the soil fails.", Unit.KPA,
+                    HullSupports.Support::bearing),
+            of("bearing_factor", "factor of safety", "Bearing capacity over pressure.", Unit.ONE,
+                    HullSupports.Support::bearingFactor),
+            words("factor_by_soil", "factor of safety with other soil", "How the factor moves with the soil.",
+                    (HullSupports.Support s) -> s.soil().map(SoilSensitivity::words).orElse("")).filesOnly()));
+    /** What each lift does to the shell. */
+    public static final AnswerTable<LiftLoad> LIFTS = new AnswerTable<>("hulls[].burial.lifts[]",
+            "What each lift does to the shell.", "soil-pressure", List.of(
+            of("height_m", "soil up to", "Height of the soil after the lift.", Unit.M, LiftLoad::height),
+            of("greatest_pressure_kPa", "greatest soil pressure", "Greatest pressure of soil on the skin.", Unit.KPA,
+                    LiftLoad::greatest).digits(2),
+            of("at.along_m", "from base plane", "Where along the hull that is.", Unit.M,
+                    (LiftLoad l) -> l.greatest() > 0 ? l.along() : Double.NaN),
+            of("at.around_deg", "from crown", "Where around the hull that is.", Unit.DEG, (LiftLoad l) ->
+                    l.greatest() > 0 ? Math.toRadians(l.aroundDeg()) : Double.NaN).digits(0),
+            of("factor_pressurised", "factor of safety, pressure on", "What the shell bears over the soil's pressure,"
+                    + " inner pressure on.", Unit.ONE, LiftLoad::pressurised),
+            of("factor_unpressurised", "factor of safety, pressure off", "The same with the inner pressure off.",
+                    Unit.ONE, LiftLoad::unpressurised).digits(3),
+            of("side_push_kN_m", "push of one side", "Push of soil on one side only.", Unit.KN_M, LiftLoad::sidePush),
+            of("slide_factor", "factor of safety against sliding", "Friction under the hull over that push.", Unit.ONE,
+                    LiftLoad::slideResistance)));
+    /** Dose at a station. */
+    public static final AnswerTable<StationDose> STATIONS = new AnswerTable<>("hulls[].stations[]",
+            "Dose of somebody who spends the whole stay, and the event, at one station.", "dose-particles", List.of(
+            words("hull", "hull", "Id of the hull.", StationDose::hull),
+            words("id", "station", "Id of the station.", StationDose::station),
+            words("storm_shelter", "storm shelter", "Whether people shelter here from an event.", (StationDose d) ->
+                    d.stormShelter() ? "yes" : ""),
+            of("upright_mSv", "upright, bare", "Dose at the same place of the bare standing hull.", Unit.MSV,
+                    StationDose::upright),
+            of("covered_mSv", "covered, best", "Dose under the cover: cosmic rays, event and ground return.", Unit.MSV,
+                    (StationDose s) -> s.covered().best()),
+            of("low_mSv", "low, 16th percentile", "Its 16th percentile.", Unit.MSV,
+                    (StationDose s) -> s.covered().low()),
+            of("high_mSv", "high, 84th percentile", "Its 84th percentile, which is held against limits.", Unit.MSV,
+                    (StationDose s) -> s.covered().high()),
+            of("reduction", "less than upright", "One less covered over upright.", Unit.PERCENT,
+                    StationDose::reduction),
+            of("cosmic_mSv", "cosmic rays", "Share of the cosmic rays.", Unit.MSV,
+                    (StationDose s) -> s.parts().cosmic()),
+            of("event_mSv", "event", "Share of the event.", Unit.MSV, (StationDose s) ->
+                    s.parts().doubts().event().isPresent() ? s.parts().event() : Double.NaN),
+            of("ground_return_mSv", "ground return", "Share of what the ground sends back.", Unit.MSV,
+                    (StationDose s) -> s.parts().groundReturn()),
+            of("least_areal_density_g_cm2", "thinnest way out", "Least areal density of all directions.", Unit.G_CM2,
+                    (StationDose s) -> s.seen().leastArealDensity()),
+            of("median_areal_density_g_cm2", "half the sky below", "Median areal density of the sky.", Unit.G_CM2,
+                    (StationDose s) -> s.seen().medianArealDensity()),
+            of("share_beyond_table", "from beyond the table", "Share of the dose through more soil than the response"
+                    + " was made for.", Unit.PERCENT, (StationDose s) -> s.seen().shareBeyondTable()).digits(2)
+                    .filesOnly(),
+            of("occupancy_share", "share of time", "Share of the crew's time inside that is spent here.", Unit.PERCENT,
+                    StationDose::occupancyShare).digits(0).filesOnly()));
+    /** Soil to be moved, in all. */
+    public static final AnswerTable<EarthworksResult> EARTHWORKS = new AnswerTable<>("earthworks",
+            "Soil to be moved, in all.", "haul-time", List.of(
+            of("placed_m3", "placed, as it stands in the covers", "Placed volume.", Unit.M3, EarthworksResult::placed),
+            of("bank_m3", "bank, as it lies before digging", "Bank volume.", Unit.M3, EarthworksResult::bank),
+            of("bank_spread_m3", "bank, one standard deviation", "Standard deviation of the bank volume.", Unit.M3,
+                    (EarthworksResult e) -> e.spread().bank()),
+            of("loose_m3", "loose, in the haulers", "Loose volume.", Unit.M3, EarthworksResult::loose),
+            of("loose_spread_m3", "loose, one standard deviation", "Standard deviation of the loose volume.", Unit.M3,
+                    (EarthworksResult e) -> e.spread().loose()),
+            of("mass_t", "mass", "Mass of the soil moved.", Unit.T, EarthworksResult::mass),
+            of("borrow_left_m3", "left in the borrow grounds, bank", "Bank volume left over.", Unit.M3,
+                    EarthworksResult::borrowLeft),
+            of("shortage_m3", "short, bank", "Bank volume that is missing.", Unit.M3, EarthworksResult::shortage),
+            maybe("machine_hours", "machine hours", "Hours of all machines together.", Unit.HOURS,
+                    EarthworksResult::machineHours)));
+    /** Hauls. */
+    public static final AnswerTable<Haul> HAULS = new AnswerTable<>("earthworks.hauls[]", "Which soil goes where.",
+            "haul-time", List.of(
+            words("from", "from", "Borrow ground or preparation it is dug in.", Haul::from),
+            words("to", "to", "Hull or preparation it is placed at.", Haul::to),
+            words("kind", "for", "What it is for.", (Haul h) -> h.kind().word()),
+            words("machine", "machine", "Machine that hauls it.", Haul::machine),
+            of("bank_m3", "bank", "Bank volume.", Unit.M3, Haul::bank),
+            of("loose_m3", "loose", "Loose volume.", Unit.M3, Haul::loose).filesOnly(),
+            of("placed_m3", "placed", "Placed volume.", Unit.M3, Haul::placed),
+            of("mass_t", "mass", "Mass.", Unit.T, Haul::mass).filesOnly(),
+            of("distance_m", "one way", "Length of the way, one way.", Unit.M, Haul::distance).digits(0),
+            of("climb_m", "rise and fall", "Rise and fall along the way, both counted.", Unit.M, Haul::climb).digits(1)
+                    .filesOnly(),
+            of("loads", "loads", "Loads carried, not rounded up.", Unit.COUNT, Haul::loads),
+            maybe("machine_hours", "machine hours", "Hours of its machines.", Unit.HOURS, Haul::machineHours),
+            maybe("energy_MJ", "driving", "Energy for driving.", Unit.MJ, Haul::energy).filesOnly()));
+    /** Work of each machine. */
+    public static final AnswerTable<EarthworksResult.MachineDays> MACHINES = new AnswerTable<>("earthworks.machines[]",
+            "Hours and days by machine.", "haul-time", List.of(
+            words("id", "machine", "Id of the machine.", EarthworksResult.MachineDays::machine),
+            of("machine_hours", "machine hours", "Hours of all of them together.", Unit.HOURS,
+                    EarthworksResult.MachineDays::hours),
+            of("days", "days with all of them at work", "Days with all of them at work.", Unit.DAYS,
+                    EarthworksResult.MachineDays::days)));
+    /** Slopes of mounds and pits. */
+    public static final AnswerTable<SlopeChecks.Slope> SLOPES = new AnswerTable<>("earthworks.slopes[]",
+            "How far mounds and pits are from sliding; 1.3 required while work goes on.", "slope-stability", List.of(
+            words("of", "of", "Id of the hull or borrow ground.", SlopeChecks.Slope::subject),
+            words("kind", "which is a", "What it is.", SlopeChecks.Slope::kind),
+            of("height_m", "height", "Height of the slope.", Unit.M, SlopeChecks.Slope::height).digits(1),
+            of("angle_deg", "side slope", "Angle of the slope.", Unit.DEG, SlopeChecks.Slope::angle),
+            of("factor_worst_circle", "factor of safety, worst circle", "Factor of safety on the worst circle.",
+                    Unit.ONE, SlopeChecks.Slope::circle),
+            of("factor_in_the_face", "factor of safety, in the face", "Factor of safety in the face, without cohesion.",
+                    Unit.ONE, SlopeChecks.Slope::plane),
+            of("circle_radius_m", "radius of that circle", "Radius of the worst circle.", Unit.M,
+                    SlopeChecks.Slope::radius).digits(1).filesOnly()));
+    /** What is dug for the gear. */
+    public static final AnswerTable<GearDigging.Item> DIGGING = new AnswerTable<>("earthworks.gear_digging[]",
+            "Dug for the gear, derived for want of a stated preparation.", "gear-digging", List.of(
+            words("hull", "hull", "Id of the hull.", GearDigging.Item::hull),
+            words("part", "dug for", "Part of its gear.", GearDigging.Item::part),
+            of("cut_m3", "cut, bank", "Volume dug, bank.", Unit.M3, GearDigging.Item::cut).digits(1),
+            of("fill_m3", "filled in, placed", "Volume filled in, placed.", Unit.M3, GearDigging.Item::fill)
+                    .digits(1)));
+
+    private Answers() {
+    }
+
+    /**
+     * Every table.
+     *
+     * @return the tables, in the order of the answer
+     */
+    public static List<AnswerTable<?>> all() {
+        return List.of(LOWERING, TILTS, COVER, SUPPORTS, LIFTS, STATIONS, EARTHWORKS, HAULS, MACHINES, SLOPES, DIGGING);
+    }
+
+    /** A value of the place of least cover, where there is one. */
+    private static double known(HullCover cover, double value) {
+        return Double.isFinite(cover.least().depth()) ? value : Double.NaN;
+    }
+}
