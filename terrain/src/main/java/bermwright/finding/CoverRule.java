@@ -66,7 +66,7 @@ public enum CoverRule implements Rule {
     SADDLE_IDLE(WARN, WARN, HULL, "support that carries nothing", "kN", "equilibrium",
             "Space the supports more evenly."),
     SADDLE_BEARING(REFUSE, WARN, HULL, "factor of safety of the soil under a support", "1",
-            "common practice, no source: soil bears a footing three times",
+            "factor of safety 3 on bearing capacity, common practice, no source",
             "Widen the foot, add supports, or bed the hull along its length."),
     SADDLE_BENDING(REFUSE, WARN, HULL, "factor of safety of the shell in bending", "1", "our own planning figure",
             "Add supports, pack soil under it along its length, or frame it."),

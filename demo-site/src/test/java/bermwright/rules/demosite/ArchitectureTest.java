@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.rules.demosite;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,7 +10,12 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.core.importer.Location;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,5 +65,19 @@ class ArchitectureTest {
                 "cli")) {
             assertTrue(HOUSE.stream().anyMatch(c -> c.getPackageName().equals("bermwright." + room)), room);
         }
+    }
+
+    /** Rules are values: what compares them with a text is always false and proves nothing. */
+    @Test
+    void nobodyComparesARuleWithAText() throws IOException {
+        Pattern slip = Pattern.compile("\\brule\\(\\)\\.(equals|startsWith|contains)\\(\"|\\(Finding::rule\\)");
+        List<String> found = new ArrayList<>();
+        try (Stream<Path> files = Files.walk(Path.of(System.getProperty("bermwright.root")))) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+                Files.readString(file).lines().filter(l -> slip.matcher(l).find() && !l.contains("Pattern.compile"))
+                        .forEach(l -> found.add(file.getFileName() + ": " + l.strip()));
+            }
+        }
+        assertEquals(List.of(), found);
     }
 }

@@ -27,7 +27,7 @@ final class CommonText {
                         assessment.dose().isPresent() && assessment.earthworks().isPresent() ? ""
                                 : "that this command works out ",
                         count(assessment, Finding.Level.WARN), count(assessment, Finding.Level.NOTE))
-                : "REFUSED: %d findings say that this plan must not be carried out so; %d warnings, %d notes."
+                : "REFUSED: %d findings refuse this plan; %d warnings, %d notes."
                         .formatted(refused, count(assessment, Finding.Level.WARN),
                                 count(assessment, Finding.Level.NOTE)));
     }

@@ -3,7 +3,6 @@ package bermwright.cli;
 
 import bermwright.lowering.review.CrossSlope;
 import bermwright.lowering.review.CrossState;
-import bermwright.lowering.review.Loss;
 import bermwright.lowering.review.MotionState;
 import bermwright.lowering.review.Review;
 import bermwright.lowering.thrust.ThrustState;
@@ -13,8 +12,6 @@ import bermwright.site.assessment.LoweringChoices;
 import bermwright.site.laydown.Laydown;
 import bermwright.site.laydown.LoweringWords;
 import java.io.PrintStream;
-import java.util.Comparator;
-import java.util.List;
 
 /** A laying down under review, for people. */
 final class ReviewText {
@@ -73,13 +70,8 @@ final class ReviewText {
     /** For each thing that may be lost, the tilt at which it is worst. */
     private static void losses(Review review, PrintStream out) {
         TextTable table = new TextTable("one thing lost", "worst at deg", "then", "what");
-        List<String> things = review.losses().stream().map(Loss::lost).distinct().toList();
-        for (String thing : things) {
-            review.losses().stream().filter(l -> l.lost().equals(thing))
-                    .max(Comparator.comparing(Loss::outcome).thenComparing(Loss::speed).thenComparing(Loss::demand))
-                    .ifPresent(l -> table.row(l.lost(), TextTable.number(InUnits.degrees(l.tilt()), 1),
-                            l.outcome().word(), l.words()));
-        }
+        review.worstLosses().forEach(l -> table.row(l.lost(), TextTable.number(InUnits.degrees(l.tilt()), 1),
+                l.outcome().word(), l.words()));
         out.println(table);
     }
 

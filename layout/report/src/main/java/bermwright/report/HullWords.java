@@ -35,9 +35,11 @@ record HullWords(Assessment assessment, HullAssessment of) {
                 + " to be decided.");
         of.lying().ifPresentOrElse(pose -> lines.add("It lies with its base at east "
                 + Words.fixed(pose.axisStart().x(), 1) + " m, north " + Words.fixed(pose.axisStart().y(), 1)
-                + " m, axis height " + Words.fixed(pose.axisStart().z(), 2) + " m, on ground that falls "
-                + Words.degrees(pose.slopeAlong()) + "° along and " + Words.degrees(pose.slopeAcross())
-                + "° to the left."), () -> lines.add(hull.arrival() == Hull.Arrival.STAYS_UPRIGHT
+                + " m, axis height " + Words.fixed(pose.axisStart().z(), 2) + " m, on ground that slopes "
+                + Words.degrees(Math.abs(pose.slopeAlong())) + (pose.slopeAlong() < 0 ? "° up" : "° down")
+                + " along and " + Words.degrees(Math.abs(pose.slopeAcross())) + "° down to the "
+                + (pose.slopeAcross() < 0 ? "right." : "left.")),
+                () -> lines.add(hull.arrival() == Hull.Arrival.STAYS_UPRIGHT
                 ? "It stays upright." : "How it lies is not known, for its ground is missing."));
         of.laydown().flatMap(l -> l.lowering()).ifPresentOrElse(result -> lowering(result, lines), () -> {
             if (hull.arrival() == Hull.Arrival.LOWERED) {
@@ -71,7 +73,7 @@ record HullWords(Assessment assessment, HullAssessment of) {
         lines.add("One line pulls at most " + Words.said(result.greatestLineTension() / 1000, "kN") + ", at "
                 + Words.degrees(result.atTilt()) + "° from standing; balance is at "
                 + Words.degrees(result.balanceTilt()) + "° and the lowering lines hold alone from "
-                + Words.degrees(result.handOverTilt()) + "°. What governs: " + result.governingPart() + "."
+                + Words.degrees(result.handOverTilt()) + "°. Governing part: " + result.governingPart() + "."
                 + Marks.of(result.notes()));
         lines.add(LoweringSheets.balances(result));
     }
@@ -82,10 +84,10 @@ record HullWords(Assessment assessment, HullAssessment of) {
         }
         return "Least cover " + Words.fixed(cover.least().depth(), 2) + " m, where "
                 + Words.said(cover.least().wanted(),
-                "m") + " is wanted, " + Words.fixed(cover.least().along(), 1) + " m from the base plane and "
+                "m") + " is required, " + Words.fixed(cover.least().along(), 1) + " m from the base plane and "
                 + Words.fixed(Math.toDegrees(cover.least().around()), 0) + "° around from the crown; "
-                + Words.fixed(100 * cover.shareBelowWanted(), 1) + " % of the skin to be covered lies shallower than"
-                + " wanted. Soil placed for it: " + Words.fixed(cover.volume(), 0) + " m³, "
+                + Words.fixed(100 * cover.shareBelowWanted(), 1) + " % of the skin to be covered lies shallower"
+                + " than required. Soil placed for it: " + Words.fixed(cover.volume(), 0) + " m³, "
                 + Words.tonnes(cover.placedMass()) + " t.";
     }
 

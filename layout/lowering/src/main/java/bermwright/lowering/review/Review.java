@@ -3,7 +3,10 @@ package bermwright.lowering.review;
 
 import bermwright.foundation.ModelNote;
 import bermwright.lowering.strength.HullBeam;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -31,5 +34,19 @@ public record Review(LineReview lines, List<EdgeState> edge, MotionReview motion
         edge = List.copyOf(edge);
         losses = List.copyOf(losses);
         notes = List.copyOf(notes);
+    }
+
+    /**
+     * Each thing that may be lost, at the tilt at which its loss is worst: by what then comes, then by the speed of the
+     * far end, then by the demand on what is left.
+     *
+     * @return one loss for each thing, in the order in which they were looked at
+     */
+    public List<Loss> worstLosses() {
+        Comparator<Loss> worse = Comparator.comparing(Loss::outcome).thenComparingDouble(Loss::speed)
+                .thenComparingDouble(Loss::demand);
+        Map<String, Loss> worst = new LinkedHashMap<>();
+        losses.forEach(loss -> worst.merge(loss.lost(), loss, (a, b) -> worse.compare(b, a) > 0 ? b : a));
+        return List.copyOf(worst.values());
     }
 }

@@ -44,11 +44,10 @@ final class CaseFindings {
             findings.add(Finding.of(LoweringRule.LOWERING_FALLS_WHILE_STANDING, Level.REFUSE,
                     Figures.of(deg(slope), deg(alpha), "deg"),
                     text("The ground falls %.1f deg along the lay-down azimuth, the centre of mass stands only %.1f deg"
-                            + " behind the pivot line: the hull falls while standing. Turn the azimuth or level the"
-                            + " ground.", deg(slope), deg(alpha))));
+                            + " behind the pivot line: the hull falls while standing.", deg(slope), deg(alpha))));
         } else if (what.rig().pullOver().isEmpty()) {
             findings.add(Finding.of(LoweringRule.LOWERING_NO_PULL_OVER, Level.REFUSE, Figures.NONE,
-                    text("Nothing pulls the hull over its balance at %.1f deg. Give a pull-over line.",
+                    text("Nothing pulls the hull over its balance at %.1f deg.",
                             deg(alpha - slope))));
         }
         what.rig().poles().ifPresent(p -> poleInSweep(p, sweep, findings));
@@ -132,8 +131,8 @@ final class CaseFindings {
         for (DeadPoint dead : scan.deadPoints()) {
             findings.add(Finding.of(LoweringRule.LOWERING_DEAD_POINT, Level.REFUSE,
                     Figures.of(dead.worstLever(), dead.limit(), "m"),
-                    text("From %.1f to %.1f deg %s: lever down to %.2f m, least accepted %.2f m. Raise the pole heads"
-                            + " or set them further behind the pivot.", deg(dead.from()), deg(dead.to()),
+                    text("From %.1f to %.1f deg %s: lever down to %.2f m, %.2f m required.", deg(dead.from()),
+                    deg(dead.to()),
                             dead.kind().words(), dead.worstLever(), dead.limit())));
         }
         uplift(scan, findings);
@@ -185,7 +184,7 @@ final class CaseFindings {
             findings.add(Finding.of(LoweringRule.LOWERING_POLE_PULLED_BACK, Level.WARN,
                     Figures.of(-back.get().head().leftOver() / 1000, 0, "kN"),
                     text("At %.1f deg the lines to the winches pull each pole head %.1f kN away from the hull and no"
-                            + " fore stay holds it. Set the winches nearer to the poles or give fore stays.",
+                            + " fore stay holds it.",
                             deg(back.get().tilt()), -back.get().head().leftOver() / 1000)));
         }
         Optional<TiltState> worst = scan.greatest(s -> s.head().leftOver());
@@ -217,8 +216,7 @@ final class CaseFindings {
             findings.add(Finding.of(LoweringRule.LOWERING_RIM_ROLLS, Level.NOTE,
                     Figures.of(deg(across), 0, "deg"),
                     text("The bare rim touches the ground in a point: nothing holds the hull against rolling"
-                            + " sideways but its lines, and the ground falls %.1f deg across. Give shoes or side"
-                            + " lines.", deg(across))));
+                            + " sideways but its lines, and the ground falls %.1f deg across.", deg(across))));
             return;
         }
         double margin = Math.atan(half / what.tipping().centreRadius());

@@ -19,11 +19,7 @@ import bermwright.report.page.Table.Column;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -152,20 +148,16 @@ public record ReviewSheets(Hull hull, Review review) {
 
     /** For each thing that may be lost, the tilt at which it is worst. */
     public Table worstLosses() {
-        Map<String, Loss> worst = new LinkedHashMap<>();
-        Comparator<Loss> worse = Comparator.comparing(Loss::outcome).thenComparingDouble(Loss::speed)
-                .thenComparingDouble(Loss::demand);
-        review.losses().forEach(loss -> worst.merge(loss.lost(), loss, (a, b) -> worse.compare(b, a) > 0 ? b : a));
-        return losses(List.copyOf(worst.values()), "each at its worst tilt; the file holds all");
+        return losses(review.worstLosses(), "each at its worst tilt; the file holds all");
     }
 
     private Table losses(List<Loss> losses, String which) {
         return new Table(Drawing.name("losses", hull.id()), "Hull " + hull.id() + ": one thing lost at a time, " + which
                 + mark(), List.of(Column.words("lost", "lost"), Column.number("tilt_deg", "at tilt (°)"),
-                Column.words("outcome", "outcome"), Column.number("demand_kN", "asked of what is left (kN)"),
-                Column.number("capacity_kN", "it bears (kN)"), Column.number("speed_m_s", "comes down at (m/s)"),
+                Column.words("outcome", "outcome"), Column.number("demand_kN", "demand on what is left (kN)"),
+                Column.number("capacity_kN", "its capacity (kN)"), Column.number("speed_m_s", "comes down at (m/s)"),
                 Column.words("words", "what then")), losses.stream().map(l -> List.of(l.lost(),
-                Words.degrees(l.tilt()), l.outcome().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                Words.degrees(l.tilt()), l.outcome().word(),
                 l.demand() > 0 ? Words.kilonewtons(l.demand()) : "", l.capacity() > 0
                 ? Words.kilonewtons(l.capacity()) : "", l.speed() > 0 ? Words.fixed(l.speed(), 2) : "",
                 l.words())).toList());

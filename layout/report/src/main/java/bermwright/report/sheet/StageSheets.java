@@ -7,8 +7,8 @@ import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.Ink;
 import bermwright.report.drawing.TimeBars;
-import bermwright.report.page.Table;
 import bermwright.report.page.Table.Column;
+import bermwright.report.page.Table;
 import bermwright.site.assessment.PartBuilt;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.ExposurePlan;
@@ -156,6 +156,7 @@ public record StageSheets(StagesResult work) {
         String lift = step.lift().isPresent() ? ", stage " + step.lift().getAsInt() : "";
         String height = step.upToHeight().isPresent() ? ", up to " + Words.said(step.upToHeight().getAsDouble(), "m")
                 : "";
-        return step.id() + ": " + step.step().word() + " " + step.of() + lift + height;
+        String what = step.step().word() + " " + step.of() + lift + height;
+        return what.startsWith(step.id()) ? what : step.id() + ": " + what;
     }
 }

@@ -7,6 +7,7 @@ import static bermwright.site.answer.Figure.words;
 
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.sequence.TiltState;
+import bermwright.regolith.SoilSensitivity;
 import bermwright.site.burial.HullSupports;
 import bermwright.site.burial.LiftLoad;
 import bermwright.site.exposure.HullCover;
@@ -101,7 +102,7 @@ public final class Answers {
                     (LiftLoad l) -> l.greatest() > 0 ? l.along() : Double.NaN),
             of("at.around_deg", "from crown", "Where around the hull that is.", Unit.DEG, (LiftLoad l) ->
                     l.greatest() > 0 ? Math.toRadians(l.aroundDeg()) : Double.NaN).digits(0),
-            of("factor_pressurised", "factor of safety, pressure on", "What the shell bears over the soil's pressure,"
+            of("factor_pressurised", "factor of safety, pressure on", "Capacity of the shell over the soil's pressure,"
                     + " inner pressure on.", Unit.ONE, LiftLoad::pressurised),
             of("factor_unpressurised", "factor of safety, pressure off", "The same with the inner pressure off.",
                     Unit.ONE, LiftLoad::unpressurised).digits(3),

@@ -11,12 +11,14 @@ import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.ExposurePlan;
+import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.WorkStep;
 import bermwright.site.stages.Stage;
 import bermwright.site.stages.StagesResult;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -84,6 +86,12 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
                 .mapToDouble(l -> CrewDose.alone(exposure, station, l).high() / l.limit()).max().orElse(0);
     }
 
+    /** The limit that a station uses the greatest share of. */
+    private static Optional<LimitInForce> narrowest(ExposurePlan exposure, StationDose station) {
+        return exposure.judgedLimits().stream().max(Comparator.comparingDouble(l ->
+                CrewDose.alone(exposure, station, l).high() / l.limit()));
+    }
+
     /** One finding for each step that leaves a hull's cover part-built: a warning where a limit is passed then. */
     static List<Finding> findings(Plan plan, List<Stage> stages, List<PartBuilt> built) {
         List<Finding> findings = new ArrayList<>();
@@ -116,12 +124,14 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
                 && exposure.judgedLimits().size() == exposure.limits().size()
                 && exposure.judgedLimits().stream().noneMatch(l -> l.countsEvent()
                         && worst.parts().doubts().event().isEmpty());
-        String text = String.format(Locale.ROOT, "After step %s the cover of hull %s is not finished: a stay would "
-                + "give %.0f mSv at station %s (high %.0f mSv)%s. Nobody may count on it before the last step.",
+        String text = String.format(Locale.ROOT, "After step %s the cover of hull %s is not at its full depth: a"
+                + " whole stay under it gives %.0f mSv at station %s (high %.0f mSv)%s.",
                 step.id(), step.of(), worst.covered().best() * MILLI, worst.station(),
                 worst.covered().high() * MILLI,
-                used > 1 ? String.format(Locale.ROOT, ", %.0f %% of the narrowest limit", 100 * used) : "");
+                used > 1 ? narrowest(exposure, worst).map(l -> String.format(Locale.ROOT, "; %.0f %% of the limit of"
+                        + " %.0f mSv on %s over %s", 100 * used, l.limit() * MILLI, l.quantity(), l.over().word()))
+                        .orElse("") : "");
         return Finding.of(StayRule.COVER_PART_BUILT, isKept ? Finding.Level.NOTE : Finding.Level.WARN, step.of(),
-                Finding.Figures.measured(worst.covered().high() * MILLI, "mSv"), text);
+                Finding.Figures.measured(worst.covered().high() * MILLI, "mSv"), text).with(step.id());
     }
 }

@@ -83,8 +83,8 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
                 .filter(h -> h.arrival() == Hull.Arrival.STAYS_UPRIGHT)
                 .map(h -> Finding.of(CoverRule.BURIAL_UPRIGHT, Level.NOTE, h.id(), Figures.NONE,
                 "What soil does to the wall"
-                        + " and the top of a hull that is buried upright is not reckoned here, nor what it presses on"
-                        + " its feet: have it worked out before any soil is placed.").at(h.baseCentre())).toList();
+                        + " and the top of a hull that is buried upright is not worked out here, nor the load on"
+                        + " its feet.").at(h.baseCentre())).toList();
     }
 
     /** One hull's sums. */
@@ -224,10 +224,10 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
                     .thenComparing(Comparator.comparingDouble(LiftLoad::greatest).reversed())).orElseThrow();
             if (!(made.shellFactor >= WANTED_FACTOR)) {
                 findings.add(finding(CoverRule.BURIAL_CRUSHED, made.shellFactor < 1 ? Level.REFUSE : Level.WARN,
-                        Figures.of(made.shellFactor, WANTED_FACTOR, "1"), text("Soil up to %.1f m presses the skin"
-                                + " with %.1f kPa; inner pressure and stiffness stand against it %.2f times. Raise the"
-                                + " inner pressure, frame the hull or make the cover thinner.", worst.height(),
-                                worst.greatest() / 1000, made.shellFactor)));
+                        Figures.of(made.shellFactor, WANTED_FACTOR, "1"), text("Soil up to %.1f m loads the shell"
+                                + " with %.1f kPa; factor of safety with pressure and stiffness %.2f, %.2f"
+                                + " required.", worst.height(),
+                                worst.greatest() / 1000, made.shellFactor, WANTED_FACTOR)));
             }
             double off = made.lifts.stream().mapToDouble(LiftLoad::unpressurised).min().orElse(Double.NaN);
             if (shell.isEmpty()) {
@@ -236,10 +236,9 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
                         + " the inner pressure is held against the soil, and what happens without it is not known."));
             } else if (off < 1 && made.shellFactor >= 1) {
                 findings.add(finding(CoverRule.BURIAL_NEEDS_PRESSURE, Level.WARN, Figures.of(off, 1, "1"),
-                        text("Without inner"
-                        + " pressure the shell buckles at %.2f kPa (ends held) or %.2f kPa (long), under %.1f kPa of"
-                        + " soil: from the lift that covers the crown on it stands only while under pressure. Frame it,"
-                        + " or never let the pressure fall.", stiffness / 1000,
+                        text("Pressure off, the shell buckles at %.2f kPa (ends held) or %.2f kPa (long); soil"
+                                + " demand %.1f kPa. From the lift that covers the crown on, it stands only under"
+                                + " pressure.", stiffness / 1000,
                         made.longTube.orElse(0.0) / 1000, worst.greatest() / 1000)));
             }
             LiftLoad pushed = made.lifts.stream().min((a, b) -> Double.compare(a.slideResistance(),
@@ -247,9 +246,9 @@ public record HullBurial(String id, List<LiftLoad> lifts, double shellFactor, Op
             if (pushed.slideResistance() < WANTED_SLIDE) {
                 findings.add(finding(CoverRule.BURIAL_ONE_SIDED, Level.WARN,
                         Figures.of(pushed.slideResistance(), WANTED_SLIDE, "1"), text("A lift to %.1f m on one side"
-                                + " only pushes the hull with %.1f kN a metre, friction holds %.2f times that. Place"
-                                + " lifts on both sides in turn, or thinner ones.", pushed.height(),
-                                pushed.sidePush() / 1000, pushed.slideResistance())));
+                                + " only pushes the hull with %.1f kN/m; factor of safety against sliding %.2f,"
+                                + " %.2f required.", pushed.height(),
+                                pushed.sidePush() / 1000, pushed.slideResistance(), WANTED_SLIDE)));
             }
             findings.addAll(made.supports.findings());
             return findings;

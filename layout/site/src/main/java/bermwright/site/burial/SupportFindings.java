@@ -22,7 +22,6 @@ final class SupportFindings {
     /** The shell is to bear its bending so often; our own planning figure. */
     static final double WANTED_BENDING = 2;
     private static final String OURS = "our own planning figure";
-    private static final String PRACTICE = "common practice, no source: soil bears a footing three times";
     private static final String ZICK = "Zick (1951), from memory; yield stress of the plan";
 
     private final Hull hull;
@@ -43,14 +42,12 @@ final class SupportFindings {
         made.supports().stream().filter(s -> s.reaction() < 0).findFirst().ifPresent(s -> findings.add(finding(
                 CoverRule.SADDLE_LIFTS, Level.REFUSE, Figures.of(s.reaction() / 1000, 0, "kN"),
                 text("The hull lifts off %s and"
-                        + " tips: nothing there holds it down. Move the supports so that the common centre of hull and"
-                        + " soil lies well between them.", s.name())).from("equilibrium")));
+                        + " tips: nothing there holds it down.", s.name())).from("equilibrium")));
         List<String> idle = made.supports().stream().filter(s -> s.reaction() == 0).map(Support::name).toList();
         if (!idle.isEmpty()) {
             findings.add(finding(CoverRule.SADDLE_IDLE, Level.WARN, Figures.of(0, 0, "kN"),
-                    text("The hull rises off %s, which"
-                    + " bears nothing, and rests on the others. Space the supports more evenly under what they are to"
-                    + " bear.", String.join(" and ", idle))).from("equilibrium"));
+                    text("The hull rises off %s, which carries nothing, and rests on the others.", String.join(""
+                            + " and ", idle))).from("equilibrium"));
         }
         made.supports().stream().min(Comparator.comparingDouble(Support::bearingFactor))
                 .filter(s -> !(s.bearingFactor() >= WANTED_BEARING)).ifPresent(s -> findings.add(bearing(s)));
@@ -61,12 +58,13 @@ final class SupportFindings {
     private Finding bearing(Support s) {
         double factor = s.bearingFactor();
         return finding(CoverRule.SADDLE_BEARING, factor >= 1 ? Level.WARN : Level.REFUSE,
-                Figures.of(factor, WANTED_BEARING, "1"), text("Under %s, %.1f m from the base, %.0f kN press the soil"
-                        + " with %.0f kPa; it bears %.0f kPa: factor %.2f; %s. Widen the foot, add supports, or bed"
-                        + " the hull along its length.", s.name(), s.along(), s.reaction() / 1000, s.pressure() / 1000,
-                        s.bearing() / 1000, factor, s.soil().map(SoilSensitivity::words).orElse("")))
+                Figures.of(factor, WANTED_BEARING, "1"), text("Under %s, %.1f m from the base, %.0f kN: demand %.0f"
+                        + " kPa, bearing capacity %.0f kPa; factor of safety %.2f, %.0f required; %s.",
+                        s.name(), s.along(), s.reaction() / 1000, s.pressure() / 1000, s.bearing() / 1000, factor,
+                        WANTED_BEARING, s.soil().map(SoilSensitivity::words).orElse("soil as stated"))).with(s.name())
                 .at(hull.lyingBase().moved(hull.layDownAzimuth(), s.along(), 0))
-                .from(PRACTICE);
+                .todo(text("Give the foot %.1f m2, add supports, or bed the hull along its length.",
+                        s.reaction() * WANTED_BEARING / s.bearing()));
     }
 
     private void stresses(HullSupports made, Stresses s, List<Finding> findings) {
@@ -75,18 +73,16 @@ final class SupportFindings {
         if (!(on >= WANTED_BENDING) || !(off >= 1)) {
             double shown = on >= WANTED_BENDING ? off : on;
             findings.add(finding(CoverRule.SADDLE_BENDING, on >= 1 ? Level.WARN : Level.REFUSE,
-                    Figures.of(shown, on >= WANTED_BENDING ? 1 : WANTED_BENDING, "1"), text("As a beam the hull bends"
-                            + " with %.1f MN m over a support and %.1f MN m between: up to %.0f MPa in the bare shell,"
-                            + " which buckles or yields at %.0f MPa. It bears that %.1f times with the pressure on,"
-                            + " whose lengthwise pull is %.0f MPa, and %.1f times with it off. Add supports, pack soil"
-                            + " under it along its length, or frame it.", made.hogging() / 1e6, made.sagging() / 1e6,
+                    Figures.of(shown, on >= WANTED_BENDING ? 1 : WANTED_BENDING, "1"), text("Bending moment %.1f MN"
+                            + " m over a support, %.1f MN m between: up to %.0f MPa in the bare shell, capacity"
+                            + " %.0f MPa. Factor of safety %.1f with the pressure on (lengthwise pull %.0f MPa),"
+                            + " %.1f with it off.", made.hogging() / 1e6, made.sagging() / 1e6,
                             Math.max(s.overSupport(), s.between()) / 1e6, s.bearable() / 1e6, on, s.pull() / 1e6,
                             off)).from(OURS));
         }
         s.horn().filter(horn -> !(horn <= s.yield())).ifPresent(horn -> findings.add(finding(CoverRule.SADDLE_HORN,
-                Level.WARN, Figures.of(horn / 1e6, s.yield() / 1e6, "MPa"), text("At the upper edge of the hardest"
-                        + " saddle the bare wall bends with %.0f MPa; it yields at %.0f MPa. It needs a ring in the"
-                        + " plane of each saddle, or a cradle or bedding under its whole length.", horn / 1e6,
+                Level.WARN, Figures.of(horn / 1e6, s.yield() / 1e6, "MPa"), text("At the horn of the most loaded"
+                        + " saddle the bare wall is stressed with %.0f MPa; it yields at %.0f MPa.", horn / 1e6,
                         s.yield() / 1e6)).from(ZICK)));
     }
 

@@ -186,9 +186,11 @@ public final class Clearance {
         if (reach > pad.get().radius()) {
             all.add(Finding.of(SiteRule.LANDING_OFF_PAD, Finding.Level.WARN, hull.id(),
                     Finding.Figures.of(reach, pad.get().radius(), "m"),
-                    ("Hull %s may land up to %s m from the centre of pad %s, which is %s m in radius. Widen the pad or"
-                    + " land more exactly.").formatted(hull.id(), SitePairs.number(reach), pad.get().id(),
-                    SitePairs.number(pad.get().radius()))).at(hull.baseCentre()));
+                    ("Hull %s may land up to %s m from the centre of pad %s, which is %s m in"
+                            + " radius.").formatted(hull.id(), SitePairs.number(reach), pad.get().id(),
+                    SitePairs.number(pad.get().radius()))).at(hull.baseCentre()).todo(
+                            "Widen the pad to a radius of %s m or land more exactly.".formatted(
+                                    SitePairs.number(reach))));
         }
     }
 

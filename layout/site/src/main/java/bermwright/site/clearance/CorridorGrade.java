@@ -76,8 +76,8 @@ public final class CorridorGrade {
             String limit = SitePairs.number(Math.toDegrees(corridor.greatestGrade()));
             findings.add(Finding.of(SiteRule.CORRIDOR_GRADE, Finding.Level.WARN, corridor.id(),
                     Finding.Figures.of(Math.toDegrees(steepest), Math.toDegrees(corridor.greatestGrade()), "deg"),
-                    ("Corridor %s is as steep as %s deg; %s deg is allowed. It is cut down to that before the work;"
-                            + " or lead it another way.").formatted(corridor.id(), measured, limit)).at(at));
+                    ("Corridor %s is as steep as %s deg; %s deg is allowed.").formatted(corridor.id(), measured,
+                    limit)).at(at));
         }
     }
 }

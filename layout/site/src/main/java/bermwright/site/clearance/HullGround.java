@@ -70,8 +70,8 @@ final class HullGround {
         add(Finding.of(SiteRule.HULL_UNDER_GROUND, Finding.Level.REFUSE, hull.id(),
                 Finding.Figures.of(below, hull.diameter(), "m"), ("Hull %s is to lie with its lower side %s m below the"
                 + " ground, no less than its diameter of %s m: all of it lies in a pit. The pit's sides, the way down"
-                + " to its hatches and the lowering into it are not worked out. Sink it less, or state the pit as a"
-                + " preparation and let the hull lie on its floor.").formatted(hull.id(), SitePairs.number(below),
+                + " to its hatches and the lowering into it are not worked out.").formatted(hull.id(),
+                SitePairs.number(below),
                 SitePairs.number(hull.diameter()))).at(hull.baseCentre()));
     }
 
@@ -127,7 +127,7 @@ final class HullGround {
             add(Finding.of(SiteRule.SLOPE_NOT_KNOWN, Finding.Level.WARN, hull.id(),
                     Finding.Figures.of(ground.trueSpacing(), hull.diameter() / CELLS_FOR_A_SLOPE, "m"),
                     ("The elevation file's cells of %s m are too wide to show the slope across hull %s, %s m wide."
-                    + " It is not known; survey the bed.").formatted(SitePairs.number(ground.trueSpacing()), hull.id(),
+                    + " It is not known.").formatted(SitePairs.number(ground.trueSpacing()), hull.id(),
                     SitePairs.number(hull.diameter()))).at(plane.centre()));
         }
     }
@@ -141,8 +141,7 @@ final class HullGround {
         boolean over = steep > limit;
         Finding.Level level = over && hull.seat().kind() != Seat.Kind.BENCH ? Finding.Level.REFUSE
                 : Finding.Level.WARN;
-        String help = isBenchPlanned() ? " A bench is planned; it has to take this up."
-                : " Turn the hull, move it or level a bench.";
+        String help = isBenchPlanned() ? " A bench is planned; it has to take this up." : "";
         String text = over ? "The ground of hull %s slopes %s deg %s; %s deg is allowed.%s"
                 : "The ground of hull %s slopes %s deg %s, which the spread of the heights cannot tell from more than"
                 + " the allowed %s deg.%s";
@@ -166,17 +165,17 @@ final class HullGround {
                     Finding.Figures.of(belly.highest(), allowance, "m"),
                     ("The ground under hull %s stands up to %s m above its bed's plane at the belly; %s m is allowed."
                     + " The hull would rest on the ground at %s m and %s m from its base, pitched %s deg against the"
-                    + " plane. %s").formatted(hull.id(), SitePairs.number(belly.highest()),
+                    + " plane.").formatted(hull.id(), SitePairs.number(belly.highest()),
                     SitePairs.number(allowance), SitePairs.number(belly.firstContact()),
-                    SitePairs.number(belly.lastContact()), degrees(belly.pitch()), isBenchPlanned()
-                            ? "A bench is planned here and does not take this away: lower or widen it."
-                            : "Clear it or level a bench.")).at(belly.place()));
+                    SitePairs.number(belly.lastContact()), degrees(belly.pitch()))).at(belly.place())
+                    .todo(isBenchPlanned() ? "Lower or widen the bench planned here: it does not take this away."
+                            : SiteRule.BELLY_HIGH_SPOT.entry().todo()));
         }
         if (ground.trueSpacing() > BELLY_ALLOWANCE || unseen > BELLY_ALLOWANCE) {
             add(Finding.of(SiteRule.BELLY_NOT_KNOWN, Finding.Level.WARN, hull.id(),
                     Finding.Figures.of(Math.max(ground.trueSpacing(), unseen), BELLY_ALLOWANCE, "m"),
                     ("Under the belly of hull %s, stones and steps narrower than the cell of %s m or lower than twice"
-                    + " the spread of the heights, %s m, are not known. Survey the bed before laying down.")
+                    + " the spread of the heights, %s m, are not known.")
                     .formatted(hull.id(), SitePairs.number(ground.trueSpacing()), SitePairs.number(unseen)))
                     .at(bed().centre()));
         }
@@ -206,7 +205,7 @@ final class HullGround {
         if (slope > GEAR_SLOPE) {
             add(Finding.of(SiteRule.GEAR_ON_STEEP_GROUND, Finding.Level.WARN, hull.id(),
                     Finding.Figures.of(Math.toDegrees(slope), Math.toDegrees(GEAR_SLOPE), "deg"),
-                    "The ground at the %s slopes %s deg; %s deg is regarded as safe to work on. Move it or level a pad."
+                    "The ground at the %s slopes %s deg; %s deg is regarded as safe to work on."
                     .formatted(shape.title(), degrees(slope), degrees(GEAR_SLOPE))).at(at));
         }
     }

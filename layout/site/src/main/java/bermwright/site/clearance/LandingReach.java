@@ -34,7 +34,7 @@ final class LandingReach {
             findings.add(Finding.of(SiteRule.TUNNEL_REACH, level, tunnel.id(),
                     Finding.Figures.of(spread, length, "m"),
                     ("Tunnel %s is %s m long between its hatches, and anything from %s m to %s m for landings inside"
-                    + " the dispersion%s. Make it to the length surveyed after landing, or adjustable by as much.")
+                    + " the dispersion%s.")
                     .formatted(tunnel.id(), SitePairs.number(length),
                             SitePairs.number(Math.max(0, length - spread)), SitePairs.number(length + spread),
                             gone ? ": the hatches may meet or pass each other" : ""))

@@ -232,7 +232,7 @@ final class SitePairs {
         } else if (onlySpread && found.limit > 0) {
             double least = Math.max(0, found.distance - spread);
             figures = Finding.Figures.of(least, found.limit, "m");
-            text = ("%s are %s m apart, but only %s m for some landings inside the dispersion; %s m are wanted for"
+            text = ("%s are %s m apart, but only %s m for some landings inside the dispersion; %s m required for"
                     + " every landing (%s).").formatted(what, number(found.distance), number(least),
                     number(found.limit), found.rule.rule().id());
         } else if (onlySpread) {
@@ -241,14 +241,16 @@ final class SitePairs {
                     + " overlap (%s).").formatted(what, number(found.distance), number(spread), found.rule.rule().id());
         } else {
             figures = Finding.Figures.of(found.distance, found.limit, "m");
-            text = "%s are %s m apart; %s m are wanted.".formatted(what, number(found.distance),
+            text = "%s are %s m apart; %s m required.".formatted(what, number(found.distance),
                     number(found.limit));
         }
         Point place = found.mine.between(found.theirs);
         String capital = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
         return Finding.of(rule, found.rule.level(), found.mine.shape().subject(), figures,
                 capital).with(concerned(found, onlySpread)).at(place).from(found.rule.rule().entry().source())
-                .todo(found.rule.rule().entry().todo());
+                .todo(found.rule.rule().entry().todo() + (found.rule.level() != Finding.Level.REFUSE ? ""
+                        : " Clear by %s m.".formatted(number(found.limit + (overlap
+                                ? found.mine.commonWidth(found.theirs) * metreScale : spread - found.distance)))));
     }
 
     /** What else a finding concerns: the other object, or the part of the gear where both are one. */

@@ -107,13 +107,12 @@ public record WaysOut(Map<String, Integer> hulls, List<WayToShelter> shelters, L
             if (hull.cover().isPresent() && hull.hatches().isEmpty()) {
                 findings.add(Finding.of(SiteRule.WAYS_OUT, Level.WARN, hull.id(), Figures.of(0, 2, "1"),
                         "The plan states no"
-                        + " hatch of the buried hull, so its ways out are not known; people need two.")
+                        + " hatch of the buried hull, so its ways out are not known; two required.")
                         .at(hull.baseCentre()));
             } else if (hull.cover().isPresent() && count < 2) {
                 findings.add(Finding.of(SiteRule.WAYS_OUT, count == 0 ? Level.REFUSE : Level.WARN, hull.id(),
                         Figures.of(count, 2, "1"), String.format(Locale.ROOT, "The buried hull has %d independent"
-                                + " way%s out; people need two. Keep a second end open, hold the soil there with a"
-                                + " wall, or join it to another hull by a tunnel.", count, count == 1 ? "" : "s"))
+                                + " way%s out; two required.", count, count == 1 ? "" : "s"))
                         .at(hull.baseCentre()));
             }
         }
@@ -122,9 +121,10 @@ public record WaysOut(Map<String, Integer> hulls, List<WayToShelter> shelters, L
             if (way.seconds() > WANTED_SECONDS) {
                 findings.add(Finding.of(SiteRule.SHELTER_FAR, Level.WARN, way.from(),
                         Figures.of(way.seconds() / 60, WANTED_SECONDS / 60, "min"), String.format(Locale.ROOT,
-                                "From here to the shelter %s people walk %.0f m, %.0f m of it outside at %.1f m/s: a"
-                                        + " shelter nearer by, or a vehicle, is needed when an event begins.",
-                                way.shelter(), way.distance(), way.outside(), OUTSIDE_SPEED)));
+                                "From here to the shelter %s people walk %.0f m, %.0f m of it outside at %.1f m/s,"
+                                        + " %.0f minutes.",
+                                way.shelter(), way.distance(), way.outside(), OUTSIDE_SPEED,
+                                way.seconds() / 60)));
             }
         }
         return new WaysOut(ways, shelters, findings);

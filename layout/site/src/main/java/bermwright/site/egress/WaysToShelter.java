@@ -140,8 +140,8 @@ final class WaysToShelter {
         if (way.isEmpty()) {
             findings.add(Finding.of(SiteRule.SHELTER_CUT_OFF, Level.WARN, id, Figures.NONE, String.format(Locale.ROOT,
                     "No way on foot was found from here to an open hatch with a shelter behind it, around hulls, walls"
-                            + " and keep-outs and over ground no steeper than %.0f degrees. Keep a way open, or say"
-                            + " where people shelter instead.", FootWays.STEEPEST_DEG)).at(place));
+                            + " and keep-outs and over ground no steeper than %.0f degrees.", FootWays.STEEPEST_DEG))
+                            .at(place));
         }
         return way;
     }

@@ -58,8 +58,7 @@ final class CoverFindings {
         mound.flatMap(Mound::leavesTheGround)
                 .ifPresent(place -> made.findings.add(Finding.of(CoverRule.COVER_OFF_GROUND,
                 Level.REFUSE, "cover", Figures.NONE, "The mound is still above the ground at the edge of the elevation"
-                        + " file or at a hole in it, so its toe, its volume and what lies under it are not known. Move"
-                        + " the hulls inwards or give a larger elevation file.")
+                        + " file or at a hole in it, so its toe, its volume and what lies under it are not known.")
                 .at(site.metres().projected(place.at(0)).plan())));
         for (HullCover cover : covers) {
             made.depth(cover);
@@ -117,8 +116,9 @@ final class CoverFindings {
         if (over > 0) {
             findings.add(Finding.of(CoverRule.COVER_HATCH_BURIED, Level.REFUSE, HatchName.of(hull, hatch).toString(),
                     Figures.of(over, 0, "m"), text("Soil stands %.1f m over the sill a metre ahead of the hatch, so it"
-                            + " cannot be used. Keep that end open, hold the soil with a wall, or lead a tunnel to"
-                            + " it.", over))
+                            + " cannot be used.", over))
+                    .todo(text("Raise the sill by %.2f m, keep that end open, hold the soil with a wall, or lead a"
+                            + " tunnel to it.", over))
                     .at(site.metres().projected(at).plan()));
         }
     }
@@ -150,8 +150,8 @@ final class CoverFindings {
         if (away > WALL_AWAY) {
             findings.add(Finding.of(CoverRule.COVER_WALL_AWAY, Level.WARN, hull.id(), Figures.of(away, WALL_AWAY, "m"),
                     text("Wall %s stands %.1f m from the end of the hull whose cover it is to hold. The cover is"
-                            + " reckoned to that end: the soil between, without which the wall holds nothing, is"
-                            + " neither in the volume nor in the dose. Move the wall to the end.", wall.get().id(),
+                            + " computed to that end: the soil between, without which the wall holds nothing, is"
+                            + " neither in the volume nor in the dose.", wall.get().id(),
                             away)).at(wall.get().line().get(0)));
         }
         if (mound.isPresent()) {
@@ -161,6 +161,7 @@ final class CoverFindings {
                         Figures.of(wall.get().height(), highest, "m"),
                         text("The soil behind wall %s stands %.1f m high and the wall %.1f m: what is above it will"
                                 + " run over.", wall.get().id(), highest, wall.get().height()))
+                        .with(wall.get().id()).todo(text("Raise the wall by %.2f m.", highest - wall.get().height()))
                         .at(wall.get().line().get(0)));
             }
         }
@@ -235,9 +236,11 @@ final class CoverFindings {
             Vec3 at = covered.hull().skin(place.along(), place.around());
             findings.add(Finding.of(CoverRule.COVER_THIN, Level.WARN, cover.id(),
                     Figures.of(place.depth(), place.wanted(), "m"),
-                    text("%s of skin lie under less soil than wanted; the worst place, %.1f m from the base and"
-                            + " %.0f degrees from the crown, has %.2f m of the %.2f m.", area(place.area()),
+                    text("Cover depth %4$.2f m at %2$.1f m from the base and %3$.0f degrees from the crown; %5$.2f"
+                            + " m required. %1$s of skin lie under less than required.", area(place.area()),
                             place.along(), Math.toDegrees(place.around()), place.depth(), place.wanted()))
+                    .todo(text("Raise the berm there by %.2f m, or cut less off its end.",
+                            place.wanted() - place.depth()))
                     .at(site.metres().projected(at).plan()));
         }
     }
@@ -253,8 +256,7 @@ final class CoverFindings {
         findings.add(Finding.of(CoverRule.COVER_BARE, peopleStay ? Level.REFUSE : Level.WARN, cover.id(),
                 Figures.of(bare.area(), 0, "m2"),
                 text("%s of the skin that is to be covered, %.0f %% of it, lie bare, over %.1f m of the hull's length"
-                        + "%s. Hold the soil there with a wall, cover the end, or plan no cover there and take the dose"
-                        + " as it then is.", area(bare.area()), 100 * bare.share(), bare.length(),
+                        + "%s.", area(bare.area()), 100 * bare.share(), bare.length(),
                         peopleStay ? ", and people stay in it" : ""))
                 .at(site.metres().projected(at).plan()));
     }

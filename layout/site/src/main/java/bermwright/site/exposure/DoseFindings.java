@@ -55,16 +55,15 @@ final class DoseFindings {
         double standing = station.standing().open();
         if (!(standing <= SiteDose.SETTLED)) {
             findings.add(Finding.of(DoseRule.DOSE_UPRIGHT_UNSETTLED, Level.WARN, subject,
-                    Figures.of(standing, SiteDose.SETTLED, "1"), text("In the bare standing hull %.1f %% of the dose is"
-                            + " still open after all directions: take that dose, and what the cover takes off it, as"
-                            + " known to that only.", standing * 100)));
+                    Figures.of(standing, SiteDose.SETTLED, "1"), text("In the bare standing hull %.1f %% of the"
+                            + " dose is still open after all directions.", standing * 100)));
         }
         double open = station.seen().openShare();
         if (!(open <= SiteDose.SETTLED)) {
             findings.add(Finding.of(DoseRule.DOSE_UNSETTLED, Level.WARN, subject, Figures.of(open, SiteDose.SETTLED,
                     "1"),
                     text("After %d directions %.1f %% of the dose is still open: too much comes through ways too narrow"
-                            + " for the rays. Take the dose as known to that only.", station.seen().directions(),
+                            + " for the rays.", station.seen().directions(),
                     open * 100)));
         }
         if (station.seen().shareBeyondEdge() > NOTED) {
@@ -76,13 +75,13 @@ final class DoseFindings {
         if (Double.isNaN(station.reduction())) {
             findings.add(Finding.of(DoseRule.DOSE_UPRIGHT_UNKNOWN, Level.NOTE, subject, Figures.NONE,
                     "The dose in the bare standing hull is not known, since the hull cannot stand there: what the cover"
-                            + " takes off it is not reckoned, nor whether it makes it worse."));
+                            + " takes off it is not worked out, nor whether it makes it worse."));
         }
         if (station.reduction() < 0) {
             findings.add(Finding.of(DoseRule.DOSE_WORSE_THAN_UPRIGHT, Level.WARN, subject,
                     Figures.of(station.covered().best() * MSV, station.upright() * MSV, "mSv"),
                     text("Under this cover the dose is %.1f mSv, in the bare standing hull %.1f mSv: a thin cover makes"
-                            + " neutrons and stops few particles. Make it thicker or leave it away.",
+                            + " neutrons and stops few particles.",
                     station.covered().best() * MSV, station.upright() * MSV)));
         }
     }

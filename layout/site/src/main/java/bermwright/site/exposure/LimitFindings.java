@@ -146,7 +146,7 @@ public final class LimitFindings {
         return List.of(Finding.of(DoseRule.DOSE_LIMIT_DIFFERS_FROM_PUBLISHED, Level.WARN, subject,
                 new Figures(OptionalDouble.empty(), OptionalDouble.of(published.limit() * MSV), unit),
                 text("The limit names the published \"%s\" and gives otherwise: %s. The published quantity, time and"
-                        + " sources hold, and of two values the smaller, here %.1f %s. Give one of both.",
+                        + " sources hold, and of two values the smaller, here %.1f %s.",
                         published.name(), String.join("; ", limit.differences()), limit.limit() * MSV, unit))
                 .from(published.source() + "; " + DoseLimit.CONFIRM));
     }

@@ -219,7 +219,7 @@ final class PassThroughs {
         return finding(one, CoverRule.COVER_PIERCED, Level.WARN, Figures.of(0, wanted, "m"),
                 text("The open %s of %.2f m²"
                 + " runs %.1f m through the cover: behind it is the hull's skin alone. The dose at the stations counts"
-                + " it. Turn it, close it with soil or plates, or keep stations out of its line.",
+                + " it.",
                 one.thing.kind().word(), area, pipe.shape().length())).from("thickness of the cover in the plan");
     }
 
@@ -254,12 +254,12 @@ final class PassThroughs {
         if (one.thing.kind().isSpoiltBySoil()) {
             findings.add(finding(one, CoverRule.PASS_THROUGH_BURIED, share > 0.5 ? Level.REFUSE : Level.WARN,
                     Figures.of(deepest, 0, "m"), text("Soil lies on %.0f %% of the %s, up to %.2f m deep, and stops"
-                            + " its work. State the strip to be kept clear around it, or move it.", share * 100,
+                            + " its work.", share * 100,
                             one.thing.kind().word(), deepest)).from(UNCOVERED));
         } else {
             findings.add(finding(one, CoverRule.PASS_THROUGH_UNDER_SOIL, Level.NOTE, Figures.of(deepest, 0, "m"),
-                    text("The %s lies under up to %.2f m of soil: lay and test it before the cover is placed, for it"
-                            + " cannot be reached afterwards.", one.thing.kind().word(), deepest)).from(UNCOVERED));
+                    text("The %s lies under up to %.2f m of soil and cannot be reached afterwards.", one.thing.kind()
+                    .word(), deepest)).from(UNCOVERED));
         }
     }
 

@@ -46,8 +46,8 @@ final class PublishedLimits {
         }
         if (exposure.limits().isEmpty()) {
             findings.add(Finding.of(DoseRule.DOSE_NO_LIMIT, Level.REFUSE, "exposure", Figures.NONE,
-                    "People stay here and the plan states no dose limit, so no dose of theirs is judged. State the"
-                            + " limits that hold in exposure.limits, by value or by the name of a published one: "
+                    "People stay here and the plan states no dose limit, so no dose of theirs is judged. Published"
+                            + " ones: "
                             + LimitInForce.names().stream().filter(n -> !n.startsWith(NOT_FOR_CREWS))
                                     .collect(Collectors.joining("; ")) + "."));
         }

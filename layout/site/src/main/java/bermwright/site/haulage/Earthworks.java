@@ -215,8 +215,8 @@ public final class Earthworks {
             }
             if (offers.isEmpty() || !cutOff) {
                 findings.add(Finding.of(WorkRule.BORROW_SHORTAGE, Finding.Level.REFUSE, need.to(),
-                        Finding.Figures.of(bank, 0, "m3"), ("%s wants %s m3 of soil in place more than the borrow"
-                        + " grounds give. Widen or deepen one, or add another.").formatted(need.to(), whole(bank)))
+                        Finding.Figures.of(bank, 0, "m3"), ("%s requires %s m3 of bank volume more than the borrow"
+                                + " grounds give.").formatted(need.to(), whole(bank)))
                         .at(need.mainOutline().centre()));
             }
         }
@@ -224,8 +224,8 @@ public final class Earthworks {
 
     private static Finding noWay(String from, SoilNeed need, Point place) {
         return Finding.of(WorkRule.NO_WAY_ROUND, Finding.Level.REFUSE, need.to(), Finding.Figures.NONE,
-                ("No way leads from %s to %s for the machine; it gets no farther than this place. Open a corridor or"
-                + " take a machine that climbs more.").formatted(from, need.to())).at(place);
+                ("No way leads from %s to %s for the machine; it gets no farther than this place.").formatted(from,
+                need.to())).at(place);
     }
 
     private static String whole(double value) {

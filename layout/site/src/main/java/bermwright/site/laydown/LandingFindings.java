@@ -92,8 +92,8 @@ final class LandingFindings {
             findings.add(Finding.of(LoweringRule.THRUSTER_MARGIN,
                     result.thrustMargin() < 1 ? Level.REFUSE : Level.WARN,
                     Figures.of(result.thrustMargin(), asked, "1"),
-                    text("The thrusters bring %.2f times the %.1f kN needed at %.0f deg; at least %d of this size give"
-                            + " a quarter in hand.", result.thrustMargin(), result.greatestBrake() / 1000,
+                    text("Thrust is %.2f times the %.1f kN required at %.0f deg; %d of this size give a quarter in"
+                            + " reserve.", result.thrustMargin(), result.greatestBrake() / 1000,
                             Math.toDegrees(result.atTilt()), result.leastCount())));
         }
         if (result.oneOutMargin() < 1) {
@@ -109,25 +109,25 @@ final class LandingFindings {
                         result.freeFallSpeed()))));
         if (Double.isInfinite(result.frictionNeeded())) {
             findings.add(Finding.of(LoweringRule.THRUSTER_LIFTS_BASE, Level.REFUSE, Figures.NONE,
-                    "At some tilt the thrusters lift the base off the ground. Set them higher on the hull."));
+                    "At some tilt the thrusters lift the base off the ground."));
         } else if (result.frictionNeeded() > friction) {
             findings.add(Finding.of(LoweringRule.THRUSTER_BASE_SLIDES, Level.REFUSE,
                     Figures.of(result.frictionNeeded(), friction, "1"),
-                    text("The base needs a friction of %.2f and the ground gives %.2f: it slides. Set the thrusters"
-                            + " higher or hold the pivot.", result.frictionNeeded(), friction)));
+                    text("Friction required at the base %.2f, the ground gives %.2f: it slides.",
+                    result.frictionNeeded(), friction)));
         }
         double slowing = result.thrustMargin() * Math.max(result.greatestBrake(), result.greatestPush())
                 / Math.max(result.profiled().greatestBrake(), result.profiled().greatestPush());
         if (result.touchdownSpeed() > CONTACT_SPEED && slowing < 1) {
             findings.add(Finding.of(LoweringRule.THRUSTER_CANNOT_SLOW, Level.WARN,
                     Figures.of(slowing, 1, "1"),
-                    text("Slowing to %.2f m/s at contact asks for %.1f kN, %.2f of it is there.",
+                    text("Slowing to %.2f m/s at contact requires %.1f kN; %.2f of it is there.",
                             result.profiled().contactSpeed(), result.profiled().greatestBrake() / 1000, slowing)));
         }
         if (result.touchdownSpeed() > CONTACT_SPEED) {
             findings.add(Finding.of(LoweringRule.LOWERING_CONTACT_SPEED, Level.WARN,
                     Figures.of(result.touchdownSpeed(), CONTACT_SPEED, "m/s"),
-                    text("At the set rate the far end comes down at %.2f m/s; slow down before contact.",
+                    text("At the set rate the far end comes down at %.2f m/s.",
                             result.touchdownSpeed())));
         }
         return findings;

@@ -161,8 +161,8 @@ final class LandingTrials {
                 Math.abs(pull.centre()), pull.centre() > 0 ? "far end" : "base");
         return Optional.of(Finding.of(LoweringRule.LOWERING_DISPERSION, always ? Level.REFUSE : Level.WARN,
                 Figures.of(factor, check.required(), "1"),
-                text("Landed %s, inside its dispersion, with the gear where it is%s%s, one line pulls %.1f kN at %.0f"
-                        + " deg: factor %.2f of the %s, asked %.2f.", spot.where(), swung, shifted,
+                text("Landed %s, inside its dispersion, with the gear where it is%s%s, demand on one line %.1f kN"
+                        + " at %.0f deg: factor of safety %.2f of the %s, %.2f required.", spot.where(), swung, shifted,
                         pull.tension() / 1000, Math.toDegrees(pull.tilt()), factor, check.part(),
                         check.required())));
     }
@@ -178,8 +178,8 @@ final class LandingTrials {
                 Figures.of(Math.toDegrees(most.turn()), Math.toDegrees(swing), "deg"),
                 text("Landed %s, the worst of %d landings tried inside its dispersion, with the gear where it is, the"
                         + " lines lead %.1f deg out of the plane at %.0f deg; of all landings they pull the hull"
-                        + " sideways with up to %.1f kN. The plan allows a swing of %.1f deg. Set the poles out after"
-                        + " the landing, or turn the azimuth to them.", most.where(), disc.spots().size(),
+                        + " sideways with up to %.1f kN. The plan allows a swing of %.1f deg.", most.where(),
+                        disc.spots().size(),
                         Math.toDegrees(most.turn()), Math.toDegrees(most.turnAt()), side / 1000,
                         Math.toDegrees(swing))));
     }

@@ -56,7 +56,7 @@ final class ReviewFindings {
         if (speed > CONTACT_SPEED) {
             findings.add(Finding.of(LoweringRule.LOWERING_CONTACT_SPEED, Level.WARN,
                     Figures.of(speed, CONTACT_SPEED, "m/s"),
-                    text("At the set rate the far end comes down at %.2f m/s; slow down before contact.", speed)));
+                    text("At the set rate the far end comes down at %.2f m/s.", speed)));
         }
         return findings;
     }
@@ -66,7 +66,7 @@ final class ReviewFindings {
         if (m.slack()) {
             findings.add(Finding.of(LoweringRule.LOWERING_LINE_SLACK, Level.WARN,
                     Figures.of(m.hardest() / 1000, m.hardest() / 2000, "kN"),
-                    text("A difference of %.2f m in what the lines pay out lets one hang slack: the other carries"
+                    text("A pay-out mismatch of %.2f m lets one line hang slack: the other carries"
                             + " %.1f kN and turns the base with %.0f kN m.", m.mismatch(), m.hardest() / 1000,
                             m.yawMoment() / 1000)));
         }
@@ -75,15 +75,15 @@ final class ReviewFindings {
             findings.add(Finding.of(LoweringRule.LOWERING_SUN_AND_SHADE, Level.NOTE,
                     Figures.of(shade, m.mismatch(), "m"),
                     text("A line in shade %.0f K colder than one in sun is %.2f m shorter, more than the stated"
-                            + " mismatch of %.2f m: lower with all lines in sun or all in shade, and level them by"
-                            + " tension.", review.lines().cooling(), shade, m.mismatch())).from(GROWTH + PRACTICE));
+                            + " mismatch of %.2f m.", review.lines().cooling(), shade, m.mismatch())).from(GROWTH
+                            + PRACTICE));
         }
         what.rig().lines().winch().rating().ifPresent(rating -> {
             if (m.hardest() > rating) {
                 findings.add(Finding.of(LoweringRule.LOWERING_PAY_OUT_MISMATCH, Level.WARN,
                         Figures.of(m.hardest() / 1000, rating / 1000, "kN"),
-                        text("With %.2f m difference in pay-out one line carries %.1f kN, more than its winch is rated"
-                                + " for. Level the lines by tension, not by length.", m.mismatch(),
+                        text("With a pay-out mismatch of %.2f m one line carries %.1f kN, more than the rating of"
+                                + " its winch.", m.mismatch(),
                                 m.hardest() / 1000)));
             }
         });
@@ -99,7 +99,7 @@ final class ReviewFindings {
                     tooMuch ? Figures.of(then / 1000, rating / 1000, "kN")
                             : Figures.of(change.shortening(), what.rig().lines().payOutMismatch(), "m"),
                     text("After %.1f h, at %.0f deg, the lines pass into %s and get %.2f m %s; held fast there one"
-                            + " carries %.1f kN. Keep moving through it, or lower inside one window.",
+                            + " carries %.1f kN.",
                             change.time() / 3600, Math.toDegrees(change.tilt()), change.intoShade() ? "shade" : "sun",
                             change.shortening(), change.intoShade() ? "shorter" : "longer", then / 1000)).from(GROWTH
                             + PRACTICE));
@@ -125,9 +125,9 @@ final class ReviewFindings {
         if (side.sideLine() > NEGLIGIBLE * what.tipping().weight()) {
             findings.add(Finding.of(LoweringRule.LOWERING_SIDE_LINE, Level.NOTE,
                     Figures.of(side.sideLine() / 1000, 0, "kN"),
-                    text("The cross slope pulls %.1f kN sideways; neither lowering lines nor pivot hold the hull in its"
-                            + " plane: give side lines at the lugs for up to %.1f kN on the upper side, most at %.0f"
-                            + " deg.", cross.sideForce() / 1000, side.sideLine() / 1000,
+                    text("The cross slope pulls %.1f kN sideways; neither lowering lines nor pivot hold the hull in"
+                            + " its plane. Side lines at the lugs take up to %.1f kN on the upper side, most at"
+                            + " %.0f deg.", cross.sideForce() / 1000, side.sideLine() / 1000,
                             Math.toDegrees(side.tilt()))));
         }
         shoe(cross, findings);
@@ -141,7 +141,7 @@ final class ReviewFindings {
         liquid.worst().filter(s -> s.free() > bears && s.held() <= bears).ifPresent(s -> findings.add(Finding.of(
                 LoweringRule.LOWERING_LIQUID, Level.WARN, Figures.of(s.free() / 1000, bears / 1000, "kN"),
                 text("With %.1f t of liquid free to run along the hull one line may carry up to %.1f kN at %.0f deg,"
-                        + " against %.1f kN with the liquid held: drain it, or show that its tank holds it.",
+                        + " against %.1f kN with the liquid held.",
                         liquid.mass() / 1000, s.free() / 1000, Math.toDegrees(s.tilt()), s.held() / 1000))));
     }
 
@@ -155,8 +155,8 @@ final class ReviewFindings {
             findings.add(Finding.of(LoweringRule.LOWERING_SHOE_LIFTS, Level.WARN,
                     Figures.of(lightest.pivot().upperShoe() / 1000, 0, "kN"),
                     text("At %.0f deg the cross slope lifts the upper shoe: all %.1f kN stand on the lower one and only"
-                            + " a side line of %.1f kN keeps the hull from going over it. Level the ground across or"
-                            + " set the shoes further apart.", Math.toDegrees(lightest.tilt()),
+                            + " a side line of %.1f kN keeps the hull from going over it.",
+                            Math.toDegrees(lightest.tilt()),
                             lightest.pivot().up() / 1000, lightest.sideLine() / 1000)));
         }
     }
@@ -172,8 +172,8 @@ final class ReviewFindings {
                 .max(Comparator.comparingDouble(c -> c.pivot().holdNeeded())).ifPresent(c -> findings.add(
                         Finding.of(LoweringRule.LOWERING_HOLD_ACROSS, Level.WARN,
                                 Figures.of(c.pivot().holdNeeded() / 1000, anchor / 1000, "kN"),
-                                text("At %.0f deg the pivot is pulled %.1f kN along and %.1f kN across: the hold must"
-                                        + " take %.1f kN slanting and bears %.1f kN.", Math.toDegrees(c.tilt()),
+                                text("At %.0f deg the pivot is pulled %.1f kN along and %.1f kN across: demand on"
+                                        + " the hold %.1f kN slanting, capacity %.1f kN.", Math.toDegrees(c.tilt()),
                                         Math.abs(c.pivot().along()) / 1000, Math.abs(c.pivot().side()) / 1000,
                                         c.pivot().holdNeeded() / 1000, anchor / 1000))));
     }
@@ -207,7 +207,7 @@ final class ReviewFindings {
         }
         return Optional.of(Finding.of(LoweringRule.LOWERING_HULL_BENDS, Level.WARN,
                 Figures.of(factor, BENDING_FACTOR, "1"),
-                text("Held at base and lugs the hull bends with %.0f kN m: %.1f MPa in its shell, which bears %.1f MPa"
+                text("Held at base and lugs the hull bends with %.0f kN m: %.1f MPa in its shell, capacity %.1f MPa"
                         + " without inner pressure and frames. Lugs at %.1f m instead of %.1f m bend it least.",
                         beam.greatest() / 1000, beam.stress(shell) / 1e6, bears / 1e6, beam.bestLug(), lug))
                         .from("bare shell, NASA SP-8007, from memory; " + PRACTICE));
@@ -219,9 +219,9 @@ final class ReviewFindings {
             EdgeState e = worst.get();
             findings.add(Finding.of(LoweringRule.LOWERING_EDGE_SINKS, Level.WARN,
                     Figures.of(e.factor(), EDGE_FACTOR, "1"),
-                    text("At %.0f deg the pivot presses %.0f kPa on ground that gives way at %.0f kPa under so slanting"
-                            + " a load, %.2f m sunk: spread it by shoes or pads. Factor %.2f; %s.",
-                            Math.toDegrees(e.tilt()), e.pressure() / 1000, e.bearing() / 1000, e.sinkage(),
+                    text("At %.0f deg the pivot loads the ground with %.0f kPa; bearing capacity %.0f kPa under so"
+                            + " slanting a load, %.2f m sunk; factor of safety %.2f; %s.", Math.toDegrees(e.tilt()),
+                            e.pressure() / 1000, e.bearing() / 1000, e.sinkage(),
                             e.factor(), e.soil().words()))
                             .from("Vesic (1973) at lunar gravity; " + PRACTICE));
         }

@@ -164,8 +164,7 @@ public final class CoverSizing {
         }
         if (plan.exposure().limits().isEmpty()) {
             unjudged.add(Finding.of(SizingRule.SIZE_COVER_NO_LIMIT, Level.REFUSE, "exposure", Figures.NONE,
-                    "The plan states no limit, so there is nothing to size a cover against. State the limits that hold"
-                            + " in exposure.limits."));
+                    "The plan states no limit, so there is nothing to size a cover against."));
         }
         return unjudged;
     }

@@ -101,7 +101,7 @@ final class SizingFindings {
         return Finding.of(SizingRule.SIZE_COVER_UNSETTLED, Level.WARN, at.hull() + "/" + at.station().id(),
                 Figures.of(at.open(), CoverTrial.SETTLED, "1"), String.format(Locale.ROOT, "Under the cover found"
                         + " %.1f %% of the dose is still open after all directions: too much comes through ways too"
-                        + " narrow for the rays. Take dose and cover as known to that only.", at.open() * 100));
+                        + " narrow for the rays.", at.open() * 100));
     }
 
     /** The thinnest cover tried that meets the limits once the hull's ends are covered too (m). */
@@ -126,8 +126,8 @@ final class SizingFindings {
                     entry.getKey(),
                     Figures.of(thinnest, spacing, "m"), String.format(Locale.ROOT, "The cover found is %.2f m thick at"
                             + " its thinnest, less than a cell of the elevation grid, %.2f m: shape, volume and dose"
-                            + " are known no better than that. Search again on a finer grid before anyone relies on"
-                            + " it.", thinnest, spacing)).at(plan.hull(entry.getKey()).orElseThrow().baseCentre()))
+                            + " are known no better than that.", thinnest, spacing)).at(plan.hull(entry.getKey())
+                            .orElseThrow().baseCentre()))
                             : Stream.<Finding>empty();
         }).toList();
     }
@@ -146,9 +146,9 @@ final class SizingFindings {
                         + " %.2f m thick everywhere; %s then takes %.0f %% of its limit.", p.thickness(), p.station(),
                         100 * p.used())).orElse("What they give does not cover the hulls even thinly.");
         return Finding.of(SizingRule.SIZE_COVER_BORROW, Level.REFUSE, "earthworks", Figures.of(bank, available, "m3"),
-                String.format(Locale.ROOT, "The least cover needs %.0f m3 of soil in place; the borrow grounds give"
-                        + " %.0f m3 with their side slopes and what must not be undercut left standing. %s"
-                        + " Add a borrow ground, or lower the hulls into a trench.", bank, available, enough));
+                String.format(Locale.ROOT, "The least cover requires %.0f m3 of bank volume; the borrow grounds give"
+                        + " %.0f m3 with their side slopes and what must not be undercut left standing. %s", bank,
+                        available, enough));
     }
 
     private boolean hasFreeEnd(String hull) {

@@ -98,7 +98,7 @@ public record SlopeChecks(List<Slope> slopes, double steepest, List<Finding> fin
         if (!made.stands()) {
             findings.add(Finding.of(WorkRule.MADE_GROUND_STEEP, Level.WARN, "ground", Figures.of(
                     Math.toDegrees(made.steepest()), Math.toDegrees(soil.stableSlope()), "deg"), text("Preparations"
-                    + " leave %.0f m2 steeper than the soil stands, up to %.1f deg. Ease their sides.",
+                    + " leave %.0f m2 steeper than the soil stands, up to %.1f deg.",
                     made.areaTooSteep(), Math.toDegrees(made.steepest()))).at(made.place().orElseThrow()));
         }
         return new SlopeChecks(slopes, made.steepest(), findings);
@@ -134,9 +134,9 @@ public record SlopeChecks(List<Slope> slopes, double steepest, List<Finding> fin
 
     private static Finding slides(Slope s) {
         return Finding.of(WorkRule.SLOPE_SLIDES, s.circle() < 1 ? Level.REFUSE : Level.WARN, s.subject(),
-                Figures.of(s.circle(), WANTED, "1"), text("The %s, %.1f m high at %.1f deg, stands %.2f times against a"
-                        + " slide on its worst circle with the plan's soil, %.2f times in its face without cohesion;"
-                        + " %.1f are wanted. Flatten its sides.", s.kind(), s.height(), Math.toDegrees(s.angle()),
+                Figures.of(s.circle(), WANTED, "1"), text("The %s, %.1f m high at %.1f deg, has a factor of safety"
+                        + " of %.2f on its worst circle with the plan's soil, %.2f in its face without cohesion;"
+                        + " %.1f required.", s.kind(), s.height(), Math.toDegrees(s.angle()),
                         s.circle(), s.plane(), WANTED)).at(s.where());
     }
 

@@ -96,8 +96,8 @@ final class StageSafety {
                     .findFirst();
             if (place.isPresent()) {
                 findings.add(Finding.of(WorkRule.MACHINE_IN_DANGER_ZONE, Finding.Level.REFUSE, cover.id(),
-                        Finding.Figures.NONE, ("While step %s runs, machines of step %s drive through the %s. Let"
-                        + " one wait for the other.").formatted(lowering.id(), cover.id(), danger.title()))
+                        Finding.Figures.NONE, ("While step %s runs, machines of step %s drive through the"
+                                + " %s.").formatted(lowering.id(), cover.id(), danger.title()))
                         .at(place.get()));
                 return;
             }

@@ -183,9 +183,9 @@ public final class Stages {
             if (lift > SIDES_LEVEL_WITHIN + LIFT_ROUNDING) {
                 findings.add(Finding.of(WorkRule.SIDES_NOT_LEVEL, Finding.Level.WARN, hull.id(),
                         Finding.Figures.of(lift, SIDES_LEVEL_WITHIN, "m"), ("The cover of hull %s is placed in lifts of"
-                        + " %s m; one side can stand that much higher than the other and push the hull. Keep lifts to"
-                        + " %s m.").formatted(hull.id(), metres(lift), metres(SIDES_LEVEL_WITHIN)))
-                        .at(hull.baseCentre()));
+                        + " %s m; one side can stand that much higher than the other and push the"
+                        + " hull.").formatted(hull.id(), metres(lift))).at(hull.baseCentre())
+                        .todo("Keep lifts to %s m.".formatted(metres(SIDES_LEVEL_WITHIN))));
             }
         }
     }
@@ -276,7 +276,7 @@ public final class Stages {
                 unfinished.add(cover.getKey());
                 findings.add(Finding.of(WorkRule.COVER_NOT_FINISHED, Finding.Level.WARN, cover.getKey(),
                         Finding.Figures.of(reached, top, "m"), ("The last lift over hull %s reaches %s m; the cover is"
-                        + " %s m high. Doses under the whole cover do not hold for it. Add lifts.")
+                        + " %s m high. Doses under the whole cover do not hold for it.")
                         .formatted(cover.getKey(), metres(reached), metres(top))));
             }
         }
