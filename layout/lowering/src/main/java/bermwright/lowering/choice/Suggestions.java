@@ -174,7 +174,8 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
             Lowered lowered = Lowering.of(what.with(s.rig()));
             long refused = lowered.findings().stream().filter(t -> t.level() == Level.REFUSE).count();
             String governs = lowered.result().map(LoweringResult::governingPart).orElse("nothing can be worked out")
-                    + (refused == 0 ? ", nothing is refused" : String.format(Locale.ROOT, ", %s it until the rest of the rig"
+                    + (refused == 0 ? ", nothing is refused" : String.format(Locale.ROOT,
+                    ", %s it until the rest of the rig"
                     + " is made to fit", refused == 1 ? "one finding refuses" : refused + " findings refuse"));
             return new Suggestion(s.goal(), s.height(), s.behindPivot(), s.greatestTension(), s.greatestThrust(),
                     s.wall(), s.poleMass(), governs, s.rig());

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.sequence;
 
-import bermwright.finding.Finding;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.finding.LoweringRule;
 import bermwright.lowering.body.Outline;
 import bermwright.lowering.body.PlanePoint;

@@ -2,7 +2,6 @@
 package bermwright.report.sheet;
 
 import bermwright.lowering.strength.SupportedBeam;
-import bermwright.regolith.SoilSensitivity;
 import bermwright.report.drawing.Chart;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;

@@ -2,9 +2,9 @@
 package bermwright.site.burial;
 
 import bermwright.finding.CoverRule;
-import bermwright.finding.Finding;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
 import bermwright.finding.Rule;
 import bermwright.regolith.SoilSensitivity;
 import bermwright.site.burial.HullSupports.Stresses;
