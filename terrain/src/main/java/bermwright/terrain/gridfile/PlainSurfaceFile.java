@@ -9,7 +9,6 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Path;
-import java.util.Optional;
 
 /** Writes a surface as a GeoTIFF of strips of plain numbers, each put where it belongs as soon as it is there. */
 final class PlainSurfaceFile extends SurfaceFile {
@@ -22,13 +21,14 @@ final class PlainSurfaceFile extends SurfaceFile {
     private final GridFrame frame;
     private final SurfaceContent content;
     private final int rowsAtATime;
+    private final int columnsAtATime;
     private final long start;
 
-    PlainSurfaceFile(Path file, GridFrame frame, Optional<ReferenceSystem> system, SurfaceContent content,
-            int rowsAtATime) throws IOException {
-        this.frame = frame;
-        this.content = content;
+    PlainSurfaceFile(Path file, Layer layer, int rowsAtATime, int columnsAtATime) throws IOException {
+        this.frame = layer.frame();
+        this.content = layer.content();
         this.rowsAtATime = rowsAtATime;
+        this.columnsAtATime = columnsAtATime;
         long rowBytes = (long) frame.columns() * content.bytes();
         int rowsOfAStrip = (int) Math.max(1, Math.min(frame.rows(), BYTES_OF_A_STRIP / rowBytes));
         int strips = (frame.rows() - 1) / rowsOfAStrip + 1;
@@ -36,7 +36,7 @@ final class PlainSurfaceFile extends SurfaceFile {
         long[] offsets = new long[strips];
         long[] lengths = new long[strips];
         TiffDirectoryWriter directory = new TiffDirectoryWriter(big);
-        TiffImageTags tags = new TiffImageTags(frame, system, content);
+        TiffImageTags tags = new TiffImageTags(frame, layer.system(), content);
         tags.addKind(directory);
         tags.addPlace(directory);
         directory.shorts(TiffRaster.COMPRESSION, 1);
@@ -68,7 +68,7 @@ final class PlainSurfaceFile extends SurfaceFile {
 
     @Override
     public int blockColumns() {
-        return frame.columns();
+        return columnsAtATime;
     }
 
     @Override
@@ -100,7 +100,14 @@ final class PlainSurfaceFile extends SurfaceFile {
         }
         long firstLine = frame.rows() - (long) block.firstRow() - block.rows();
         try {
-            out.put(buffer.flip(), start + (firstLine * frame.columns() + block.firstColumn()) * content.bytes());
+            buffer.flip();
+            int rowBytes = columns * content.bytes();
+            int lines = columns == frame.columns() ? block.rows() : 1;
+            for (int line = 0; line < block.rows(); line += lines) {
+                buffer.limit((line + lines) * rowBytes).position(line * rowBytes);
+                out.put(buffer, start + ((firstLine + line) * frame.columns() + block.firstColumn())
+                        * content.bytes());
+            }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

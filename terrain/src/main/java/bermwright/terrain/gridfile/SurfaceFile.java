@@ -31,15 +31,16 @@ public abstract sealed class SurfaceFile implements ValueSink, Closeable permits
     /**
      * A file of plain numbers in strips, the fastest to write.
      *
-     * @param file        the file, replaced where it exists
-     * @param layer       where the values lie and what they are
-     * @param rowsAtATime in how many rows blocks come (1), at least 1
+     * @param file    the file, replaced where it exists
+     * @param layer   where the values lie and what they are
+     * @param rows    in how many rows blocks come (1), at least 1
+     * @param columns in how many columns blocks come (1), at least 1
      * @return the file, to be filled, finished and closed
      * @throws IOException if it cannot be written
      */
-    public static SurfaceFile plain(Path file, Layer layer, int rowsAtATime) throws IOException {
-        Require.that(rowsAtATime >= 1, "blocks of %s rows; accepted: 1 or more", rowsAtATime);
-        return new PlainSurfaceFile(file, layer.frame, layer.system, layer.content, rowsAtATime);
+    public static SurfaceFile plain(Path file, Layer layer, int rows, int columns) throws IOException {
+        Require.that(rows >= 1 && columns >= 1, "blocks of %s x %s; accepted: 1 or more", rows, columns);
+        return new PlainSurfaceFile(file, layer, rows, Math.min(columns, layer.frame.columns()));
     }
 
     /**

@@ -20,6 +20,9 @@ public final class SurfaceStream {
     /** A block with its margin takes some this many heights; they stay in the processor's cache. */
     private static final int NODES_OF_A_BLOCK = 1 << 18;
     private static final int MOST_COLUMNS = 1 << 14;
+    private static final int WIDE_MARGIN = 16;
+    private static final int LEAST_SIDE = 128;
+    private static final int MOST_SIDE = 1024;
 
     private final HeightSource ground;
     private final Surface surface;
@@ -59,7 +62,7 @@ public final class SurfaceStream {
 
             @Override
             public int blockColumns() {
-                return columns;
+                return columnsOfABlock(ground, surface);
             }
 
             @Override
@@ -91,9 +94,30 @@ public final class SurfaceStream {
      * @return rows (1), at least 1
      */
     public static int rowsOfABlock(HeightSource ground, Surface surface) {
+        if (surface.margin() > WIDE_MARGIN) {
+            return Math.min(ground.frame().rows(), sideOfABlock(surface));
+        }
         int columns = Math.min(ground.frame().columns(), MOST_COLUMNS);
         int few = Math.max(Math.max(1, 2 * surface.margin()), NODES_OF_A_BLOCK / columns);
-        return Math.max(few, Math.min(ground.blockRows(), 1024));
+        return Math.max(few, Math.min(ground.blockRows(), MOST_SIDE));
+    }
+
+    /**
+     * In how many columns this ground is best worked on at a time, where the sink does not mind.
+     *
+     * @param ground  the ground
+     * @param surface the surface
+     * @return columns (1), at least 1
+     */
+    public static int columnsOfABlock(HeightSource ground, Surface surface) {
+        int columns = ground.frame().columns();
+        return surface.margin() > WIDE_MARGIN ? Math.min(columns, sideOfABlock(surface))
+                : ground.blockRows() > 1 ? Math.min(columns, MOST_COLUMNS) : columns;
+    }
+
+    /** A margin read again and again for each block costs less where the block is as wide as the margin. */
+    private static int sideOfABlock(Surface surface) {
+        return Math.min(MOST_SIDE, Math.max(LEAST_SIDE, 2 * surface.margin()));
     }
 
     private void run(ValueSink sink, Progress progress) {
