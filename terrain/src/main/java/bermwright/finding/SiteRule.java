@@ -24,6 +24,8 @@ public enum SiteRule implements Rule {
             "Survey the gap or move the hull."),
     SWEEP_GROUND_UNKNOWN(REFUSE, WARN, HULL, "no height data under the sweep", "-", "elevation file",
             "Survey the gap or turn the azimuth."),
+    GROUND_FILE_ODD(WARN, WARN, HULL, "heights that look like another unit, radii or fill values", "-",
+            "elevation file", "Look at the file; declare its unit and its mark for missing heights."),
     SLOPE_UNDER_HULL(REFUSE, WARN, HULL, "slope of the ground under the hull", "deg",
             "greatest_slope_under_hull_deg in the rules of the plan", "Turn the hull, move it or level a bench."),
     SLOPE_NOT_KNOWN(WARN, WARN, HULL, "cell of the elevation file against the width of the hull", "m",

@@ -34,9 +34,7 @@ final class GroundAssembly {
         List<String> cautions = new ArrayList<>(found.sayings());
         addSystem(system, cautions);
         Oddities odd = Oddities.of(found, scale.mean());
-        cautions.addAll(odd.sayings());
-        return new GroundSource(file, found, new GroundSource.Placed(system, centre, scale, odd.zeroIsFill(),
-                cautions));
+        return new GroundSource(file, found, new GroundSource.Placed(system, centre, scale, odd, cautions));
     }
 
     private static void addSystem(Optional<ReferenceSystem> system, List<String> cautions) {

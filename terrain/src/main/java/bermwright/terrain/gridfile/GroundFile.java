@@ -24,10 +24,12 @@ import java.util.OptionalDouble;
  * @param scale           the scales along east and north at the centre, and true north
  * @param heights         how the file keeps its heights
  * @param cautions        what a user should know before trusting the file, in sentences; empty where nothing is odd
+ * @param oddities        those of the cautions that doubt the heights themselves
  * @param whole           the frame of all of the file, of which {@code grid} may be a part
  */
 public record GroundFile(Path file, String format, ElevationGrid grid, Optional<ReferenceSystem> referenceSystem,
-        Point centre, PointScale scale, Heights heights, List<String> cautions, GridFrame whole) {
+        Point centre, PointScale scale, Heights heights, List<String> cautions, List<String> oddities,
+        GridFrame whole) {
     /** The scales along east and north must agree to this share for one metre scale to serve both. */
     public static final double GREATEST_SCALE_DIFFERENCE = 1e-3;
 
@@ -49,6 +51,7 @@ public record GroundFile(Path file, String format, ElevationGrid grid, Optional<
         Objects.requireNonNull(grid, "grid");
         Objects.requireNonNull(whole, "whole");
         cautions = List.copyOf(cautions);
+        oddities = List.copyOf(oddities);
     }
 
     /**
@@ -64,7 +67,7 @@ public record GroundFile(Path file, String format, ElevationGrid grid, Optional<
         }
         PointScale there = checkedScale(file, referenceSystem.get(), place);
         return new GroundFile(file, format, grid.withMetreScale(there.mean()), referenceSystem, place, there, heights,
-                cautions, whole);
+                cautions, oddities, whole);
     }
 
     /**

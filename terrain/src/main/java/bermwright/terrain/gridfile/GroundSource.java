@@ -35,6 +35,7 @@ public final class GroundSource implements HeightSource, Closeable {
     private final Point centre;
     private final PointScale scale;
     private final List<String> cautions;
+    private final List<String> odd;
 
     GroundSource(Path file, GroundFacts facts, Placed placed) {
         this.file = file;
@@ -43,13 +44,15 @@ public final class GroundSource implements HeightSource, Closeable {
         this.centre = placed.centre;
         this.scale = placed.scale;
         this.cautions = List.copyOf(placed.cautions);
-        HeightScale heights = placed.zeroIsFill ? facts.ground().scale().withZeroAsFill() : facts.ground().scale();
+        this.odd = placed.odd.sayings();
+        HeightScale heights = placed.odd.zeroIsFill() ? facts.ground().scale().withZeroAsFill()
+                : facts.ground().scale();
         this.ground = facts.ground().with(heights, scale.mean());
         this.overviews = facts.overviews().stream().map(o -> o.with(heights, scale.mean())).toList();
     }
 
     /** What is known of a file beside its numbers. */
-    record Placed(Optional<ReferenceSystem> system, Point centre, PointScale scale, boolean zeroIsFill,
+    record Placed(Optional<ReferenceSystem> system, Point centre, PointScale scale, Oddities odd,
             List<String> cautions) {
     }
 
@@ -157,6 +160,13 @@ public final class GroundSource implements HeightSource, Closeable {
      */
     public List<String> cautions() {
         List<String> all = new ArrayList<>(cautions);
+        all.addAll(oddities());
+        return all;
+    }
+
+    /** What doubts the heights themselves, as far as they have been read. */
+    private List<String> oddities() {
+        List<String> all = new ArrayList<>(odd);
         HeightScale heights = ground.scale();
         if (heights.fillsMet() > 0) {
             all.add(String.format(Locale.ROOT, "%s stands where no height can be and is not declared as a mark for"
@@ -203,7 +213,7 @@ public final class GroundSource implements HeightSource, Closeable {
                     progress.report((double) done.incrementAndGet() / bands, "reading heights");
                 }));
         return new GroundFile(file, format(), grid.withMetreScale(metreScale()), system, centre, scale, heights(),
-                cautions(), Objects.requireNonNull(whole));
+                cautions(), oddities(), Objects.requireNonNull(whole));
     }
 
     @Override

@@ -62,7 +62,8 @@ public final class FootprintSurface implements Surface {
     public FootprintSurface(What what, Rectangle rectangle, double trueSpacing) {
         this.what = Objects.requireNonNull(what, "what");
         this.rectangle = Objects.requireNonNull(rectangle, "rectangle");
-        Require.that(Math.min(rectangle.width, rectangle.length) >= 2 * trueSpacing, "a footprint %s m wide is less than"
+        Require.that(Math.min(rectangle.width, rectangle.length) >= 2 * trueSpacing,
+                "a footprint %s m wide is less than"
                 + " two cells of %s m; what is smaller than the cell is not known.",
                 Math.min(rectangle.width, rectangle.length), trueSpacing);
         double reach = Math.hypot(rectangle.length, rectangle.width) / 2;

@@ -52,7 +52,8 @@ public final class GroundStatistics {
                 slope.row(heights, row, into);
             }
         };
-        SurfaceStream.run(ground, both, all.sink(SurfaceStream.rowsOfABlock(ground, both), SurfaceStream.columnsOfABlock(ground, both)),
+        SurfaceStream.run(ground, both, all.sink(SurfaceStream.rowsOfABlock(ground, both),
+                SurfaceStream.columnsOfABlock(ground, both)),
                 progress);
         return all;
     }

@@ -24,6 +24,8 @@ public final class MadeGround implements HeightSource {
     private static final double STEADY_STATE = 0.079;
     /** A crater's rim reaches this many rim radii. */
     private static final double REACH_IN_RADII = 6;
+    /** The mean over a cell of the squares of the four weights of {@link #smooth}: 0.78355 each way. */
+    private static final double LEFT_BY_SMOOTHING = 0.61395;
     private static final double LARGEST_CRATER = 15_000;
 
     /**
@@ -98,14 +100,16 @@ public final class MadeGround implements HeightSource {
 
     /** Waves of half the length and 2^-H of the height each, down to two cells. */
     private void addRelief(NodeRange block, double[] into) {
-        int octaves = (int) Math.max(1, Math.floor(Math.log(recipe.longest / frame.spacing()) / Math.log(2)));
+        int octaves = (int) Math.max(1, Math.floor(StrictMath.log(recipe.longest / frame.spacing())
+                / StrictMath.log(2)));
         double ratio = StrictMath.pow(2, -recipe.hurst);
         double squares = 0;
         for (int o = 0; o < octaves; o++) {
             squares += StrictMath.pow(ratio, 2 * o);
         }
-        // Mean square of the noise: a number even between -1 and 1 has 1/3, smoothed over a square some 0.55 of it.
-        double height = recipe.relief / Math.sqrt(squares * 0.55 * 0.55 / 3);
+        // Mean square of the noise: a number even between -1 and 1 has 1/3; smoothed between nodes, it
+        // keeps 0.614 of it.
+        double height = recipe.relief / Math.sqrt(squares * LEFT_BY_SMOOTHING / 3);
         double length = recipe.longest;
         for (int o = 0; o < octaves && recipe.relief > 0; o++) {
             addWaves(block, into, length, height, seed + 101 * o);

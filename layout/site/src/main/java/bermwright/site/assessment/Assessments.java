@@ -121,7 +121,8 @@ public final class Assessments {
         progress.report(0.02, "preparing the ground");
         PreparedGround prepared = PreparedGround.of(plan, ground.grid());
         ElevationGrid bed = prepared.surface();
-        List<Finding> findings = new ArrayList<>(prepared.findings());
+        List<Finding> findings = new ArrayList<>(ground.findings());
+        findings.addAll(prepared.findings());
         List<ModelNote> models = new ArrayList<>();
         progress.report(0.06, "laying down");
         List<Laydown> laydowns = LaydownOfHull.all(plan, bed);
@@ -167,7 +168,7 @@ public final class Assessments {
         WaysOut waysOut = WaysOut.of(shapes, cover);
         findings.addAll(waysOut.findings());
         progress.report(1, "done");
-        return new Assessment(plan, site.name, Version.text(), ground, Cautions.all(), each(models),
+        return new Assessment(plan, site.name, Version.text(), ground, Cautions.of(ground), each(models),
                 Numbered.worstFirst(findings), hulls(plan, bed, new Parts(laydowns, cover, dose, burials)), shapes,
                 Optional.of(cover), dose, work.earthworks, work.stages, partBuilt,
                 work.stages.map(StagesResult::settingOut).orElseGet(() -> asked != Asked.EVERYTHING ? List.of()

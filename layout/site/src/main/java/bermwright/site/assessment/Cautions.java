@@ -2,6 +2,7 @@
 package bermwright.site.assessment;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What every page, screen and answer says beside its figures. */
 public final class Cautions {
@@ -26,5 +27,15 @@ public final class Cautions {
      */
     public static List<String> all() {
         return ALL;
+    }
+
+    /**
+     * The cautions, and what is to be said of the elevation file.
+     *
+     * @param ground the ground of a plan
+     * @return the cautions in the order in which they are shown
+     */
+    static List<String> of(SiteGround ground) {
+        return Stream.concat(ALL.stream(), ground.cautions().stream()).toList();
     }
 }

@@ -48,7 +48,8 @@ public final class GroundLines {
         progress.report(0.7, "writing contours");
         whole(file, out -> {
             out.write("{\n\"type\": \"FeatureCollection\",\n\"bermwright_reference_system\": "
-                    + quoted(ground.referenceSystem().map(Object::toString).orElse("not known")) + ",\n\"features\": [");
+                    + quoted(ground.referenceSystem().map(Object::toString).orElse("not known"))
+                    + ",\n\"features\": [");
             for (int i = 0; i < lines.size(); i++) {
                 progress.check();
                 out.write(i == 0 ? "\n" : ",\n");
