@@ -45,7 +45,8 @@ public record SiteGround(GroundFile file, Path directory) {
         Path directory = Optional.ofNullable(planFile.toAbsolutePath().getParent()).orElse(Path.of("."));
         InputException.Place place = new InputException.Place(planFile.toString(), 0, "ground.elevation_file");
         Path file = InputException.beside(directory, plan.ground().elevationFile(), place);
-        InputException.checkRegular(place, file, "an elevation file beside the plan (GeoTIFF, ESRI ASCII grid, PDS label)");
+        InputException.checkRegular(place, file,
+                "an elevation file beside the plan (GeoTIFF, ESRI ASCII grid, PDS label)");
         GroundFiles.Knowledge known =
                 new GroundFiles.Knowledge(plan.ground().referenceSystem(), centre(plan));
         try (GroundSource source = GroundFiles.open(file, known, progress)) {
