@@ -4,6 +4,7 @@ package bermwright.site.clearance;
 import bermwright.finding.Finding;
 import bermwright.finding.PairingRule;
 import bermwright.foundation.Point;
+import bermwright.foundation.Ring;
 import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.site.plan.BorrowGround;
@@ -108,18 +109,38 @@ final class SitePairs {
     /** Compares the outlines of one group with those of another, or with each other where it is the same group. */
     List<Finding> compare(OutlinedGroup first, OutlinedGroup second) {
         Map<String, Worst> worst = new LinkedHashMap<>();
+        Set<Ring> shared = toes(first);
+        shared.retainAll(first == second ? Set.of() : toes(second));
         double reach = greatestReach / metreScale + TOUCH_SEARCH;
         for (int i = 0; i < first.outlines().size(); i++) {
             Outlined one = first.outlines().get(i);
             for (int j : second.near(one, reach)) {
-                if (first != second || j > i) {
-                    compare(worst, one, second.outlines().get(j));
+                Outlined other = second.outlines().get(j);
+                if ((first != second || j > i) && !isOwnMound(shared, one, other)) {
+                    compare(worst, one, other);
                 }
             }
         }
         List<Finding> findings = new ArrayList<>();
         worst.values().forEach(w -> findings.add(finding(w)));
         return findings;
+    }
+
+    private static Set<Ring> toes(OutlinedGroup group) {
+        Set<Ring> toes = new HashSet<>();
+        group.outlines().stream().map(Outlined::shape).filter(s -> s.kind() == ShapeKind.COVER_TOE)
+                .forEach(s -> toes.add(s.outline()));
+        return toes;
+    }
+
+    /** Whether one is the one mound over both hulls and the other a hull under it: nothing there meets another. */
+    private static boolean isOwnMound(Set<Ring> shared, Outlined one, Outlined other) {
+        return isUnder(shared, one.shape(), other.shape()) || isUnder(shared, other.shape(), one.shape());
+    }
+
+    private static boolean isUnder(Set<Ring> shared, Shape mound, Shape hull) {
+        return mound.kind() == ShapeKind.COVER_TOE && hull.kind() == ShapeKind.LYING
+                && shared.contains(mound.outline());
     }
 
     private void compare(Map<String, Worst> worst, Outlined a, Outlined b) {
@@ -214,7 +235,20 @@ final class SitePairs {
                 || gear.shape().kind() == ShapeKind.ANCHOR && !"pivot hold".equals(gear.shape().part());
     }
 
+    /** Two covers that are one mound: there is no overlap to measure. */
+    private static Finding oneMound(Worst found) {
+        String mine = found.mine.shape().subject();
+        String theirs = found.theirs.shape().subject();
+        return Finding.of(found.rule.rule(), found.rule.level(), mine, Finding.Figures.NONE,
+                "The covers of hulls %s and %s are one mound.".formatted(mine, theirs)).with(theirs)
+                .at(found.mine.shape().outline().centre());
+    }
+
     private Finding finding(Worst found) {
+        if (found.rule.rule() == PairingRule.COVERS_RUN_TOGETHER
+                && found.mine.shape().outline().equals(found.theirs.shape().outline())) {
+            return oneMound(found);
+        }
         boolean overlap = found.isOverlap();
         boolean together = overlap && found.rule.rule() == PairingRule.HULL_SPACING;
         double spread = spread(found.rule, found.mine, found.theirs);

@@ -19,7 +19,7 @@ import java.util.function.DoubleUnaryOperator;
  */
 public record LinePath(String part, Kind kind, End moving, End fixed, double from, double to,
         DoubleUnaryOperator sag) {
-    private static final int PIECES = 6;
+    private static final int PIECES = 24;
     private static final double FAN_STEP = Math.toRadians(10);
 
     /** What a line does. */
