@@ -68,8 +68,8 @@ final class CoverText {
                 + " kN m over a support and " + TextTable.words(InUnits.kilonewtons(supports.sagging()), 0)
                 + " kN m between, and shears with up to "
                 + TextTable.words(InUnits.kilonewtons(supports.beam().map(SupportedBeam::greatestShear).orElse(0.0)), 0)
-                + " kN" + supports.shell().map(shell -> "; the bare shell bears that "
-                + TextTable.words(shell.pressurisedFactor(), 1) + " times with the pressure on, "
-                + TextTable.words(shell.bendingFactor(), 1) + " times with it off").orElse("") + ".", 2, out);
+                + " kN" + supports.shell().map(shell -> "; factor of safety of the bare shell "
+                + TextTable.words(shell.pressurisedFactor(), 1) + " with the pressure on, "
+                + TextTable.words(shell.bendingFactor(), 1) + " with it off").orElse("") + ".", 2, out);
     }
 }

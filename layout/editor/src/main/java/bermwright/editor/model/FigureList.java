@@ -88,7 +88,7 @@ public final class FigureList {
         add(id, "mass of soil placed", "t", cover.placedMass() / 1e3);
         add(id, "least depth of cover", "m", cover.least().depth());
         add(id, "least areal density", "g/cm\u00b2", cover.leastArealDensity() / 10);
-        add(id, "skin shallower than wanted", "%", 100 * cover.shareBelowWanted());
+        add(id, "skin below required depth", "%", 100 * cover.shareBelowWanted());
     }
 
     private void station(StationDose s) {

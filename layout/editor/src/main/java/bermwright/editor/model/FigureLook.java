@@ -56,9 +56,9 @@ public enum FigureLook {
     /** Outline of an anchor. */
     ANCHOR("Anchor", "Its outline on the ground."),
     /** Outline of a pole's foot. */
-    POLE_FOOT("Pole foot", "Foot of a pole; the ground under it bears its thrust."),
+    POLE_FOOT("Pole foot", "Foot of a pole, which hands its thrust to the ground."),
     /** A pole's foot. */
-    POLE_MARK("Pole foot", "Foot of a pole; the ground under it bears its thrust."),
+    POLE_MARK("Pole foot", "Foot of a pole, which hands its thrust to the ground."),
     /** A plate anchor. */
     ANCHOR_PLATE("Anchor, plate", "A buried plate; soil ahead of it holds it."),
     /** A block anchor. */

@@ -7,10 +7,8 @@ import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.LiveSite;
 import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
-import bermwright.site.plan.Anchor;
 import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -105,7 +103,7 @@ public final class MapFigures {
         drawn.add(MapFigure.area(look, part.get(), label(look, shape), shape.outline().corners()));
         Point centre = shape.outline().centre();
         if (shape.kind() == ShapeKind.ANCHOR) {
-            drawn.add(MapFigure.mark(anchorLook(plan, shape), part.get(), "", centre));
+            drawn.add(MapFigure.mark(anchorLook(shape), part.get(), "", centre));
         } else if (shape.kind() == ShapeKind.POLE_FOOT) {
             drawn.add(MapFigure.mark(FigureLook.POLE_MARK, part.get(), "", centre));
         }
@@ -167,20 +165,8 @@ public final class MapFigures {
         };
     }
 
-    /** The anchor of a hull whose part of the gear the outline names; the commonest of its gear where it names none. */
-    private static FigureLook anchorLook(Plan plan, Shape shape) {
-        Optional<LoweringGear> gear = plan.hull(shape.subject()).flatMap(Hull::lowering);
-        Optional<Anchor> anchor = gear.flatMap(g -> {
-            if (shape.part().startsWith("pull")) {
-                return g.pullOver().flatMap(LoweringGear.PullOver::anchor);
-            } else if (shape.part().contains("stay")) {
-                return g.stays().stream().flatMap(s -> s.anchor().stream()).findFirst();
-            } else if (shape.part().startsWith("pivot")) {
-                return g.pivotHold().map(LoweringGear.PivotHold::anchor);
-            }
-            return g.lines().flatMap(l -> l.winch().anchor());
-        });
-        return anchor.map(a -> switch (a.kind()) {
+    private static FigureLook anchorLook(Shape shape) {
+        return shape.anchor().map(a -> switch (a.kind()) {
             case PLATE -> FigureLook.ANCHOR_PLATE;
             case BLOCK -> FigureLook.ANCHOR_BLOCK;
             case BALLAST -> FigureLook.ANCHOR_BALLAST;

@@ -73,8 +73,8 @@ final class Losses {
         boolean breaks = peak > breaking;
         double speed = runAway(s);
         losses.add(new Loss(lost, s.tilt(), Loss.Outcome.FALLS, breaks ? peak : each, breaks ? breaking : rating, speed,
-                rest + text(", more than its %s bears: the hull comes down at %.1f m/s", breaks ? "line" : "winch",
-                        speed)));
+                rest + text(", more than the capacity of its %s: the hull comes down at %.1f m/s",
+                        breaks ? "line" : "winch", speed)));
     }
 
     private void stay(TiltState s) {

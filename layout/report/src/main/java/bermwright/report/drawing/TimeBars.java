@@ -91,7 +91,7 @@ public record TimeBars(String name, String title, String unit, List<Step> steps)
     private static void legend(Svg svg) {
         svg.box(new Dot(12, 34), new Dot(26, 14), "fill", svg.reference("critical"), "stroke", Ink.BLACK,
                 "stroke-width", "1.8");
-        svg.text(new Dot(44, 46), "critical chain: the job ends later when this does");
+        svg.text(new Dot(44, 46), "critical path: the work ends later when this does");
         svg.box(new Dot(350, 34), new Dot(26, 14), "fill", svg.reference("other"), "stroke", Ink.BLACK);
         svg.text(new Dot(382, 46), "has time to spare");
     }

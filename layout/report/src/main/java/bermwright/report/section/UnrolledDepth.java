@@ -21,7 +21,7 @@ import java.util.List;
  * @param rows   depth (m) in rows around the hull, the first at the lowest turn (180 degrees to the right), the last at
  *               180 degrees to the left, cells of equal turn; all rows of one length, cells of equal length along;
  *               {@code NaN} where the skin is not covered or the depth is not known
- * @param wanted wanted depth (m), above zero
+ * @param wanted required depth (m), above zero
  * @param patches what lies on the skin or passes through the cover
  */
 public record UnrolledDepth(String name, String title, double length, List<List<Double>> rows, double wanted,
@@ -31,7 +31,7 @@ public record UnrolledDepth(String name, String title, double length, List<List<
     private static final double RIGHT = 20;
     private static final double TOP = 86;
     private static final double HEIGHT = 300;
-    /** A depth this little below what is wanted counts as met (m): grids do not carry more. */
+    /** A depth this little below what is required counts as met (m): grids do not carry more. */
     private static final double KNOWN_TO = 0.01;
     /** A depth under this is not said in figures (m): there the cover runs out. */
     private static final double LEAST_SAID = 0.1;
@@ -42,7 +42,7 @@ public record UnrolledDepth(String name, String title, double length, List<List<
     /** Copies the rows; refuses none and rows of unlike length. */
     public UnrolledDepth {
         Require.positive("length of skin", length, "m");
-        Require.positive("wanted depth", wanted, "m");
+        Require.positive("required depth", wanted, "m");
         rows = rows.stream().map(List::copyOf).toList();
         patches = List.copyOf(patches);
         Require.that(!rows.isEmpty() && !rows.get(0).isEmpty(), "no depth to draw.");
@@ -78,7 +78,7 @@ public record UnrolledDepth(String name, String title, double length, List<List<
         String none = Patterns.RISING.define(svg, "none", "#999999", "#ffffff");
         double keyEnd = classes.key(svg, new Dot(14, 32), 800);
         svg.box(new Dot(LEFT, 55), new Dot(26, 14), "fill", thin, "stroke", Ink.BLACK, "stroke-width", "0.7");
-        svg.text(new Dot(LEFT + 31, 66), "below what is wanted", "font-size", "11");
+        svg.text(new Dot(LEFT + 31, 66), "below what is required", "font-size", "11");
         svg.box(new Dot(LEFT + 170, 55), new Dot(26, 14), "fill", none, "stroke", Ink.BLACK, "stroke-width", "0.7");
         svg.text(new Dot(LEFT + 201, 66), "bare skin", "font-size", "11");
         Require.that(keyEnd < 55, "the key ends at %s px.", keyEnd);

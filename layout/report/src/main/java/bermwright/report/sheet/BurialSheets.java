@@ -108,8 +108,8 @@ public record BurialSheets(Hull hull, HullBurial burial) {
     }
 
     private static String borne(HullSupports.Stresses shell) {
-        return "; the bare shell bears that " + Words.said(shell.pressurisedFactor(), "1")
-                + " times with the pressure on and " + Words.said(shell.bendingFactor(), "1") + " times with it off"
+        return "; factor of safety of the bare shell " + Words.said(shell.pressurisedFactor(), "1")
+                + " with the pressure on and " + Words.said(shell.bendingFactor(), "1") + " with it off"
                 + shell.horn().map(horn -> ", and at the horn of the most loaded saddle its wall is stressed with "
                         + Words.said(horn / MEGA, "MPa")).orElse("");
     }

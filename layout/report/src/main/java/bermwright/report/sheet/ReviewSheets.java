@@ -179,17 +179,18 @@ public record ReviewSheets(Hull hull, Review review) {
         f.add("how much colder a line in shade is", line.cooling(), 0, "K");
         f.add("tension gained by a held line that cools so", scaled(line.coolingGain()), 2, "kN");
         f.add("unequal pay-out taken", line.mismatch().mismatch(), 3, "m");
-        f.add("hardest line with that", line.mismatch().hardest() / KILO, 2, "kN");
+        f.add("most loaded line with that", line.mismatch().hardest() / KILO, 2, "kN");
         f.add("yaw moment on the pivot with that", line.mismatch().yawMoment() / KILO, 1, "kN m");
         review.cross().ifPresent(c -> {
             f.add("weight pulling across the plane", c.sideForce() / KILO, 2, "kN");
-            c.hardest().ifPresent(h -> f.add("hardest line on the cross slope", h.hardest() / KILO, 2, "kN"));
+            c.hardest().ifPresent(h -> f.add("most loaded line on the cross slope", h.hardest() / KILO, 2, "kN"));
             if (c.mostSideLine().sideLine() > 0) {
                 f.add("side line at the lugs", c.mostSideLine().sideLine() / KILO, 2, "kN");
             }
         });
         review.liquid().flatMap(LiquidReview::worst).ifPresent(l -> {
-            f.add("hardest line with the liquid free in the hull's own cylinder, a bound", l.free() / KILO, 2, "kN");
+            f.add("most loaded line with the liquid free in the hull's own cylinder, a bound",
+                    l.free() / KILO, 2, "kN");
             f.add("centre of mass then nearer the far end", l.along(), 2, "m");
             f.add("centre of mass then nearer the lay-down side", l.off(), 2, "m");
         });

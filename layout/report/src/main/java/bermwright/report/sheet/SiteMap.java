@@ -4,6 +4,7 @@ package bermwright.report.sheet;
 import bermwright.foundation.Point;
 import bermwright.report.map.MapItem;
 import bermwright.report.map.MapStyle;
+import bermwright.site.footprint.GearRole;
 import bermwright.site.footprint.HatchPlace;
 import bermwright.site.footprint.HullShapes;
 import bermwright.site.footprint.Shape;
@@ -128,7 +129,7 @@ public final class SiteMap {
             case LYING -> MapStyle.LYING_HULL;
             case SWEEP -> MapStyle.SWEEP;
             case LANDING -> MapStyle.DISPERSION;
-            case LINE -> shape.part().startsWith("pull-over") ? MapStyle.PULL_OVER : MapStyle.LOWERING_LINE;
+            case LINE -> shape.role() == GearRole.PULL_OVER ? MapStyle.PULL_OVER : MapStyle.LOWERING_LINE;
             case STAY -> MapStyle.STAY;
             case POLE_FOOT -> MapStyle.POLE_FOOT;
             case POLE_FALL_ZONE -> MapStyle.FALL_ZONE;

@@ -108,7 +108,7 @@ final class GroundInSpace {
         if (worst.distance() > 0) {
             Vec3 side = space.falling().seen(worst.place());
             Vec3 from = space.falling().body(rest, 0).onAxis(Math.max(0, Math.min(hull.length(), side.x())));
-            text = ("%s stands %s m over the bed, %s m beside what hull %s passes over; %s m are wanted, measured"
+            text = ("%s stands %s m over the bed, %s m beside what hull %s passes over; %s m required, measured"
                     + " level.").formatted(name, SitePairs.number(worst.over()), SitePairs.number(worst.distance()),
                     hull.id(), SitePairs.number(margin));
             remedy = "Shift the hull %s m %s, or clear the ground to %s m over the bed.".formatted(
@@ -173,7 +173,7 @@ final class GroundInSpace {
         String how = struck ? "The %s of hull %s runs %s m deep in %s".formatted(line.part(), hull.id(),
                 SitePairs.number(-spot.clear()), obstacle.name) : "The %s of hull %s hangs %s m clear of %s".formatted(
                 line.part(), hull.id(), SitePairs.number(spot.clear()), obstacle.name);
-        String text = "%s at %s; %s m are wanted.".formatted(how, where, SitePairs.number(spot.wanted()));
+        String text = "%s at %s; %s m required.".formatted(how, where, SitePairs.number(spot.wanted()));
         boolean near = obstacle.isGround() && !struck;
         Finding found = Finding.of(near ? PairingRule.LINE_NEAR_GROUND : obstacle.lineRule,
                 near ? Finding.Level.WARN : obstacle.level, hull.id(),

@@ -5,6 +5,7 @@ import bermwright.finding.Finding;
 import bermwright.finding.SiteRule;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
+import bermwright.site.footprint.GearRole;
 import bermwright.site.footprint.HullShapes;
 import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
@@ -185,7 +186,7 @@ final class HullGround {
         for (Shape shape : shapes.shapes()) {
             boolean set = shape.kind() == ShapeKind.ANCHOR || shape.kind() == ShapeKind.WINCH
                     || shape.kind() == ShapeKind.POLE_FOOT;
-            if (set && !"pivot hold".equals(shape.part())) {
+            if (set && shape.role() != GearRole.PIVOT_HOLD) {
                 gear(shape);
             }
         }

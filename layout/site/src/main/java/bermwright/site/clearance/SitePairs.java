@@ -5,6 +5,7 @@ import bermwright.finding.Finding;
 import bermwright.finding.PairingRule;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
+import bermwright.site.footprint.GearRole;
 import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.site.plan.BorrowGround;
@@ -232,7 +233,7 @@ final class SitePairs {
     /** Gear that may be set out before the landing; the hold at the pivot never is. */
     private static boolean isSetOut(Outlined gear) {
         return gear.shape().kind() == ShapeKind.POLE_FOOT || gear.shape().kind() == ShapeKind.WINCH
-                || gear.shape().kind() == ShapeKind.ANCHOR && !"pivot hold".equals(gear.shape().part());
+                || gear.shape().kind() == ShapeKind.ANCHOR && gear.shape().role() != GearRole.PIVOT_HOLD;
     }
 
     /** Two covers that are one mound: there is no overlap to measure. */

@@ -286,10 +286,10 @@ final class SpacePairs {
         String apart = distance > TOUCH ? "are %s m apart at %s".formatted(SitePairs.number(distance), at)
                 : "meet at %s".formatted(at);
         String mine = worst.mine.substring(0, 1).toUpperCase(Locale.ROOT) + worst.mine.substring(1);
-        String text = only ? ("%s and %s %s, but only %s m for some landings inside the dispersion; %s m are wanted for"
+        String text = only ? ("%s and %s %s, but only %s m for some landings inside the dispersion; %s m required for"
                 + " every landing (%s).").formatted(mine, worst.theirs, apart,
                 SitePairs.number(Math.max(0, distance - worst.spread)), SitePairs.number(worst.limit), rule.id())
-                : "%s and %s %s; %s m are wanted in space.".formatted(mine, worst.theirs, apart,
+                : "%s and %s %s; %s m required in space.".formatted(mine, worst.theirs, apart,
                         SitePairs.number(worst.limit));
         double measured = only ? Math.max(0, distance - worst.spread) : distance;
         String remedy = new Shift(falls, worst.line, worst.body, worst.nearest,

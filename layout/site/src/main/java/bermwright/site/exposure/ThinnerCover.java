@@ -119,7 +119,7 @@ public final class ThinnerCover {
         String under = thinner.share > 0 ? text("under %.0f %% of its thickness", thinner.share * 100)
                 : "without any cover";
         return Finding.of(DoseRule.DOSE_THINNER_IS_BETTER, Level.WARN, subject(planned), Figures.of(now, then, "mSv"),
-                text("Cosmic rays, with what the ground sends back, give %.1f mSv over the stay under this cover and"
+                text("Cosmic rays, albedo of the ground included, give %.1f mSv over the stay under this cover and"
                         + " %.1f mSv %s: soil of this depth makes more neutrons than it stops particles. Make it much"
                         + " thicker, or thinner.%s%s", now, then, under,
                         then > planned.cosmic().low() * MSV

@@ -60,10 +60,12 @@ final class GearOutline {
                 gear.sideThrusters().ifPresent(this::thrusters);
             }
             places.pullOver().ifPresent(p -> pullOver(p, gear.pullOver().flatMap(LoweringGear.PullOver::anchor)));
-            gear.pivotHold().ifPresent(hold -> anchor(hold.anchor(), "pivot hold", new double[] {0, 0},
+            gear.pivotHold().ifPresent(hold -> anchor(hold.anchor(), GearRole.PIVOT_HOLD, "pivot hold",
+                    new double[] {0, 0},
                     new double[] {1, 0}));
         }
-        gear.landing().flatMap(l -> boxed(l.plumeStandOff())).ifPresent(radius -> add(ShapeKind.LANDING_PLUME, "",
+        gear.landing().flatMap(l -> boxed(l.plumeStandOff())).ifPresent(radius -> add(ShapeKind.LANDING_PLUME,
+                GearRole.NONE, "",
                 LayDownFrame.circle(hull.baseCentre(), (radius + hull.landingDispersion()) / frame.scale())));
     }
 
@@ -79,15 +81,17 @@ final class GearOutline {
             double[] lugDown = {lines.lugFromBase(), line.lugLeft()};
             List<double[]> passed = lugPath(gear, lines.lugFromBase(), lines.lugOffAxis(), line.lugLeft());
             passed.add(head);
-            add(ShapeKind.LINE, line.name(), frame.around(LINE_HALF_WIDTH, passed));
-            snapBack(line.name(), lugDown, head);
+            add(ShapeKind.LINE, GearRole.LOWERING, line.name(), frame.around(LINE_HALF_WIDTH, passed));
+            snapBack(GearRole.LOWERING, line.name(), lugDown, head);
             if (!places.poles().isEmpty() && distance(head, winch) > 0) {
-                add(ShapeKind.LINE, line.name() + ", pole to winch",
+                add(ShapeKind.LINE, GearRole.LOWERING, line.name() + ", pole to winch",
                         frame.around(LINE_HALF_WIDTH, List.of(head, winch)));
-                snapBack(line.name() + ", pole to winch", head, winch);
+                snapBack(GearRole.LOWERING, line.name() + ", pole to winch", head, winch);
             }
-            add(ShapeKind.WINCH, line.name(), frame.rectangle(winch[0], winch[1], WINCH_SIDE, WINCH_SIDE));
-            lines.winch().anchor().ifPresent(a -> anchor(a, line.name(), winch, new double[] {1, 0}));
+            add(ShapeKind.WINCH, GearRole.LOWERING, line.name(), frame.rectangle(winch[0], winch[1], WINCH_SIDE,
+                    WINCH_SIDE));
+            lines.winch().anchor().ifPresent(a -> anchor(a, GearRole.LOWERING, line.name(), winch, new double[] {1,
+                    0}));
         }
     }
 
@@ -110,8 +114,9 @@ final class GearOutline {
         double side = poles.footArea().isPresent() ? Math.sqrt(poles.footArea().getAsDouble()) : POLE_FOOT_SIDE;
         for (GearPlaces.PolePlace pole : places.poles()) {
             Spot foot = pole.foot();
-            add(ShapeKind.POLE_FOOT, pole.name(), frame.rectangle(foot.ahead(), foot.left(), side, side));
-            add(ShapeKind.POLE_FALL_ZONE, pole.name(),
+            add(ShapeKind.POLE_FOOT, GearRole.POLE, pole.name(), frame.rectangle(foot.ahead(), foot.left(), side,
+                    side));
+            add(ShapeKind.POLE_FALL_ZONE, GearRole.POLE, pole.name(),
                     frame.circle(foot.ahead(), foot.left(), FALL_ZONE_HEIGHTS * pole.height()));
         }
     }
@@ -119,18 +124,20 @@ final class GearOutline {
     private void stay(GearPlaces.StayPlace stay, LoweringGear gear) {
         double[] head = at(places.poles().get(stay.pole()).foot());
         double[] foot = at(stay.anchor());
-        add(ShapeKind.STAY, stay.name(), frame.around(LINE_HALF_WIDTH, List.of(head, foot)));
-        snapBack(stay.name(), head, foot);
-        gear.stays().get(stay.set()).anchor().ifPresent(a -> anchor(a, stay.name(), foot, towards(foot, head)));
+        add(ShapeKind.STAY, GearRole.STAY, stay.name(), frame.around(LINE_HALF_WIDTH, List.of(head, foot)));
+        snapBack(GearRole.STAY, stay.name(), head, foot);
+        gear.stays().get(stay.set()).anchor().ifPresent(a -> anchor(a, GearRole.STAY, stay.name(), foot, towards(foot,
+                head)));
     }
 
     private void pullOver(GearPlaces.PullOverPlace pull, Optional<Anchor> anchor) {
         double[] foot = at(pull.winch());
         double[] lug = {-hull.pivotAhead(), 0};
-        add(ShapeKind.LINE, pull.name(), frame.around(LINE_HALF_WIDTH, List.of(lug, foot)));
-        snapBack(pull.name(), lug, foot);
-        add(ShapeKind.WINCH, pull.name(), frame.rectangle(foot[0], foot[1], WINCH_SIDE, WINCH_SIDE));
-        anchor.ifPresent(a -> anchor(a, pull.name(), foot, new double[] {-1, 0}));
+        add(ShapeKind.LINE, GearRole.PULL_OVER, pull.name(), frame.around(LINE_HALF_WIDTH, List.of(lug, foot)));
+        snapBack(GearRole.PULL_OVER, pull.name(), lug, foot);
+        add(ShapeKind.WINCH, GearRole.PULL_OVER, pull.name(), frame.rectangle(foot[0], foot[1], WINCH_SIDE,
+                WINCH_SIDE));
+        anchor.ifPresent(a -> anchor(a, GearRole.PULL_OVER, pull.name(), foot, new double[] {-1, 0}));
     }
 
     private void thrusters(LoweringGear.SideThrusters thrusters) {
@@ -139,19 +146,20 @@ final class GearOutline {
         path.add(new double[] {standing, 0});
         path.add(new double[] {thrusters.fromBase(), 0});
         if (thrusters.plumeRadius() > 0) {
-            add(ShapeKind.THRUSTER_PLUME, "", frame.around(thrusters.plumeRadius(), path));
+            add(ShapeKind.THRUSTER_PLUME, GearRole.NONE, "", frame.around(thrusters.plumeRadius(), path));
         }
     }
 
     /** An anchor and, ahead of it in the direction of its pull, the wedge of soil that holds it. */
-    private void anchor(Anchor anchor, String part, double[] at, double[] pull) {
+    private void anchor(Anchor anchor, GearRole role, String part, double[] at, double[] pull) {
         double[] size = size(anchor);
         double depth = anchor.depth().orElse(0);
         double wedge = anchor.kind() == Anchor.Kind.BALLAST ? 0
                 : depth * Math.tan(Math.PI / 4 + frictionAngle / 2);
-        add(ShapeKind.ANCHOR, part, oriented(at, pull, new double[] {-size[0] / 2, size[0] / 2}, size[1]));
+        shapes.add(new Shape(ShapeKind.ANCHOR, hull.id(), part, oriented(at, pull, new double[] {-size[0] / 2,
+            size[0] / 2}, size[1]), role, Optional.of(anchor)));
         if (wedge > 0) {
-            add(ShapeKind.ANCHOR_SOIL, part,
+            add(ShapeKind.ANCHOR_SOIL, role, part,
                     oriented(at, pull, new double[] {-size[0] / 2, size[0] / 2 + wedge}, size[1]));
         }
     }
@@ -183,10 +191,10 @@ final class GearOutline {
                 new double[] {back[0] + across[0], back[1] + across[1]});
     }
 
-    private void snapBack(String part, double[] loaded, double[] held) {
+    private void snapBack(GearRole role, String part, double[] loaded, double[] held) {
         double length = distance(loaded, held);
         if (length > 0) {
-            add(ShapeKind.SNAP_BACK, part,
+            add(ShapeKind.SNAP_BACK, role, part,
                     frame.sector(loaded, held, SNAP_BACK_HALF_ANGLE, SNAP_BACK_LENGTHS * length));
         }
     }
@@ -201,7 +209,7 @@ final class GearOutline {
         return Math.hypot(b[0] - a[0], b[1] - a[1]);
     }
 
-    private void add(ShapeKind kind, String part, Ring outline) {
-        shapes.add(new Shape(kind, hull.id(), part, outline));
+    private void add(ShapeKind kind, GearRole role, String part, Ring outline) {
+        shapes.add(new Shape(kind, hull.id(), part, outline, role, Optional.empty()));
     }
 }

@@ -2,7 +2,6 @@
 package bermwright.site.gear;
 
 import bermwright.lowering.rig.Reeving;
-import bermwright.site.plan.Anchor;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import java.util.ArrayList;
@@ -139,25 +138,5 @@ public record GearPlaces(Optional<Reeving> reeving, List<LinePlace> lines, List<
             return (number == 0 ? "right " : "left ") + what;
         }
         return (count == 3 ? "middle " + what : "inner " + what + " " + number);
-    }
-
-    /**
-     * The anchor that stands under a name.
-     *
-     * @param hull the hull
-     * @param name name of a line, a stay or the pull-over line
-     * @return the anchor; absent where the plan gives none, or has nothing of that name
-     */
-    public static Optional<Anchor> anchor(Hull hull, String name) {
-        GearPlaces places = of(hull);
-        Optional<LoweringGear> gear = hull.lowering();
-        if (places.lines.stream().anyMatch(l -> l.name().equals(name))) {
-            return gear.flatMap(LoweringGear::lines).flatMap(l -> l.winch().anchor());
-        }
-        if (places.pullOver.filter(p -> p.name().equals(name)).isPresent()) {
-            return gear.flatMap(LoweringGear::pullOver).flatMap(LoweringGear.PullOver::anchor);
-        }
-        return places.stays.stream().filter(s -> s.name().equals(name)).findFirst()
-                .flatMap(s -> gear.orElseThrow().stays().get(s.set()).anchor());
     }
 }

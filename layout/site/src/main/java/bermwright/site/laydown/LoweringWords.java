@@ -62,7 +62,8 @@ public record LoweringWords(List<String> sequence, List<String> holdPoints, List
 
     private static String part(LoweringResult result, PartCheck check) {
         String soil = result.soil(check).map(s -> "; " + s.words()).orElse("");
-        return text("%s, %s: factor %.2f, asked %.2f, at %.1f deg%s (%s).", check.part(), check.load(), check.factor(),
+        return text("%s, %s: factor of safety %.2f, %.2f required, at %.1f deg%s (%s).", check.part(), check.load(),
+                check.factor(),
                 check.required(), Math.toDegrees(check.tilt()), soil, check.source());
     }
 

@@ -134,7 +134,7 @@ final class GearKeys {
                     NOT_CHECKED, "Diameter of the sheave in its groove."),
             optional("sheave_capacity_kN", "sheaveCapacity", FORCE, NOT_CHECKED, "What a sheave and its pin bear."),
             optional("tie_capacity_kN", "tieCapacity", FORCE, NOT_CHECKED,
-                    "What the tie or strut between neighbouring heads bears."));
+                    "What the tie or strut between neighbouring heads can carry."));
 
     static final List<Key> STAY = List.of(
             required("behind_pole_m", "behindPole", Types.length(10_000), "Distance of the anchors behind the poles."),

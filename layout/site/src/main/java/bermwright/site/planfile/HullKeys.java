@@ -31,7 +31,7 @@ final class HullKeys {
             standard("skin", "skin", Types.many(Hull.SkinLayer.class), Standard.none(),
                     "Layers of its skin, from outside inwards."),
             optional("shell", "shell", Types.part(Hull.Shell.class), "what soil does to the shell is not computed",
-                    "The shell that bears soil and pressure."),
+                    "The shell that carries soil and pressure."),
             standard("inner_pressure_kPa", "innerPressure", Types.quantity(Unit.KILOPASCAL, Range.between(0, 1000)),
                     Standard.of(0, "chosen here: nothing leans on a pressure the plan does not state"),
                     "Pressure inside."),
@@ -65,7 +65,7 @@ final class HullKeys {
             standard("hatches", "hatches", Types.many(Hatch.class), Standard.none(), "Its hatches."),
             standard("seat", "seat", Types.part(Seat.class), Standard.ofItsParts(), "What it lies on."),
             standard("stations", "stations", Types.many(Station.class), Standard.none(), "Places where people stay."),
-            optional("cover", "cover", Types.part(CoverPlan.class), "it stays bare", "The wanted cover."));
+            optional("cover", "cover", Types.part(CoverPlan.class), "it stays bare", "The cover required."));
 
     static final List<Key> END = List.of(
             standard("shape", "shape", Types.choice(Hull.Shape.values(), Hull.Shape::word),

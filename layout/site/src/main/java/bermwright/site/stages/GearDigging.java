@@ -10,11 +10,9 @@ import bermwright.site.footprint.HullShapes;
 import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.site.footprint.SiteShapes;
-import bermwright.site.gear.GearPlaces;
 import bermwright.site.haulage.SoilOffer;
 import bermwright.site.plan.Anchor;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.PlanSoil;
 import bermwright.site.plan.Preparation;
@@ -133,8 +131,7 @@ public record GearDigging(List<Item> items) {
             if (shape.kind() == ShapeKind.POLE_FOOT || shape.kind() == ShapeKind.WINCH) {
                 return pad(hull, "pad, " + (shape.kind() == ShapeKind.WINCH ? "winch of " : "") + shape.part(), area);
             }
-            Optional<Anchor> anchor = shape.kind() == ShapeKind.ANCHOR ? anchor(hull, shape.part()) : Optional.empty();
-            return anchor.flatMap(a -> switch (a.kind()) {
+            return shape.anchor().flatMap(a -> switch (a.kind()) {
                 case BALLAST -> pad(hull, "pad, ballast of " + shape.part(), area);
                 case PLATE, BLOCK -> hole(hull, a, shape);
                 case SCREW, PILE -> Optional.empty();
@@ -172,12 +169,6 @@ public record GearDigging(List<Item> items) {
 
         private boolean isStated(Point place) {
             return plan.preparations().stream().anyMatch(p -> STATED.contains(p.kind()) && p.area().contains(place));
-        }
-
-        private static Optional<Anchor> anchor(Hull hull, String part) {
-            return part.equals("pivot hold")
-                    ? hull.lowering().flatMap(LoweringGear::pivotHold).map(LoweringGear.PivotHold::anchor)
-                    : GearPlaces.anchor(hull, part);
         }
     }
 }
