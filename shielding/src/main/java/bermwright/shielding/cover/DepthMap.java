@@ -55,7 +55,7 @@ public final class DepthMap {
     public static DepthMap of(CoveredHull covered, ElevationGrid surface, int along, int around) {
         Require.that(along > 0 && around > 0, "a depth map of %s x %s cells; at least 1 x 1 is needed", along, around);
         DepthMap map = new DepthMap(covered, along, around);
-        SurfaceDistance distance = new SurfaceDistance(surface);
+        SurfaceDistance distance = new SurfaceDistance(surface, covered.hull().middle().plan(), covered.faces());
         IntStream.range(0, along).parallel().forEach(i -> {
             for (int j = 0; j < around; j++) {
                 map.measure(distance, i, j);
@@ -202,18 +202,24 @@ public final class DepthMap {
     }
 
     /**
-     * The place with the least true depth among those that are to be covered.
+     * The place with the least true depth among those that are to be covered. Places beside a wall, from which the
+     * way out leads through it, count only where there are no others.
      *
      * @return the place; its depth is not a number where nothing is to be covered
      */
     public Place least() {
         Place least = new Place(0, 0, Double.NaN, 0, 0);
+        Place beside = least;
         for (int cell = 0; cell < trueDepth.length; cell++) {
             Place here = place(cell);
-            if (here.wanted > 0 && !(here.depth >= least.depth)) {
+            boolean besideWall = covered.isBesideWall(here.along, here.around);
+            if (here.wanted > 0 && !besideWall && !(here.depth >= least.depth)) {
                 least = here;
+            } else if (here.wanted > 0 && besideWall && !(here.depth >= beside.depth)) {
+                beside = here;
             }
         }
+        least = least.wanted > 0 ? least : beside;
         for (Place here : face) {
             least = here.wanted > 0 && !(here.depth >= least.depth) ? here : least;
         }

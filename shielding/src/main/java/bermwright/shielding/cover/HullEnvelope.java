@@ -40,6 +40,7 @@ final class HullEnvelope {
     private final double flankTo;
     private final List<SkinPatch> patches = new ArrayList<>();
     private final List<double[]> fronts = new ArrayList<>();
+    private final List<UprightFace> walls;
 
     HullEnvelope(CoveredHull covered, Repose repose, ElevationGrid ground) {
         this.covered = covered;
@@ -58,6 +59,7 @@ final class HullEnvelope {
         crownTo = shape.barrelEnd() - covered.runOut(true, t.crown());
         flankFrom = shape.barrelStart() + covered.runOut(false, t.flank());
         flankTo = shape.barrelEnd() - covered.runOut(true, t.flank());
+        walls = liesFlat ? covered.faces() : List.of();
         edge(false);
         edge(true);
         end(false, covered.base(), ground);
@@ -103,11 +105,11 @@ final class HullEnvelope {
         HullEnd end = far ? shape.farEnd() : shape.baseEnd();
         double tip = far ? shape.length() : 0;
         if (what != EndCover.COVERED) {
-            if (liesFlat) {
+            if (liesFlat && what == EndCover.OPEN) {
                 Vec3 at = covered.hull().pose().point(tip, 0, 0);
                 double sign = far ? 1 : -1;
                 fronts.add(new double[] {at.x(), at.y(), sign * eastAlong, sign * northAlong,
-                    what == EndCover.OPEN ? ground.height(at.plan()) : Double.NaN});
+                    ground.height(at.plan())});
             }
             return;
         }
@@ -184,6 +186,18 @@ final class HullEnvelope {
         return Math.min(best, limit);
     }
 
+    /**
+     * The share of a node's cell that lies behind the walls of held ends (1): so much of its soil stands there. The
+     * straight surface between the nodes then has as much soil behind a wall as stands there, wherever the nodes lie.
+     */
+    double behindWalls(double east, double north, double spacing) {
+        double share = 1;
+        for (UprightFace face : walls) {
+            share = Math.min(share, face.share(east, north, spacing));
+        }
+        return share;
+    }
+
     private double limit(double east, double north) {
         double limit = Double.POSITIVE_INFINITY;
         for (double[] front : fronts) {
@@ -191,9 +205,7 @@ final class HullEnvelope {
             if (ahead > 0) {
                 return Double.NEGATIVE_INFINITY;
             }
-            if (!Double.isNaN(front[4])) {
-                limit = Math.min(limit, front[4] - ahead * repose.tan);
-            }
+            limit = Math.min(limit, front[4] - ahead * repose.tan);
         }
         return limit;
     }

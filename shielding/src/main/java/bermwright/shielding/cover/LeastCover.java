@@ -14,11 +14,18 @@ import java.util.stream.IntStream;
  * on the skin moved out by the wanted thickness.
  *
  * <p>Placed soil is nowhere steeper than the stable slope, and every covered point of skin keeps its thickness.
- * Exact at the grid's nodes for hulls that lie flatter than the stable slope, or stand; between the nodes the surface
- * is straight, so a crest can be low by at most spacing^2 / (8 (radius + thickness)).
+ * Exact at the nodes for hulls that lie flatter than the stable slope, or stand. A mound has nodes of its own, no
+ * farther apart than {@link #FINE_SPACING}, however far apart those of the ground are: between them the surface is
+ * straight, so a crest can be low by at most spacing^2 / (8 (radius + thickness)), 1 mm over a hull of 4 m.
  */
 public final class LeastCover {
-    private LeastCover() {
+    /** Nodes of a mound lie no farther apart (m), however far apart those of the ground are. */
+    public static final double FINE_SPACING = 0.25;
+
+    private final double spacing;
+
+    private LeastCover(double spacing) {
+        this.spacing = spacing;
     }
 
     /**
@@ -33,30 +40,73 @@ public final class LeastCover {
      */
     public static Mound over(ElevationGrid ground, List<CoveredHull> hulls, double stableSlope,
             List<KeptClear> keptClear) {
+        return new LeastCover(FINE_SPACING).raised(ground, hulls, stableSlope, keptClear);
+    }
+
+    /**
+     * Covers on nodes farther or less far apart, for many trials.
+     *
+     * @param spacing greatest distance between nodes of a mound (m), positive
+     * @return what raises them
+     */
+    public static LeastCover on(double spacing) {
+        return new LeastCover(Require.positive("distance between nodes of a mound", spacing, "m"));
+    }
+
+    /**
+     * Raises the cover.
+     *
+     * @param ground      the ground, cuts included; missing heights stay missing
+     * @param hulls       hulls and the cover each is to have; none gives bare ground
+     * @param stableSlope steepest slope at which placed soil stands (rad), above 0 and below pi/2
+     * @param keptClear   strips that no soil may lie on
+     * @return the mound
+     * @throws IllegalArgumentException if the slope is out of range
+     */
+    public Mound raised(ElevationGrid ground, List<CoveredHull> hulls, double stableSlope,
+            List<KeptClear> keptClear) {
         Require.that(stableSlope > 0 && stableSlope < Math.PI / 2,
                 "stable slope is %s degrees; accepted: above 0 and below 90", Math.toDegrees(stableSlope));
         Repose repose = Repose.of(stableSlope);
-        double[] heights = ground.heights();
-        double[] asked = new double[heights.length];
-        Arrays.fill(asked, Double.NEGATIVE_INFINITY);
-        double lowest = Double.POSITIVE_INFINITY;
-        for (double h : heights) {
-            lowest = h < lowest ? h : lowest;
+        ElevationGrid whole = ground.patches().isEmpty() ? ground : ground.withPatches(List.of());
+        List<HullEnvelope> envelopes = hulls.stream().map(h -> new HullEnvelope(h, repose, whole)).toList();
+        Work work = new Work(whole, envelopes, hulls, keptClear, repose);
+        Mound.Part rough = work.raised(whole);
+        List<Mound.Part> parts = MoundFrames.of(rough, spacing).stream().map(f -> work.raised(whole.patch(f)))
+                .toList();
+        return new Mound(rough, parts, hulls);
+    }
+
+    private record Work(ElevationGrid whole, List<HullEnvelope> envelopes, List<CoveredHull> hulls,
+            List<KeptClear> keptClear, Repose repose) {
+        /** The cover on the nodes of one grid. */
+        Mound.Part raised(ElevationGrid ground) {
+            double[] heights = ground.heights();
+            double[] asked = new double[heights.length];
+            Arrays.fill(asked, Double.NEGATIVE_INFINITY);
+            double lowest = Double.POSITIVE_INFINITY;
+            for (double h : heights) {
+                lowest = h < lowest ? h : lowest;
+            }
+            int[] owner = new int[heights.length];
+            Arrays.fill(owner, -1);
+            for (int i = 0; i < hulls.size(); i++) {
+                raise(envelopes.get(i), hulls.get(i), new Ground(ground.frame(), heights, lowest),
+                        new Asked(asked, owner, i));
+            }
+            for (KeptClear strip : keptClear) {
+                clear(strip, repose, new OnGround(ground, whole), asked);
+            }
+            double[] finished = new double[heights.length];
+            for (int i = 0; i < finished.length; i++) {
+                finished[i] = asked[i] > heights[i] ? asked[i] : heights[i];
+            }
+            return new Mound.Part(ground, ground.withHeights(finished), asked, owner);
         }
-        int[] owner = new int[heights.length];
-        Arrays.fill(owner, -1);
-        for (int i = 0; i < hulls.size(); i++) {
-            raise(new HullEnvelope(hulls.get(i), repose, ground), hulls.get(i),
-                    new Ground(ground.frame(), heights, lowest), new Asked(asked, owner, i));
-        }
-        for (KeptClear strip : keptClear) {
-            clear(strip, repose, ground, asked);
-        }
-        double[] finished = new double[heights.length];
-        for (int i = 0; i < finished.length; i++) {
-            finished[i] = asked[i] > heights[i] ? asked[i] : heights[i];
-        }
-        return new Mound(ground, ground.withHeights(finished), new Mound.Asked(asked, owner), hulls);
+    }
+
+    /** Part of the ground, and all of it. */
+    private record OnGround(ElevationGrid part, ElevationGrid whole) {
     }
 
     private record Asked(double[] heights, int[] owner, int hull) {
@@ -85,7 +135,11 @@ public final class LeastCover {
                 int at = row * frame.columns() + column;
                 // Just outside the toe the height is still needed, to find where it meets the ground.
                 double floor = Math.max(asked.heights[at], ground.heights[at] - slack * envelope.slope());
-                double height = envelope.height(frame.east(column), north, floor, starts);
+                double behind = envelope.behindWalls(frame.east(column), north, frame.spacing());
+                double whole = behind > 0 ? envelope.height(frame.east(column), north, floor, starts)
+                        : Double.NEGATIVE_INFINITY;
+                double height = behind < 1 && whole > ground.heights[at]
+                        ? ground.heights[at] + behind * (whole - ground.heights[at]) : whole;
                 if (height > asked.heights[at]) {
                     asked.heights[at] = height;
                     asked.owner[at] = asked.hull;
@@ -102,7 +156,8 @@ public final class LeastCover {
         return (int) Math.max(0, Math.min(frame.columns() - 1, Math.floor((east - frame.west()) / frame.spacing())));
     }
 
-    private static void clear(KeptClear strip, Repose repose, ElevationGrid ground, double[] asked) {
+    private static void clear(KeptClear strip, Repose repose, OnGround on, double[] asked) {
+        ElevationGrid ground = on.part;
         GridFrame frame = ground.frame();
         for (int row = 0; row < frame.rows(); row++) {
             for (int column = 0; column < frame.columns(); column++) {
@@ -111,7 +166,7 @@ public final class LeastCover {
                     Point here = new Point(frame.east(column), frame.north(row));
                     Point near = strip.nearest(here.east(), here.north());
                     double away = Math.max(0, here.distance(near) - strip.width() / 2);
-                    double foot = strip.floor().orElse(ground.height(near));
+                    double foot = strip.floor().orElse(on.whole.height(near));
                     if (!Double.isNaN(foot)) {
                         asked[at] = away == 0 && strip.floor().isEmpty() ? Double.NEGATIVE_INFINITY
                                 : Math.min(asked[at], foot + away * repose.tan);

@@ -6,31 +6,47 @@ import bermwright.foundation.Ring;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** A cover as it stands: the surface, its toe, and the soil placed. */
 public final class Mound {
+    /** How far the corners of a toe may be moved to leave most of them out (m). */
+    private static final double TOE_WITHIN = 0.03;
+
     private final ElevationGrid ground;
     private final ElevationGrid finished;
-    private final double[] asked;
-    private final int[] owner;
+    private final Part rough;
+    private final List<Part> parts;
     private final List<CoveredHull> hulls;
 
-    Mound(ElevationGrid ground, ElevationGrid finished, Asked asked, List<CoveredHull> hulls) {
-        this.ground = ground;
-        this.finished = finished;
-        this.asked = asked.heights;
-        this.owner = asked.owner;
+    Mound(Part rough, List<Part> parts, List<CoveredHull> hulls) {
+        this.rough = rough;
+        this.parts = List.copyOf(parts);
         this.hulls = List.copyOf(hulls);
-    }
-
-    /** Height asked for at each node, and the number of the hull that asks for the most there, -1 for none. */
-    record Asked(double[] heights, int[] owner) {
+        ground = rough.ground.withPatches(parts.stream().map(Part::ground).toList());
+        finished = rough.finished.withPatches(parts.stream().map(Part::finished).toList());
     }
 
     /**
-     * The ground under the mound.
+     * A mound on the nodes of one grid.
+     *
+     * @param ground   ground under it
+     * @param finished surface with it
+     * @param asked    height asked for at each node (m)
+     * @param owner    number of the hull that asks for the most there (1), -1 for none
+     */
+    record Part(ElevationGrid ground, ElevationGrid finished, double[] asked, int[] owner) {
+        /** How far what is asked for stands above the ground at a node; negative infinity where none is. */
+        double rise(int node) {
+            int columns = ground.frame().columns();
+            return asked[node] - ground.nodeHeight(node / columns, node % columns);
+        }
+    }
+
+    /**
+     * The ground under the mound, with finer patches where the mound stands.
      *
      * @return the ground
      */
@@ -39,9 +55,9 @@ public final class Mound {
     }
 
     /**
-     * The surface with the mound on it.
+     * The surface with the mound on it, with finer patches where the mound stands.
      *
-     * @return the surface, on the ground's grid
+     * @return the surface, on the ground's grid and patches
      */
     public ElevationGrid finished() {
         return finished;
@@ -62,14 +78,17 @@ public final class Mound {
      * @return closed outlines; those of a mound that runs off the grid close along its edge
      */
     public List<Ring> toes() {
-        double[] rise = new double[asked.length];
-        double[] heights = ground.heights();
-        double least = -ground.frame().spacing();
-        for (int i = 0; i < rise.length; i++) {
-            double d = asked[i] - heights[i];
-            rise[i] = Double.isNaN(d) ? least : Math.max(least, d);
+        List<Ring> toes = new ArrayList<>();
+        for (Part part : parts) {
+            double[] rise = new double[part.asked.length];
+            double least = -part.ground.frame().spacing();
+            for (int i = 0; i < rise.length; i++) {
+                double d = part.rise(i);
+                rise[i] = Double.isNaN(d) ? least : Math.max(least, d);
+            }
+            ZeroLine.rings(part.ground.frame(), rise).forEach(r -> toes.add(FewerCorners.of(r, TOE_WITHIN)));
         }
-        return ZeroLine.rings(ground.frame(), rise);
+        return toes;
     }
 
     /**
@@ -94,7 +113,7 @@ public final class Mound {
                 int at = row * frame.columns() + column;
                 double h = ground.nodeHeight(row, column);
                 boolean edge = row == 0 || column == 0 || row == frame.rows() - 1 || column == frame.columns() - 1;
-                if (asked[at] > h && edge || Double.isNaN(h) && asked[at] > Double.NEGATIVE_INFINITY
+                if (rough.asked[at] > h && edge || Double.isNaN(h) && rough.asked[at] > Double.NEGATIVE_INFINITY
                         && besideMound(row, column)) {
                     return Optional.of(new Point(frame.west() + column * frame.spacing(),
                             frame.south() + row * frame.spacing()));
@@ -108,7 +127,7 @@ public final class Mound {
         GridFrame frame = ground.frame();
         for (int r = Math.max(0, row - 1); r <= Math.min(frame.rows() - 1, row + 1); r++) {
             for (int c = Math.max(0, column - 1); c <= Math.min(frame.columns() - 1, column + 1); c++) {
-                if (asked[r * frame.columns() + c] > ground.nodeHeight(r, c)) {
+                if (rough.asked[r * frame.columns() + c] > ground.nodeHeight(r, c)) {
                     return true;
                 }
             }
@@ -122,7 +141,10 @@ public final class Mound {
      * @return volume (m3), zero or more
      */
     public double placedVolume() {
-        double volume = SoilVolume.between(ground, finished, node -> true);
+        double volume = 0;
+        for (Part part : parts) {
+            volume += SoilVolume.between(part.ground, part.finished, node -> true);
+        }
         for (CoveredHull hull : hulls) {
             volume -= takenUpBy(hull.hull());
         }
@@ -136,8 +158,11 @@ public final class Mound {
      * @return volume (m3), zero or more; those of all hulls together are {@link #placedVolume}
      */
     public double placedVolume(int hull) {
-        return Math.max(0, SoilVolume.between(ground, finished, node -> owner[node] == hull)
-                - takenUpBy(hulls.get(hull).hull()));
+        double volume = 0;
+        for (Part part : parts) {
+            volume += SoilVolume.between(part.ground, part.finished, node -> part.owner[node] == hull);
+        }
+        return Math.max(0, volume - takenUpBy(hulls.get(hull).hull()));
     }
 
     /**

@@ -72,6 +72,11 @@ final class ProfileCut {
     }
 
     void begin(double[] start, double east, double north) {
+        begin(start, east, north, 0);
+    }
+
+    /** Begins at a distance from the start, on the grid. */
+    void begin(double[] start, double east, double north, double first) {
         x0 = (start[0] - field.west) / field.spacing;
         y0 = (start[1] - field.south) / field.spacing;
         z0 = start[2];
@@ -82,8 +87,10 @@ final class ProfileCut {
         perD = Math.abs(gy - gx) < 1e-15 ? Double.POSITIVE_INFINITY : 1 / (gy - gx);
         edge = Math.min(gx == 0 ? Double.POSITIVE_INFINITY : ((gx > 0 ? field.columns - 1 : 0) - x0) * perX,
                 gy == 0 ? Double.POSITIVE_INFINITY : ((gy > 0 ? field.rows - 1 : 0) - y0) * perY);
-        int tileX = clamp((int) (gx >= 0 ? x0 + NUDGE : x0 - NUDGE), field.columns - 2) >> Tiles.SHIFT;
-        int tileY = clamp((int) (gy >= 0 ? y0 + NUDGE : y0 - NUDGE), field.rows - 2) >> Tiles.SHIFT;
+        double x = x0 + first * gx;
+        double y = y0 + first * gy;
+        int tileX = clamp((int) (gx >= 0 ? x + NUDGE : x - NUDGE), field.columns - 2) >> Tiles.SHIFT;
+        int tileY = clamp((int) (gy >= 0 ? y + NUDGE : y - NUDGE), field.rows - 2) >> Tiles.SHIFT;
         tile = tileY * tiles.columns + tileX;
         besideX = gx > 0 ? 1 : -1;
         besideY = gy > 0 ? tiles.columns : -tiles.columns;
@@ -93,7 +100,7 @@ final class ProfileCut {
         widthY = Math.abs(perY) * (1 << Tiles.SHIFT);
         last = edge * (1 - NUDGE);
         quarter = Tiles.quarter(gx, gy);
-        tileAt = 0;
+        tileAt = first;
         toEdge = false;
         count = 0;
     }

@@ -9,8 +9,13 @@ import java.util.Arrays;
  * <p>Beyond the grid's edge, or a hole, the ground is taken as level at the last height.
  */
 final class ProfileWalk {
-    private final SoilField field;
-    private final ProfileCut cut;
+    private static final double NUDGE = 1e-9;
+    private SoilField field;
+    private ProfileCut cut;
+    private final SoilField nearField;
+    private final ProfileCut near;
+    private final SoilField farField;
+    private final ProfileCut far;
     /** Whether nothing is placed or dug: then both surfaces are one. */
     final boolean plain;
     /** The finished surface, and the top of undisturbed soil. */
@@ -26,19 +31,27 @@ final class ProfileWalk {
     private final double[] placeRise;
     private final double[] natural;
 
-    ProfileWalk(SoilField field) {
-        this.field = field;
-        plain = field.inPlace == field.finished;
-        cut = new ProfileCut(field, !plain || !field.uniform);
+    ProfileWalk(SoilFields fields) {
+        field = fields.near();
+        nearField = field;
+        farField = fields.far().orElse(null);
+        plain = field.inPlace == field.finished && (farField == null || farField.inPlace == farField.finished);
+        boolean kept = !plain || !field.uniform;
+        near = new ProfileCut(field, kept);
+        far = farField == null ? null : new ProfileCut(farField, kept);
+        cut = near;
         finished = new SurfaceFan(plain && !field.uniform);
         place = plain ? finished : new SurfaceFan(!field.uniform, finished);
-        placeRise = new double[plain ? 0 : cut.at.length];
-        natural = new double[field.uniform ? 0 : cut.at.length];
+        int most = far == null ? near.at.length : Math.max(near.at.length, far.at.length);
+        placeRise = new double[plain ? 0 : most];
+        natural = new double[field.uniform ? 0 : most];
     }
 
     /** Walks outwards; the tangents stand from index 1, rising, all above zero or a single one, between bounds. */
     void walk(double[] start, Way way, double[] tangents, Voids voids) {
         double z0 = start[2];
+        field = nearField;
+        cut = near;
         cut.begin(start, way.east, way.north);
         belowAtEdge = 0;
         vertices = 0;
@@ -53,6 +66,9 @@ final class ProfileWalk {
         while (known && cut.next(tangents[1])) {
             known = run(z0);
         }
+        if (known && far != null) {
+            goOn(start, way, tangents[1]);
+        }
         belowAtEdge = finished.below;
         if (belowAtEdge > 0 && tangents[1] > 0) {
             finished.level();
@@ -64,6 +80,28 @@ final class ProfileWalk {
             }
         }
         finished.end();
+    }
+
+    /** Goes on beyond the finer patch. */
+    private void goOn(double[] start, Way way, double lowest) {
+        double edge = near.edge;
+        field = farField;
+        cut = far;
+        far.begin(start, way.east, way.north, edge);
+        if (!(edge < far.edge * (1 - NUDGE))) {
+            return;
+        }
+        boolean known = far.next(lowest);
+        if (finished.below + place.below > 0 && (!known || far.from > edge)) {
+            // Both meet at the seam but for the cells' straightness; what is below there comes out there.
+            finished.surface(edge);
+            if (!plain) {
+                place.surface(edge);
+            }
+        }
+        while (known) {
+            known = run(start[2]) && far.next(lowest);
+        }
     }
 
     /** Which way an azimuth leads. */

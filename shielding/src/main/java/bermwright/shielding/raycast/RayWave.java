@@ -24,6 +24,7 @@ final class RayWave {
     private final SoilField field;
     private final double[] heights;
     private final Steepness steepness;
+    private final boolean goesOn;
     private final double x0;
     private final double y0;
     private final double z0;
@@ -67,6 +68,7 @@ final class RayWave {
         outer = over.orElse(this);
         heights = surface.heights;
         steepness = surface.steepness;
+        goesOn = surface.goesOn;
         x0 = (start[0] - field.west) / field.spacing;
         y0 = (start[1] - field.south) / field.spacing;
         z0 = start[2];
@@ -75,8 +77,8 @@ final class RayWave {
         reach = (1 << Steepness.SHIFT) * field.spacing;
     }
 
-    /** A surface and how steep it gets. */
-    record Surface(double[] heights, Steepness steepness) {
+    /** A surface, how steep it gets, and whether there is more of it beyond its grid. */
+    record Surface(double[] heights, Steepness steepness, boolean goesOn) {
     }
 
     /** Puts rising rays at distances in plan. */
@@ -121,6 +123,30 @@ final class RayWave {
         for (int k = 0; k < rays; k++) {
             active[k] = k;
         }
+        followed(rays);
+    }
+
+    /** Goes on with rays, put already, where the grid of another wave ends. */
+    void goOn(RayWave near, int rays) {
+        int open = 0;
+        for (int k = 0; k < rays; k++) {
+            in[k] = near.in[k];
+            side[k] = near.side[k];
+            // A ray that was never put on its way has no length.
+            length[k] = Double.isNaN(near.at[k]) ? Double.NaN : near.length[k];
+            exit[k] = near.exit[k];
+            again[k] = near.again[k];
+            first[k] = near.first[k];
+            firstExit[k] = near.firstExit[k];
+            at[k] = near.edge[k] + nudge;
+            if (!Double.isNaN(length[k])) {
+                active[open++] = k;
+            }
+        }
+        followed(open);
+    }
+
+    private void followed(int rays) {
         int many = rays;
         while (many > 0) {
             int kept = 0;
@@ -239,6 +265,9 @@ final class RayWave {
 
     /** Level ground beyond the last height lets the ray out. */
     private int ends(int ray) {
+        if (goesOn) {
+            return 0;
+        }
         double t = edge[ray];
         double over = field.onTriangles(heights, x0 + t * gx[ray], y0 + t * gy[ray]) - z0 - tangents[ray] * t;
         belowAtEdge[ray] = over > 0;

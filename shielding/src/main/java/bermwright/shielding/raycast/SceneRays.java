@@ -5,15 +5,21 @@ import bermwright.foundation.Azimuth;
 import bermwright.foundation.Require;
 import bermwright.foundation.Vec3;
 import bermwright.shielding.scene.Scene;
+import bermwright.shielding.scene.Soil;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** A scene made ready for rays; made once for many stations, and safe to share between threads. */
 public final class SceneRays {
     private final Scene scene;
     private final SoilField field;
+    private final List<SoilField> patches;
 
-    private SceneRays(Scene scene, SoilField field) {
+    private SceneRays(Scene scene, SoilField field, List<SoilField> patches) {
         this.scene = scene;
         this.field = field;
+        this.patches = patches;
     }
 
     /**
@@ -23,7 +29,9 @@ public final class SceneRays {
      * @return the scene, ready for rays
      */
     public static SceneRays of(Scene scene) {
-        return new SceneRays(scene, new SoilField(scene.soil()));
+        Soil soil = scene.soil();
+        return new SceneRays(scene, new SoilField(soil), IntStream.range(0, soil.finished().patches().size())
+                .mapToObj(i -> new SoilField(soil, i)).toList());
     }
 
     /**
@@ -37,6 +45,12 @@ public final class SceneRays {
 
     SoilField field() {
         return field;
+    }
+
+    /** The finer patch that holds a place, where there is one. */
+    private Optional<SoilField> patch(Vec3 place) {
+        return patches.stream().filter(p -> p.holds((place.x() - p.west) / p.spacing,
+                (place.y() - p.south) / p.spacing)).findFirst();
     }
 
     /**
@@ -53,7 +67,9 @@ public final class SceneRays {
                 station.x(), station.y());
         Require.that(!Double.isNaN(field.onTriangles(field.finished, x, y)),
                 "the ground has no height under a station at east %s m, north %s m", station.x(), station.y());
-        return new SkySweep(field, new SkySweep.Ground(scene.hulls(), scene.walls()), station);
+        Optional<SoilField> patch = patch(station);
+        return new SkySweep(new SoilFields(patch.orElse(field), patch.map(p -> field)),
+                new SkySweep.Ground(scene.hulls(), scene.walls()), station);
     }
 
     /**

@@ -10,9 +10,11 @@ final class SingleRays {
     private final SoilField field;
     private final HullSight[] sights;
     private final SoilFaces faces;
-    private final double perSpacing;
     private final RayWave finished;
     private final RayWave place;
+    /** The same beyond a finer patch, or those themselves where there is none. */
+    private final RayWave finishedFar;
+    private final RayWave placeFar;
     /** The batch: level unit directions, tangents of elevation, and the way over the way in plan. */
     final double[] east = new double[RayWave.RAYS];
     final double[] north = new double[RayWave.RAYS];
@@ -22,16 +24,27 @@ final class SingleRays {
     private final double[] until = new double[RayWave.RAYS];
     private final double[] skin = new double[RayWave.RAYS];
 
-    SingleRays(SoilField field, HullSight[] sights, double[] start) {
-        this.field = field;
+    SingleRays(SoilFields fields, HullSight[] sights, double[] start) {
+        this.field = fields.near();
         this.sights = sights;
-        this.faces = new SoilFaces(field, start);
-        this.perSpacing = 1 / field.spacing;
-        finished = new RayWave(field, new RayWave.Surface(field.finished, field.steepness()), start,
+        this.faces = new SoilFaces(fields, start);
+        boolean goesOn = fields.far().isPresent();
+        boolean plain = field.inPlace == field.finished
+                && fields.far().map(f -> f.inPlace == f.finished).orElse(true);
+        finished = finished(field, start, goesOn);
+        finishedFar = fields.far().map(f -> finished(f, start, false)).orElse(finished);
+        place = plain ? finished : inPlace(field, start, finished, goesOn);
+        placeFar = plain ? finishedFar : fields.far().map(f -> inPlace(f, start, finishedFar, false)).orElse(place);
+    }
+
+    private static RayWave finished(SoilField soil, double[] start, boolean goesOn) {
+        return new RayWave(soil, new RayWave.Surface(soil.finished, soil.steepness(), goesOn), start,
                 Optional.empty());
-        place = field.inPlace == field.finished ? finished
-                : new RayWave(field, new RayWave.Surface(field.inPlace, field.steepnessInPlace()), start,
-                        Optional.of(finished));
+    }
+
+    private static RayWave inPlace(SoilField soil, double[] start, RayWave outer, boolean goesOn) {
+        return new RayWave(soil, new RayWave.Surface(soil.inPlace, soil.steepnessInPlace(), goesOn), start,
+                Optional.of(outer));
     }
 
     /**
@@ -55,34 +68,41 @@ final class SingleRays {
             tangents[k] *= slants[k];
         }
         hulls(many);
-        finished.put(this, until, many);
-        finished.run(many);
+        follow(finished, finishedFar, many);
         if (place != finished) {
-            place.put(this, until, many);
-            place.run(many);
+            follow(place, placeFar, many);
         }
         for (int k = 0; k < many; k++) {
             int ray = first + k;
-            double undisturbed = place.length[k];
-            double over = finished.length[k] - undisturbed;
+            double undisturbed = placeFar.length[k];
+            double over = finishedFar.length[k] - undisturbed;
             // Not a number stays.
             into.placed[ray] = (over < 0 ? 0 : over) * slants[k] * field.placedDensity;
             into.inPlace[ray] = undisturbed * slants[k] * field.uniformDensity;
             into.skin[ray] = skin[k];
-            into.rise[ray] = finished.face(k);
-            faces.at(ray, east[k] * perSpacing, north[k] * perSpacing, into.rise, into.steep);
+            into.rise[ray] = finishedFar.face(k);
+            faces.at(ray, east[k], north[k], into.rise, into.steep);
             into.setBeyond(ray, beyond(k) * slants[k]);
-            into.beyondEdge += finished.belowAtEdge[k] && !Double.isNaN(over) ? 1 : 0;
+            into.beyondEdge += finishedFar.belowAtEdge[k] && !Double.isNaN(over) ? 1 : 0;
+        }
+    }
+
+    private void follow(RayWave near, RayWave far, int many) {
+        near.put(this, until, many);
+        near.run(many);
+        if (far != near) {
+            far.put(this, until, many);
+            far.goOn(near, many);
         }
     }
 
     /** Soil beyond the first that a ray leaves, over the way in plan. */
     private double beyond(int k) {
-        if (finished.again[k] == Double.POSITIVE_INFINITY) {
+        if (finishedFar.again[k] == Double.POSITIVE_INFINITY) {
             return 0;
         }
-        double undisturbed = place.again[k] == Double.POSITIVE_INFINITY ? 0 : place.length[k] - place.first[k];
-        double all = finished.length[k] - finished.first[k];
+        double undisturbed = placeFar.again[k] == Double.POSITIVE_INFINITY ? 0 : placeFar.length[k] - placeFar.first[k];
+        double all = finishedFar.length[k] - finishedFar.first[k];
         return Math.max(0, all - undisturbed) * field.placedDensity + undisturbed * field.uniformDensity;
     }
 

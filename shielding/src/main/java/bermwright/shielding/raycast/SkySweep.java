@@ -16,6 +16,7 @@ import java.util.Optional;
  */
 public final class SkySweep {
     private static final double[] NOTHING = new double[0];
+    private final SoilFields fields;
     private final SoilField field;
     private final ProfileWalk walk;
     private final ProfileWalk.Way way = new ProfileWalk.Way();
@@ -29,13 +30,14 @@ public final class SkySweep {
     private final double[] single = new double[1];
     private final SkyRays alone = new SkyRays();
 
-    SkySweep(SoilField field, Ground scene, Vec3 station) {
-        this.field = field;
-        this.walk = new ProfileWalk(field);
+    SkySweep(SoilFields fields, Ground scene, Vec3 station) {
+        this.fields = fields;
+        this.field = fields.near();
+        this.walk = new ProfileWalk(fields);
         this.sights = scene.hulls().stream().map(h -> new HullSight(h, station)).toArray(HullSight[]::new);
         this.walls = scene.walls().toArray(WallSolid[]::new);
         this.start = new double[] {station.x(), station.y(), station.z()};
-        this.faces = new SoilFaces(field, start);
+        this.faces = new SoilFaces(fields, start);
         this.voids = new Voids(Math.max(1, sights.length));
     }
 
@@ -97,7 +99,7 @@ public final class SkySweep {
         into.looked();
         boolean apart = field.uniform && walls.length == 0;
         if (apart && singles == null) {
-            singles = new SingleRays(field, sights, start);
+            singles = new SingleRays(fields, sights, start);
         }
         double[][] directions = {east, north, up};
         for (int first = 0; apart && first < up.length; first += RayWave.RAYS) {

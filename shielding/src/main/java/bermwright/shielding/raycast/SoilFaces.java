@@ -6,10 +6,15 @@ final class SoilFaces {
     private final SoilField field;
     private final double x0;
     private final double y0;
+    private final double perSpacing;
     private final double perSquare;
+    /** Faces beyond a finer patch; null where there is none. */
+    private final SoilFaces far;
 
-    SoilFaces(SoilField field, double[] start) {
-        this.field = field;
+    SoilFaces(SoilFields fields, double[] start) {
+        field = fields.near();
+        far = fields.far().map(f -> new SoilFaces(SoilFields.of(f), start)).orElse(null);
+        perSpacing = 1 / field.spacing;
         x0 = (start[0] - field.west) / field.spacing;
         perSquare = 1 / (field.spacing * field.spacing);
         y0 = (start[1] - field.south) / field.spacing;
@@ -23,15 +28,15 @@ final class SoilFaces {
      * @param steep takes the square of its gradient (1)
      */
     void along(ProfileWalk.Way way, double[] rise, double[] steep, int count) {
-        double gx = way.east / field.spacing;
-        double gy = way.north / field.spacing;
         for (int k = 0; k < count; k++) {
-            at(k, gx, gy, rise, steep);
+            at(k, way.east, way.north, rise, steep);
         }
     }
 
-    /** Looks at one face; the step is in cells for each metre in plan. */
-    void at(int k, double gx, double gy, double[] rise, double[] steep) {
+    /** Looks at one face, in a level unit direction. */
+    void at(int k, double east, double north, double[] rise, double[] steep) {
+        double gx = east * perSpacing;
+        double gy = north * perSpacing;
         double at = rise[k];
         if (!(at < Double.POSITIVE_INFINITY)) {
             rise[k] = Double.isNaN(at) ? at : 0;
@@ -40,6 +45,10 @@ final class SoilFaces {
         }
         double x = x0 + at * gx;
         double y = y0 + at * gy;
+        if (far != null && !field.holds(x, y)) {
+            far.at(k, east, north, rise, steep);
+            return;
+        }
         int i = Math.min((int) x, field.columns - 2);
         int j = Math.min((int) y, field.rows - 2);
         // 1 in the lower of the cell's two triangles, 0 in the upper: a number, since a branch is a coin's toss.

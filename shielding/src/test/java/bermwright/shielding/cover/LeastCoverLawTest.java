@@ -209,19 +209,22 @@ class LeastCoverLawTest {
     }
 
     @Test
-    void volumeConvergesWithTheGrid() {
+    void volumeConvergesWithTheMoundsNodesAndDoesNotHangOnTheGrounds() {
         double[] off = new double[3];
-        double fine = volume(0.125);
+        double fine = volume(0.125, 0.125);
         for (int i = 0; i < 3; i++) {
-            off[i] = Math.abs(volume(new double[] {2, 1, 0.5}[i]) - fine) / fine;
+            double spacing = new double[] {2, 1, 0.5}[i];
+            off[i] = Math.abs(volume(spacing, spacing) - fine) / fine;
+            assertEquals(fine, volume(spacing, LeastCover.FINE_SPACING), 1e-4 * fine, "cells of " + spacing + " m");
         }
         assertTrue(off[1] < off[0] / 2 && off[2] < off[1] / 2 && off[2] < 2e-3,
                 off[0] + ", " + off[1] + ", " + off[2]);
     }
 
-    private static double volume(double spacing) {
-        return LevelCase.mound(CoveredHull.uniform(LevelCase.hull(18, 2.5, HullEnd.FLAT, Azimuth.ofDegrees(20), 2.5),
-                1.5), SLOPE_DEG, LevelCase.level(30, spacing)).placedVolume();
+    private static double volume(double cell, double nodes) {
+        return LeastCover.on(nodes).raised(LevelCase.level(30, cell), List.of(CoveredHull.uniform(LevelCase.hull(18,
+                2.5, HullEnd.FLAT, Azimuth.ofDegrees(20), 2.5), 1.5)), Math.toRadians(SLOPE_DEG), List.of())
+                .placedVolume();
     }
 
     /** Independent volume: every triangle of mound, ground and hull as a signed tetrahedron from the origin. */

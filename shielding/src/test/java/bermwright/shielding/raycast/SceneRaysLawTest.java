@@ -61,7 +61,9 @@ class SceneRaysLawTest {
         ElevationGrid cut = ElevationGrid.sampled(FRAME, (e, n) -> natural.height(e, n)
                 - (Math.abs(e) < 14 && Math.abs(n + 5) < 6 ? 1.2 : 0));
         List<CoveredHull> covers = hulls().subList(0, 2).stream().map(h -> CoveredHull.uniform(h, thickness)).toList();
-        ElevationGrid finished = LeastCover.over(cut, covers, Math.toRadians(34), List.of()).finished();
+        // On the grid's own nodes: PatchedRaysLawTest looks through the mound's.
+        ElevationGrid finished = LeastCover.over(cut, covers, Math.toRadians(34), List.of()).finished()
+                .withPatches(List.of());
         return new Scene(new Soil(natural, finished, DENSITY, profile), hulls());
     }
 

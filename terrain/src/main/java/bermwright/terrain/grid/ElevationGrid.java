@@ -8,7 +8,6 @@ import bermwright.foundation.Vec3;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.DoubleBinaryOperator;
@@ -19,16 +18,26 @@ import java.util.function.DoubleBinaryOperator;
  * <p>Places are in projected metres, the same as in plan files. Projected metres are not true metres: the grid
  * carries its {@link #metreScale()}, true metres in one projected metre, and all slopes, distances along profiles,
  * areas and volumes taken from a grid are true. It is 1 unless a file's reference system says otherwise.
+ *
+ * <p>A grid may carry finer patches ({@link #patches()}) where what is built is described closer than its own nodes
+ * can: heights and gradients at a place inside a patch are the patch's. Nodes are always the grid's own.
  */
 public final class ElevationGrid implements HeightSource {
+    private static final ElevationGrid[] NO_PATCHES = {};
+
     private final GridFrame frame;
     private final double[] heights;
     private final double metreScale;
+    private final int refinement;
+    private final ElevationGrid[] patches;
 
-    private ElevationGrid(GridFrame frame, double[] heights, double metreScale) {
+    private ElevationGrid(GridFrame frame, double[] heights, double metreScale, int refinement,
+            ElevationGrid[] patches) {
         this.frame = frame;
         this.heights = heights;
         this.metreScale = metreScale;
+        this.refinement = refinement;
+        this.patches = patches;
     }
 
     /**
@@ -44,14 +53,13 @@ public final class ElevationGrid implements HeightSource {
     }
 
     private static ElevationGrid checked(GridFrame frame, double[] heights, double metreScale) {
-        Objects.requireNonNull(frame, "frame");
         Require.that(heights.length == frame.size(), "%s heights for %s nodes.", heights.length, frame.size());
         for (double h : heights) {
             if (Double.isInfinite(h)) {
                 throw new IllegalArgumentException("a height is infinite; missing heights are NaN.");
             }
         }
-        return new ElevationGrid(frame, heights, metreScale);
+        return new ElevationGrid(frame, heights, metreScale, 1, NO_PATCHES);
     }
 
     /**
@@ -62,14 +70,7 @@ public final class ElevationGrid implements HeightSource {
      * @return the grid
      */
     public static ElevationGrid sampled(GridFrame frame, DoubleBinaryOperator height) {
-        double[] heights = new double[frame.size()];
-        for (int row = 0; row < frame.rows(); row++) {
-            for (int column = 0; column < frame.columns(); column++) {
-                heights[row * frame.columns() + column] =
-                        height.applyAsDouble(frame.east(column), frame.north(row));
-            }
-        }
-        return checked(frame, heights, 1);
+        return checked(frame, FinerNodes.sampled(frame, height), 1);
     }
 
     /** Takes the heights of a grid that is being filled; safe from many threads as long as they share no node. */
@@ -107,14 +108,91 @@ public final class ElevationGrid implements HeightSource {
     }
 
     /**
-     * These nodes with other heights.
+     * These nodes with other heights, without patches.
      *
      * @param changed heights (m), rows x columns, row 0 southernmost, {@code NaN} where missing; copied
      * @return the changed grid, on the same frame and metre scale
      * @throws IllegalArgumentException if the number of heights is not that of the nodes, or one is infinite
      */
     public ElevationGrid withHeights(double[] changed) {
-        return checked(frame, changed.clone(), metreScale);
+        return new ElevationGrid(frame, checked(frame, changed.clone(), 1).heights, metreScale, refinement, NO_PATCHES);
+    }
+
+    /**
+     * The same ground with nodes put between its own, by the bilinear height.
+     *
+     * @param times parts into which each cell is cut along each side (1), positive
+     * @return the finer grid; it remembers the spacing of what was surveyed
+     */
+    public ElevationGrid refined(int times) {
+        Require.that(times > 0, "a cell is to be cut into %s parts along its side; at least 1.", times);
+        return times == 1 ? this : patch(FinerNodes.between(frame, times));
+    }
+
+    /**
+     * This ground on finer nodes over part of it.
+     *
+     * @param nodes where the finer nodes lie, inside this grid
+     * @return the patch, its heights those of this grid at the nodes; {@code NaN} where they are missing
+     */
+    public ElevationGrid patch(GridFrame nodes) {
+        return new ElevationGrid(nodes, FinerNodes.heights(this, nodes), metreScale,
+                (int) Math.max(1, Math.round(refinement * frame.spacing() / nodes.spacing())), NO_PATCHES);
+    }
+
+    /**
+     * This grid with finer patches.
+     *
+     * @param finer the patches, of one metre scale with this grid, none over another
+     * @return the same nodes with those patches in place of any there were
+     */
+    public ElevationGrid withPatches(List<ElevationGrid> finer) {
+        return new ElevationGrid(frame, heights, metreScale, refinement, finer.toArray(ElevationGrid[]::new));
+    }
+
+    /**
+     * The same heights on nodes elsewhere, without patches.
+     *
+     * @param nodes as many rows and columns of nodes
+     * @return the grid there; the heights are shared, not copied
+     */
+    public ElevationGrid moved(GridFrame nodes) {
+        Require.that(nodes.rows() == frame.rows() && nodes.columns() == frame.columns(), "other nodes than the grid's");
+        return new ElevationGrid(nodes, heights, metreScale, refinement, NO_PATCHES);
+    }
+
+    /**
+     * Where this ground is described closer than by its own nodes.
+     *
+     * @return the patches, often none
+     */
+    public List<ElevationGrid> patches() {
+        return List.of(patches);
+    }
+
+    /**
+     * The patch that holds a place.
+     *
+     * @param east  east (m)
+     * @param north north (m)
+     * @return the patch; this grid where there is none
+     */
+    public ElevationGrid around(double east, double north) {
+        for (ElevationGrid patch : patches) {
+            if (patch.frame.holds(east, north)) {
+                return patch;
+            }
+        }
+        return this;
+    }
+
+    /**
+     * The true distance between neighbouring surveyed heights, however many nodes were put between them.
+     *
+     * @return the spacing of the elevation file (m), positive
+     */
+    public double surveyedSpacing() {
+        return trueSpacing() * refinement;
     }
 
     /**
@@ -124,7 +202,8 @@ public final class ElevationGrid implements HeightSource {
      * @return the changed grid; the heights are shared, not copied
      */
     public ElevationGrid withMetreScale(double scale) {
-        return new ElevationGrid(frame, heights, Require.positive("metre scale", scale, "1"));
+        return new ElevationGrid(frame, heights, Require.positive("metre scale", scale, "1"), refinement,
+                Arrays.stream(patches).map(p -> p.withMetreScale(scale)).toArray(ElevationGrid[]::new));
     }
 
     @Override
@@ -176,6 +255,11 @@ public final class ElevationGrid implements HeightSource {
      * @return the height (m); {@code NaN} outside the grid or where one of the four nodes is missing
      */
     public double height(double east, double north) {
+        ElevationGrid patch = around(east, north);
+        return patch != this ? patch.height(east, north) : ownHeight(east, north);
+    }
+
+    private double ownHeight(double east, double north) {
         double x = (east - frame.west()) / frame.spacing();
         double y = (north - frame.south()) / frame.spacing();
         if (!(x >= 0 && y >= 0 && x <= frame.columns() - 1 && y <= frame.rows() - 1)) {
@@ -196,6 +280,9 @@ public final class ElevationGrid implements HeightSource {
      * @return the gradient, in true metres; unknown outside the grid or where one of the four nodes is missing
      */
     public Gradient gradient(Point place) {
+        if (around(place.east(), place.north()) != this) {
+            return around(place.east(), place.north()).gradient(place);
+        }
         double x = (place.east() - frame.west()) / frame.spacing();
         double y = (place.north() - frame.south()) / frame.spacing();
         if (!(x >= 0 && y >= 0 && x <= frame.columns() - 1 && y <= frame.rows() - 1)) {
@@ -377,19 +464,10 @@ public final class ElevationGrid implements HeightSource {
      * @throws IllegalArgumentException if nothing of the area lies in this grid
      */
     public ElevationGrid window(Point southwest, Point northeast) {
-        double s = frame.spacing();
-        int firstColumn = (int) Math.max(0, Math.floor((southwest.east() - frame.west()) / s));
-        int firstRow = (int) Math.max(0, Math.floor((southwest.north() - frame.south()) / s));
-        int lastColumn = (int) Math.min(frame.columns() - 1, Math.ceil((northeast.east() - frame.west()) / s));
-        int lastRow = (int) Math.min(frame.rows() - 1, Math.ceil((northeast.north() - frame.south()) / s));
-        Require.that(firstColumn < lastColumn && firstRow < lastRow, "no cell of the grid lies in the window.");
-        GridFrame part = frame.part(firstRow, firstColumn, lastRow, lastColumn);
-        double[] kept = new double[part.size()];
-        for (int row = 0; row < part.rows(); row++) {
-            System.arraycopy(heights, (firstRow + row) * frame.columns() + firstColumn, kept, row * part.columns(),
-                    part.columns());
-        }
-        return new ElevationGrid(part, kept, metreScale);
+        int[] nodes = FinerNodes.window(frame, southwest, northeast);
+        GridFrame part = frame.part(nodes[0], nodes[1], nodes[2], nodes[3]);
+        return new ElevationGrid(part, FinerNodes.part(this, part, nodes[0], nodes[1]), metreScale, refinement,
+                NO_PATCHES);
     }
 
     /**
@@ -404,7 +482,8 @@ public final class ElevationGrid implements HeightSource {
     @Override
     public boolean equals(Object other) {
         return other instanceof ElevationGrid that && frame.equals(that.frame)
-                && metreScale == that.metreScale && Arrays.equals(heights, that.heights);
+                && metreScale == that.metreScale && Arrays.equals(heights, that.heights)
+                && Arrays.equals(patches, that.patches);
     }
 
     @Override

@@ -67,8 +67,32 @@ public record GridFrame(int rows, int columns, double west, double south, double
      * @return true where it does
      */
     public boolean contains(Point place) {
-        return place.east() >= west && place.east() <= eastEdge()
-                && place.north() >= south && place.north() <= northEdge();
+        return holds(place.east(), place.north());
+    }
+
+    /**
+     * Whether a place lies between the outermost nodes, edges included.
+     *
+     * @param east  east (m)
+     * @param north north (m)
+     * @return true where it does
+     */
+    public boolean holds(double east, double north) {
+        return east >= west && east <= eastEdge() && north >= south && north <= northEdge();
+    }
+
+    /**
+     * The part of this frame from one node to another with nodes put between.
+     *
+     * @param firstRow    southernmost row kept (1), 0 to {@code lastRow} - 1
+     * @param firstColumn westernmost column kept (1), 0 to {@code lastColumn} - 1
+     * @param lastRow     northernmost row kept (1), inside this frame
+     * @param lastColumn  easternmost column kept (1), inside this frame
+     * @param times       parts into which each cell is cut along each side (1), positive
+     * @return the finer frame; every node of this frame in that part is one of its nodes
+     */
+    public GridFrame finerPart(int firstRow, int firstColumn, int lastRow, int lastColumn, int times) {
+        return FinerNodes.between(part(firstRow, firstColumn, lastRow, lastColumn), times);
     }
 
     /**

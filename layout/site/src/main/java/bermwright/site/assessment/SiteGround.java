@@ -23,14 +23,38 @@ import java.util.Optional;
 /**
  * The ground of a plan and the place beside which its other files are found.
  *
+ * <p>Site work is described on nodes no farther apart than {@link #WORKING_SPACING}, put between those of a coarser
+ * file by its bilinear heights, so that no answer hangs on the cell of the file; what the cell hides stays hidden
+ * ({@link ElevationGrid#surveyedSpacing}).
+ *
  * @param file      what the elevation file holds, with its scale and convergence at the plan's centre
  * @param directory directory of the plan file
+ * @param grid      the heights on which the site is worked out
  */
-public record SiteGround(GroundFile file, Path directory) {
+public record SiteGround(GroundFile file, Path directory, ElevationGrid grid) {
     /** Files of no more nodes than this are read whole (1). */
     private static final long MOST_NODES_READ_WHOLE = 4_000_000;
     /** Of larger ones all that the plan names is read and as much around it (m). */
     private static final double REACH = 500;
+    /** Nodes of the ground that site work is described on lie no farther apart (m); a plain file of 1 m is kept. */
+    public static final double WORKING_SPACING = 1.0;
+    /** Most nodes put between those of a file (1); a larger file is cut less finely. */
+    private static final double MOST_NODES_PUT = 6e6;
+
+    /**
+     * The ground of a file.
+     *
+     * @param file      what the elevation file holds
+     * @param directory directory of the plan file
+     */
+    public SiteGround(GroundFile file, Path directory) {
+        this(file, directory, working(file.grid()));
+    }
+
+    private static ElevationGrid working(ElevationGrid grid) {
+        int most = (int) Math.max(1, Math.sqrt(MOST_NODES_PUT / grid.frame().nodes()));
+        return grid.refined(Math.min(most, (int) Math.max(1, Math.ceil(grid.trueSpacing() / WORKING_SPACING - 0.05))));
+    }
 
     /**
      * Reads the elevation file a plan names; of a large one the part where the plan's things are and what lies around.
@@ -85,15 +109,6 @@ public record SiteGround(GroundFile file, Path directory) {
     public List<Finding> findings() {
         return file.oddities().stream().map(odd -> Finding.of(SiteRule.GROUND_FILE_ODD, Finding.Level.WARN,
                 Finding.Figures.NONE, "The elevation file looks odd. " + odd)).toList();
-    }
-
-    /**
-     * The heights.
-     *
-     * @return the elevation grid
-     */
-    public ElevationGrid grid() {
-        return file.grid();
     }
 
     /** The middle of where the hulls stand; empty where there is none. */

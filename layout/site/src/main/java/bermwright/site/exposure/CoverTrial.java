@@ -43,6 +43,9 @@ public final class CoverTrial {
     /** Trials settle a little more coarsely than the doses that are handed out: share of a dose that may stay open. */
     public static final double SETTLED = 0.01;
 
+    /** Nodes of a mound that is tried (m): twice as far apart as those of one that is handed out. */
+    private static final double NODES = 0.5;
+
     private final Plan plan;
     private final SiteHulls site;
     private final ElevationGrid natural;
@@ -196,7 +199,7 @@ public final class CoverTrial {
             covers.add(new CoveredHull(hull.hull(), wanted, close ? EndCover.COVERED : hull.base(),
                     close ? EndCover.COVERED : hull.far(), hull.crownWidth()));
         }
-        return SiteCover.mound(plan, site, covers, closed);
+        return SiteCover.mound(plan, site, covers, closed, NODES);
     }
 
     /**

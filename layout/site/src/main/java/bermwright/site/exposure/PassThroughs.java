@@ -9,6 +9,7 @@ import bermwright.finding.Rule;
 import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.shielding.cover.KeptClear;
+import bermwright.shielding.cover.LeastCover;
 import bermwright.shielding.scene.HullEnd;
 import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
@@ -110,7 +111,7 @@ final class PassThroughs {
             greatest = Math.max(greatest, across);
             floor = Math.min(floor, Math.min(one.solid.skin(from, around).z(), one.solid.skin(to, around).z()));
         }
-        double cell = site.ground().frame().spacing();
+        double cell = LeastCover.FINE_SPACING;
         double across = (least + greatest) / 2;
         HullPose pose = one.solid.pose();
         return new KeptClear(pose.point(from - cell, across, 0).plan(), pose.point(to + cell, across, 0).plan(),

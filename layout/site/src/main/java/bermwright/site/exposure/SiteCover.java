@@ -22,6 +22,8 @@ import java.util.Set;
 /**
  * The cover of a plan: the mound over all hulls, and what it gives each of them.
  *
+ * <p>The three surfaces carry the mound's own finer nodes as patches; a surface that was given has none.
+ *
  * @param natural  the ground before any work
  * @param prepared the ground after benches and trenches, on which hulls lie and soil is placed
  * @param finished the surface with the mound
@@ -55,8 +57,13 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
      */
     public static SiteCover raised(Plan plan, ElevationGrid natural, ElevationGrid prepared) {
         SiteHulls site = new SiteHulls(plan, prepared);
-        Mound mound = mound(plan, site, site.covered(), Set.of());
-        ElevationGrid finished = prepared.withHeights(mound.finished().heights());
+        Mound mound = mound(plan, site, site.covered(), Set.of(), LeastCover.FINE_SPACING);
+        // Everything is described on the mound's own nodes where it stands, and on the ground's elsewhere.
+        ElevationGrid bed = prepared.withPatches(site.metres().patches(mound.ground()));
+        ElevationGrid before = natural == prepared ? bed : natural.withPatches(bed.patches().stream()
+                .map(p -> natural.patch(p.frame())).toList());
+        ElevationGrid finished = prepared.withHeights(mound.finished().heights())
+                .withPatches(site.metres().patches(mound.finished()));
         PassThroughs passing = new PassThroughs(plan, site);
         List<PassedThrough> states = passing.states(mound.finished());
         List<HullCover> covers = new ArrayList<>();
@@ -71,14 +78,14 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
         }
         List<Finding> findings = new ArrayList<>(CoverFindings.of(plan, site, Optional.of(mound), covers));
         findings.addAll(passing.findings(mound.finished()));
-        return new SiteCover(natural, prepared, finished,
+        return new SiteCover(before, bed, finished,
                 mound.toes().stream().map(site.metres()::projected).toList(), mound.placedVolume()
                         - states.stream().mapToDouble(PassedThrough::displaced).sum(), covers, states, findings);
     }
 
     /** The mound over given covers, in true metres; no ways are kept clear at closed hulls. */
-    static Mound mound(Plan plan, SiteHulls site, List<CoveredHull> covered, Set<String> closed) {
-        return LeastCover.over(site.ground(), covered, plan.ground().regolith().stableSlope(),
+    static Mound mound(Plan plan, SiteHulls site, List<CoveredHull> covered, Set<String> closed, double spacing) {
+        return LeastCover.on(spacing).raised(site.ground(), covered, plan.ground().regolith().stableSlope(),
                 site.keptClear(closed));
     }
 
@@ -93,7 +100,9 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
      */
     public static SiteCover standing(Plan plan, ElevationGrid natural, ElevationGrid prepared,
             ElevationGrid finished) {
-        SiteHulls site = new SiteHulls(plan, prepared);
+        ElevationGrid bed = prepared.withPatches(List.of());
+        ElevationGrid before = natural == prepared ? bed : natural.withPatches(List.of());
+        SiteHulls site = new SiteHulls(plan, bed);
         ElevationGrid surface = site.metres().stretched(finished);
         List<HullCover> covers = new ArrayList<>();
         double taken = 0;
@@ -112,7 +121,7 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
         List<PassedThrough> states = passing.states(surface);
         taken += states.stream().mapToDouble(PassedThrough::displaced).sum();
         double volume = Math.max(0, Mound.volumeBetween(site.ground(), surface) - taken);
-        return new SiteCover(natural, prepared, finished, List.of(), volume, covers, states, findings);
+        return new SiteCover(before, bed, finished, List.of(), volume, covers, states, findings);
     }
 
     /** Half the soil over each tunnel that ends at a hull (m3), so that no soil is left out of the haul. */

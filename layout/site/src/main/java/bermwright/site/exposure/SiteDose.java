@@ -302,7 +302,8 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
                 return StationDose.Upright.UNKNOWN;
             }
             HullSolid solid = new HullSolid(hull.id(), SiteHulls.shape(hull), pose.get());
-            SceneRays scene = SceneRays.of(new Scene(soil(plan, natural, natural, 1), List.of(solid)));
+            ElevationGrid bare = natural.withPatches(List.of());
+            SceneRays scene = SceneRays.of(new Scene(soil(plan, bare, bare, 1), List.of(solid)));
             Vec3 at = pose.get().point(station.along(), station.across(), station.up());
             SkyView view = SkyView.settled(scene, at, of.all(), SETTLED);
             Soil soil = scene.scene().soil();

@@ -6,6 +6,7 @@ import bermwright.foundation.Ring;
 import bermwright.foundation.Vec3;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
+import java.util.List;
 
 /** Between the projected frame of a plan and the same frame stretched to true metres, in which rays are cast. */
 final class TrueMetres {
@@ -20,9 +21,22 @@ final class TrueMetres {
     }
 
     ElevationGrid stretched(ElevationGrid grid) {
-        GridFrame f = grid.frame();
-        return scale == 1 ? grid : ElevationGrid.of(new GridFrame(f.rows(), f.columns(), f.west() * scale,
-                f.south() * scale, f.spacing() * scale), grid.heights());
+        return scale == 1 ? grid : scaled(grid, scale).withMetreScale(1);
+    }
+
+    /** The finer patches of a grid, back in the plan's projected frame. */
+    List<ElevationGrid> patches(ElevationGrid grid) {
+        return scale == 1 ? grid.patches() : grid.patches().stream()
+                .map(p -> p.moved(scaled(p.frame(), 1 / scale)).withMetreScale(scale)).toList();
+    }
+
+    private static ElevationGrid scaled(ElevationGrid grid, double by) {
+        return grid.moved(scaled(grid.frame(), by))
+                .withPatches(grid.patches().stream().map(p -> p.moved(scaled(p.frame(), by))).toList());
+    }
+
+    private static GridFrame scaled(GridFrame f, double by) {
+        return new GridFrame(f.rows(), f.columns(), f.west() * by, f.south() * by, f.spacing() * by);
     }
 
     Vec3 stretched(Vec3 point) {

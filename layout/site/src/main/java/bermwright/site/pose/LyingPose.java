@@ -14,7 +14,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A lying hull on its ground.
+ * A lying hull on its ground: as it comes to rest on it ({@link bermwright.lowering.rest.RestPose}), touching and
+ * nowhere inside it, then lifted by its cradle or sunk as the plan says.
  *
  * @param axisStart   middle of the base plane (m)
  * @param axisEnd     tip of the far end on the axis (m)
@@ -59,17 +60,32 @@ public record LyingPose(Vec3 axisStart, Vec3 axisEnd, FittedPlane bed, double sl
 
     private static LyingPose on(FittedPlane plane, Hull hull, ElevationGrid ground) {
         Azimuth way = hull.layDownAzimuth();
+        double across = plane.slopeAcross(way);
         double fall = plane.slopeAlong(way);
-        Vec3 along = new Vec3(way.east() * Math.cos(fall), way.north() * Math.cos(fall), -Math.sin(fall));
-        Vec3 normal = plane.normal();
         double lift = hull.seat().cradleHeight() - hull.seat().sunk();
-        double baseRadius = standsOnPivot(hull) ? Math.max(hull.radius(), hull.pivotAhead()) : hull.radius();
         Point base = lyingBase(hull, ground.metreScale());
         Vec3 foot = base.at(plane.height(base));
-        Vec3 start = foot.plus(normal.times(baseRadius + lift));
-        Vec3 end = foot.plus(along.times(hull.length())).plus(normal.times(hull.radius() + lift));
-        return new LyingPose(start, start.plus(end.minus(start).direction().times(hull.length())), plane, fall,
-                plane.slopeAcross(way));
+        boolean onPivot = standsOnPivot(hull);
+        double lies = onPivot ? fall : RestOfHull.pitch(hull, base, ground).orElse(fall);
+        Vec3 along = new Vec3(way.east() * Math.cos(lies), way.north() * Math.cos(lies), -Math.sin(lies));
+        Vec3 normal = lies == fall ? plane.normal() : normal(way, lies, across);
+        double baseRadius = onPivot ? Math.max(hull.radius(), hull.pivotAhead()) : hull.radius();
+        Vec3 start = foot.plus(normal.times(baseRadius));
+        Vec3 end = foot.plus(along.times(hull.length())).plus(normal.times(hull.radius()));
+        Vec3 axis = end.minus(start).direction();
+        double inGround = RestOfHull.deepest(hull, new RestOfHull.Lying(start, axis, normal), ground);
+        // On legs it only comes up out of the ground; else it comes down on it as well.
+        double rise = onPivot ? Math.max(0, inGround) : inGround;
+        Vec3 lying = start.plus(new Vec3(0, 0, rise)).plus(normal.times(lift));
+        return new LyingPose(lying, lying.plus(axis.times(hull.length())), plane, fall, across);
+    }
+
+    /** Upwards from a plane that falls along an azimuth and to its left. */
+    private static Vec3 normal(Azimuth way, double along, double across) {
+        double forth = Math.tan(along);
+        double left = Math.tan(across);
+        return new Vec3(forth * way.east() - left * way.north(), forth * way.north() + left * way.east(), 1)
+                .direction();
     }
 
     /**
