@@ -72,7 +72,9 @@ public enum CoverRule implements Rule {
             "Add supports, pack soil under it along its length, or frame it."),
     SADDLE_HORN(WARN, WARN, HULL, "stress of the wall at the upper edge of a saddle", "MPa",
             "Zick (1951), from memory; yield stress of the plan",
-            "Give a ring in the plane of each saddle, or a cradle or bedding under its whole length.");
+            "Give a ring in the plane of each saddle, or a cradle or bedding under its whole length."),
+    HULL_IN_WALL(REFUSE, WARN, HULL, "how far the end of a hull stands in the wall that holds its cover", "m",
+            "walls of the plan and where the hull comes to rest", "Move the wall's line out by as much, or the hull.");
     private final Entry entry;
 
     CoverRule(Level worst, Level mildest, Danger danger, String... words) {

@@ -8,6 +8,7 @@ import bermwright.shielding.scene.HullShape;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -202,28 +203,35 @@ public final class DepthMap {
     }
 
     /**
-     * The place with the least true depth among those that are to be covered. Places beside a wall, from which the
-     * way out leads through it, count only where there are no others.
+     * The thinnest place among those that are to be covered: where some lie shallower than wanted the one that lacks
+     * most, else the one with the least true depth. Places beside a wall, from which the way out leads through it,
+     * count only where there are no others.
+     *
+     * @param slack depth by which a place may fall short (m), zero or more
+     * @return the place; its depth is not a number where nothing is to be covered
+     */
+    public Place thinnest(double slack) {
+        List<Place> wanted = new ArrayList<>(face);
+        for (int cell = 0; cell < trueDepth.length; cell++) {
+            wanted.add(place(cell));
+        }
+        wanted.removeIf(p -> !(p.wanted > 0));
+        List<Place> judged = wanted.stream().filter(p -> !covered.isBesideWall(p.along, p.around)).toList();
+        List<Place> of = judged.isEmpty() ? wanted : judged;
+        Comparator<Place> lacksMost = Comparator.comparingDouble(p -> p.depth - p.wanted);
+        Comparator<Place> leastDeep = Comparator.comparingDouble(p -> p.depth);
+        return of.stream().filter(p -> Double.isNaN(p.depth)).findFirst()
+                .or(() -> of.stream().filter(p -> p.depth < p.wanted - slack).min(lacksMost))
+                .or(() -> of.stream().min(leastDeep)).orElse(new Place(0, 0, Double.NaN, 0, 0));
+    }
+
+    /**
+     * The place with the least true depth among those that are to be covered, whatever is wanted there.
      *
      * @return the place; its depth is not a number where nothing is to be covered
      */
     public Place least() {
-        Place least = new Place(0, 0, Double.NaN, 0, 0);
-        Place beside = least;
-        for (int cell = 0; cell < trueDepth.length; cell++) {
-            Place here = place(cell);
-            boolean besideWall = covered.isBesideWall(here.along, here.around);
-            if (here.wanted > 0 && !besideWall && !(here.depth >= least.depth)) {
-                least = here;
-            } else if (here.wanted > 0 && besideWall && !(here.depth >= beside.depth)) {
-                beside = here;
-            }
-        }
-        least = least.wanted > 0 ? least : beside;
-        for (Place here : face) {
-            least = here.wanted > 0 && !(here.depth >= least.depth) ? here : least;
-        }
-        return least;
+        return thinnest(Double.POSITIVE_INFINITY);
     }
 
     /**

@@ -61,13 +61,19 @@ public final class Answers {
             of("line_angle_deg", "line to ground", "Angle of the lines to the ground.", Unit.DEG,
                     TiltState::lineAngle).filesOnly()));
     /** The cover of a hull. */
-    public static final AnswerTable<HullCover> COVER = new AnswerTable<>("hulls[].cover", "The cover of a hull.", "",
+    public static final AnswerTable<HullCover> COVER = new AnswerTable<>("hulls[].cover", "The cover of a hull.",
+            "cover-surface",
             List.of(
             words("id", "hull", "Id of the hull.", HullCover::id),
             of("volume_m3", "placed", "Volume of soil placed for this hull.", Unit.M3, HullCover::volume),
+            of("volume_spread_m3", "placed, spread", "How far that volume may be off for what the elevation file does"
+                    + " not show, one standard deviation.", Unit.M3, (HullCover c) -> c.doubt().volume()),
             of("placed_mass_t", "placed mass", "Mass of that soil.", Unit.T, HullCover::placedMass),
-            of("least_depth_m", "least cover depth", "Least depth of soil over the skin that is to be covered.", Unit.M,
+            of("least_depth_m", "least cover depth", "Depth of soil over the thinnest place of the skin that is to be"
+                    + " covered: the one that lacks most, else the least deep.", Unit.M,
                     (HullCover c) -> c.least().depth()),
+            of("least_depth_spread_m", "depth, spread", "How far depth may be off for what the elevation file does not"
+                    + " show, one standard deviation.", Unit.M, (HullCover c) -> c.doubt().depth()),
             of("least_depth_wanted_m", "required there", "Cover depth required at that place.", Unit.M,
                     (HullCover c) -> known(c, c.least().wanted())),
             of("least_depth_at.along_m", "from base plane", "Where along the hull that is.", Unit.M,

@@ -131,6 +131,7 @@ public final class Assessments {
         progress.check();
         progress.report(0.1, "raising the cover");
         SiteCover cover = SiteCover.raised(plan, ground.grid(), bed);
+        models.add(SiteCover.note());
         progress.check();
         progress.report(0.2, "measuring clearances");
         Map<String, List<Ring>> toes = toes(plan, cover);

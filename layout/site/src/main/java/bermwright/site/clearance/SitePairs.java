@@ -134,14 +134,17 @@ final class SitePairs {
         return toes;
     }
 
-    /** Whether one is the one mound over both hulls and the other a hull under it: nothing there meets another. */
+    /**
+     * Whether one is the one mound over both hulls and the other a hull under it or that mound again: nothing there
+     * meets another. That covers are one mound is said where they are raised.
+     */
     private static boolean isOwnMound(Set<Ring> shared, Outlined one, Outlined other) {
         return isUnder(shared, one.shape(), other.shape()) || isUnder(shared, other.shape(), one.shape());
     }
 
     private static boolean isUnder(Set<Ring> shared, Shape mound, Shape hull) {
-        return mound.kind() == ShapeKind.COVER_TOE && hull.kind() == ShapeKind.LYING
-                && shared.contains(mound.outline());
+        return mound.kind() == ShapeKind.COVER_TOE && shared.contains(mound.outline())
+                && (hull.kind() == ShapeKind.LYING || hull.kind() == ShapeKind.COVER_TOE);
     }
 
     private void compare(Map<String, Worst> worst, Outlined a, Outlined b) {

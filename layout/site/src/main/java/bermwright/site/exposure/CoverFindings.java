@@ -2,10 +2,12 @@
 package bermwright.site.exposure;
 
 import bermwright.finding.CoverRule;
+import bermwright.finding.PairingRule;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
 import bermwright.foundation.Point;
+import bermwright.foundation.Ring;
 import bermwright.foundation.Vec3;
 import bermwright.shielding.cover.CoveredHull;
 import bermwright.shielding.cover.DepthMap;
@@ -36,6 +38,12 @@ final class CoverFindings {
     private static final double BARE_AREA = 1;
     /** A wall this near to an end holds the cover there (m). */
     private static final double WALL_AWAY = 0.3;
+    /** How far behind a wall its soil is measured, where the surface is not drawn down to its foot (m). */
+    private static final double BEHIND = 0.75;
+    /** A hull this far in its wall is refused, and less than the smaller is rounding (m); our own planning figures. */
+    private static final double IN_WALL = 0.1;
+    private static final double IN_WALL_ROUNDING = 0.02;
+    private static final int AROUND_END = 24;
 
     private final Plan plan;
     private final SiteHulls site;
@@ -46,7 +54,8 @@ final class CoverFindings {
         this.site = site;
     }
 
-    static List<Finding> of(Plan plan, SiteHulls site, Optional<Mound> mound, List<HullCover> covers) {
+    static List<Finding> of(Plan plan, SiteHulls site, Optional<Mound> mound, List<HullCover> covers,
+            List<Ring> toes) {
         CoverFindings made = new CoverFindings(plan, site);
         for (Hull hull : plan.hulls()) {
             made.hull(hull, mound);
@@ -61,14 +70,28 @@ final class CoverFindings {
                         + " file or at a hole in it, so its toe, its volume and what lies under it are not known.")
                 .at(site.metres().projected(place.at(0)).plan())));
         for (HullCover cover : covers) {
-            made.depth(cover);
+            made.depth(cover, mound.map(Mound::finished).orElse(site.ground()));
         }
+        toes.forEach(made::oneMound);
         return made.findings;
+    }
+
+    /** Hulls whose covers are one mound, each pair once. */
+    private void oneMound(Ring toe) {
+        List<Hull> under = plan.hulls().stream().filter(h -> h.cover().isPresent()
+                && site.hull(h.id()).map(s -> toe.contains(site.metres().projected(s.middle()).plan())).orElse(false))
+                .toList();
+        for (int i = 1; i < under.size(); i++) {
+            findings.add(Finding.of(PairingRule.COVERS_RUN_TOGETHER, Level.NOTE, under.get(i - 1).id(), Figures.NONE,
+                    text("The covers of %s and %s are one mound: they share soil, and one cannot be placed to its toe"
+                            + " before the other.", under.get(i - 1).id(), under.get(i).id())).at(toe.centre()));
+        }
     }
 
     /** What straight cells take off a rounded crest, and a little (m). */
     static double slack(CoveredHull covered, ElevationGrid surface) {
-        double spacing = surface.frame().spacing();
+        Point middle = covered.hull().middle().plan();
+        double spacing = surface.around(middle.east(), middle.north()).frame().spacing();
         // Half a diagonal of a cell, as the sagitta of the rounded crest.
         return SLACK + spacing * spacing / (4 * (covered.hull().shape().radius() + covered.thickness().greatest()));
     }
@@ -85,13 +108,14 @@ final class CoverFindings {
             return;
         }
         CoverPlan cover = hull.cover().get();
-        double spacing = site.ground().frame().spacing();
+        double spacing = site.ground().surveyedSpacing();
         double thinnest = Math.min(cover.crownThickness(), cover.flankThickness());
         if (thinnest < spacing) {
             findings.add(Finding.of(CoverRule.COVER_THINNER_THAN_CELL, Level.WARN, hull.id(),
                     Figures.of(thinnest, spacing, "m"),
-                    text("A cover of %.2f m is thinner than a cell of the elevation grid, %.2f m: its shape and volume"
-                            + " are known no better than that.", thinnest, spacing)).at(hull.baseCentre()));
+                    text("A cover of %.2f m is thinner than a cell of the elevation file, %.2f m: stones and steps"
+                            + " narrower than the cell are not in its depth and volume. Survey the bed.", thinnest,
+                            spacing)).at(hull.baseCentre()));
         }
         wall(new Held(hull, solid.get(), 0), cover.baseEnd(), cover.baseEndWall(), mound);
         wall(new Held(hull, solid.get(), solid.get().shape().length()), cover.farEnd(), cover.farEndWall(), mound);
@@ -132,6 +156,29 @@ final class CoverFindings {
                     stretched.apply(wall.line().get(i - 1)), stretched.apply(wall.line().get(i)))).min()
                     .orElse(Double.POSITIVE_INFINITY) - wall.thickness() / 2;
         }
+
+        /** How far the end's rim or tip reaches past the face of a wall that looks at the hull (m). */
+        double inside(Wall wall, UnaryOperator<Point> stretched) {
+            Vec3 axis = solid.pose().axis();
+            double out = along > 0 ? 1 : -1;
+            double deepest = Double.NEGATIVE_INFINITY;
+            for (int k = 0; k < AROUND_END; k++) {
+                Point rim = solid.skin(along, 2 * Math.PI * k / AROUND_END).plan();
+                for (int i = 1; i < wall.line().size(); i++) {
+                    Point a = stretched.apply(wall.line().get(i - 1));
+                    Point b = stretched.apply(wall.line().get(i));
+                    double length = a.distance(b);
+                    double share = ((rim.east() - a.east()) * (b.east() - a.east())
+                            + (rim.north() - a.north()) * (b.north() - a.north())) / (length * length);
+                    if (share >= 0 && share <= 1) {
+                        double toLine = out * ((a.east() + share * (b.east() - a.east()) - rim.east()) * axis.x()
+                                + (a.north() + share * (b.north() - a.north()) - rim.north()) * axis.y());
+                        deepest = Math.max(deepest, wall.thickness() / 2 - toLine);
+                    }
+                }
+            }
+            return deepest;
+        }
     }
 
     private void wall(Held held, CoverPlan.End end, Optional<String> id, Optional<Mound> mound) {
@@ -146,7 +193,15 @@ final class CoverFindings {
                             + id.orElse("no wall is named") + ".").at(hull.baseCentre()));
             return;
         }
-        double away = held.from(wall.get(), site.metres()::stretched);
+        double inside = held.inside(wall.get(), site.metres()::stretched);
+        if (inside > IN_WALL_ROUNDING) {
+            findings.add(Finding.of(CoverRule.HULL_IN_WALL, inside > IN_WALL ? Level.REFUSE : Level.WARN, hull.id(),
+                    Figures.of(inside, 0, "m"), text("The end of the hull stands %.2f m inside wall %s, which is %.2f m"
+                            + " thick: one of them cannot be where the plan has it. Move the wall's line out by as"
+                            + " much, or the hull.", inside, wall.get().id(), wall.get().thickness()))
+                    .at(wall.get().line().get(0)));
+        }
+        double away = Double.isFinite(inside) ? -inside : held.from(wall.get(), site.metres()::stretched);
         if (away > WALL_AWAY) {
             findings.add(Finding.of(CoverRule.COVER_WALL_AWAY, Level.WARN, hull.id(), Figures.of(away, WALL_AWAY, "m"),
                     text("Wall %s stands %.1f m from the end of the hull whose cover it is to hold. The cover is"
@@ -178,7 +233,7 @@ final class CoverFindings {
                 double s = k / 20.0;
                 Point on = new Point(a.east() + s * (b.east() - a.east()), a.north() + s * (b.north() - a.north()));
                 double away = on.distance(middle);
-                double inwards = site.ground().frame().spacing() + wall.thickness();
+                double inwards = BEHIND + wall.thickness();
                 Point in = new Point(on.east() + (middle.east() - on.east()) * inwards / away,
                         on.north() + (middle.north() - on.north()) * inwards / away);
                 double rise = mound.finished().height(in) - site.ground().height(in);
@@ -227,11 +282,12 @@ final class CoverFindings {
         return false;
     }
 
-    private void depth(HullCover cover) {
+    private void depth(HullCover cover, ElevationGrid surface) {
         Hull hull = plan.hull(cover.id()).orElseThrow();
         CoveredHull covered = SiteHulls.covered(site.hull(cover.id()).orElseThrow(), hull.cover().orElseThrow());
         bare(cover, hull, covered);
-        List<DepthMap.Place> thin = cover.depth().thinPlaces(slack(covered, site.ground()));
+        double slack = slack(covered, surface);
+        List<DepthMap.Place> thin = cover.depth().thinPlaces(slack);
         for (DepthMap.Place place : thin.subList(0, Math.min(3, thin.size()))) {
             Vec3 at = covered.hull().skin(place.along(), place.around());
             findings.add(Finding.of(CoverRule.COVER_THIN, Level.WARN, cover.id(),

@@ -2,6 +2,7 @@
 package bermwright.site.exposure;
 
 import bermwright.finding.Finding;
+import bermwright.foundation.ModelNote;
 import bermwright.foundation.Ring;
 import bermwright.shielding.cover.CoveredHull;
 import bermwright.shielding.cover.DepthMap;
@@ -66,20 +67,21 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
                 .withPatches(site.metres().patches(mound.finished()));
         PassThroughs passing = new PassThroughs(plan, site);
         List<PassedThrough> states = passing.states(mound.finished());
+        List<Ring> toes = mound.toes().stream().map(site.metres()::projected).toList();
         List<HullCover> covers = new ArrayList<>();
         for (int i = 0; i < mound.hulls().size(); i++) {
             CoveredHull covered = mound.hulls().get(i);
             Optional<Hull> hull = plan.hull(covered.hull().id());
             if (hull.isPresent()) {
-                covers.add(measured(plan, covered, mound.finished(),
+                covers.add(measured(plan, covered, mound.finished(), new Extent(
                         mound.placedVolume(i) + tunnelShare(plan, mound, hull.get().id())
-                                - displaced(states, hull.get().id())));
+                                - displaced(states, hull.get().id()), before, toes)));
             }
         }
-        List<Finding> findings = new ArrayList<>(CoverFindings.of(plan, site, Optional.of(mound), covers));
+        List<Finding> findings = new ArrayList<>(CoverFindings.of(plan, site, Optional.of(mound), covers, toes));
         findings.addAll(passing.findings(mound.finished()));
         return new SiteCover(before, bed, finished,
-                mound.toes().stream().map(site.metres()::projected).toList(), mound.placedVolume()
+                toes, mound.placedVolume()
                         - states.stream().mapToDouble(PassedThrough::displaced).sum(), covers, states, findings);
     }
 
@@ -109,19 +111,24 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
         for (Hull hull : plan.hulls()) {
             Optional<HullSolid> solid = site.hull(hull.id());
             if (solid.isPresent() && hull.cover().isPresent()) {
-                covers.add(measured(plan, SiteHulls.covered(solid.get(), hull.cover().get()), surface, 0));
+                covers.add(measured(plan, SiteHulls.covered(solid.get(), hull.cover().get()), surface,
+                        new Extent(0, before, List.of())));
             }
         }
         for (HullSolid solid : site.solids()) {
             taken += Mound.takenUp(solid, site.ground(), surface);
         }
-        List<Finding> findings = new ArrayList<>(CoverFindings.of(plan, site, Optional.empty(), covers));
+        List<Finding> findings = new ArrayList<>(CoverFindings.of(plan, site, Optional.empty(), covers, List.of()));
         PassThroughs passing = new PassThroughs(plan, site);
         findings.addAll(passing.findings(surface));
         List<PassedThrough> states = passing.states(surface);
         taken += states.stream().mapToDouble(PassedThrough::displaced).sum();
         double volume = Math.max(0, Mound.volumeBetween(site.ground(), surface) - taken);
         return new SiteCover(before, bed, finished, List.of(), volume, covers, states, findings);
+    }
+
+    /** Soil placed for a hull, the ground before, and the outlines of all mounds; none where they are not known. */
+    private record Extent(double volume, ElevationGrid natural, List<Ring> toes) {
     }
 
     /** Half the soil over each tunnel that ends at a hull (m3), so that no soil is left out of the haul. */
@@ -145,15 +152,18 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
         return states.stream().filter(s -> s.hull().equals(hull)).mapToDouble(PassedThrough::displaced).sum();
     }
 
-    private static HullCover measured(Plan plan, CoveredHull covered, ElevationGrid surface, double volume) {
+    private static HullCover measured(Plan plan, CoveredHull covered, ElevationGrid surface, Extent extent) {
         Hull hull = plan.hull(covered.hull().id()).orElseThrow();
+        double volume = extent.volume;
+        CoverDoubt doubt = CoverDoubt.of(plan, hull, extent.natural, extent.toes);
         int along = (int) Math.max(8, Math.ceil(hull.length() / MAP_STEP));
         DepthMap depth = DepthMap.of(covered, surface, along, MAP_AROUND);
         double density = density(plan, hull);
-        DepthMap.Place least = depth.least();
+        double slack = CoverFindings.slack(covered, surface);
+        DepthMap.Place least = depth.thinnest(slack);
         return new HullCover(hull.id(), volume, volume * density, depth, least,
                 least.depth() * density + hull.skinArealDensity(),
-                depth.shareBelowWanted(CoverFindings.slack(covered, surface)));
+                depth.shareBelowWanted(slack), doubt);
     }
 
     /**
@@ -166,6 +176,15 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
     public static double density(Plan plan, Hull hull) {
         return hull.cover().map(CoverPlan::density).flatMap(d -> d.isPresent() ? Optional.of(d.getAsDouble())
                 : Optional.empty()).orElse(plan.ground().regolith().placedDensity());
+    }
+
+    /**
+     * What stands behind depth and volume.
+     *
+     * @return the note of the model
+     */
+    public static ModelNote note() {
+        return CoverDoubt.note();
     }
 
     /**
