@@ -138,7 +138,7 @@ public final class CoverSizing {
             all.addAll(findings.crew(limits, use));
         }
         all.addAll(trial.notByReviewer());
-        all.addAll(SizingFindings.thinnerThanACell(best, prepared.trueSpacing(), plan));
+        all.addAll(SizingFindings.thinnerThanACell(best, prepared.surveyedSpacing(), plan));
         double bank = PlanSoil.borrowed(plan).bankFromPlaced(outcome.volume()).best();
         OptionalDouble available = available(planned(best));
         if (available.isPresent() && bank > available.getAsDouble()) {

@@ -146,7 +146,17 @@ class CoverFindingsTest {
         Finding away = only(raised(walled(hull(held), List.of(wall(11, 1.5)))), "cover-wall-away");
         assertEquals(1, away.measured().orElseThrow(), 1e-6);
         assertEquals(Level.WARN, away.level());
-        only(raised(walled(hull(held), List.of(wall(11, -1.5)))), "cover-wall-away");
+    }
+
+    @Test
+    void aHullThatStandsInItsWallIsRefusedByHowFar() {
+        CoverPlan held = cover(2.5, CoverPlan.End.OPEN, CoverPlan.End.WALL, Optional.of("W"));
+        assertEquals(List.of(), of(raised(walled(hull(held), List.of(wall(11)))), "hull-in-wall"));
+        Finding inside = only(raised(walled(hull(held), List.of(wall(11, 0.1)))), "hull-in-wall");
+        assertEquals(0.4, inside.measured().orElseThrow(), 1e-6);
+        assertEquals(Level.REFUSE, inside.level());
+        assertEquals(2, only(raised(walled(hull(held), List.of(wall(11, -1.5)))), "hull-in-wall").measured()
+                .orElseThrow(), 1e-6);
     }
 
     private static Wall wall(double height) {
