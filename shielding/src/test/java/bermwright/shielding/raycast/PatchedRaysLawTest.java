@@ -5,9 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Vec3;
+import bermwright.regolith.BulkDensity;
+import bermwright.regolith.LunarProfile;
 import bermwright.shielding.cover.CoveredHull;
 import bermwright.shielding.cover.LeastCover;
-import bermwright.shielding.scene.DensityProfile;
 import bermwright.shielding.scene.HullEnd;
 import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
@@ -46,7 +47,7 @@ class PatchedRaysLawTest {
     @ValueSource(doubles = {1, 2, 5, 10, 20})
     void agreeWithFineNodesAllOver(double cell) {
         CoveredHull covered = CoveredHull.uniform(hull(), 1.4);
-        for (DensityProfile profile : List.of(DensityProfile.uniform(1800), DensityProfile.lunarSoilInPlace())) {
+        for (BulkDensity profile : List.of(BulkDensity.uniform(1800), LunarProfile.bulkDensity())) {
             ElevationGrid fine = sampled(0.25);
             ElevationGrid whole = LeastCover.over(fine, List.of(covered), Math.toRadians(34), List.of()).finished()
                     .withPatches(List.of());
