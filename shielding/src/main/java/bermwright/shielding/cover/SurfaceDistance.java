@@ -256,7 +256,8 @@ final class SurfaceDistance {
     }
 
     private boolean isOut(Vec3 point, Vec3 direction, double at) {
-        return faces.stream().anyMatch(f -> f.ahead(point.x() + at * direction.x(), point.y() + at * direction.y()) > 0);
+        return faces.stream().anyMatch(f -> f.ahead(point.x() + at * direction.x(),
+                point.y() + at * direction.y()) > 0);
     }
 
     private double bisect(Vec3 point, Vec3 direction, double from, double to) {
