@@ -3,7 +3,7 @@ package bermwright.cli.planted;
 
 import bermwright.lowering.sequence.Lowered;
 import bermwright.lowering.sequence.Lowering;
-import bermwright.lowering.sequence.LoweringCase;
+import bermwright.lowering.statics.LoweringCase;
 
 /** Planted: a front end that computes instead of asking for an assessment. */
 final class LowersByItself {

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
-import bermwright.lowering.sequence.Factors;
+import bermwright.lowering.chain.Chain;
+import bermwright.lowering.chain.ChainRow;
+import bermwright.lowering.chain.Factors;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.thrust.ThrusterResult;
 import bermwright.site.answer.Answers;
@@ -50,24 +52,27 @@ final class LoweringPage {
         ArrayNode tilts = entry.putArray("tilts");
         result.tilts().forEach(state -> JsonPage.put(tilts.addObject(), Answers.TILTS, state));
         factors(entry.putObject("factors"), result.factors());
-        entry.put("governing_part", result.governingPart());
-        ArrayNode checks = entry.putArray("checks");
-        result.checks().forEach(check -> {
-            ObjectNode line = checks.addObject();
-            line.put("part", check.part()).put("load", check.load());
-            JsonPage.put(line, "demand", check.demand());
-            JsonPage.put(line, "capacity", check.capacity());
-            line.put("unit", check.unit());
-            JsonPage.put(line, "factor", check.factor());
-            JsonPage.put(line, "required", check.required());
-            JsonPage.put(line, "at_tilt_deg", InUnits.degrees(check.tilt()));
-            line.put("source", check.source());
-            result.soil(check).ifPresent(soil -> SoilPage.put(line.putObject("soil"), soil));
-        });
+        entry.put("governing", result.governingPart());
+        chain(entry.putArray("chain"), result.chain());
         ArrayNode holds = entry.putArray("hold_points");
         result.holdPoints().forEach(hold -> holds.addObject().put("tilt_deg", InUnits.degrees(hold.tilt()))
                 .put("check", hold.check()));
         result.sequence().forEach(entry.putArray("sequence")::add);
+    }
+
+    private static void chain(ArrayNode rows, Chain chain) {
+        for (ChainRow row : chain.rows()) {
+            ObjectNode line = rows.addObject();
+            line.put("part", row.part().words()).put("case", row.loadWords());
+            JsonPage.put(line, "demand", row.demandShown());
+            JsonPage.put(line, "capacity", row.capacityShown());
+            JsonPage.put(line, "factor", row.factor());
+            JsonPage.put(line, "required", row.required());
+            line.put("unit", row.unitShown());
+            JsonPage.put(line, "tilt_deg", InUnits.degrees(row.tilt()));
+            line.put("verdict", row.verdict().word()).put("governs", chain.governs(row)).put("source", row.source());
+            chain.soil(row).ifPresent(soil -> SoilPage.put(line.putObject("soil"), soil));
+        }
     }
 
     private static void factors(ObjectNode entry, Factors factors) {

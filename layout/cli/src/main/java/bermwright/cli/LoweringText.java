@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
-import bermwright.finding.Finding;
+import bermwright.lowering.chain.ChainRow;
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.sequence.PartCheck;
-import bermwright.lowering.sequence.TiltState;
+import bermwright.lowering.statics.TiltState;
 import bermwright.lowering.thrust.ThrusterResult;
 import bermwright.site.answer.Answers;
 import bermwright.site.assessment.Assessment;
@@ -13,6 +12,7 @@ import bermwright.site.plan.LoweringGear;
 import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /** How each hull comes to lie, for people. */
@@ -69,7 +69,7 @@ final class LoweringText {
                                 TextTable.words(InUnits.kilonewtons(result.balances().hand()).orElse(Double.NaN), 1),
                                 result.balances().words()), 2, out);
                 out.println();
-                checks(result, out);
+                chain(result, out);
                 holds(result, out);
             });
         }
@@ -90,28 +90,25 @@ final class LoweringText {
         out.println(TextTable.of(Answers.TILTS, shown));
     }
 
-    private static void checks(LoweringResult result, PrintStream out) {
-        TextTable table = new TextTable("part", "load", "demand", "capacity", "unit", "factor of safety", "required",
-                "at tilt deg", "");
-        for (PartCheck check : result.checks()) {
-            table.row(check.part(), check.load(), figure(check.demand(), check), figure(check.capacity(), check),
-                    unit(check),
-                    TextTable.number(check.factor(), 2), TextTable.number(check.required(), 2), degrees(check.tilt()),
-                    check.holds() ? "" : "TOO WEAK");
+    private static void chain(LoweringResult result, PrintStream out) {
+        CommonText.wrapped("Each part in the load path with the load case that governs it, least margin first; --json"
+                + " has every load case.", 2, out);
+        TextTable table = new TextTable("part", "governing load case", "demand", "capacity", "unit",
+                "factor of safety", "required", "at tilt deg", "verdict");
+        for (ChainRow row : result.chain().governing()) {
+            table.row(row.part().words(), row.loadWords(), figure(row.demandShown()), figure(row.capacityShown()),
+                    row.unitShown(), TextTable.number(row.factor(), 2),
+                    TextTable.number(row.required(), 2), degrees(row.tilt()), row.verdict().word());
         }
         out.println(table);
-        result.checks().forEach(check -> result.soil(check).ifPresent(soil -> CommonText.wrapped(
-                "Soil: %s, factor %s; %s.".formatted(check.part(), TextTable.words(check.factor(), 2), soil.words()), 2,
-                out)));
+        result.chain().governing().forEach(row -> result.chain().soil(row).ifPresent(soil -> CommonText.wrapped(
+                "Soil: %s, factor %s; %s.".formatted(row.part().words(),
+                        TextTable.words(row.factor().orElse(Double.NaN), 2), soil.words()), 2, out)));
         out.println();
     }
 
-    private static TextTable.Cell figure(double value, PartCheck check) {
-        return check.unit().equals("N") ? kilonewtons(value) : new TextTable.Cell(Finding.Figures.number(value));
-    }
-
-    private static String unit(PartCheck check) {
-        return check.unit().equals("N") ? "kN" : check.unit();
+    private static TextTable.Cell figure(OptionalDouble value) {
+        return value.isPresent() ? TextTable.number(value.getAsDouble(), 1) : new TextTable.Cell("-");
     }
 
     private static void holds(LoweringResult result, PrintStream out) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.lowering.chain.EdgeState;
 import bermwright.lowering.rest.RestPose;
-import bermwright.lowering.review.EdgeState;
 import bermwright.lowering.review.LineReview;
 import bermwright.lowering.review.LiquidReview;
 import bermwright.lowering.review.Loss;

@@ -5,7 +5,7 @@ import bermwright.lowering.choice.Limits;
 import bermwright.lowering.choice.Suggestions;
 import bermwright.lowering.sequence.Lowered;
 import bermwright.lowering.sequence.Lowering;
-import bermwright.lowering.sequence.LoweringCase;
+import bermwright.lowering.statics.LoweringCase;
 import bermwright.regolith.LunarProfile;
 import bermwright.regolith.Strength;
 import java.util.concurrent.TimeUnit;

@@ -123,7 +123,8 @@ record Readers(Assessment assessment, Pack pack) {
                 + ". The hand balance grows without end where a line hardly rises; it is cut off at the top.");
         pack.figure(LoweringSheets.reactions(hull.hull(), result), "The pull along the ground turns round at"
                 + " hand-over: the pivot must be held both ways.");
-        pack.table(LoweringSheets.checks(id, result));
+        page.table(LoweringSheets.governing(id, result));
+        pack.file(LoweringSheets.chain(id, result));
         page.table(LoweringSheets.shownTilts(id, result));
         pack.file(LoweringSheets.tilts(id, result));
         page.heading(4, "sequence-" + id, "In plain words");

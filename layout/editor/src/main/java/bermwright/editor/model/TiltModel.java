@@ -3,7 +3,7 @@ package bermwright.editor.model;
 
 import bermwright.editor.edit.Part;
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.sequence.TiltState;
+import bermwright.lowering.statics.TiltState;
 import bermwright.site.assessment.HullAtTilt;
 import bermwright.site.laydown.Laydown;
 import bermwright.site.plan.Hull;

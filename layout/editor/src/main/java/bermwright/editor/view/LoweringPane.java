@@ -4,7 +4,7 @@ package bermwright.editor.view;
 import bermwright.editor.model.TiltModel;
 import bermwright.editor.model.Workbench;
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.sequence.TiltState;
+import bermwright.lowering.statics.TiltState;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import java.util.ArrayList;

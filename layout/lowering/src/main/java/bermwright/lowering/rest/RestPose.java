@@ -14,10 +14,11 @@ import java.util.Optional;
  *
  * <p>The ground is dilated along the axis, h(s) = max over y of z(s, y) - (r - sqrt(r2 - y2)); the cylinder rests on
  * the edge of the upper convex hull of h that straddles the centre of mass. Ground between the nodes of the grid is not
- * known: spots smaller than a cell are not seen. Rolling: a bed of springs lets the hull stand in its own trough up
+ * known: spots smaller than a cell are not seen. Ground that the hull reaches once it has sunk counts as touched, so
+ * that a plane is touched over the whole length. Rolling: a bed of springs lets the hull stand in its own trough up
  * to a cross slope of asin(a/(3r)) surely and asin(a/r) at most, a half the width of contact.
  *
- * @param contacts    distances from the base plane at which it touches (m), one or two
+ * @param contacts    outermost distances from the base plane at which it touches once sunk (m)
  * @param heights     heights of the ground at the contacts, as the hull feels them (m)
  * @param pitch       how far the far end points down (rad), negative where it points up
  * @param rockMargin  distance from the centre of mass to the nearer contact along the axis (m); small: it may rock
@@ -109,15 +110,24 @@ public record RestPose(List<Double> contacts, List<Double> heights, double pitch
         int a = hull[edge];
         int b = hull[edge + 1];
         double slope = (felt[b] - felt[a]) / ((b - a) * step);
+        double sunk = Settlement.cylinder(cylinder.load().weight() / cylinder.length(), cylinder.radius(),
+                Settlement.LUNAR_STIFFNESS);
+        int first = a;
+        int last = b;
+        for (int i = 0; i < felt.length; i++) {
+            if (felt[a] + slope * (i - a) * step - felt[i] <= sunk) {
+                first = Math.min(first, i);
+                last = Math.max(last, i);
+            }
+        }
         double greatest = 0;
         for (int i = 0; i < felt.length; i++) {
             greatest = Math.max(greatest, felt[a] + slope * (i - a) * step - felt[i]);
         }
-        double sunk = Settlement.cylinder(cylinder.load().weight() / cylinder.length(), cylinder.radius(),
-                Settlement.LUNAR_STIFFNESS);
         double half = Settlement.cylinderHalfWidth(sunk, cylinder.radius());
-        return new RestPose(List.of(a * step, b * step), List.of(felt[a], felt[b]), -Math.atan(slope),
-                Math.min(centre - a * step, b * step - centre), Math.max(0, felt[a] - slope * a * step - felt[0]),
+        return new RestPose(List.of(first * step, last * step), List.of(felt[first], felt[last]), -Math.atan(slope),
+                Math.min(centre - first * step, last * step - centre),
+                Math.max(0, felt[a] - slope * a * step - felt[0]),
                 greatest, crossSlope, sunk, Math.asin(Math.min(1, half / cylinder.radius())),
                 Math.asin(Math.min(1, half / (3 * cylinder.radius()))));
     }

@@ -6,8 +6,8 @@ import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.review.CrossState.Held;
 import bermwright.lowering.review.CrossState.PivotLoad;
 import bermwright.lowering.rig.PullOver;
-import bermwright.lowering.sequence.LoweringCase;
-import bermwright.lowering.sequence.TiltState;
+import bermwright.lowering.statics.LoweringCase;
+import bermwright.lowering.statics.TiltState;
 import java.util.List;
 import java.util.Optional;
 

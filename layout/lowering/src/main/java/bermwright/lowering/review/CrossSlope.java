@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.review;
 
-import bermwright.lowering.sequence.HandOver;
-import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.sequence.Statics;
+import bermwright.lowering.statics.HandOver;
+import bermwright.lowering.statics.LoweringCase;
+import bermwright.lowering.statics.Statics;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

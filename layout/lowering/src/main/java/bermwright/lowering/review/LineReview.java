@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
  * @param paidOut          line paid out from balance to rest (m)
  * @param longest          length of one line from winch to lug at rest, three wraps on the drum not counted (m)
  * @param sheaveLoad       load of one head sheave (N), zero without poles
- * @param lateralAtHead    pull of one line across the lay-down plane (N)
+ * @param lateralAtHead    pull of lines and stays across the lay-down plane at one pole head (N)
  * @param cooling          how much colder a line in shade is than one in sun (K)
  * @param coolingGain      tension gained by one line that cools by so much while the hull cannot follow, chocked or
  *                         lying (N); absent without a stiffness

@@ -5,9 +5,11 @@ import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.rig.LoweringLines;
 import bermwright.lowering.rig.Poles;
 import bermwright.lowering.rig.Temper;
-import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.sequence.TiltState;
+import bermwright.lowering.statics.LineGeometry;
+import bermwright.lowering.statics.LoweringCase;
+import bermwright.lowering.statics.Statics;
+import bermwright.lowering.statics.TiltState;
 import bermwright.lowering.strength.Catenary;
 import bermwright.lowering.strength.LineRules;
 import java.util.ArrayList;
@@ -30,18 +32,16 @@ final class LinesInSpace {
         this.result = result;
         this.lines = what.rig().lines();
         this.rest = result.tilts().get(result.tilts().size() - 1);
-        this.handOver = result.tilts().stream().filter(s -> s.tilt() >= result.handOverTilt() && s.lineTotal() > 0)
-                .findFirst().orElse(rest);
+        this.handOver = new Statics(what.tipping(), what.rig()).at(Math.min(result.handOverTilt(), rest.tilt()))
+                .filter(s -> s.lineTotal() > 0).orElse(rest);
     }
 
     LineReview review() {
         double weight = lines.line().massPerLength() * what.tipping().ground().gravity();
-        double tail = tail();
-        double longest = rest.lineLength() + tail;
+        double longest = LineGeometry.at(what.tipping(), what.rig(), rest.tilt()).toWinch();
         OptionalDouble ea = lines.line().stiffness();
         Temper temper = lines.line().temper();
-        double from = result.tilts().stream().filter(s -> s.tilt() >= result.balanceTilt()).findFirst().orElse(rest)
-                .lineLength();
+        double from = LineGeometry.at(what.tipping(), what.rig(), Math.max(0, result.balanceTilt())).length();
         double span = handOver.lineLength() * Math.cos(handOver.lineAngle());
         return new LineReview(Catenary.sag(weight, rest.lineLength(), rest.lineEach()),
                 Catenary.sag(weight, handOver.lineLength(), handOver.lineEach()),
@@ -63,7 +63,7 @@ final class LinesInSpace {
             if (now.inSun() == inOrder.get(i - 1).inSun() || !(tilt > 0 && tilt < rest.tilt())) {
                 continue;
             }
-            TiltState state = result.tilts().stream().filter(s -> s.tilt() >= tilt).findFirst().orElse(rest);
+            TiltState state = new Statics(what.tipping(), what.rig()).at(tilt).orElse(rest);
             Temper temper = lines.line().temper();
             changes.add(new LineReview.LightChange(now.from(), tilt, !now.inSun(),
                     temper.shortening(state.lineLength() + tail()), state.lineEach(),

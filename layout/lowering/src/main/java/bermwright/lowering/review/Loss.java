@@ -9,8 +9,8 @@ import java.util.Locale;
  * @param lost     what is lost, in words
  * @param tilt     tilt (rad)
  * @param outcome  what then
- * @param demand   greatest force on what is left (N), zero where nothing is left
- * @param capacity what it bears (N), zero where it is not known
+ * @param demand   force on the part of what is left with the least margin (N), zero where nothing is left
+ * @param capacity what that part bears (N), zero where it is not known
  * @param speed    speed of the far end when the hull comes down (m/s), zero where it does not
  * @param words    what then, in words
  */
@@ -20,12 +20,14 @@ public record Loss(String lost, double tilt, Outcome outcome, double demand, dou
     public enum Outcome {
         /** What is left holds. */
         HOLDS,
-        /** What is left is not rated, so nobody knows. */
-        NOT_KNOWN,
+        /** Some part of what is left is not rated, so nobody knows: never taken as holding. */
+        NOT_JUDGED,
         /** The hull rocks back to standing. */
         ROCKS_BACK,
         /** The base slides. */
         SLIDES,
+        /** Nothing keeps the hull from turning out of its plane. */
+        SWINGS,
         /** The hull falls. */
         FALLS;
 

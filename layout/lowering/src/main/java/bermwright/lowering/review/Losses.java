@@ -2,20 +2,23 @@
 package bermwright.lowering.review;
 
 import bermwright.lowering.body.TippingBody;
+import bermwright.lowering.chain.Chain;
+import bermwright.lowering.chain.ChainRow;
+import bermwright.lowering.chain.LoadCase;
+import bermwright.lowering.chain.Part;
+import bermwright.lowering.chain.Verdict;
 import bermwright.lowering.motion.HeldBody;
 import bermwright.lowering.motion.Shock;
 import bermwright.lowering.motion.Topple;
-import bermwright.lowering.rig.LoweringLines;
-import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.sequence.TiltState;
+import bermwright.lowering.statics.LoweringCase;
+import bermwright.lowering.statics.TiltState;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
-/** One thing lost at a time, at every fifth degree. */
+/** One thing lost at a time, at every fifth degree: what is left holds only where every part of it does. */
 final class Losses {
     private final LoweringCase what;
     private final LoweringResult result;
@@ -34,93 +37,79 @@ final class Losses {
             if (s.tilt() < result.balanceTilt()) {
                 pullOver(s);
             } else if (s.lineTotal() > 0) {
-                line("a lowering line", s);
-                line("a lowering winch or its anchor", s);
+                lost("a lowering line, its winch or its anchor", LoadCase.LINE_LOST, s);
                 if (what.rig().poles().isPresent()) {
-                    line("a pole", s);
-                    stay(s);
+                    lost("a pole", LoadCase.POLE_LOST, s);
+                    lost("a stay or its anchor", LoadCase.STAY_LOST, s);
                 }
                 power(s);
-                pivotHold(s);
+                lost("the hold at the pivot", LoadCase.PIVOT_HOLD_LOST, s);
             }
         }
         return losses;
     }
 
-    /** The line is gone: the others take its share, overshooting by what they gain. */
-    private void line(String lost, TiltState s) {
-        LoweringLines lines = what.rig().lines();
-        int left = lines.count() - 1;
-        if (left < 1) {
-            falls(lost, s, "nothing else holds the hull: it runs away and comes down");
-            return;
+    private void lost(String lost, LoadCase load, TiltState s) {
+        Chain left = Chain.after(what, load, s.tilt());
+        if (!left.rows().isEmpty()) {
+            losses.add(judged(lost, left, s));
         }
-        double each = s.lineEach() * lines.count() / left;
-        double peak = 2 * each - s.lineEach();
-        double yaw = lines.halfSpread() * s.lineTotal() * Math.cos(s.lineAngle());
-        String rest = text("the other takes %.0f kN after a jolt of %.0f kN, and %.0f kN m turn the base", each / 1000,
-                peak / 1000, yaw / 1000);
-        if (lines.line().breakingLoad().isEmpty()) {
-            losses.add(new Loss(lost, s.tilt(), Loss.Outcome.NOT_KNOWN, peak, 0, 0, rest + "; it is not rated"));
-            return;
-        }
-        double breaking = lines.line().breakingLoad().getAsDouble();
-        double rating = lines.winch().rating().orElse(Double.MAX_VALUE);
-        if (peak <= breaking && each <= rating) {
-            losses.add(new Loss(lost, s.tilt(), Loss.Outcome.HOLDS, peak, breaking, 0, rest));
-            return;
-        }
-        boolean breaks = peak > breaking;
-        double speed = runAway(s);
-        losses.add(new Loss(lost, s.tilt(), Loss.Outcome.FALLS, breaks ? peak : each, breaks ? breaking : rating, speed,
-                rest + text(", more than the capacity of its %s: the hull comes down at %.1f m/s",
-                        breaks ? "line" : "winch", speed)));
     }
 
-    private void stay(TiltState s) {
-        int sets = what.rig().stays().size();
-        if (sets == 0 || !(s.head().stay() > 0)) {
-            return;
-        }
-        if (sets == 1) {
-            line("a stay or its anchor (its pole falls)", s);
-            return;
-        }
-        double each = s.head().stay() * sets / (sets - 1);
-        double peak = 2 * each - s.head().stay();
-        OptionalDouble bears = what.rig().stays().get(0).breakingLoad();
-        Loss.Outcome outcome = bears.isEmpty() ? Loss.Outcome.NOT_KNOWN
-                : peak <= bears.getAsDouble() ? Loss.Outcome.HOLDS : Loss.Outcome.FALLS;
-        losses.add(new Loss("a stay or its anchor", s.tilt(), outcome, peak, bears.orElse(0),
-                outcome == Loss.Outcome.FALLS ? runAway(s) : 0,
-                text("the other stays of the pole take %.0f kN", peak / 1000)));
-    }
-
+    /** All brakes close and every line is jolted: the chain as it stands, at the worst tilt it has. */
     private void power(TiltState s) {
-        Optional<HeldBody> held = Reviews.held(what);
-        OptionalDouble breaking = what.rig().lines().line().breakingLoad();
-        if (held.isEmpty() || breaking.isEmpty()) {
-            losses.add(new Loss("power (brakes close)", s.tilt(), Loss.Outcome.NOT_KNOWN, 0, 0, 0,
-                    "the brakes close and the lines take a jolt that cannot be worked out without their ratings"));
+        Optional<HeldBody> held = what.held();
+        if (held.isEmpty()) {
+            losses.add(new Loss("power (brakes close)", s.tilt(), Loss.Outcome.NOT_JUDGED, 0, 0, 0,
+                    "the brakes close and the lines take a jolt that cannot be worked out without their stiffness"));
             return;
         }
         double peak = s.lineEach() * Shock.emergencyStop(held.get(), s.tilt(), what.rate()).factor();
-        boolean holds = peak <= breaking.getAsDouble();
-        losses.add(new Loss("power (brakes close)", s.tilt(), holds ? Loss.Outcome.HOLDS : Loss.Outcome.FALLS, peak,
-                breaking.getAsDouble(), holds ? 0 : runAway(s),
-                text("each line is jolted to %.0f kN", peak / 1000)));
+        Chain stop = Chain.stopped(what, s.tilt());
+        Loss judged = judged("power (brakes close)", stop, s);
+        losses.add(new Loss(judged.lost(), judged.tilt(), judged.outcome(), judged.demand(), judged.capacity(),
+                judged.speed(), text("each line is jolted to %.0f kN; %s", peak / 1000, judged.words())));
     }
 
-    private void pivotHold(TiltState s) {
-        if (what.rig().pivotHold().isEmpty()) {
-            return;
+    private Loss judged(String lost, Chain left, TiltState s) {
+        ChainRow worst = left.governing().get(0);
+        double demand = worst.demand().orElse(0);
+        double capacity = worst.capacity().orElse(0);
+        return switch (left.verdict()) {
+            case MET -> new Loss(lost, s.tilt(), Loss.Outcome.HOLDS, demand, capacity, 0,
+                    "every part of what is left holds, least " + words(worst));
+            case NOT_JUDGED -> new Loss(lost, s.tilt(), Loss.Outcome.NOT_JUDGED, demand, capacity, 0,
+                    "not judged: " + String.join("; ", left.rows().stream()
+                            .filter(r -> r.verdict() == Verdict.NOT_JUDGED).map(r -> r.part().words()).distinct()
+                            .toList()) + (worst.factor().isPresent() ? "; of the rest least " + words(worst) : ""));
+            case NOT_MET -> {
+                Loss.Outcome outcome = outcome(left);
+                double speed = outcome == Loss.Outcome.FALLS ? runAway(s) : 0;
+                String then = switch (outcome) {
+                    case FALLS -> text("the hull comes down at %.1f m/s", speed);
+                    case SWINGS -> "the hull turns out of its plane";
+                    default -> "the base slides";
+                };
+                yield new Loss(lost, s.tilt(), outcome, demand, capacity, speed, words(worst) + ": " + then);
+            }
+        };
+    }
+
+    /** Falls where a part that carries breaks; where only the pivot gives way, the hull slides or swings. */
+    private static Loss.Outcome outcome(Chain left) {
+        List<Part> broken = left.rows().stream().filter(r -> r.verdict() == Verdict.NOT_MET).map(ChainRow::part)
+                .toList();
+        if (!List.of(Part.PIVOT_HOLD, Part.PIVOT_FRICTION, Part.PIVOT_TURNING).containsAll(broken)) {
+            return Loss.Outcome.FALLS;
         }
-        double friction = what.tipping().ground().friction() * s.pivotUp();
-        boolean holds = Math.abs(s.pivotAlong()) <= friction;
-        losses.add(new Loss("the hold at the pivot", s.tilt(), holds ? Loss.Outcome.HOLDS : Loss.Outcome.SLIDES,
-                Math.abs(s.pivotAlong()), friction, 0, holds ? "friction alone holds the base"
-                : text("friction holds %.0f of %.0f kN: the base slides", friction / 1000,
-                        Math.abs(s.pivotAlong()) / 1000)));
+        return broken.contains(Part.PIVOT_TURNING) ? Loss.Outcome.SWINGS : Loss.Outcome.SLIDES;
+    }
+
+    private static String words(ChainRow row) {
+        double scale = 1000;
+        String unit = row.unit().equals("N m") ? "kN m" : row.unit().equals("Pa") ? "kPa" : "kN";
+        return text("%s %.0f of %.0f %s", row.part().words(), row.demand().orElse(0) / scale,
+                row.capacity().orElse(0) / scale, unit);
     }
 
     private void pullOver(TiltState s) {
@@ -130,12 +119,6 @@ final class Losses {
         double speed = rate * (tipping.pivotAhead() + tipping.body().outline().radius());
         losses.add(new Loss("the pull-over line, its winch or anchor", s.tilt(), Loss.Outcome.ROCKS_BACK, 0, 0, speed,
                 text("the hull rocks back to standing, its back edge at %.2f m/s", speed)));
-    }
-
-    private void falls(String lost, TiltState s, String words) {
-        double speed = runAway(s);
-        losses.add(new Loss(lost, s.tilt(), Loss.Outcome.FALLS, 0, 0, speed,
-                words + text(" at %.1f m/s", speed)));
     }
 
     private double runAway(TiltState s) {

@@ -2,6 +2,7 @@
 package bermwright.lowering.review;
 
 import bermwright.foundation.ModelNote;
+import bermwright.lowering.chain.EdgeState;
 import bermwright.lowering.strength.HullBeam;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

@@ -4,12 +4,13 @@ package bermwright.lowering.review;
 import bermwright.foundation.ModelNote;
 import bermwright.lowering.body.Body;
 import bermwright.lowering.body.TippingBody;
+import bermwright.lowering.chain.PivotEdge;
 import bermwright.lowering.motion.HeldBody;
 import bermwright.lowering.motion.Shock;
 import bermwright.lowering.motion.Topple;
-import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.sequence.TiltState;
+import bermwright.lowering.statics.LoweringCase;
+import bermwright.lowering.statics.TiltState;
 import bermwright.lowering.strength.HullBeam;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +37,8 @@ public final class Reviews {
         Optional<LiquidReview> liquid = LiquidReview.of(what, result);
         List<ModelNote> notes = new ArrayList<>(notes(what.soil().strength().greatest().isBeyondDesign()));
         liquid.ifPresent(l -> notes.add(LiquidReview.note()));
-        return new Review(new LinesInSpace(what, result).review(), PivotEdge.states(what, result),
+        return new Review(new LinesInSpace(what, result).review(), PivotEdge.states(what,
+                result.tilts().stream().filter(s -> onStep(s.tilt())).toList()),
                 motion(what, result), CrossSlope.of(what, result), liquid, beam(what),
                 new Losses(what, result).all(), notes);
     }

@@ -8,18 +8,30 @@ import bermwright.finding.LoweringRule;
 import bermwright.lowering.body.Outline;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.SweptProfile;
+import bermwright.lowering.chain.Chain;
+import bermwright.lowering.chain.ChainRow;
+import bermwright.lowering.chain.ChainUnits;
+import bermwright.lowering.chain.Part;
+import bermwright.lowering.chain.Verdict;
 import bermwright.lowering.rig.Lug;
 import bermwright.lowering.rig.Poles;
 import bermwright.lowering.rig.Reeving;
+import bermwright.lowering.statics.HandOver;
+import bermwright.lowering.statics.LoweringCase;
+import bermwright.lowering.statics.TiltState;
 import bermwright.regolith.Strength;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** Finds what is wrong with a case and with what its scan shows. */
 final class CaseFindings {
     private static final String STATICS = "statics, closed form";
+    /** Parts that have findings of their own. */
+    private static final Set<Part> SAID_ELSEWHERE = EnumSet.of(Part.PIVOT_GROUND, Part.HULL, Part.POLE_HEAD);
     private final LoweringCase what;
     private boolean hopeless;
 
@@ -126,7 +138,7 @@ final class CaseFindings {
         }
     }
 
-    List<Finding> afterScan(TiltScan scan, RigChecks checks) {
+    List<Finding> afterScan(TiltScan scan, Chain chain) {
         List<Finding> findings = new ArrayList<>();
         for (DeadPoint dead : scan.deadPoints()) {
             findings.add(Finding.of(LoweringRule.LOWERING_DEAD_POINT, Level.REFUSE,
@@ -145,27 +157,41 @@ final class CaseFindings {
         unheldHead(scan, findings);
         sideways(findings);
         headSideways(scan, findings);
-        for (PartCheck check : checks.checks()) {
-            if (!check.holds()) {
-                findings.add(tooWeak(check));
-            }
-        }
-        for (String rating : checks.missing().stream().distinct().toList()) {
-            findings.add(Finding.of(LoweringRule.LOWERING_RATING_MISSING, Level.WARN, Figures.NONE,
-                    "Not given, so not checked: " + rating + "."));
-        }
+        parts(chain, findings);
         return findings;
     }
 
-    private static Finding tooWeak(PartCheck check) {
-        return Finding.of(LoweringRule.LOWERING_FACTOR, Level.REFUSE, Figures.of(check.factor(), check.required(), "1"),
-                text("The %s (%s): demand %.1f k%s at %.1f deg, capacity %.1f k%4$s; factor of safety %.2f, %.2f"
-                        + " required.", check.part(), check.load(), check.demand() / 1000, check.unit(),
-                        deg(check.tilt()), check.capacity() / 1000, check.factor(), check.required()))
-                .with(check.part(), check.load()).from(check.source())
-                .todo(text("Give the %s a capacity of %.1f k%s, or lower the demand to %.1f k%3$s.", check.part(),
-                        check.required() * check.demand() / 1000, check.unit(),
-                        check.capacity() / check.required() / 1000));
+    /** Every part that does not bear an intact load case, and every part that cannot be judged. */
+    private static void parts(Chain chain, List<Finding> findings) {
+        Chain intact = new Chain(chain.intact(), java.util.Map.of());
+        for (ChainRow row : intact.governing()) {
+            if (row.verdict() == Verdict.NOT_MET && !SAID_ELSEWHERE.contains(row.part())) {
+                findings.add(tooWeak(row));
+            }
+        }
+        List<String> missing = intact.rows().stream().filter(r -> r.verdict() == Verdict.NOT_JUDGED)
+                .map(r -> r.demand().isPresent() ? r.part().words()
+                        : r.part().words() + " in a " + r.load().word() + ", for the " + r.source())
+                .distinct().toList();
+        if (!missing.isEmpty()) {
+            findings.add(Finding.of(LoweringRule.LOWERING_RATING_MISSING, Level.WARN, Figures.NONE,
+                    "Capacity not given, so not judged: " + String.join("; ", missing) + "."));
+        }
+    }
+
+    private static Finding tooWeak(ChainRow row) {
+        String unit = ChainUnits.shown(row.unit());
+        double scale = ChainUnits.scale(row.unit());
+        double demand = row.demand().orElseThrow() / scale;
+        double capacity = row.capacity().orElseThrow() / scale;
+        double factor = row.factor().orElseThrow();
+        return Finding.of(LoweringRule.LOWERING_FACTOR, Level.REFUSE, Figures.of(factor, row.required(), "1"),
+                text("The %s (%s): demand %.1f %s at %.1f deg, capacity %.1f %4$s; factor of safety %.2f, %.2f"
+                        + " required.", row.part().words(), row.loadWords(), demand, unit, deg(row.tilt()), capacity,
+                        factor, row.required()))
+                .with(row.part().words(), row.load().word()).from(row.source())
+                .todo(text("Give the %s a capacity of %.1f %s, or lower the demand to %.1f %3$s.", row.part().words(),
+                        row.required() * demand, unit, capacity / row.required()));
     }
 
     private void uplift(TiltScan scan, List<Finding> findings) {

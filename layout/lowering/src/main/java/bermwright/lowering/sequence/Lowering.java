@@ -5,6 +5,10 @@ import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Require;
 import bermwright.lowering.body.SweptProfile;
+import bermwright.lowering.chain.Chain;
+import bermwright.lowering.statics.HandOver;
+import bermwright.lowering.statics.LoweringCase;
+import bermwright.lowering.statics.TiltState;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,18 +47,18 @@ public final class Lowering {
             return new Lowered(Optional.empty(), before);
         }
         TiltScan scan = new TiltScan(what.tipping(), what.rig());
-        RigChecks checks = new RigChecks(what, scan);
+        Chain chain = Chain.of(what);
         List<Finding> all = new ArrayList<>(before);
-        all.addAll(findings.afterScan(scan, checks));
+        all.addAll(findings.afterScan(scan, chain));
         all.sort((a, b) -> a.level().compareTo(b.level()));
         Optional<TiltState> rest = scan.statics().at(what.tipping().restTilt());
         if (rest.isEmpty() || scan.states().isEmpty()) {
             return new Lowered(Optional.empty(), all);
         }
-        return new Lowered(Optional.of(result(what, new Parts(scan, checks, sweep, all, rest.get()), stepDeg)), all);
+        return new Lowered(Optional.of(result(what, new Parts(scan, chain, sweep, all, rest.get()), stepDeg)), all);
     }
 
-    private record Parts(TiltScan scan, RigChecks checks, SweptProfile sweep, List<Finding> findings,
+    private record Parts(TiltScan scan, Chain chain, SweptProfile sweep, List<Finding> findings,
             TiltState rest) {
     }
 
@@ -63,19 +67,19 @@ public final class Lowering {
         HandOver band = HandOver.of(what.tipping());
         SequenceWords words = new SequenceWords(what, band);
         TiltState worst = scan.greatest(TiltState::lineEach).orElseThrow();
-        List<PartCheck> checks = parts.checks.checks();
         return new LoweringResult(band.balance(), band.to(), what.tipping().restTilt(),
                 scan.greatest(TiltState::pullOver).map(TiltState::pullOver).orElse(0.0),
-                worst.lineEach(), worst.tilt(), scan.angleAtRest(), scan.every(stepDeg), parts.checks.factors(),
-                checks, parts.checks.soil(),
-                checks.isEmpty() ? "not known, for no rating is given" : governing(checks.get(0)),
+                worst.lineEach(), worst.tilt(), scan.angleAtRest(), scan.every(stepDeg), parts.chain.factors(),
+                parts.chain, governing(parts.chain),
                 new Balances(parts.rest.lineTotal(), scan.handAtRest()), band, scan.deadPoints(),
                 words.holdPoints(), words.sequence(), parts.sweep, parts.findings,
                 notes(what.soil().strength().greatest().isBeyondDesign()));
     }
 
-    private static String governing(PartCheck check) {
-        return check.part() + " (" + check.load() + ")";
+    private static String governing(Chain chain) {
+        return chain.governing().stream().filter(r -> r.factor().isPresent()).findFirst()
+                .map(r -> r.part().words() + " (" + r.loadWords() + ")")
+                .orElse("not known, for no rating is given");
     }
 
     private static List<ModelNote> notes(boolean beyond) {

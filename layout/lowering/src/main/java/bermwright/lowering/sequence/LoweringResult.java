@@ -4,11 +4,12 @@ package bermwright.lowering.sequence;
 import bermwright.finding.Finding;
 import bermwright.foundation.ModelNote;
 import bermwright.lowering.body.SweptProfile;
-import bermwright.regolith.SoilSensitivity;
+import bermwright.lowering.chain.Chain;
+import bermwright.lowering.chain.Factors;
+import bermwright.lowering.statics.HandOver;
+import bermwright.lowering.statics.TiltState;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 
 /**
  * A whole lowering from upright to lying, by lines; all in SI.
@@ -22,10 +23,9 @@ import java.util.Optional;
  * @param lineAngleAtRest      angle of the lowering lines to the ground with the hull lying (rad)
  * @param tilts                forces by tilt in equal steps and at rest; tilts at which nothing holds are left out and
  *                             named in {@code deadPoints}
- * @param factors              least static factors by kind of part
- * @param checks               every part checked, the least margin first
- * @param bySoil               how the ratio of those checks that the soil bears moves with its strength
- * @param governingPart        the part with the least margin over its required factor, in words
+ * @param factors              factors of the load case that governs each kind of part
+ * @param chain                every part asked for every load case
+ * @param governingPart        the part with the least margin over its required factor and its load case, in words
  * @param balances             full and hand balance with the hull lying
  * @param handOver             the band in which both lines must be taut
  * @param deadPoints           tilts at which a line holds or tips nothing
@@ -37,8 +37,7 @@ import java.util.Optional;
  */
 public record LoweringResult(double balanceTilt, double handOverTilt, double restTilt, double greatestPullOver,
         double greatestLineTension, double atTilt, double lineAngleAtRest, List<TiltState> tilts, Factors factors,
-        List<PartCheck> checks, Map<PartCheck, SoilSensitivity> bySoil,
-        String governingPart, Balances balances, HandOver handOver,
+        Chain chain, String governingPart, Balances balances, HandOver handOver,
         List<DeadPoint> deadPoints, List<HoldPoint> holdPoints, List<String> sequence, SweptProfile sweep,
         List<Finding> findings, List<ModelNote> notes) {
     /** Said with every result. */
@@ -48,27 +47,16 @@ public record LoweringResult(double balanceTilt, double handOverTilt, double res
     /** Copies the lists. */
     public LoweringResult {
         tilts = List.copyOf(tilts);
-        checks = List.copyOf(checks);
-        bySoil = Map.copyOf(bySoil);
         deadPoints = List.copyOf(deadPoints);
         holdPoints = List.copyOf(holdPoints);
         sequence = List.copyOf(sequence);
         findings = List.copyOf(findings);
         notes = List.copyOf(notes);
         Objects.requireNonNull(factors, "factors");
+        Objects.requireNonNull(chain, "chain");
         Objects.requireNonNull(governingPart, "governingPart");
         Objects.requireNonNull(balances, "balances");
         Objects.requireNonNull(handOver, "handOver");
         Objects.requireNonNull(sweep, "sweep");
-    }
-
-    /**
-     * How the ratio of a check moves with the soil's strength.
-     *
-     * @param check one of the checks
-     * @return how it moves; absent where the soil does not bear the part
-     */
-    public Optional<SoilSensitivity> soil(PartCheck check) {
-        return Optional.ofNullable(bySoil.get(check));
     }
 }

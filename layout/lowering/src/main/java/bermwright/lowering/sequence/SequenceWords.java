@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.sequence;
 
+import bermwright.lowering.statics.HandOver;
+import bermwright.lowering.statics.LoweringCase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

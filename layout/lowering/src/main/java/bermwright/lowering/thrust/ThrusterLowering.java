@@ -8,6 +8,8 @@ import bermwright.lowering.body.TippingBody;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * Lays a body down by thrusters square to the hull at a constant rate: F = W r sin(t - t_b) / s.
@@ -67,7 +69,7 @@ public final class ThrusterLowering {
         return new ThrusterResult(tipping.balanceTilt(), states, push, brake, at, impulse,
                 Rocket.propellant(impulse, thrusters.specificImpulse()), rest / rate, Math.max(2, 2 * pairs),
                 thrusters.together() / needed, oneOut(thrusters, square) / needed,
-                abortTilt(tipping, thrusters, square), friction, rate * far,
+                abortTilt(tipping, thrusters, rate), friction, rate * far,
                 tipping.inertiaAboutPivot() * rate * rate / 2, far * freeFallRate(tipping),
                 profiled(tipping, thrusters, RateProfile.usual(rate, SOFT_CONTACT / far)), note());
     }
@@ -150,12 +152,36 @@ public final class ThrusterLowering {
         return Math.max(0, thrusters.count() - 2) * square;
     }
 
-    /** Half the thrusters, all on one side, would turn the hull about its axis: only what they can hold counts. */
-    private static OptionalDouble abortTilt(TippingBody tipping, Thrusters thrusters, double square) {
-        double half = (thrusters.count() / 2) * square;
-        double share = half * thrusters.along() / (tipping.weight() * tipping.centreRadius());
-        double from = share >= 1 ? Double.POSITIVE_INFINITY : tipping.balanceTilt() + Math.asin(Math.max(0, share));
-        return from >= tipping.restTilt() ? OptionalDouble.empty() : OptionalDouble.of(from);
+    /**
+     * The tilt beyond which the thrusters of one side can no longer arrest the hull once the other side is lost, from
+     * energy: I w2/2 + W r (cos(t - t_b) - cos(e - t_b)) = B (e - t), with B the brake moment of half the thrusters and
+     * e the tilt at which the weight outweighs it, sin(e - t_b) = B / (W r).
+     *
+     * <p>Full thrust at once, a rigid hull on a pivot that does not slide; a delay before the thrust comes takes its
+     * rate times the delay off. Half the thrusters, all on one side, also turn the hull about its axis.
+     *
+     * @param tipping   the body on its pivot
+     * @param thrusters the thrusters
+     * @param rate      tilting rate (rad/s), zero or more; zero gives the tilt of the still hull
+     * @return the tilt (rad), zero where the hull cannot even be arrested from standing; absent where the thrusters of
+     *         one side outweigh the hull all the way
+     */
+    public static OptionalDouble abortTilt(TippingBody tipping, Thrusters thrusters, double rate) {
+        Require.notNegative("tilting rate", rate, "rad/s");
+        double square = thrusters.thrustEach() * Math.cos(thrusters.cant());
+        double brake = (thrusters.count() / 2) * square * thrusters.along();
+        double pull = tipping.weight() * tipping.centreRadius();
+        double balance = tipping.balanceTilt();
+        double end = balance + (brake >= pull ? Math.PI : Math.asin(brake / pull));
+        if (end >= tipping.restTilt()) {
+            return OptionalDouble.empty();
+        }
+        double motion = tipping.inertiaAboutPivot() * rate * rate / 2;
+        UnivariateFunction left = t -> motion + tipping.weight() * tipping.fall(t, end) - brake * (end - t);
+        if (left.value(0) >= 0) {
+            return OptionalDouble.of(0);
+        }
+        return OptionalDouble.of(motion == 0 ? end : new BrentSolver(1e-14, 1e-13).solve(200, left, 0, end));
     }
 
     private static double freeFallRate(TippingBody tipping) {

@@ -19,8 +19,8 @@ import java.util.OptionalDouble;
  * @param leastCount        least number of thrusters of this size, a quarter in hand (1)
  * @param thrustMargin      thrust there over greatest thrust needed (1)
  * @param oneOutMargin      the same with one thruster out, its counterpart shut off against yaw (1)
- * @param abortTilt         tilt beyond which one side lost can no longer be held by the other (rad); absent where it
- *                          can be held all the way
+ * @param abortTilt         tilt beyond which one side lost at the set rate can no longer be arrested by the other
+ *                          (rad); absent where it can be held all the way
  * @param frictionNeeded    greatest friction factor needed at the pivot (1); endless where the thrust lifts it
  * @param touchdownSpeed    speed of the far end at contact (m/s)
  * @param touchdownEnergy   energy of motion at contact (J)

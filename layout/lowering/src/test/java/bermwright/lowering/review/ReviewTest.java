@@ -10,6 +10,7 @@ import bermwright.lowering.body.Ground;
 import bermwright.lowering.body.Pivot;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
+import bermwright.lowering.chain.EdgeState;
 import bermwright.lowering.rig.Ends;
 import bermwright.lowering.rig.Line;
 import bermwright.lowering.rig.LoweringLines;
@@ -19,8 +20,8 @@ import bermwright.lowering.rig.Rig;
 import bermwright.lowering.rig.Temper;
 import bermwright.lowering.rig.Winch;
 import bermwright.lowering.sequence.Lowering;
-import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
+import bermwright.lowering.statics.LoweringCase;
 import bermwright.regolith.LunarProfile;
 import bermwright.regolith.Regolith;
 import bermwright.regolith.Strength;
@@ -98,10 +99,11 @@ class ReviewTest {
     void everyLossAtEveryFifthDegreeSaysWhatThen() {
         List<Loss> losses = review(casus(ReferenceBody.onRim(), ReferenceBody.fullRig(-14))).losses();
         assertTrue(losses.stream().anyMatch(l -> l.outcome() == Loss.Outcome.ROCKS_BACK && l.tilt() == 0));
-        Loss line = losses.stream().filter(l -> l.lost().equals("a lowering line")
+        Loss line = losses.stream().filter(l -> l.lost().startsWith("a lowering line")
                 && l.tilt() > Math.toRadians(89)).findFirst().orElseThrow();
-        assertEquals(Loss.Outcome.HOLDS, line.outcome());
-        assertEquals(3 * 89_194.4706, line.demand(), 1e-3);
+        // Held before by a winch line of 816.6 kN and called "holds"; its rim cannot keep it from turning in plan.
+        assertEquals(Loss.Outcome.FALLS, line.outcome());
+        assertTrue(line.words().startsWith("pivot against turning in plan"), line.words());
         Loss hold = losses.stream().filter(l -> l.lost().equals("the hold at the pivot")
                 && l.tilt() > Math.toRadians(89)).findFirst().orElseThrow();
         assertEquals(Loss.Outcome.SLIDES, hold.outcome());
@@ -112,7 +114,7 @@ class ReviewTest {
     void aSingleLineLostLetsTheHullFall() {
         List<Loss> losses = review(casus(ReferenceBody.onRim(), ReferenceBody.plainRig(ReferenceBody.HEAD, 0)))
                 .losses();
-        Loss line = losses.stream().filter(l -> l.lost().equals("a lowering line")).findFirst().orElseThrow();
+        Loss line = losses.stream().filter(l -> l.lost().startsWith("a lowering line")).findFirst().orElseThrow();
         assertEquals(Loss.Outcome.FALLS, line.outcome());
         assertTrue(line.speed() > 13 && line.speed() < 14.5);
     }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.sheet;
 
+import bermwright.lowering.chain.ChainRow;
 import bermwright.lowering.sequence.HoldPoint;
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.sequence.PartCheck;
-import bermwright.lowering.sequence.TiltState;
+import bermwright.lowering.statics.TiltState;
 import bermwright.regolith.SoilSensitivity;
 import bermwright.report.drawing.Chart;
 import bermwright.report.drawing.Dot;
@@ -128,37 +128,36 @@ public final class LoweringSheets {
                 Answers.TILTS, tilts);
     }
 
-    /** Every part against what it is asked, the least margin first. */
-    public static Table checks(String hull, LoweringResult result) {
+    /** Each part with the load case that governs it, the least margin first. */
+    public static Table governing(String hull, LoweringResult result) {
+        return chain(hull, result, result.chain().governing(), "each part at the load case that governs it, least"
+                + " margin first; the file holds every load case");
+    }
+
+    /** Every part asked for every load case. */
+    public static Table chain(String hull, LoweringResult result) {
+        return chain(hull, result, result.chain().rows(), "every part asked for every load case");
+    }
+
+    private static Table chain(String hull, LoweringResult result, List<ChainRow> shown, String which) {
         List<List<String>> rows = new ArrayList<>();
-        for (PartCheck check : result.checks()) {
-            rows.add(List.of(check.part(), check.load(), Words.fixed(inTable(check.demand(), check.unit()), 2),
-                    Words.fixed(inTable(check.capacity(), check.unit()), 2), unit(check.unit()),
-                    Words.fixed(check.factor(), 2), Words.fixed(check.required(), 2), check.holds() ? "holds" : "FAILS",
-                    Words.degrees(check.tilt()), result.soil(check).map(SoilSensitivity::words).orElse(""),
-                    check.source()));
+        for (ChainRow row : shown) {
+            rows.add(List.of(row.part().words(), row.loadWords(), figure(row.demandShown()),
+                    figure(row.capacityShown()), row.unitShown(), row.factor().isPresent()
+                            ? Words.fixed(row.factor().getAsDouble(), 2) : "", Words.fixed(row.required(), 2),
+                    row.verdict().word(), Words.degrees(row.tilt()),
+                    result.chain().soil(row).map(SoilSensitivity::words).orElse(""), row.source()));
         }
-        return new Table(Drawing.name("parts", hull), "Hull " + hull + ": every part at its worst tilt, least margin"
-                + " first" + Marks.of(result.notes()), List.of(Column.words("part", "part"), Column.words("load",
-                "loaded by"),
+        return new Table(Drawing.name("parts", hull), "Hull " + hull + ": " + which + Marks.of(result.notes()),
+                List.of(Column.words("part", "part"), Column.words("case", "load case"),
                 Column.number("demand", "demand"), Column.number("capacity", "capacity"), Column.words("unit", "unit"),
                 Column.number("factor", "factor of safety"), Column.number("required_factor", "required"),
                 Column.words("verdict", "verdict"), Column.number("tilt_deg", "at tilt (°)"),
                 Column.words("factor_by_soil", "factor with other soil"), Column.words("source", "source")), rows);
     }
 
-    private static double inTable(double value, String unit) {
-        return switch (unit) {
-            case "N", "Pa", "J", "W" -> value / KILO;
-            default -> value;
-        };
-    }
-
-    private static String unit(String unit) {
-        return switch (unit) {
-            case "N", "Pa", "J", "W" -> "k" + unit;
-            default -> unit;
-        };
+    private static String figure(OptionalDouble value) {
+        return value.isPresent() ? Words.fixed(value.getAsDouble(), 2) : "";
     }
 
     /** Where to stop and check. */

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.sheet;
 
+import bermwright.lowering.chain.EdgeState;
 import bermwright.lowering.review.CrossSlope;
 import bermwright.lowering.review.CrossState;
-import bermwright.lowering.review.EdgeState;
 import bermwright.lowering.review.LineReview;
 import bermwright.lowering.review.LiquidReview;
 import bermwright.lowering.review.Loss;

@@ -6,7 +6,7 @@ import static bermwright.site.answer.Figure.of;
 import static bermwright.site.answer.Figure.words;
 
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.sequence.TiltState;
+import bermwright.lowering.statics.TiltState;
 import bermwright.regolith.SoilSensitivity;
 import bermwright.site.burial.HullSupports;
 import bermwright.site.burial.LiftLoad;

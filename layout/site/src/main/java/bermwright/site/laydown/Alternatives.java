@@ -7,7 +7,7 @@ import bermwright.lowering.choice.Limits;
 import bermwright.lowering.choice.MeansRow;
 import bermwright.lowering.choice.PayloadSweep;
 import bermwright.lowering.choice.Suggestions;
-import bermwright.lowering.sequence.LoweringCase;
+import bermwright.lowering.statics.LoweringCase;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;

@@ -3,7 +3,8 @@ package bermwright.site.laydown;
 
 import bermwright.lowering.body.Ground;
 import bermwright.lowering.body.TippingBody;
-import bermwright.lowering.sequence.LoweringCase;
+import bermwright.lowering.rig.Tube;
+import bermwright.lowering.statics.LoweringCase;
 import bermwright.lowering.thrust.Thrusters;
 import bermwright.regolith.Regolith;
 import bermwright.site.gear.GearPlaces;
@@ -42,7 +43,13 @@ record HullCase(LayPlane plane, TippingBody tipping, Regolith soil) {
     Optional<LoweringCase> byLines(Plan plan, Hull hull, ElevationGrid ground, GearFromPlan.Landed landed) {
         return hull.lowering().flatMap(gear -> new GearFromPlan(GearPlaces.of(gear), landed, plane, ground)
                 .rig(gear, GearFromPlan.factors(plan.rules()))
-                .map(rig -> new LoweringCase(tipping, rig, soil, gear.rate())));
+                .map(rig -> new LoweringCase(tipping, rig, soil, gear.rate(), shell(hull))));
+    }
+
+    /** The bare shell, where it is thin enough to be one. */
+    private static Optional<Tube> shell(Hull hull) {
+        return hull.shell().filter(s -> s.thickness() < hull.radius())
+                .map(s -> new Tube(2 * hull.radius(), s.thickness(), s.yield(), s.modulus()));
     }
 
     /** The side thrusters, absent where none are given. */

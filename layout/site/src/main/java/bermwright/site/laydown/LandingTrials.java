@@ -9,12 +9,16 @@ import bermwright.foundation.Point;
 import bermwright.lowering.body.Body;
 import bermwright.lowering.body.MassCentre;
 import bermwright.lowering.body.PlanePoint;
+import bermwright.lowering.chain.Chain;
+import bermwright.lowering.chain.ChainRow;
+import bermwright.lowering.chain.LoadCase;
+import bermwright.lowering.chain.Part;
+import bermwright.lowering.chain.Verdict;
 import bermwright.lowering.review.Aside;
 import bermwright.lowering.review.CrossSlope;
 import bermwright.lowering.review.CrossState;
 import bermwright.lowering.rig.Poles;
-import bermwright.lowering.sequence.LoweringCase;
-import bermwright.lowering.sequence.PartCheck;
+import bermwright.lowering.statics.LoweringCase;
 import bermwright.site.laydown.LandingDisc.Pull;
 import bermwright.site.laydown.LandingDisc.Spot;
 import bermwright.site.plan.Hull;
@@ -23,9 +27,11 @@ import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Tries landings all over the dispersion: a ring at its edge and one half way in, each on its own ground with the gear
@@ -36,8 +42,7 @@ final class LandingTrials {
     private static final int HALF_WAY = 6;
     private static final String SOURCE = "landing dispersion and wander of the plan; balance in space";
     private static final Comparator<Pull> BY_TENSION = Comparator.comparingDouble(Pull::tension);
-    private static final List<String> LINE_PARTS = List.of("lowering line", "lowering winch",
-            "anchor of a lowering winch");
+    private static final Set<Part> LINE_PARTS = EnumSet.of(Part.LOWERING_LINE, Part.WINCH, Part.WINCH_ANCHOR);
     private final Plan plan;
     private final Hull hull;
     private final ElevationGrid ground;
@@ -129,11 +134,11 @@ final class LandingTrials {
     }
 
     /** What a disc of landings finds, beside the parts as they hold for the planned one. */
-    List<Finding> findings(LandingDisc disc, List<PartCheck> planned) {
+    List<Finding> findings(LandingDisc disc, Chain planned) {
         List<Finding> findings = new ArrayList<>();
-        for (PartCheck check : planned) {
-            if (check.holds() && LINE_PARTS.contains(check.part()) && check.load().contains("held still")) {
-                weak(disc, check).ifPresent(findings::add);
+        for (ChainRow row : planned.rows()) {
+            if (row.load() == LoadCase.HELD && row.verdict() == Verdict.MET && LINE_PARTS.contains(row.part())) {
+                weak(disc, row).ifPresent(findings::add);
             }
         }
         Optional<Spot> lifted = disc.spots().stream().filter(Spot::lifts).findFirst();
@@ -147,11 +152,12 @@ final class LandingTrials {
     }
 
     /** A part that holds at the planned landing and not at another: refused where no allowed swing helps. */
-    private Optional<Finding> weak(LandingDisc disc, PartCheck check) {
-        boolean always = check.capacity() < check.required() * disc.easedWorst().eased().tension();
+    private Optional<Finding> weak(LandingDisc disc, ChainRow check) {
+        double capacity = check.capacity().orElseThrow();
+        boolean always = capacity < check.required() * disc.easedWorst().eased().tension();
         Spot spot = always ? disc.easedWorst() : disc.worst();
         Pull pull = always ? spot.eased() : spot.worst();
-        double factor = check.capacity() / pull.tension();
+        double factor = capacity / pull.tension();
         if (!(factor < check.required())) {
             return Optional.empty();
         }
@@ -163,7 +169,7 @@ final class LandingTrials {
                 Figures.of(factor, check.required(), "1"),
                 text("Landed %s, inside its dispersion, with the gear where it is%s%s, demand on one line %.1f kN"
                         + " at %.0f deg: factor of safety %.2f of the %s, %.2f required.", spot.where(), swung, shifted,
-                        pull.tension() / 1000, Math.toDegrees(pull.tilt()), factor, check.part(),
+                        pull.tension() / 1000, Math.toDegrees(pull.tilt()), factor, check.part().words(),
                         check.required())));
     }
 

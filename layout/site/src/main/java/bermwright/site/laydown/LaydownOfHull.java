@@ -10,11 +10,10 @@ import bermwright.lowering.rest.LyingCylinder;
 import bermwright.lowering.rest.RestPose;
 import bermwright.lowering.review.Review;
 import bermwright.lowering.review.Reviews;
-import bermwright.lowering.rig.Tube;
 import bermwright.lowering.sequence.Lowered;
 import bermwright.lowering.sequence.Lowering;
-import bermwright.lowering.sequence.LoweringCase;
 import bermwright.lowering.sequence.LoweringResult;
+import bermwright.lowering.statics.LoweringCase;
 import bermwright.lowering.thrust.LyingLanding;
 import bermwright.lowering.thrust.ThrusterLowering;
 import bermwright.lowering.thrust.ThrusterResult;
@@ -161,19 +160,10 @@ public final class LaydownOfHull {
         if (chosen) {
             lowered.findings().forEach(this::find);
             double wander = hull.lowering().orElseThrow().wander();
-            review.ifPresent(r -> new ReviewFindings(lines, r, wander).findings().forEach(this::find));
-            bending(lines);
+            review.ifPresent(r -> new ReviewFindings(lines, lowering.get().chain(), r, wander).findings()
+                    .forEach(this::find));
             backwardWindows();
             dispersion(lowered);
-        }
-    }
-
-    private void bending(LoweringCase lines) {
-        Optional<Tube> shell = hull.shell().filter(s -> s.thickness() < hull.radius())
-                .map(s -> new Tube(2 * hull.radius(), s.thickness(), s.yield(), s.modulus()));
-        if (shell.isPresent()) {
-            review.flatMap(Review::beam).flatMap(b -> ReviewFindings.bending(b, shell.get(),
-                    lines.rig().lines().lug().along())).ifPresent(this::find);
         }
     }
 
@@ -193,7 +183,7 @@ public final class LaydownOfHull {
         }
         LandingTrials trials = new LandingTrials(plan, hull, ground);
         disc = trials.disc();
-        lowering.ifPresent(r -> disc.ifPresent(d -> trials.findings(d, r.checks()).forEach(this::find)));
+        lowering.ifPresent(r -> disc.ifPresent(d -> trials.findings(d, r.chain()).forEach(this::find)));
         Set<String> known = new HashSet<>();
         lowered.findings().stream().filter(t -> t.level() == Level.REFUSE).forEach(t -> known.add(t.id()));
         for (double ahead : new double[] {off, -off}) {

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.laydown;
 
-import bermwright.lowering.sequence.HandOver;
-import bermwright.lowering.sequence.LoweringCase;
-import bermwright.lowering.sequence.Statics;
-import bermwright.lowering.sequence.TiltState;
+import bermwright.lowering.statics.HandOver;
+import bermwright.lowering.statics.LoweringCase;
+import bermwright.lowering.statics.Statics;
+import bermwright.lowering.statics.TiltState;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.pose.LyingPose;

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.laydown;
 
+import bermwright.lowering.chain.ChainRow;
 import bermwright.lowering.review.CrossSlope;
 import bermwright.lowering.review.CrossState;
 import bermwright.lowering.review.LiquidReview;
 import bermwright.lowering.review.Review;
 import bermwright.lowering.sequence.HoldPoint;
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.sequence.PartCheck;
 import bermwright.lowering.thrust.LyingLanding;
 import bermwright.lowering.thrust.ThrusterResult;
 import java.util.ArrayList;
@@ -57,14 +57,14 @@ public record LoweringWords(List<String> sequence, List<String> holdPoints, List
     }
 
     private static List<String> governing(LoweringResult result) {
-        return result.checks().stream().limit(5).map(c -> part(result, c)).toList();
+        return result.chain().governing().stream().filter(r -> r.factor().isPresent()).limit(5)
+                .map(r -> part(result, r)).toList();
     }
 
-    private static String part(LoweringResult result, PartCheck check) {
-        String soil = result.soil(check).map(s -> "; " + s.words()).orElse("");
-        return text("%s, %s: factor of safety %.2f, %.2f required, at %.1f deg%s (%s).", check.part(), check.load(),
-                check.factor(),
-                check.required(), Math.toDegrees(check.tilt()), soil, check.source());
+    private static String part(LoweringResult result, ChainRow row) {
+        return text("%s, %s: factor of safety %.2f, %.2f required, at %.1f deg (%s).", row.part().words(),
+                row.loadWords(), row.factor().orElseThrow(), row.required(), Math.toDegrees(row.tilt()),
+                row.source() + result.chain().soil(row).map(s -> "; " + s.words()).orElse(""));
     }
 
     private static String balances(LoweringResult result) {

@@ -5,17 +5,16 @@ import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
 import bermwright.finding.LoweringRule;
+import bermwright.lowering.chain.Chain;
+import bermwright.lowering.chain.Part;
+import bermwright.lowering.chain.Verdict;
 import bermwright.lowering.review.CrossSlope;
 import bermwright.lowering.review.CrossState;
-import bermwright.lowering.review.EdgeState;
 import bermwright.lowering.review.LineReview;
 import bermwright.lowering.review.LiquidReview;
 import bermwright.lowering.review.Loss;
 import bermwright.lowering.review.Review;
-import bermwright.lowering.rig.Tube;
-import bermwright.lowering.sequence.LoweringCase;
-import bermwright.lowering.strength.HullBeam;
-import bermwright.lowering.strength.ThinTube;
+import bermwright.lowering.statics.LoweringCase;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -30,15 +29,14 @@ final class ReviewFindings {
     private static final String SPACE = "balance in space, closed form";
     /** Side pull as a share of the weight that nobody rigs for (1). */
     private static final double NEGLIGIBLE = 0.005;
-    /** Least factor of the hull's own shell in bending; common practice, no source. */
-    private static final double BENDING_FACTOR = 1.5;
-    private static final double EDGE_FACTOR = 2;
     private final LoweringCase what;
     private final Review review;
     private final double wander;
+    private final Chain chain;
 
     /** The findings of a review, with how far the plan lets the hull swing out of its plane (rad). */
-    ReviewFindings(LoweringCase what, Review review, double wander) {
+    ReviewFindings(LoweringCase what, Chain chain, Review review, double wander) {
+        this.chain = chain;
         this.what = what;
         this.review = review;
         this.wander = wander;
@@ -51,6 +49,7 @@ final class ReviewFindings {
         review.cross().ifPresent(c -> cross(c, findings));
         review.liquid().ifPresent(l -> liquid(l, findings));
         edge(findings);
+        bending(findings);
         losses(findings);
         double speed = review.motion().contactSpeed();
         if (speed > CONTACT_SPEED) {
@@ -198,44 +197,45 @@ final class ReviewFindings {
     }
 
     /** Whether a bare shell bears what bends the nearly lying hull. */
-    static Optional<Finding> bending(HullBeam beam, Tube shell, double lug) {
-        double ratio = (shell.diameter() - shell.wall()) / 2 / shell.wall();
-        double bears = Math.min(shell.yield(), ThinTube.knockDown(ratio) * ThinTube.perfect(shell));
-        double factor = bears / beam.stress(shell);
-        if (factor >= BENDING_FACTOR) {
-            return Optional.empty();
-        }
-        return Optional.of(Finding.of(LoweringRule.LOWERING_HULL_BENDS, Level.WARN,
-                Figures.of(factor, BENDING_FACTOR, "1"),
-                text("Held at base and lugs the hull bends with %.0f kN m: %.1f MPa in its shell, capacity %.1f MPa"
-                        + " without inner pressure and frames. Lugs at %.1f m instead of %.1f m bend it least.",
-                        beam.greatest() / 1000, beam.stress(shell) / 1e6, bears / 1e6, beam.bestLug(), lug))
-                        .from("bare shell, NASA SP-8007, from memory; " + PRACTICE));
+    private void bending(List<Finding> findings) {
+        chain.governing(Part.HULL).filter(r -> r.verdict() == Verdict.NOT_MET).ifPresent(row -> findings.add(
+                Finding.of(LoweringRule.LOWERING_HULL_BENDS, Level.WARN,
+                        Figures.of(row.factor().orElseThrow(), row.required(), "1"),
+                        text("Held at base and lugs (%s) the hull's shell is stressed with %.1f MPa and bears %.1f MPa"
+                                + " without inner pressure and frames: factor of safety %.2f, %.2f required.%s",
+                                row.loadWords(), row.demand().orElseThrow() / 1e6, row.capacity().orElseThrow() / 1e6,
+                                row.factor().orElseThrow(), row.required(), review.beam().map(b -> text(
+                                        " Lugs at %.1f m instead of %.1f m bend it least.", b.bestLug(),
+                                        what.rig().lines().lug().along())).orElse(""))).from(row.source())));
     }
 
     private void edge(List<Finding> findings) {
-        Optional<EdgeState> worst = review.edge().stream().min(Comparator.comparingDouble(EdgeState::factor));
-        if (worst.isPresent() && worst.get().factor() < EDGE_FACTOR) {
-            EdgeState e = worst.get();
-            findings.add(Finding.of(LoweringRule.LOWERING_EDGE_SINKS, Level.WARN,
-                    Figures.of(e.factor(), EDGE_FACTOR, "1"),
-                    text("At %.0f deg the pivot loads the ground with %.0f kPa; bearing capacity %.0f kPa under so"
-                            + " slanting a load, %.2f m sunk; factor of safety %.2f; %s.", Math.toDegrees(e.tilt()),
-                            e.pressure() / 1000, e.bearing() / 1000, e.sinkage(),
-                            e.factor(), e.soil().words()))
-                            .from("Vesic (1973) at lunar gravity; " + PRACTICE));
-        }
+        chain.governing(Part.PIVOT_GROUND).filter(r -> r.verdict() == Verdict.NOT_MET).ifPresent(row -> findings.add(
+                Finding.of(LoweringRule.LOWERING_EDGE_SINKS, Level.WARN,
+                        Figures.of(row.factor().orElseThrow(), row.required(), "1"),
+                        text("At %.0f deg (%s) the pivot presses the ground with %.1f kN, which gives way at %.1f kN"
+                                + " under so slanting a load: factor of safety %.2f, %.2f required. %s. Spread it"
+                                + " by shoes or pads.", Math.toDegrees(row.tilt()), row.loadWords(),
+                                row.demand().orElseThrow() / 1000, row.capacity().orElseThrow() / 1000,
+                                row.factor().orElseThrow(), row.required(), chain.soil(row).map(x -> x.words())
+                                        .orElse(""))).from(row.source())));
     }
 
-    /** The worst tilt of each thing whose loss lets the hull fall. */
+    /** What may be lost without what is left being known to hold, each at its worst tilt. */
     private void losses(List<Finding> findings) {
-        for (String lost : review.losses().stream().map(Loss::lost).distinct().toList()) {
-            review.losses().stream().filter(l -> l.lost().equals(lost) && l.outcome() == Loss.Outcome.FALLS)
-                    .max(Comparator.comparingDouble(Loss::speed)).ifPresent(l -> findings.add(
-                            Finding.of(LoweringRule.LOWERING_SINGLE_FAILURE, Level.WARN,
-                                    Figures.of(l.speed(), 0, "m/s"),
-                                    text("Lost at %.0f deg, %s lets the hull fall: %s.", Math.toDegrees(l.tilt()),
-                                            l.lost(), l.words()))));
+        for (Loss l : review.worstLosses()) {
+            String then = switch (l.outcome()) {
+                case FALLS -> "lets the hull fall";
+                case SWINGS -> "lets the hull turn out of its plane";
+                case SLIDES -> "lets the base slide";
+                case NOT_JUDGED -> "is not known to be held";
+                case HOLDS, ROCKS_BACK -> "";
+            };
+            if (!then.isEmpty()) {
+                findings.add(Finding.of(LoweringRule.LOWERING_SINGLE_FAILURE, Level.WARN,
+                        l.speed() > 0 ? Figures.of(l.speed(), 0, "m/s") : Figures.NONE,
+                        text("Lost at %.0f deg, %s %s: %s.", Math.toDegrees(l.tilt()), l.lost(), then, l.words())));
+            }
         }
     }
 

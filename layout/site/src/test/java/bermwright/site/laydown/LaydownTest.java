@@ -269,8 +269,8 @@ class LaydownTest {
     }
 
     private static double winchAnchor(ElevationGrid ground) {
-        return laydown(hull(), ground).lowering().orElseThrow().checks().stream()
-                .filter(c -> c.part().equals("anchor of a lowering winch")).findFirst().orElseThrow().capacity();
+        return laydown(hull(), ground).lowering().orElseThrow().chain()
+                .governing(bermwright.lowering.chain.Part.WINCH_ANCHOR).orElseThrow().capacity().orElseThrow();
     }
 
     /** Lug (x, z) to head (-10, 26): at hand-over the lines are shortest in plan, so a sideways landing turns most. */

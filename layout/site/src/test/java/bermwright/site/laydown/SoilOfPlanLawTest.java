@@ -6,9 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.foundation.InputException;
-import bermwright.lowering.review.EdgeState;
+import bermwright.lowering.chain.ChainRow;
+import bermwright.lowering.chain.EdgeState;
+import bermwright.lowering.chain.Part;
 import bermwright.lowering.sequence.LoweringResult;
-import bermwright.lowering.sequence.PartCheck;
 import bermwright.regolith.SoilSensitivity;
 import bermwright.site.SamplePlans;
 import bermwright.site.plan.Plan;
@@ -59,10 +60,15 @@ class SoilOfPlanLawTest {
         return LaydownOfHull.of(plan, plan.hulls().get(0), LEVEL);
     }
 
-    private static Map<String, PartCheck> borne(Plan plan) {
+    private static Map<String, ChainRow> borne(Plan plan) {
         LoweringResult result = laydown(plan).lowering().orElseThrow();
-        return result.checks().stream().filter(c -> result.soil(c).isPresent())
-                .collect(Collectors.toMap(c -> c.part() + ", " + c.load(), c -> c, (a, b) -> a));
+        return result.chain().rows().stream()
+                .filter(r -> r.part() != Part.PIVOT_GROUND && result.chain().soil(r).isPresent())
+                .collect(Collectors.toMap(r -> r.part().words() + ", " + r.source(), r -> r, (a, b) -> a));
+    }
+
+    private static double factor(ChainRow row) {
+        return row.factor().orElseThrow();
     }
 
     private static EdgeState edge(Plan plan) {
@@ -72,13 +78,13 @@ class SoilOfPlanLawTest {
 
     @Test
     void eachDegreeOfStatedFrictionMovesEveryPartThatTheSoilBears() {
-        Map<String, PartCheck> before = borne(plan(1800, 30, 500));
+        Map<String, ChainRow> before = borne(plan(1800, 30, 500));
         double edge = edge(plan(1800, 30, 500)).factor();
         assertTrue(before.size() >= 4, before.keySet().toString());
         for (double deg = 31; deg <= 60; deg++) {
-            Map<String, PartCheck> now = borne(plan(1800, deg, 500));
+            Map<String, ChainRow> now = borne(plan(1800, deg, 500));
             for (String part : before.keySet()) {
-                assertTrue(now.get(part).factor() > before.get(part).factor(), part + " at " + deg);
+                assertTrue(factor(now.get(part)) > factor(before.get(part)), part + " at " + deg);
             }
             assertTrue(edge(plan(1800, deg, 500)).factor() > edge);
             before = now;
@@ -88,10 +94,10 @@ class SoilOfPlanLawTest {
 
     @Test
     void bankDensityMovesEveryPartThatTheSoilBearsButTheSledge() {
-        Map<String, PartCheck> light = borne(plan(1200, 42, 500));
-        Map<String, PartCheck> heavy = borne(plan(1800, 42, 500));
+        Map<String, ChainRow> light = borne(plan(1200, 42, 500));
+        Map<String, ChainRow> heavy = borne(plan(1800, 42, 500));
         for (String part : light.keySet()) {
-            double ratio = heavy.get(part).capacity() / light.get(part).capacity();
+            double ratio = heavy.get(part).capacity().orElseThrow() / light.get(part).capacity().orElseThrow();
             if (part.contains("ballast")) {
                 assertEquals(1, ratio, SAME, part);
             } else {
@@ -105,20 +111,20 @@ class SoilOfPlanLawTest {
     @Test
     void theFactorWithOtherSoilIsThatOfAPlanThatStatesIt() {
         Plan plan = plan(1750, 41, 600);
-        Map<String, PartCheck> stated = borne(plan);
+        Map<String, ChainRow> stated = borne(plan);
         LoweringResult result = laydown(plan).lowering().orElseThrow();
-        Map<String, PartCheck> weak = borne(plan(1750, 39, 600));
-        Map<String, PartCheck> strong = borne(plan(1750, 43, 600));
-        Map<String, PartCheck> loose = borne(plan(1750, 41, 450));
-        Map<String, PartCheck> sticky = borne(plan(1750, 41, 750));
-        Map<String, PartCheck> both = borne(plan(1750, 39, 450));
+        Map<String, ChainRow> weak = borne(plan(1750, 39, 600));
+        Map<String, ChainRow> strong = borne(plan(1750, 43, 600));
+        Map<String, ChainRow> loose = borne(plan(1750, 41, 450));
+        Map<String, ChainRow> sticky = borne(plan(1750, 41, 750));
+        Map<String, ChainRow> both = borne(plan(1750, 39, 450));
         stated.forEach((part, check) -> {
-            SoilSensitivity soil = result.soil(check).orElseThrow();
-            assertEquals(weak.get(part).factor(), soil.frictionLess(), SAME, part);
-            assertEquals(strong.get(part).factor(), soil.frictionMore(), SAME, part);
-            assertEquals(loose.get(part).factor(), soil.cohesionLess(), SAME, part);
-            assertEquals(sticky.get(part).factor(), soil.cohesionMore(), SAME, part);
-            assertEquals(both.get(part).factor(), soil.bothLess(), SAME, part);
+            SoilSensitivity soil = result.chain().soil(check).orElseThrow();
+            assertEquals(factor(weak.get(part)), soil.frictionLess(), SAME, part);
+            assertEquals(factor(strong.get(part)), soil.frictionMore(), SAME, part);
+            assertEquals(factor(loose.get(part)), soil.cohesionLess(), SAME, part);
+            assertEquals(factor(sticky.get(part)), soil.cohesionMore(), SAME, part);
+            assertEquals(factor(both.get(part)), soil.bothLess(), SAME, part);
             assertTrue(soil.asStated().isEmpty());
         });
         assertEquals(edge(plan(1750, 39, 600)).factor(), edge(plan).soil().frictionLess(), SAME);
@@ -130,19 +136,19 @@ class SoilOfPlanLawTest {
         String deep = "{\"depth_m\": 0.5, \"friction_angle_deg\": 44, \"cohesion_Pa\": 900, \"source\": \"core 7\"}";
         Plan risen = plan(1800, 36, 200, ", \"strength_profile\": [{\"depth_m\": 0, \"friction_angle_deg\": 36,"
                 + " \"cohesion_Pa\": 200}, " + deep + "]");
-        Map<String, PartCheck> stated = borne(plan(1800, 36, 200));
+        Map<String, ChainRow> stated = borne(plan(1800, 36, 200));
         LoweringResult result = laydown(risen).lowering().orElseThrow();
         borne(risen).forEach((part, check) -> {
-            assertTrue(part.contains("ballast") || check.factor() > stated.get(part).factor(), part);
-            assertEquals(stated.get(part).factor(), result.soil(check).orElseThrow().asStated().orElseThrow(),
+            assertTrue(part.contains("ballast") || factor(check) > factor(stated.get(part)), part);
+            assertEquals(factor(stated.get(part)), result.chain().soil(check).orElseThrow().asStated().orElseThrow(),
                     SAME, part);
         });
         assertEquals(Map.of("strength in place", "strength_profile of the plan: source not stated; core 7"),
                 PlanSoil.of(risen.ground()).statements().stream().filter(s -> s.about().equals("strength in place"))
                         .collect(Collectors.toMap(PlanSoil.Statement::about, PlanSoil.Statement::from)));
-        Map<String, PartCheck> level = borne(plan(1800, 20, 0, ", \"strength_profile\": [" + deep + "]"));
-        Map<String, PartCheck> asMuch = borne(plan(1800, 44, 900));
-        level.forEach((part, check) -> assertEquals(asMuch.get(part).factor(), check.factor(), SAME, part));
+        Map<String, ChainRow> level = borne(plan(1800, 20, 0, ", \"strength_profile\": [" + deep + "]"));
+        Map<String, ChainRow> asMuch = borne(plan(1800, 44, 900));
+        level.forEach((part, check) -> assertEquals(factor(asMuch.get(part)), factor(check), SAME, part));
     }
 
     @Test
@@ -151,8 +157,8 @@ class SoilOfPlanLawTest {
                 + " \"density_kg_m3\": 1900}]";
         Plan one = plan(1800, 42, 500, points);
         Plan other = plan(1200, 42, 500, points);
-        Map<String, PartCheck> factors = borne(one);
-        borne(other).forEach((part, check) -> assertEquals(factors.get(part).factor(), check.factor(), SAME, part));
+        Map<String, ChainRow> factors = borne(one);
+        borne(other).forEach((part, check) -> assertEquals(factor(factors.get(part)), factor(check), SAME, part));
         PlanSoil soil = PlanSoil.of(one.ground());
         assertEquals(1500, soil.states().bank(), SAME);
         assertEquals(1500, soil.inPlace().density().columnMass(1), SAME);

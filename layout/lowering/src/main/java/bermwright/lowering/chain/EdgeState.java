@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.lowering.review;
+package bermwright.lowering.chain;
 
 import bermwright.regolith.SoilSensitivity;
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.lowering.sequence;
+package bermwright.lowering.statics;
 
 /**
  * Forces at the head of one pole, without friction of the sheave.

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.lowering.sequence;
+package bermwright.lowering.statics;
 
 import bermwright.foundation.Require;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.motion.HeldBody;
 import bermwright.lowering.rig.Rig;
+import bermwright.lowering.rig.Tube;
 import bermwright.regolith.Regolith;
 import java.util.Objects;
 import java.util.Optional;
@@ -18,14 +19,28 @@ import java.util.OptionalDouble;
  * @param rig     the rig
  * @param soil    the soil under anchors and feet
  * @param rate    tilting rate (rad/s), positive
+ * @param shell   the hull's bare shell as a tube; absent where it was not given
  */
-public record LoweringCase(TippingBody tipping, Rig rig, Regolith soil, double rate) {
+public record LoweringCase(TippingBody tipping, Rig rig, Regolith soil, double rate, Optional<Tube> shell) {
     /** Refuses missing parts and standing still. */
     public LoweringCase {
         Objects.requireNonNull(tipping, "tipping");
         Objects.requireNonNull(rig, "rig");
         Objects.requireNonNull(soil, "soil");
         Require.positive("tilting rate", rate, "rad/s");
+        Objects.requireNonNull(shell, "shell");
+    }
+
+    /**
+     * A lowering of a hull whose shell is not known.
+     *
+     * @param tipping the body on its pivot and ground
+     * @param rig     the rig
+     * @param soil    the soil under anchors and feet
+     * @param rate    tilting rate (rad/s), positive
+     */
+    public LoweringCase(TippingBody tipping, Rig rig, Regolith soil, double rate) {
+        this(tipping, rig, soil, rate, Optional.empty());
     }
 
     /**
@@ -35,7 +50,7 @@ public record LoweringCase(TippingBody tipping, Rig rig, Regolith soil, double r
      * @return the changed case
      */
     public LoweringCase with(Rig changed) {
-        return new LoweringCase(tipping, changed, soil, rate);
+        return new LoweringCase(tipping, changed, soil, rate, shell);
     }
 
     /**
@@ -45,7 +60,7 @@ public record LoweringCase(TippingBody tipping, Rig rig, Regolith soil, double r
      * @return the changed case
      */
     public LoweringCase with(TippingBody changed) {
-        return new LoweringCase(changed, rig, soil, rate);
+        return new LoweringCase(changed, rig, soil, rate, shell);
     }
 
     /**

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.lowering.sequence;
+package bermwright.lowering.statics;
 
 import bermwright.foundation.Require;
 import bermwright.lowering.body.PlanePoint;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.lowering.sequence;
+package bermwright.lowering.statics;
 
 import bermwright.foundation.Vec3;
 import bermwright.lowering.rig.GearPoints;
@@ -12,14 +12,20 @@ import java.util.List;
  * lay-down plane; what is left across that plane, the splay of lines and stays, is for the tie or strut between the
  * heads.
  */
-final class PoleHead {
+public final class PoleHead {
     private final int pole;
     private final Vec3 axis;
     private final Vec3 square;
     private final Vec3 stays;
     private final GearPoints points;
 
-    PoleHead(GearPoints points, int pole) {
+    /**
+     * The head of a pole.
+     *
+     * @param points where the gear stands
+     * @param pole   number of the pole, from 0 on the right
+     */
+    public PoleHead(GearPoints points, int pole) {
         this.points = points;
         this.pole = pole;
         GearPoints.PolePoints at = points.poles().get(pole);
@@ -35,8 +41,9 @@ final class PoleHead {
      * @param lines    every line of the rig at the tilt
      * @param tensions tension of each line between lug and head (N)
      * @param passedOn share of it that goes on behind the head (1)
+     * @return the forces
      */
-    HeadForces forces(List<GearPoints.LinePath> lines, double[] tensions, double passedOn) {
+    public HeadForces forces(List<GearPoints.LinePath> lines, double[] tensions, double passedOn) {
         Vec3 pull = Vec3.ZERO;
         double behind = 0;
         for (int i = 0; i < lines.size(); i++) {

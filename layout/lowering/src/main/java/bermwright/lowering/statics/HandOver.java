@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.lowering.sequence;
+package bermwright.lowering.statics;
 
 import bermwright.lowering.body.Body;
 import bermwright.lowering.body.TippingBody;
