@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.egress;
 
-import bermwright.finding.CoverRule;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
@@ -93,7 +92,7 @@ public record WaysOut(Map<String, Integer> hulls, List<WayToShelter> shelters, L
      * Looks for the ways.
      *
      * @param shapes the plan's outlines
-     * @param cover  its cover, whose findings say which hatches are buried
+     * @param cover  its cover, which says which hatches are buried
      * @return the ways
      */
     public static WaysOut of(SiteShapes shapes, SiteCover cover) {
@@ -133,16 +132,12 @@ public record WaysOut(Map<String, Integer> hulls, List<WayToShelter> shelters, L
     /** Walks the hulls and tunnels. */
     private static final class Search {
         private final Plan plan;
-        private final Set<String> buried = new HashSet<>();
+        private final Set<String> buried;
         private final Map<String, List<Tunnel>> tunnels = new HashMap<>();
 
         Search(Plan plan, SiteCover cover) {
             this.plan = plan;
-            for (Finding finding : cover.findings()) {
-                if (finding.rule().equals(CoverRule.COVER_HATCH_BURIED)) {
-                    buried.add(finding.subject());
-                }
-            }
+            this.buried = cover.buriedHatches();
             for (Tunnel tunnel : plan.tunnels()) {
                 tunnels.computeIfAbsent(tunnel.from(), k -> new ArrayList<>()).add(tunnel);
                 tunnels.computeIfAbsent(tunnel.to(), k -> new ArrayList<>()).add(tunnel);

@@ -22,9 +22,11 @@ import bermwright.site.plan.Tunnel;
 import bermwright.site.plan.Wall;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
@@ -52,6 +54,35 @@ final class CoverFindings {
     private CoverFindings(Plan plan, SiteHulls site) {
         this.plan = plan;
         this.site = site;
+    }
+
+    /** Names of the hatches of covered hulls that soil stands over, so that nobody gets out by them. */
+    static Set<String> buriedHatches(Plan plan, SiteHulls site, Mound mound) {
+        Set<String> buried = new HashSet<>();
+        for (Hull hull : plan.hulls()) {
+            Optional<HullSolid> solid = site.hull(hull.id()).filter(s -> hull.cover().isPresent());
+            solid.ifPresent(s -> hull.hatches().stream().filter(h -> overSill(site, new At(hull, s, h), mound) > 0)
+                    .forEach(h -> buried.add(HatchName.of(hull, h).toString())));
+        }
+        return buried;
+    }
+
+    private record At(Hull hull, HullSolid solid, Hatch hatch) {
+    }
+
+    /** Soil over the sill of a hatch a metre ahead of it (m); nothing where a tunnel leads to it. */
+    private static double overSill(SiteHulls site, At at, Mound mound) {
+        if (site.isTunnelled(HatchName.of(at.hull, at.hatch).toString())) {
+            return 0;
+        }
+        Vec3 middle = SiteHulls.middle(at.solid, at.hull, at.hatch);
+        Vec3 axis = at.solid.pose().axis();
+        Vec3 out = at.hatch.end() == Hatch.End.BASE ? axis.times(-1) : at.hatch.end() == Hatch.End.FAR ? axis
+                : at.solid.pose().left().times(Math.sin(at.hatch.around()))
+                        .plus(at.solid.pose().crown().times(Math.cos(at.hatch.around())));
+        Vec3 ahead = middle.plus(out.times(1));
+        double sill = middle.z() - at.hatch.height() / 2;
+        return mound.finished().height(ahead.plan()) - Math.max(sill, site.ground().height(ahead.plan()));
     }
 
     static List<Finding> of(Plan plan, SiteHulls site, Optional<Mound> mound, List<HullCover> covers,
@@ -125,25 +156,14 @@ final class CoverFindings {
     }
 
     private void hatch(Hull hull, HullSolid solid, Hatch hatch, Optional<Mound> mound) {
-        if (mound.isEmpty() || site.isTunnelled(HatchName.of(hull, hatch).toString())) {
-            return;
-        }
-        Vec3 at = SiteHulls.middle(solid, hull, hatch);
-        Vec3 axis = solid.pose().axis();
-        Vec3 out = hatch.end() == Hatch.End.BASE ? axis.times(-1) : hatch.end() == Hatch.End.FAR ? axis
-                : solid.pose().left().times(Math.sin(hatch.around()))
-                        .plus(solid.pose().crown().times(Math.cos(hatch.around())));
-        Vec3 ahead = at.plus(out.times(1));
-        double soil = mound.get().finished().height(ahead.plan());
-        double sill = at.z() - hatch.height() / 2;
-        double over = soil - Math.max(sill, site.ground().height(ahead.plan()));
+        double over = mound.map(m -> overSill(site, new At(hull, solid, hatch), m)).orElse(0.0);
         if (over > 0) {
             findings.add(Finding.of(CoverRule.COVER_HATCH_BURIED, Level.REFUSE, HatchName.of(hull, hatch).toString(),
                     Figures.of(over, 0, "m"), text("Soil stands %.1f m over the sill a metre ahead of the hatch, so it"
                             + " cannot be used.", over))
                     .todo(text("Raise the sill by %.2f m, keep that end open, hold the soil with a wall, or lead a"
                             + " tunnel to it.", over))
-                    .at(site.metres().projected(at).plan()));
+                    .at(site.metres().projected(SiteHulls.middle(solid, hull, hatch)).plan()));
         }
     }
 

@@ -33,9 +33,11 @@ import java.util.Set;
  * @param hulls    what covers each hull that has a cover and lies on known ground
  * @param passing  how what passes through the covers fares
  * @param findings what is wrong with the covers
+ * @param buriedHatches hatches that soil stands over, by the names that tunnels know them by
  */
 public record SiteCover(ElevationGrid natural, ElevationGrid prepared, ElevationGrid finished, List<Ring> toes,
-        double volume, List<HullCover> hulls, List<PassedThrough> passing, List<Finding> findings) {
+        double volume, List<HullCover> hulls, List<PassedThrough> passing, List<Finding> findings,
+        Set<String> buriedHatches) {
     /** Steps of the depth map along a hull (m) and around it. */
     private static final double MAP_STEP = 0.5;
     private static final int MAP_AROUND = 72;
@@ -46,6 +48,7 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
         hulls = List.copyOf(hulls);
         passing = List.copyOf(passing);
         findings = List.copyOf(findings);
+        buriedHatches = Set.copyOf(buriedHatches);
     }
 
     /**
@@ -82,7 +85,8 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
         findings.addAll(passing.findings(mound.finished()));
         return new SiteCover(before, bed, finished,
                 toes, mound.placedVolume()
-                        - states.stream().mapToDouble(PassedThrough::displaced).sum(), covers, states, findings);
+                        - states.stream().mapToDouble(PassedThrough::displaced).sum(), covers, states, findings,
+                CoverFindings.buriedHatches(plan, site, mound));
     }
 
     /** The mound over given covers, in true metres; no ways are kept clear at closed hulls. */
@@ -124,7 +128,7 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
         List<PassedThrough> states = passing.states(surface);
         taken += states.stream().mapToDouble(PassedThrough::displaced).sum();
         double volume = Math.max(0, Mound.volumeBetween(site.ground(), surface) - taken);
-        return new SiteCover(before, bed, finished, List.of(), volume, covers, states, findings);
+        return new SiteCover(before, bed, finished, List.of(), volume, covers, states, findings, Set.of());
     }
 
     /** Soil placed for a hull, the ground before, and the outlines of all mounds; none where they are not known. */
