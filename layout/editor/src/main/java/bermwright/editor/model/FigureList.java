@@ -3,10 +3,10 @@ package bermwright.editor.model;
 
 import bermwright.finding.Finding;
 import bermwright.lowering.sequence.LoweringResult;
+import bermwright.site.answer.AnswerTable;
+import bermwright.site.answer.Answers;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
-import bermwright.site.exposure.HullCover;
-import bermwright.site.exposure.StationDose;
 import bermwright.site.pose.LyingPose;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,12 +34,7 @@ public final class FigureList {
         assessment.hulls().forEach(list::hull);
         assessment.cover().ifPresent(cover -> list.add("plan", "soil placed in all", "m\u00b3", cover.volume()));
         assessment.earthworks().ifPresent(e -> {
-            list.add("plan", "soil before digging", "m\u00b3", e.bank());
-            list.add("plan", "soil in the haulers", "m\u00b3", e.loose());
-            list.add("plan", "mass of soil", "t", e.mass() / 1e3);
-            list.add("plan", "machine hours", "h", e.machineHours().orElse(Double.NaN));
-            list.add("plan", "soil left in borrow grounds", "m\u00b3", e.borrowLeft());
-            list.add("plan", "soil short", "m\u00b3", e.shortage());
+            list.all("plan", Answers.EARTHWORKS, e);
             e.hauls().forEach(h -> list.add(h.from() + " to " + h.to(), "way", "m", h.distance()));
         });
         assessment.dose().ifPresent(dose -> {
@@ -61,8 +56,8 @@ public final class FigureList {
         String id = hull.hull().id();
         hull.lying().ifPresent(lying -> lying(id, lying));
         hull.laydown().flatMap(l -> l.lowering()).ifPresent(result -> lowering(id, result));
-        hull.cover().ifPresent(cover -> cover(id, cover));
-        hull.stations().forEach(this::station);
+        hull.cover().ifPresent(cover -> all(id, Answers.COVER, cover));
+        hull.stations().forEach(s -> all(s.hull() + "/" + s.station(), Answers.STATIONS, s));
     }
 
     private void lying(String id, LyingPose lying) {
@@ -71,11 +66,7 @@ public final class FigureList {
     }
 
     private void lowering(String id, LoweringResult r) {
-        add(id, "balance tilt", "\u00b0", Math.toDegrees(r.balanceTilt()));
-        add(id, "hand-over tilt", "\u00b0", Math.toDegrees(r.handOverTilt()));
-        add(id, "greatest pull-over", "kN", r.greatestPullOver() / 1e3);
-        add(id, "greatest tension of a line", "kN", r.greatestLineTension() / 1e3);
-        add(id, "line angle at rest", "\u00b0", Math.toDegrees(r.lineAngleAtRest()));
+        all(id, Answers.LOWERING, r);
         add(id, "factor, line", r.factors().line());
         add(id, "factor, winch", r.factors().winch());
         add(id, "factor, pole", r.factors().pole());
@@ -83,25 +74,9 @@ public final class FigureList {
         add(id, "factor, pivot hold", r.factors().pivotHold());
     }
 
-    private void cover(String id, HullCover cover) {
-        add(id, "soil placed", "m\u00b3", cover.volume());
-        add(id, "mass of soil placed", "t", cover.placedMass() / 1e3);
-        add(id, "least depth of cover", "m", cover.least().depth());
-        add(id, "least areal density", "g/cm\u00b2", cover.leastArealDensity() / 10);
-        add(id, "skin below required depth", "%", 100 * cover.shareBelowWanted());
-    }
-
-    private void station(StationDose s) {
-        String subject = s.hull() + "/" + s.station();
-        add(subject, "dose upright, bare", "mSv", s.upright() * 1e3);
-        add(subject, "dose covered, best", "mSv", s.covered().best() * 1e3);
-        add(subject, "dose covered, low (16th percentile)", "mSv", s.covered().low() * 1e3);
-        add(subject, "dose covered, high (84th percentile)", "mSv", s.covered().high() * 1e3);
-        add(subject, "cosmic rays from the sky", "mSv", s.parts().cosmic() * 1e3);
-        add(subject, "event from the sky", "mSv", s.parts().event() * 1e3);
-        add(subject, "ground return", "mSv", s.parts().groundReturn() * 1e3);
-        add(subject, "less than upright", "%", 100 * s.reduction());
-        add(subject, "thinnest way out", "g/cm\u00b2", s.seen().leastArealDensity() / 10);
-        add(subject, "half the sky below", "g/cm\u00b2", s.seen().medianArealDensity() / 10);
+    /** The figures of a table, as every answer shows them. */
+    private <T> void all(String subject, AnswerTable<T> table, T of) {
+        table.figures().forEach(f -> f.unit().ifPresent(unit -> add(subject, f.heading(),
+                unit.symbol().isEmpty() ? "1" : unit.symbol(), f.read(of))));
     }
 }

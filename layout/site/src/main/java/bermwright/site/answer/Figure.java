@@ -67,6 +67,16 @@ public record Figure<T>(String key, String heading, String meaning, Optional<Uni
     }
 
     /**
+     * The number as people read it.
+     *
+     * @param of what it is a figure of
+     * @return the number in its unit, a share in per cent; not a number where there is none
+     */
+    public double read(T of) {
+        return number(of).orElse(Double.NaN) * (unit.filter(u -> u == Unit.PERCENT).isPresent() ? 100 : 1);
+    }
+
+    /**
      * The figure as people read it, in the same characters wherever it stands.
      *
      * @param of what it is a figure of
