@@ -51,6 +51,11 @@ final class GeoKeys {
     GeoKeys(TiffDirectory directory, FileTrouble trouble) throws IOException {
         this.trouble = trouble;
         long[] keys = directory.wholes(DIRECTORY);
+        for (long key : keys) {
+            if (key < 0) {
+                throw trouble.badValue(TiffTag.name(DIRECTORY), key, "whole numbers without a sign");
+            }
+        }
         double[] doubles = directory.reals(DOUBLES);
         String text = directory.text(TEXTS).orElse("");
         for (int i = 4; i + 3 < keys.length && i / 4 <= keys[3]; i += 4) {
