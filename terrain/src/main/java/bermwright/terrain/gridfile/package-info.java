@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 /**
- * Reads and writes height files; grid units, reference systems and no-data marks stop here.
+ * Reads and writes height files of any size, window by window; grid units, reference systems and no-data marks stop
+ * here.
  */
 package bermwright.terrain.gridfile;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 /**
- * Pictures of the ground: shading, slope bands, contour lines, as plain arrays and lines.
+ * Surfaces and pictures of the ground, of any size as a stream of blocks: slope, roughness, shading, contours, horizon,
+ * light.
  */
 package bermwright.terrain.relief;
