@@ -267,7 +267,8 @@ record Readers(Assessment assessment, Pack pack) {
         pack.figure(sheets.crossSection(cut), hull.cover().isPresent() ? "Cut where the cover is thinnest, or at half"
                 + " length where that is at an end." : "");
         sheets.unrolled().ifPresent(drawing -> pack.figure(drawing, "The grid carries "
-                + Words.said(assessment.ground().grid().trueSpacing(), "m") + " cells: what is smaller is not known."));
+                + Words.said(assessment.ground().grid().surveyedSpacing(), "m")
+                + " cells: what is smaller is not known."));
         sheets.passThroughs().ifPresent(pack::table);
         hull.burial().ifPresent(burial -> {
             BurialSheets shell = new BurialSheets(hull.hull(), burial);

@@ -116,7 +116,7 @@ final class HullGround {
     private void slope(FittedPlane plane) {
         Ring bed = bed();
         double k = ground.metreScale();
-        double nodes = Math.max(1, bed.area() * k * k / Math.pow(ground.trueSpacing(), 2));
+        double nodes = Math.max(1, bed.area() * k * k / Math.pow(ground.surveyedSpacing(), 2));
         double noise = plan.ground().elevationSpread() * Math.sqrt(12 / nodes);
         if (hull.arrival() == Hull.Arrival.STAYS_UPRIGHT) {
             slope("under it", plane.slope(), noise / hull.diameter(), plane.centre());
@@ -124,11 +124,11 @@ final class HullGround {
         }
         slope("along it", plane.slopeAlong(hull.layDownAzimuth()), noise / hull.length(), plane.centre());
         slope("across it", plane.slopeAcross(hull.layDownAzimuth()), noise / hull.diameter(), plane.centre());
-        if (hull.diameter() < CELLS_FOR_A_SLOPE * ground.trueSpacing()) {
+        if (hull.diameter() < CELLS_FOR_A_SLOPE * ground.surveyedSpacing()) {
             add(Finding.of(SiteRule.SLOPE_NOT_KNOWN, Finding.Level.WARN, hull.id(),
-                    Finding.Figures.of(ground.trueSpacing(), hull.diameter() / CELLS_FOR_A_SLOPE, "m"),
+                    Finding.Figures.of(ground.surveyedSpacing(), hull.diameter() / CELLS_FOR_A_SLOPE, "m"),
                     ("The elevation file's cells of %s m are too wide to show the slope across hull %s, %s m wide."
-                    + " It is not known.").formatted(SitePairs.number(ground.trueSpacing()), hull.id(),
+                    + " It is not known.").formatted(SitePairs.number(ground.surveyedSpacing()), hull.id(),
                     SitePairs.number(hull.diameter()))).at(plane.centre()));
         }
     }
@@ -172,12 +172,12 @@ final class HullGround {
                     .todo(isBenchPlanned() ? "Lower or widen the bench planned here: it does not take this away."
                             : SiteRule.BELLY_HIGH_SPOT.entry().todo()));
         }
-        if (ground.trueSpacing() > BELLY_ALLOWANCE || unseen > BELLY_ALLOWANCE) {
+        if (ground.surveyedSpacing() > BELLY_ALLOWANCE || unseen > BELLY_ALLOWANCE) {
             add(Finding.of(SiteRule.BELLY_NOT_KNOWN, Finding.Level.WARN, hull.id(),
-                    Finding.Figures.of(Math.max(ground.trueSpacing(), unseen), BELLY_ALLOWANCE, "m"),
+                    Finding.Figures.of(Math.max(ground.surveyedSpacing(), unseen), BELLY_ALLOWANCE, "m"),
                     ("Under the belly of hull %s, stones and steps narrower than the cell of %s m or lower than twice"
                     + " the spread of the heights, %s m, are not known.")
-                    .formatted(hull.id(), SitePairs.number(ground.trueSpacing()), SitePairs.number(unseen)))
+                    .formatted(hull.id(), SitePairs.number(ground.surveyedSpacing()), SitePairs.number(unseen)))
                     .at(bed().centre()));
         }
     }
