@@ -24,7 +24,7 @@ final class SiteFeatures {
     private SiteFeatures() {
     }
 
-    /** All features: outlines, hull axes, points to set out, findings with a place. */
+    /** All features: outlines, axes, stations, hatches, floors, points to set out, findings with a place. */
     static List<Feature> of(Assessment assessment) {
         List<Feature> features = new ArrayList<>();
         for (Shape shape : assessment.shapes().all()) {
@@ -45,7 +45,8 @@ final class SiteFeatures {
         for (Numbered numbered : Numbered.of(assessment.findings())) {
             numbered.finding().place().ifPresent(place -> features.add(finding(assessment, numbered, place)));
         }
-        return features;
+        features.addAll(PlacedFeatures.of(assessment));
+        return Feature.withOwnIds(features);
     }
 
     private static void axis(HullAssessment of, List<Feature> features) {

@@ -3,8 +3,6 @@ package bermwright.report.exchange;
 
 import bermwright.foundation.Vec3;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -13,8 +11,8 @@ import java.util.Locale;
  * Writes features as a drawing exchange file of release 12 (AC1009), in projected metres: each layer its own, points
  * with their ids as text, lines and areas as 3D polylines.
  *
- * <p>Ids hold only printable ASCII there; other signs become {@code ?}. A height that is not known is written as 0 on a
- * layer whose name ends in {@code _NO_HEIGHT}.
+ * <p>Signs beyond ASCII are written as U+XXXX after a backslash, as drawing programs read them. A height that is not
+ * known is written as 0 on a layer whose name ends in {@code _NO_HEIGHT}.
  *
  * @see "DXF reference, release 12: HEADER, TABLES and ENTITIES sections; from memory"
  */
@@ -34,7 +32,7 @@ public final class DxfFile {
      * @throws IOException if it cannot be written
      */
     public static void write(Path file, List<Feature> features) throws IOException {
-        Pairs out = new Pairs();
+        DxfPairs out = new DxfPairs();
         header(out, features);
         List<String> layers = features.stream().map(DxfFile::layer).distinct().toList();
         out.pair(0, "SECTION").pair(2, "TABLES");
@@ -48,10 +46,10 @@ public final class DxfFile {
         out.pair(0, "ENDTAB").pair(0, "ENDSEC").pair(0, "SECTION").pair(2, "ENTITIES");
         features.forEach(feature -> entity(out, feature));
         out.pair(0, "ENDSEC").pair(0, "EOF");
-        Files.write(file, out.text.toString().getBytes(StandardCharsets.US_ASCII));
+        out.write(file);
     }
 
-    private static void header(Pairs out, List<Feature> features) {
+    private static void header(DxfPairs out, List<Feature> features) {
         double[] range = {0, 0, 0, 0};
         List<Vec3> all = features.stream().flatMap(f -> f.places().stream()).toList();
         if (!all.isEmpty()) {
@@ -66,7 +64,7 @@ public final class DxfFile {
         out.pair(0, "ENDSEC");
     }
 
-    private static void entity(Pairs out, Feature feature) {
+    private static void entity(DxfPairs out, Feature feature) {
         String layer = layer(feature);
         Vec3 first = feature.places().get(0);
         if (feature.shape() == Feature.Shape.POINT) {
@@ -79,34 +77,11 @@ public final class DxfFile {
             }
             out.pair(0, "SEQEND").pair(8, layer);
         }
-        out.pair(0, "TEXT").pair(8, layer).place(first).number(40, TEXT_HEIGHT).pair(1, ascii(feature.id()));
+        out.pair(0, "TEXT").pair(8, layer).place(first).number(40, TEXT_HEIGHT).words(1, feature.id());
     }
 
     private static String layer(Feature feature) {
         boolean known = feature.places().stream().noneMatch(place -> Double.isNaN(place.z()));
         return feature.layer().toUpperCase(Locale.ROOT) + (known ? "" : "_NO_HEIGHT");
-    }
-
-    private static String ascii(String words) {
-        String safe = words.replaceAll("[^\\x20-\\x7E]", "?");
-        return safe.isBlank() ? "?" : safe;
-    }
-
-    /** Group code and value, a line each. */
-    private static final class Pairs {
-        private final StringBuilder text = new StringBuilder();
-
-        Pairs pair(int code, String value) {
-            text.append(String.format(Locale.ROOT, "%3d", code)).append("\r\n").append(value).append("\r\n");
-            return this;
-        }
-
-        Pairs number(int code, double value) {
-            return pair(code, String.format(Locale.ROOT, "%.4f", value));
-        }
-
-        Pairs place(Vec3 place) {
-            return number(10, place.x()).number(20, place.y()).number(30, Double.isNaN(place.z()) ? 0 : place.z());
-        }
     }
 }

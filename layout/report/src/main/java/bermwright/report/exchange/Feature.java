@@ -5,9 +5,11 @@ import bermwright.foundation.Require;
 import bermwright.foundation.Vec3;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -33,6 +35,28 @@ public record Feature(String layer, String id, Shape shape, List<Vec3> places, M
         attributes.forEach((key, value) -> Require.that(
                 value instanceof Double || value instanceof Long || value instanceof String,
                 "attribute %s is a %s; accepted: a number or words", key, value.getClass().getSimpleName()));
+    }
+
+    /**
+     * Features of which no two of a layer have one id: later ones of an id get {@code (2)}, {@code (3)} behind it.
+     *
+     * @param features the features
+     * @return as many, in the same order
+     */
+    public static List<Feature> withOwnIds(List<Feature> features) {
+        Set<List<String>> taken = new HashSet<>();
+        features.forEach(f -> taken.add(List.of(f.layer, f.id)));
+        Set<List<String>> used = new HashSet<>();
+        List<Feature> own = new ArrayList<>();
+        for (Feature feature : features) {
+            String id = feature.id;
+            for (int i = 2; !used.add(List.of(feature.layer, id)); i++) {
+                String next = feature.id + " (" + i + ")";
+                id = taken.contains(List.of(feature.layer, next)) ? id : next;
+            }
+            own.add(new Feature(feature.layer, id, feature.shape, feature.places, feature.attributes));
+        }
+        return own;
     }
 
     /** Kinds of geometry. */

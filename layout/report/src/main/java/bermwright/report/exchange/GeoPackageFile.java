@@ -23,12 +23,11 @@ import java.util.TreeMap;
  * Writes features as a GeoPackage: one table for each layer and kind of geometry, the lunar reference system by its
  * well-known text.
  *
- * <p>The time of last change is fixed, so that the same plan gives the same file.
+ * <p>Each table has a spatial index. The time of last change is fixed, so that the same plan gives the same file.
  *
  * @see "OGC 12-128r15, GeoPackage 1.2: annexes C and F.10 (well-known text for reference systems)"
  */
 public final class GeoPackageFile {
-    private static final int OWN_SYSTEM = 100_001;
     private static final int UNDEFINED_CARTESIAN = -1;
     private static final String LAST_CHANGE = "2000-01-01T00:00:00.000Z";
     private static final int APPLICATION_GPKG = 0x47504B47;
@@ -49,14 +48,14 @@ public final class GeoPackageFile {
         Files.deleteIfExists(file);
         Map<String, List<Feature>> tables = new TreeMap<>();
         features.forEach(f -> tables.computeIfAbsent(table(f), key -> new ArrayList<>()).add(f));
-        int system = frame.wellKnown().isEmpty() ? UNDEFINED_CARTESIAN : OWN_SYSTEM;
+        int system = frame.wellKnown().isEmpty() ? UNDEFINED_CARTESIAN : GeoPackageTables.number(frame);
         try (Connection base = DriverManager.getConnection("jdbc:sqlite:" + file.toAbsolutePath())) {
             try (Statement statement = base.createStatement()) {
                 statement.execute("PRAGMA application_id = " + APPLICATION_GPKG);
                 statement.execute("PRAGMA user_version = " + VERSION_1_2);
             }
             base.setAutoCommit(false);
-            GeoPackageTables.create(base, frame, OWN_SYSTEM);
+            GeoPackageTables.create(base, frame);
             for (Map.Entry<String, List<Feature>> table : tables.entrySet()) {
                 layer(base, table.getKey(), table.getValue(), system);
             }
@@ -110,6 +109,8 @@ public final class GeoPackageFile {
             }
             row.executeBatch();
         }
+        List<double[]> ranges = features.stream().map(f -> range(List.of(f))).toList();
+        GeoPackageIndex.create(base, table, ranges);
     }
 
     private static String kind(Object value) {

@@ -31,6 +31,7 @@ final class GeoPackageTables {
         """
         INSERT INTO gpkg_extensions VALUES ('gpkg_spatial_ref_sys', 'definition_12_063', 'gpkg_crs_wkt',
         'http://www.geopackage.org/spec120/#extension_crs_wkt', 'read-write')"""};
+    private static final int OWN_SYSTEM = 100_001;
     private static final String EARTH = "GEOGCS[\"WGS 84\",DATUM[\"WGS_1984\","
             + "SPHEROID[\"WGS 84\",6378137,298.257223563]],"
             + "PRIMEM[\"Greenwich\",0],UNIT[\"degree\",0.0174532925199433],AUTHORITY[\"EPSG\",\"4326\"]]";
@@ -55,10 +56,9 @@ final class GeoPackageTables {
      *
      * @param base  the open file
      * @param frame the site's reference system
-     * @param own   its number (1)
      * @throws SQLException if the file refuses
      */
-    static void create(Connection base, SiteFrame frame, int own) throws SQLException {
+    static void create(Connection base, SiteFrame frame) throws SQLException {
         try (Statement statement = base.createStatement()) {
             for (String create : CREATE) {
                 statement.execute(create);
@@ -68,12 +68,23 @@ final class GeoPackageTables {
         system(base, new Object[] {"Undefined geographic", 0, "NONE", 0, "undefined", "undefined", "undefined"});
         system(base, new Object[] {"WGS 84 geodetic", 4326, "EPSG", 4326, EARTH, "the Earth; not used", "undefined"});
         if (!frame.wellKnown().isEmpty()) {
-            boolean number = frame.code().matches("\\d{1,9}");
+            int own = number(frame);
             boolean old = frame.wellKnown().stripLeading().startsWith("PROJCS[");
             system(base, new Object[] {frame.name(), own, frame.authority().isEmpty() ? "NONE" : frame.authority(),
-                number ? Integer.parseInt(frame.code()) : own, old ? frame.wellKnown() : "undefined",
+                own, old ? frame.wellKnown() : "undefined",
                 "projected metres on the Moon", old ? "undefined" : frame.wellKnown()});
         }
+    }
+
+    /**
+     * The number of the site's reference system: its code, where that is one.
+     *
+     * @param frame the reference system
+     * @return the code; else a number of our own
+     */
+    static int number(SiteFrame frame) {
+        boolean isCode = frame.code().matches("[1-9]\\d{0,8}") && !frame.code().equals("4326");
+        return isCode ? Integer.parseInt(frame.code()) : OWN_SYSTEM;
     }
 
     private static void system(Connection base, Object[] values) throws SQLException {

@@ -29,7 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 class ExchangeFilesTest {
     private static final double TENTH_OF_A_MILLIMETRE = 1e-4;
     private static final String HOSTILE = "A'); DROP TABLE gpkg_contents; -- \"\n<b>";
-    private static final SiteFrame FRAME = new SiteFrame("Moon south polar stereographic", "IAU_2015", "30135",
+    static final SiteFrame FRAME = new SiteFrame("Moon south polar stereographic", "IAU_2015", "30135",
             "PROJCRS[\"Moon south polar stereographic\",BASEGEOGCRS[\"Moon (2015) - Sphere / Ocentric\","
             + "DATUM[\"Moon (2015) - Sphere\",ELLIPSOID[\"Moon (2015) - Sphere\",1737400,0,LENGTHUNIT[\"metre\",1]]],"
             + "PRIMEM[\"Reference Meridian\",0,ANGLEUNIT[\"degree\",0.0174532925199433]]],"
@@ -113,7 +113,7 @@ class ExchangeFilesTest {
         assertEquals(Map.of("SECTION", 3, "ENDSEC", 3, "POLYLINE", 3, "VERTEX", 10, "SEQEND", 3, "POINT", 1, "TEXT", 4,
                 "EOF", 1, "TABLE", 2), subset(kinds));
         assertEquals(2, closed);
-        assertEquals(List.of("A", "A'); DROP TABLE gpkg_contents; -- \"?<b>", "A winch 1", "east to A"), texts);
+        assertEquals(List.of("A", "A'); DROP TABLE gpkg_contents; -- \" <b>", "A winch 1", "east to A"), texts);
         assertTrue(lines.contains("HAUL_WAYS_NO_HEIGHT"));
     }
 
@@ -170,6 +170,57 @@ class ExchangeFilesTest {
             row.next();
             return row.getInt(1);
         }
+    }
+
+    @Test
+    void theSameFeaturesGiveTheSameBytes() throws Exception {
+        for (String name : List.of("a", "b")) {
+            GeoPackageFile.write(directory.resolve(name + ".gpkg"), features(), FRAME);
+            GeoJsonFile.write(directory.resolve(name + ".geojson"), features(), FRAME);
+            DxfFile.write(directory.resolve(name + ".dxf"), features());
+        }
+        for (String kind : List.of("gpkg", "geojson", "dxf")) {
+            assertEquals(-1, Files.mismatch(directory.resolve("a." + kind), directory.resolve("b." + kind)), kind);
+        }
+    }
+
+    @Test
+    void namesThatAreNotLatinStandInTheDrawingFile() {
+        assertEquals("\\U+6708\\U+9762 A", DxfPairs.ascii("\u6708\u9762 A"));
+        assertEquals("\\U+005CU+0041 \\U+0025\\U+0025d \\U+005EJ", DxfPairs.ascii("\\U+0041 %%d ^J"));
+        assertEquals("a b", DxfPairs.ascii("a\nb"));
+    }
+
+    @Test
+    void noTwoFeaturesOfALayerHaveOneId() {
+        List<Feature> own = Feature.withOwnIds(List.of(point("ways", "a"), point("ways", "a"), point("ways", "a (2)"),
+                point("pads", "a"), point("ways", "a")));
+        assertEquals(List.of("a", "a (3)", "a (2)", "a", "a (4)"), own.stream().map(Feature::id).toList());
+    }
+
+    private static Feature point(String layer, String id) {
+        return new Feature(layer, id, Feature.Shape.POINT, List.of(Vec3.ZERO), Map.of());
+    }
+
+    @Test
+    void everyTableHasASpatialIndexThatHoldsItsRows() throws Exception {
+        Path file = directory.resolve("index.gpkg");
+        GeoPackageFile.write(file, features(), FRAME);
+        try (Connection base = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement statement = base.createStatement()) {
+            assertEquals(3, one(statement, "SELECT count(*) FROM gpkg_extensions WHERE extension_name ="
+                    + " 'gpkg_rtree_index'"));
+            assertEquals(1, one(statement, "SELECT count(*) FROM rtree_hulls_areas_geom WHERE minx > 15"));
+            assertEquals(18, one(statement, "SELECT count(*) FROM sqlite_master WHERE type = 'trigger'"));
+            assertEquals(30135, one(statement, "SELECT srs_id FROM gpkg_contents LIMIT 1"));
+        }
+    }
+
+    @Test
+    void numbersAreWrittenPlainly() {
+        assertEquals("-0.0050 12.3457 0.0000 -3.1000", String.join(" ", Decimals.of(-0.005, 4),
+                Decimals.of(12.34567, 4), Decimals.of(-0.00001, 4), Decimals.of(-3.1, 4)));
+        assertThrows(IllegalArgumentException.class, () -> Decimals.of(Double.NaN, 2));
     }
 
     @Test
