@@ -6,7 +6,7 @@ import bermwright.shielding.spectrum.CosmicSpectrum;
 import bermwright.shielding.spectrum.SolarActivity;
 
 /**
- * How far the response to cosmic rays may be off: by its model, as published figures lie, and by the sun, as the dose
+ * How far the response to cosmic rays may be off: by the parts of its model, and by the sun, as the dose
  * changes one standard deviation of the modulation to either side.
  */
 final class CosmicSpread implements TabulatedResponse.Spread {
@@ -51,7 +51,7 @@ final class CosmicSpread implements TabulatedResponse.Spread {
 
     @Override
     public Band at(double arealDensity) {
-        return PublishedSpread.cosmic(arealDensity);
+        return ModelSpread.cosmic(arealDensity);
     }
 
     @Override

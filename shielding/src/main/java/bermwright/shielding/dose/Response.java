@@ -90,6 +90,15 @@ public interface Response {
     double deepest();
 
     /**
+     * The greatest areal density at which the response is held against others; what comes through more is extrapolated.
+     *
+     * @return areal density (kg/m2), positive, at most {@link #deepest}
+     */
+    default double tested() {
+        return deepest();
+    }
+
+    /**
      * What open ground under open sky sends back to a person standing on it, beside what {@link #isotropicDose} holds
      * of it.
      *

@@ -133,6 +133,11 @@ final class TabulatedResponse implements Response {
     }
 
     @Override
+    public double tested() {
+        return terms.slanted().isPresent() ? Math.min(deepest, ModelSpread.TESTED) : deepest;
+    }
+
+    @Override
     public double openGroundReturn() {
         return terms.openGroundReturn();
     }

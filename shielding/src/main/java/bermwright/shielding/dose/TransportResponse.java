@@ -60,7 +60,7 @@ final class TransportResponse {
     }
 
     Response event(EventSpectrum spectrum, Progress progress) {
-        return response(eventTable(spectrum, progress), PlanningSpread::event,
+        return response(eventTable(spectrum, progress), ModelSpread::event,
                 new Role(Response.Per.EVENT, BodyDose::slow, eventNote(spectrum)));
     }
 
@@ -75,7 +75,7 @@ final class TransportResponse {
     /** Gray equivalent of an organ by an event; off as the effective dose is. */
     Response eventOrgan(EventSpectrum spectrum, OrganDose.Organ organ, Progress progress) {
         Table table = organTable(eventKey(spectrum), new Source.Event(spectrum), organ, progress);
-        return response(table, PlanningSpread::event, organRole(Response.Per.EVENT, organ, eventNote(spectrum)));
+        return response(table, ModelSpread::event, organRole(Response.Per.EVENT, organ, eventNote(spectrum)));
     }
 
     private static Role organRole(Response.Per per, OrganDose.Organ organ, ModelNote effective) {
@@ -107,7 +107,7 @@ final class TransportResponse {
     }
 
     DoseCurve eventCurve(EventSpectrum spectrum, Progress progress) {
-        return curve(eventTable(spectrum, progress), PlanningSpread::event, Response.Per.EVENT, List.of());
+        return curve(eventTable(spectrum, progress), ModelSpread::event, Response.Per.EVENT, List.of());
     }
 
     private Table cosmicTable(CosmicSpectrum spectrum, Progress progress) {
@@ -265,16 +265,17 @@ final class TransportResponse {
         return new ModelNote("cosmic-response",
                 "effective dose of galactic cosmic rays (W " + spectrum.modulationW() + ", hydrogen to nickel) behind "
                         + shield.soil().name() + " soil" + skinWords()
-                        + ": transport along the ray with slowing down, fragmentation and an intranuclear cascade, "
-                        + "slow neutrons by diffusion through each piece of wall by its own cover, the first soil on "
-                        + "the ray, square to the face it leaves through, soil further out left out; given back "
-                        + "between walls and floor of the room; ions beyond hydrogen, with all they make in the body, "
-                        + "by quality factor behind its own water, 5 g/cm2 for red marrow, 10 for other tissues",
-                "0 to 1000 g/cm2, where the last published figure stands, extrapolated to 1500; fast particles "
-                        + "straight ahead, pions, muons and gammas roughly; gammas of the "
-                        + "ground 3.4 mSv a year in the open whatever the sun, its fast nucleons roughly",
-                "a factor 1.3 to 50 g/cm2, 1.4 at 180, 1.5 at 300, 2 at 500, 2.4 at 1000, 4.2 at 1500: the distance "
-                        + "of published figures, never less than the planning spread; beside it the sun, W "
+                        + ": ions and protons straight along the ray with slowing down and fragmentation; what an "
+                        + "intranuclear cascade makes of them by depth and direction through a level slab, each "
+                        + "direction at its own slant through the first soil on the ray; what the floor throws back "
+                        + "with the direction that makes it; slow neutrons by diffusion through each piece of wall, "
+                        + "given back between walls and floor of the room; ions beyond hydrogen, with all they make "
+                        + "in the body, by quality factor behind its own water, 5 g/cm2 for red marrow, 10 for other "
+                        + "tissues",
+                "0 to 1000 g/cm2, to where it is held against others, extrapolated to 1500; walls taken as level over "
+                        + "some 100 g/cm2 around each ray; electrons and gammas roughly; gammas of the ground 3.4 mSv a "
+                        + "year in the open whatever the sun",
+                ModelSpread.words(true) + "; beside it the sun, W "
                         + words(CosmicSpread.quiet(spectrum)) + " to " + words(CosmicSpread.active(spectrum))
                         + ", half the range that minimum, mean and maximum are known by",
                 ModelNote.Status.COMPUTED,
@@ -285,11 +286,11 @@ final class TransportResponse {
     private ModelNote eventNote(EventSpectrum spectrum) {
         return new ModelNote("event-response",
                 "effective dose of the protons of " + spectrum.name() + " behind " + shield.soil().name() + " soil"
-                        + skinWords() + " and of what they make on the way, straight-ahead transport",
-                "0 to 1500 g/cm2; spectrum fitted from " + spectrum.range().fromMeV() + " to "
+                        + skinWords() + " and of what they make on the way, by depth and direction through a level slab",
+                "0 to 1000 g/cm2, extrapolated to 1500; spectrum fitted from " + spectrum.range().fromMeV() + " to "
                         + spectrum.range().toMeV() + " MeV and continued beyond; particles heavier than protons left "
                         + "out, which add less than a tenth behind 10 g/cm2 (from memory) and more under less",
-                "30 % to 50 g/cm2, 50 % at 150, a factor two from 300; the choice of event another factor three",
+                ModelSpread.words(false) + "; the choice of event another factor three",
                 ModelNote.Status.COMPUTED, spectrum.source() + "; ICRP Publication 116 (2010)");
     }
 

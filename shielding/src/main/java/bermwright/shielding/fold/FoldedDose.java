@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param groundReturn     what the ground sends back (Sv per day or per event)
  * @param low              16th percentile of both together (Sv per day or per event)
  * @param high             84th percentile of both together (Sv per day or per event)
- * @param shareBeyondTable share of the sky's dose from rays deeper than the response reaches (1), 0 to 1
+ * @param shareBeyondTable share of the sky's dose from rays deeper than the response is tested to (1), 0 to 1
  * @param skyShare         dose that flies straight from the sky over that under open sky (1)
  * @param doubt            what low and high are made of
  */
@@ -151,7 +151,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
             double x = soil + skin;
             double dose = at(x, direction);
             count(dose, x);
-            beyond += x > response.deepest() ? dose : 0;
+            beyond += x > response.tested() ? dose : 0;
             lighter += densityShare > 0 ? at(soil * (1 - densityShare) + skin, direction) : dose;
             heavier += densityShare > 0 ? at(soil * (1 + densityShare) + skin, direction) : dose;
             double off = Math.min(direction.placed(), layer * direction.slant());
@@ -197,7 +197,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
             double floor = r.best.fromFloor();
             double dose = r.best.total() - floor;
             count(dose, r.cover());
-            beyond += r.cover() > response.deepest() ? dose : 0;
+            beyond += r.cover() > response.tested() ? dose : 0;
             lighter += r.lighter.total() - floor;
             heavier += r.heavier.total() - floor;
             thinner += r.thinner.total() - floor;

@@ -20,6 +20,8 @@ final class SlabHadrons {
     private static final int[] SPECIES = {Medium.NEUTRON, Medium.MADE_PROTON, Medium.PION, Medium.MUON};
     private static final int ROUNDS = 4;
     private static final double NEGLIGIBLE = 1e-5;
+    /** Bins that hold less than this of the fullest one are left out (1). */
+    private static final double FAINT = 1e-12;
     /** Stopped pions' nucleons are slower than this (MeV). */
     private static final double SLOW_MEV = 160;
 
@@ -36,6 +38,8 @@ final class SlabHadrons {
     private final double[][] classes = new double[Ordinates.MEAN.length][];
     private final int[] before;
     private final double[] share;
+    /** Highest energy at which anything flies. */
+    private final int last;
     private final boolean[] used = new boolean[Ordinates.MEAN.length];
 
     SlabHadrons(AngularReactions reactions, Medium medium, double[] depth, StraightBeams straight,
@@ -58,8 +62,8 @@ final class SlabHadrons {
         for (int p = 0; p < Medium.HADRONS; p++) {
             reacting[p] = new double[size][];
         }
-        int last = size - 1;
-        int join = size;
+        last = top(straight);
+        int join = last + 1;
         for (int i = last; i >= medium.fastFrom() && medium.grid().energyMeV(i) > SLOW_MEV; i--) {
             group(i, straight, 0, Medium.HADRONS - 1);
             join = i;
@@ -78,7 +82,24 @@ final class SlabHadrons {
         for (int i = last; i >= 0; i--) {
             muons(i);
         }
+        double[] nothing = new double[length];
+        for (int i = last + 1; i < size; i++) {
+            for (int kind = 0; kind < KINDS; kind++) {
+                fluence[kind][i] = nothing;
+            }
+        }
         electromagnetic = electromagnetic(showerLength);
+    }
+
+    private int top(StraightBeams straight) {
+        int top = medium.fastFrom() + 1;
+        double most = 0;
+        for (int i = top; i < medium.grid().size(); i++) {
+            double number = (straight.reacting(0, i)[0] + straight.reacting(1, i)[0]) * medium.grid().widthMeV(i);
+            most = Math.max(most, number);
+            top = number > FAINT * most ? i : top;
+        }
+        return top;
     }
 
     /** Depths (g/cm2). */
@@ -100,7 +121,7 @@ final class SlabHadrons {
     double[] slowNeutrons(int point) {
         double[] sum = new double[SlowCrossSections.GROUPS];
         for (int p = 0; p < Medium.HADRONS; p++) {
-            for (int k = medium.fastFrom(); k < medium.grid().size(); k++) {
+            for (int k = medium.fastFrom(); k <= last; k++) {
                 double number = mean(reacting[p][k], point) * medium.grid().widthMeV(k);
                 double[] groups = reactions.slow(p, k);
                 for (int g = 0; number > 0 && g < sum.length; g++) {
@@ -118,7 +139,7 @@ final class SlabHadrons {
     double strength(int direction, int point) {
         double sum = 0;
         for (int p = 0; p < Medium.HADRONS; p++) {
-            for (int k = medium.fastFrom(); k < medium.grid().size(); k++) {
+            for (int k = medium.fastFrom(); k <= last; k++) {
                 sum += reacting[p][k][direction * points + point] * medium.grid().widthMeV(k)
                         * reactions.slowTotal(p, k);
             }
@@ -134,11 +155,11 @@ final class SlabHadrons {
         return sum;
     }
 
-    private void group(int i, StraightBeams straight, int first, int last) {
+    private void group(int i, StraightBeams straight, int first, int until) {
         double[][] fixed = new double[Medium.HADRONS][];
         double[][][] sweeps = new double[Medium.HADRONS][][];
         double[][] came = new double[2][];
-        for (int o = first; o <= last; o++) {
+        for (int o = first; o <= until; o++) {
             fixed[o] = made(o, i);
             slowedInto(o, i, fixed[o]);
             if (o == 0) {
@@ -152,12 +173,12 @@ final class SlabHadrons {
             sweeps[o] = sweeps(lost(o, i));
             fluence[o][i] = new double[length];
         }
-        double[][][] within = within(i, first, last);
+        double[][][] within = within(i, first, until);
         double[] elastic = mixed(reactions.elastic(i), AngularReactions.ELASTIC_COSINE);
         for (int round = 0; round < ROUNDS; round++) {
-            for (int o = first; o <= last; o++) {
+            for (int o = first; o <= until; o++) {
                 System.arraycopy(fixed[o], 0, source, 0, length);
-                for (int p = first; p <= last; p++) {
+                for (int p = first; p <= until; p++) {
                     if (within[p][o].length > 0) {
                         addFrom(within[p][o], fluence[p][i]);
                         if (p < 2) {
@@ -171,7 +192,7 @@ final class SlabHadrons {
                 sweep(sweeps[o], source, fluence[o][i]);
             }
         }
-        for (int o = first; o <= last; o++) {
+        for (int o = first; o <= until; o++) {
             double[] sum = fluence[o][i].clone();
             for (int j = 0; o < 2 && j < length; j++) {
                 sum[j] += came[o][j];
@@ -181,10 +202,10 @@ final class SlabHadrons {
     }
 
     /** What in one bin of energy makes more in the same bin, direction to direction; empty where next to nothing. */
-    private double[][][] within(int i, int first, int last) {
+    private double[][][] within(int i, int first, int until) {
         double[][][] all = new double[Medium.HADRONS][Medium.HADRONS][0];
-        for (int p = first; p <= last; p++) {
-            for (int o = first; o <= last; o++) {
+        for (int p = first; p <= until; p++) {
+            for (int o = first; o <= until; o++) {
                 double number = reactions.number(p, o, i)[i] * medium.grid().widthMeV(i);
                 if (number > NEGLIGIBLE * medium.reactions(SPECIES[p])[i]) {
                     all[p][o] = mixed(number, reactions.cosine(p, o, i)[i]);
@@ -229,7 +250,7 @@ final class SlabHadrons {
     private double[] made(int o, int i) {
         Arrays.fill(used, false);
         for (int p = 0; p < Medium.HADRONS; p++) {
-            for (int k = i + 1; k < medium.grid().size(); k++) {
+            for (int k = i + 1; k <= last; k++) {
                 double number = reactions.number(p, o, k)[i] * medium.grid().widthMeV(k);
                 if (number > 0 && reacting[p][k] != null) {
                     double cosine = reactions.cosine(p, o, k)[i];
@@ -288,7 +309,7 @@ final class SlabHadrons {
     }
 
     private void slowedInto(int o, int i, double[] sum) {
-        if (o > 0 && i + 1 < medium.grid().size() && fluence[o][i + 1] != null) {
+        if (o > 0 && i < last && fluence[o][i + 1] != null) {
             double factor = slowing(o, i + 1) * medium.grid().widthMeV(i + 1) / medium.grid().widthMeV(i);
             for (int j = 0; j < length; j++) {
                 sum[j] += factor * fluence[o][i + 1][j];
@@ -336,7 +357,7 @@ final class SlabHadrons {
             captures[j] = rate * mean(fluence[2][first], j);
         }
         for (int p = 0; p < Medium.HADRONS; p++) {
-            for (int k = first; k < medium.grid().size(); k++) {
+            for (int k = first; k <= last; k++) {
                 double number = reactions.slowNegative(p, k) * medium.grid().widthMeV(k);
                 for (int j = 0; number > 0 && reacting[p][k] != null && j < points; j++) {
                     captures[j] += number * mean(reacting[p][k], j);
@@ -354,7 +375,7 @@ final class SlabHadrons {
 
     private void muons(int i) {
         double[] sum = new double[length];
-        for (int k = 0; k < medium.grid().size(); k++) {
+        for (int k = 0; k <= last; k++) {
             double number = medium.muons().made(k, i) * medium.grid().widthMeV(k);
             for (int j = 0; number > 0 && j < length; j++) {
                 sum[j] += number * fluence[2][k][j];
@@ -368,7 +389,7 @@ final class SlabHadrons {
     private double[] electromagnetic(double showerLength) {
         double[] sum = new double[length];
         for (int p = 0; p < Medium.HADRONS; p++) {
-            for (int k = medium.fastFrom(); k < medium.grid().size(); k++) {
+            for (int k = medium.fastFrom(); k <= last; k++) {
                 double width = medium.grid().widthMeV(k);
                 double ahead = reactions.neutralPions(p, k) * width;
                 double even = reactions.gammas(p, k) * width;

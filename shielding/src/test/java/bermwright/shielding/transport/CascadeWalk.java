@@ -50,13 +50,24 @@ final class CascadeWalk {
 
     /** Fluence (1 for each arriving proton and MeV to the slope) of protons that arrive upright, E to a power. */
     double[][] walk(int protons, double from, double to, double slope) {
+        return walk(protons, new double[] {from, to}, slope, false);
+    }
+
+    /** The same where an even half sky sends them, for a fluence of one over the whole sphere. */
+    double[][] walkFromSky(int protons, double from, double to, double slope) {
+        return walk(protons, new double[] {from, to}, slope, true);
+    }
+
+    private double[][] walk(int protons, double[] range, double slope, boolean sky) {
         double power = 1 - DRAWN_SLOPE;
-        double whole = (Math.pow(from, power) - Math.pow(to, power)) / -power;
+        double low = Math.pow(range[0], power);
+        double high = Math.pow(range[1], power);
+        double whole = (low - high) / -power * (sky ? 0.25 : 1);
         for (int k = 0; k < protons; k++) {
-            double energy = Math.pow(Math.pow(from, power) + random.nextDouble()
-                    * (Math.pow(to, power) - Math.pow(from, power)), 1 / power);
+            double energy = Math.pow(low + random.nextDouble() * (high - low), 1 / power);
+            double cosine = sky ? Math.sqrt(random.nextDouble()) : 1;
             Walker first = new Walker(1, 1, Math.pow(energy, DRAWN_SLOPE - slope) * whole / protons,
-                    new double[] {0, 0, 1});
+                    new double[] {Math.sqrt(1 - cosine * cosine), 0, cosine});
             first.energy = energy;
             Deque<Walker> all = new ArrayDeque<>();
             all.push(first);

@@ -45,12 +45,14 @@ final class DoseFindings {
         if (share > EXTRAPOLATED) {
             findings.add(Finding.of(DoseRule.DOSE_EXTRAPOLATED, Level.WARN, subject, Figures.of(share, EXTRAPOLATED,
                     "1"),
-                    text("%.0f %% of the dose comes through more soil than the response was made for; its last value is"
-                            + " taken there, an upper bound, and the result is extrapolated.", share * 100)));
+                    text("%.0f %% of the dose comes through more soil than the response is tested to: the result is"
+                            + " extrapolated. Beyond the end of its table the last value is taken, an upper bound.",
+                            share * 100)));
         } else if (share > NOTED) {
             findings.add(Finding.of(DoseRule.DOSE_BEYOND_TABLE, Level.NOTE, subject, Figures.of(share, NOTED, "1"),
-                    text("%.1f %% of the dose comes through more soil than the response was made for; its last value is"
-                            + " taken there, an upper bound.", share * 100)));
+                    text("%.1f %% of the dose comes through more soil than the response is tested to, and is"
+                            + " extrapolated. Beyond the end of its table the last value is taken, an upper bound.",
+                            share * 100)));
         }
         double standing = station.standing().open();
         if (!(standing <= SiteDose.SETTLED)) {
