@@ -21,6 +21,7 @@ final class CascadeWalk {
     private final double[] edges;
     private final double threshold;
     private final double[][] fluence;
+    private boolean captures;
 
     /** Path length by kind (neutrons, protons, pions) over a threshold (MeV), in layers between edges (g/cm2). */
     CascadeWalk(Medium medium, Nuclide element, double[] edges, double threshold, SplittableRandom random) {
@@ -59,6 +60,7 @@ final class CascadeWalk {
     }
 
     private double[][] walk(int protons, double[] range, double slope, boolean sky) {
+        captures = sky;
         double power = 1 - DRAWN_SLOPE;
         double low = Math.pow(range[0], power);
         double high = Math.pow(range[1], power);
@@ -99,6 +101,17 @@ final class CascadeWalk {
                 return;
             }
         }
+        if (w.kind == 2 && w.charge < 0 && w.energy <= LEAST_MEV && w.depth >= 0) {
+            capture(w, all);
+        }
+    }
+
+    /** A negative pion at rest is taken in by a nucleus, where the walker is to follow such pions. */
+    private void capture(Walker w, Deque<Walker> all) {
+        if (captures) {
+            cascade.absorbAtRest();
+            emit(w, all);
+        }
     }
 
     private void count(Walker w, double path) {
@@ -122,8 +135,12 @@ final class CascadeWalk {
         while (cascade.shoot(w.kind == 2, w.charge, w.energy) == null) {
             continue;
         }
+        emit(w, all);
+    }
+
+    private void emit(Walker w, Deque<Walker> all) {
         for (CascadeParticle p : cascade.emitted()) {
-            if (p.energy > LEAST_MEV && !(p.pion && p.charge == 0)) {
+            if ((p.energy > LEAST_MEV || p.pion && p.charge < 0) && !(p.pion && p.charge == 0)) {
                 Walker next = new Walker(p.pion ? 2 : p.charge, p.charge, w.weight,
                         Kinematics.turned(w.way, p.uz, random));
                 next.energy = p.energy;
