@@ -273,8 +273,8 @@ final class TransportResponse {
                         + "in the body, by quality factor behind its own water, 5 g/cm2 for red marrow, 10 for other "
                         + "tissues",
                 "0 to 1000 g/cm2, to where it is held against others, extrapolated to 1500; walls taken as level over "
-                        + "some 100 g/cm2 around each ray; electrons and gammas roughly; gammas of the ground 3.4 mSv a "
-                        + "year in the open whatever the sun",
+                        + "some 100 g/cm2 around each ray; electrons and gammas roughly; gammas of the ground 3.4 mSv "
+                        + "a year in the open whatever the sun",
                 ModelSpread.words(true) + "; beside it the sun, W "
                         + words(CosmicSpread.quiet(spectrum)) + " to " + words(CosmicSpread.active(spectrum))
                         + ", half the range that minimum, mean and maximum are known by",
@@ -286,7 +286,8 @@ final class TransportResponse {
     private ModelNote eventNote(EventSpectrum spectrum) {
         return new ModelNote("event-response",
                 "effective dose of the protons of " + spectrum.name() + " behind " + shield.soil().name() + " soil"
-                        + skinWords() + " and of what they make on the way, by depth and direction through a level slab",
+                        + skinWords() + " and of what they make on the way, by depth and direction through a level "
+                        + "slab",
                 "0 to 1000 g/cm2, extrapolated to 1500; spectrum fitted from " + spectrum.range().fromMeV() + " to "
                         + spectrum.range().toMeV() + " MeV and continued beyond; particles heavier than protons left "
                         + "out, which add less than a tenth behind 10 g/cm2 (from memory) and more under less",
