@@ -18,8 +18,8 @@ class SlabWalkLawTest {
     private static final double TO_MEV = 30_000;
     private static final double SLOPE = 2.7;
     private static final double[] EDGES = {0, 50, 100, 200, 300};
-    private static final double[] POINTS = {0, 1, 2, 4, 6, 8, 10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 110,
-        120, 130, 140, 150, 160, 170, 180, 190, 200, 220, 240, 260, 280, 300};
+    private static final double[] POINTS = {0, 1, 2, 4, 6, 8, 10, 15, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100,
+        110, 120, 130, 140, 150, 160, 170, 180, 190, 200, 220, 240, 260, 280, 300};
     private static final double DEEPEST = 1900;
     private static final int WALKS = 4000;
     /** What 4000 walks scatter by, and elastic collisions, which walks leave out. */
