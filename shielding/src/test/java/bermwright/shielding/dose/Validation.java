@@ -248,10 +248,10 @@ final class Validation {
                 + " standard deviation of the logarithm (%) by depth. Cosmic rays: ").append(ModelSpread.words(true))
                 .append(". Events of a stated spectrum: ").append(ModelSpread.words(false))
                 .append(". Beside it stand sun, density and thickness. The band of cosmic rays holds ").append(held)
-                .append(" of ").append(counting().size()).append(" published figures, and all rows of cosmic rays"
-                        + " of the Monte Carlo; one standard deviation should hold two thirds. Until 30 November 2026 it"
-                        + " was the distance of published figures: a factor 1.3 to 50 g/cm2, 1.5 at 300, 2 at 500, 2.4 at"
-                        + " 1000.\n");
+                .append(" of ").append(counting().size()).append(" published figures, and all rows of cosmic rays")
+                .append(" of the Monte Carlo; one standard deviation should hold two thirds. Until 30 November 2026 it")
+                .append(" was the distance of published figures: a factor 1.3 to 50 g/cm2, 1.5 at 300, 2 at 500, 2.4")
+                .append(" at 1000.\n");
         page.append(BODY);
         body(page);
         page.append(ROOMS);
