@@ -121,7 +121,7 @@ class PlanFilesTest {
         "[0, 50], [60, 52] | [0, 50, 1], [60, 52] | bad.json, line 116: corridors[0].line[0] is a list; accepted:"
             + " [east, north] in m",
         "\"id\": \"A\" | \"id\": \"A/1\" | bad.json, line 24: hulls[0].id is \"A/1\"; accepted: a text that is"
-            + " not empty and holds no /",
+            + " not empty and holds no / and no control characters",
         "\"means\": \"lines\" | \"means\": \"winches\" | bad.json, line 45: hulls[0].lowering.means is \"winches\";"
             + " accepted: \"lines\", \"side thrusters\"",
         "\"note\": \"the first\" | \"note\": 7 | bad.json, line 109: hulls[0].note is 7; accepted: a text"})
