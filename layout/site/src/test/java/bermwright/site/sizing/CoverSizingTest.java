@@ -96,7 +96,7 @@ class CoverSizingTest {
 
     @Test
     void saysThatAnOpenEndStandsInTheWayAndWhatWouldHelp() {
-        SizedCover sized = CoverSizing.least(plan(CoverPlan.End.OPEN, 0.02), GROUND, GROUND, sources(),
+        SizedCover sized = CoverSizing.least(plan(CoverPlan.End.OPEN, 0.04), GROUND, GROUND, sources(),
                 Progress.NONE);
         assertFalse(sized.isMet());
         Finding finding = sized.findings().stream().filter(f -> f.rule().id().equals("size-cover-unmet")).findFirst()
