@@ -74,7 +74,7 @@ class AssessmentsTest {
         double living = CrewDose.livingAt(all.plan().exposure(), bunks, all.dose().orElseThrow().outside(),
                 StationDose.QUANTITY).all().best();
         assertEquals("A/bunks", planned.worst().orElseThrow().station());
-        assertEquals(living, planned.worst().orElseThrow().dose().best(), SETTLED * living, "hours outside are counted");
+        assertEquals(living, planned.worst().orElseThrow().dose().best(), SETTLED * living, "outside counts");
         for (int i = 1; i < steps.size(); i++) {
             CoverTrade.Step thin = steps.get(i - 1);
             CoverTrade.Step thick = steps.get(i);
