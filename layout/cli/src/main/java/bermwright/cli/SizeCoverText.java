@@ -73,7 +73,8 @@ record SizeCoverText(Plan plan, Path file, SizedCover sized) {
     }
 
     private void stations(PrintStream out) {
-        CommonText.heading("Dose under it", out);
+        CommonText.heading("Dose under it, of somebody who never leaves the station; the share of the limit counts "
+                + TextTable.words(plan.exposure().hoursOutsideADay(), 1) + " h a day outside", out);
         TextTable table = new TextTable("station", "best mSv", "high mSv", "share of limit %");
         sized.stations().forEach(s -> table.row(s.station(),
                 TextTable.number(InUnits.millisieverts(s.dose().best()), 1),

@@ -346,7 +346,8 @@ public final class CoverSizing {
             for (LimitInForce limit : limits) {
                 StationDose.Spread dose = use.counted(station, limit);
                 if (hulls.contains(station.hull()) && !(dose.high() <= limit.limit())) {
-                    unmet.add(new SizingFindings.Unmet(station, limit, dose));
+                    unmet.add(new SizingFindings.Unmet(station, limit, dose,
+                            use.byTime(station, limit).high()));
                 }
             }
         }

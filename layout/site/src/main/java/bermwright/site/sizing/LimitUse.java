@@ -53,7 +53,7 @@ public final class LimitUse {
     }
 
     SizedCover.StationShare share(CoverTrial.At station) {
-        return new SizedCover.StationShare(station.hull() + "/" + station.station().id(), counted(station),
+        return new SizedCover.StationShare(station.hull() + "/" + station.station().id(), own(station),
                 used(station));
     }
 
@@ -87,8 +87,14 @@ public final class LimitUse {
         return livingAt(station, limit.quantity()).against(limit);
     }
 
-    private StationDose.Spread counted(CoverTrial.At station) {
-        return livingAt(station, StationDose.QUANTITY).all();
+    /** The part of a counted dose that grows with the time, hours outside with it. */
+    StationDose.Spread byTime(CoverTrial.At station, LimitInForce limit) {
+        return livingAt(station, limit.quantity()).withoutEvent().against(limit);
+    }
+
+    /** The station's own dose, as doses are shown everywhere: of somebody who never leaves it. */
+    private StationDose.Spread own(CoverTrial.At station) {
+        return eventCounts(station) ? station.cosmic().plus(station.event()) : station.cosmic();
     }
 
     private CrewDose livingAt(CoverTrial.At station, String quantity) {

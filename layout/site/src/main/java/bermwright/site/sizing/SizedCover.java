@@ -45,8 +45,9 @@ public record SizedCover(boolean isMet, Map<String, CoverThickness> thickness, P
      * The dose at one station and how much of its limits it uses.
      *
      * @param station the station, as {@code hull/station}
-     * @param dose    cosmic over the stay and, where it counts there, the event (Sv)
-     * @param used    84th percentile over the limit, the greatest of all limits (1); 1 or less where all are met
+     * @param dose    cosmic over the stay and, where it counts there, the event, of somebody who never leaves it (Sv)
+     * @param used    84th percentile over the limit for somebody who lives there and goes outside as planned, the
+     *                greatest of all limits (1); 1 or less where all are met
      */
     public record StationShare(String station, StationDose.Spread dose, double used) {
     }

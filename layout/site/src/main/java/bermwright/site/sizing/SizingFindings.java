@@ -38,8 +38,8 @@ final class SizingFindings {
         this.outcome = outcome;
     }
 
-    /** A limit that a station does not meet under the best cover. */
-    record Unmet(CoverTrial.At station, LimitInForce limit, StationDose.Spread dose) {
+    /** A limit that a station does not meet under the best cover, and the part of the dose that grows with time. */
+    record Unmet(CoverTrial.At station, LimitInForce limit, StationDose.Spread dose, double byTime) {
     }
 
     /** A cover to be tried for one hull, with ends closed. */
@@ -184,12 +184,11 @@ final class SizingFindings {
             return "A shelter deeper in the hull, away from its free ends, would help.";
         }
         double counted = one.limit.over().days(stay);
-        double cosmic = one.station.in(one.limit.quantity()).cosmic().high() * counted / stay;
-        double left = one.limit.limit() - (one.dose.high() - cosmic);
+        double left = one.limit.limit() - (one.dose.high() - one.byTime);
         if (!(left > 0)) {
             return "No stay is short enough, since the event alone is above it.";
         }
-        double days = Math.floor(counted * left / cosmic);
+        double days = Math.floor(counted * left / one.byTime);
         return days < 1 ? "It does not hold for a day." : String.format(Locale.ROOT, "It holds for %.0f days.", days);
     }
 }

@@ -85,7 +85,8 @@ class CoverSizingTest {
         assertTrue(sized.volume() <= sized.uniformVolume().orElseThrow());
         assertEquals(List.of("A/bunks", "B/bunks"), sized.stations().stream().map(SizedCover.StationShare::station)
                 .toList());
-        sized.stations().forEach(s -> assertEquals(s.dose().high() / 0.06, s.used(), 1e-12));
+        sized.stations().forEach(s -> assertTrue(s.used() > s.dose().high() / 0.06 && s.used() <= 1,
+                "an hour a day outside comes on top: " + s));
         assertTrue(sized.isBorrowEnough(), "no borrow ground, so nothing is said against it");
         for (SizedCover.Interval interval : sized.intervals()) {
             assertTrue(sized.trade().stream().filter(p -> p.thickness() >= interval.from()

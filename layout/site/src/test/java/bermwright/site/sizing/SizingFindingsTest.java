@@ -25,7 +25,8 @@ class SizingFindingsTest {
         CoverTrial.At at = new CoverTrial.At("A", new Station("s", 1, 0, 0, 1, false, Kept.NOTHING), spread(0.1),
                 spread(0.05), Map.of(OrganDose.Organ.SKIN, skin), 0);
         return SizingFindings.shorter(new SizingFindings.Unmet(at, new LimitInForce(quantity, from,
-                ExposurePlan.Over.STAY, limit, "test", Optional.empty(), List.of()), spread(dose)), STAY);
+                ExposurePlan.Over.STAY, limit, "test", Optional.empty(), List.of()), spread(dose),
+                at.in(quantity).cosmic().high()), STAY);
     }
 
     private static Spread spread(double dose) {
