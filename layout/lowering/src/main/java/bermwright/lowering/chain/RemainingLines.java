@@ -23,42 +23,56 @@ record RemainingLines(double[] tensions, double turning) {
      * @param moment moment of the weight about the pivot line (N m), positive
      */
     static RemainingLines of(List<GearPoints.LinePath> paths, boolean[] left, double moment) {
+        Springs springs = Springs.of(paths);
         boolean[] taut = left.clone();
-        double[] levers = new double[paths.size()];
-        double[] turns = new double[paths.size()];
-        double[] springs = new double[paths.size()];
-        for (int i = 0; i < paths.size(); i++) {
-            Vec3 m = paths.get(i).lug().cross(paths.get(i).pull());
-            levers[i] = -m.y();
-            turns[i] = m.z();
-            springs[i] = 1 / paths.get(i).length();
+        for (int round = 0; round < paths.size(); round++) {
+            RemainingLines shared = springs.shared(taut, moment, true);
+            int push = 0;
+            for (int i = 1; i < taut.length; i++) {
+                push = shared.tensions[i] < shared.tensions[push] ? i : push;
+            }
+            if (!(shared.tensions[push] < 0)) {
+                // What the lines cannot balance between them the pivot has to, and then all of them pull.
+                return Math.abs(shared.turning) > ALIKE * moment ? springs.shared(left, moment, false) : shared;
+            }
+            taut[push] = false;
         }
-        for (int round = 0; round <= paths.size(); round++) {
-            double ll = sum(taut, springs, levers, levers);
-            double lt = sum(taut, springs, levers, turns);
-            double tt = sum(taut, springs, turns, turns);
+        return springs.shared(left, moment, false);
+    }
+
+    /** The lines as springs: lever about the pivot line and about the normal (m), stiffness over length (1/m). */
+    private record Springs(double[] levers, double[] turns, double[] stiff) {
+        static Springs of(List<GearPoints.LinePath> paths) {
+            Springs springs = new Springs(new double[paths.size()], new double[paths.size()],
+                    new double[paths.size()]);
+            for (int i = 0; i < paths.size(); i++) {
+                Vec3 m = paths.get(i).lug().cross(paths.get(i).pull());
+                springs.levers[i] = -m.y();
+                springs.turns[i] = m.z();
+                springs.stiff[i] = 1 / paths.get(i).length();
+            }
+            return springs;
+        }
+
+        /** Tensions that balance a tipping moment (N m), and, where asked and possible, leave no moment in plan. */
+        RemainingLines shared(boolean[] taut, double moment, boolean turns) {
+            double ll = sum(taut, stiff, levers, levers);
+            double lt = sum(taut, stiff, levers, this.turns);
+            double tt = sum(taut, stiff, this.turns, this.turns);
             double both = ll * tt - lt * lt;
-            boolean balanced = both > ALIKE * ll * tt;
+            boolean balanced = turns && both > ALIKE * ll * tt;
             double tilt = balanced ? moment * tt / both : moment / ll;
             double turn = balanced ? -moment * lt / both : 0;
-            double[] tensions = new double[paths.size()];
+            double[] tensions = new double[taut.length];
             double rest = 0;
-            int hardestPush = -1;
             for (int i = 0; i < tensions.length; i++) {
                 if (taut[i]) {
-                    tensions[i] = springs[i] * (levers[i] * tilt + turns[i] * turn);
-                    rest += tensions[i] * turns[i];
-                    if (tensions[i] < 0 && (hardestPush < 0 || tensions[i] < tensions[hardestPush])) {
-                        hardestPush = i;
-                    }
+                    tensions[i] = stiff[i] * (levers[i] * tilt + this.turns[i] * turn);
+                    rest += tensions[i] * this.turns[i];
                 }
             }
-            if (hardestPush < 0) {
-                return new RemainingLines(tensions, rest);
-            }
-            taut[hardestPush] = false;
+            return new RemainingLines(tensions, rest);
         }
-        return new RemainingLines(new double[paths.size()], 0);
     }
 
     private static double sum(boolean[] taut, double[] springs, double[] a, double[] b) {

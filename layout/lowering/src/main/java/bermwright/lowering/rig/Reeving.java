@@ -9,9 +9,9 @@ import bermwright.foundation.Require;
  *
  * <p>Lines are counted from right to left, poles and stays too, from 0. Lugs and poles stand evenly between the
  * outermost ones. Lines are shared over the poles in order, each over a sheave of its own at the head of its pole, and
- * on to a winch of its own right behind that pole; winches that share a pole stand side by side. Without poles a line
- * runs straight to a winch as far to the left as its lug. Each set of stays has one stay to a pole; a single pole has
- * two where the stays are spread.
+ * on to a winch of its own right behind that pole; winches that share a pole stand side by side, closer where the next
+ * pole leaves no room. Without poles a line runs straight to a winch as far to the left as its lug. Each set of stays
+ * has one stay to a pole; a single pole has two where the stays are spread.
  *
  * @param lines         number of lowering lines (1), at least 1
  * @param poles         number of poles (1), zero where the lines run straight to the winches
@@ -105,7 +105,8 @@ public record Reeving(int lines, int poles, double lugHalf, double poleHalf, dou
             first--;
         }
         int count = linesOf(poleOf(line));
-        return poleLeft(poleOf(line)) + (line - first - (count - 1) / 2.0) * winchSpacing;
+        double room = poles > 1 && poleHalf > 0 ? 2 * poleHalf / (poles - 1) / count : winchSpacing;
+        return poleLeft(poleOf(line)) + (line - first - (count - 1) / 2.0) * Math.min(winchSpacing, room);
     }
 
     /**

@@ -101,4 +101,17 @@ class RestPoseTest {
         assertEquals(Math.toDegrees(Math.atan(1.5 / 50)), Math.toDegrees(pose.pitch()), 1e-9);
         assertEquals(1.718358, Math.toDegrees(pose.pitch()), 6e-7);
     }
+
+    /** On a plane, however it slopes and whatever its rounding, the hull lies on its whole length and does not rock. */
+    @Test
+    void aPlaneIsTouchedOverTheWholeLength() {
+        for (int i = 0; i < 200; i++) {
+            double along = 0.05 * Math.sin(i);
+            double across = 0.02 * Math.cos(2.3 * i);
+            RestPose pose = RestPose.of(HULL, ground((e, n) -> 3 + along * e + across * n)).orElseThrow();
+            assertEquals(20, pose.rockMargin(), 1e-9, "plane " + i);
+            assertEquals(0, pose.contacts().get(0), 1e-12);
+            assertEquals(50, pose.contacts().get(1), 1e-9);
+        }
+    }
 }

@@ -153,10 +153,14 @@ class SecondRouteLawTest {
         double[] pull = new double[3];
         int lines = rig.lines().count();
         int each = lines / poles.count();
+        double gap = rig.lines().winch().spacing();
+        if (poles.count() > 1) {
+            gap = Math.min(gap, 2 * poles.halfSpread() / (poles.count() - 1) / each);
+        }
         for (int i = last * each; i < lines; i++) {
             add(pull, unit(head, lugs[i]), s.lineEach());
-            double[] winch = {rig.lines().winch().at().x(), head[1] + (i - last * each - (each - 1) / 2.0)
-                    * rig.lines().winch().spacing(), rig.lines().winch().at().z()};
+            double[] winch = {rig.lines().winch().at().x(), head[1] + (i - last * each - (each - 1) / 2.0) * gap,
+                    rig.lines().winch().at().z()};
             add(pull, unit(head, winch), s.lineEach());
         }
         double[] stays = new double[3];

@@ -109,4 +109,33 @@ class ThrustTest {
         double change = (Math.pow(Math.toRadians(1), 2) - slow * slow) / (2 * Math.toRadians(10));
         assertEquals(result.greatestBrake() + 7.843e7 * change / 46, soft.greatestBrake(), 60);
     }
+
+    /**
+     * The tilt from which half the thrusters just arrest the hull, turned round: for a tilt the rate that energy allows
+     * there is a closed form, and from that rate the tilt must come back.
+     */
+    @ParameterizedTest
+    @CsvSource({"20", "35", "45", "50"})
+    void theAbortTiltIsWhereEnergyJustArrestsTheHull(double deg) {
+        TippingBody body = ReferenceBody.onRim();
+        double pull = body.weight() * body.centreRadius();
+        double brake = 3 * 20_000 * 46;
+        double end = body.balanceTilt() + Math.asin(brake / pull);
+        double tilt = Math.toRadians(deg);
+        double energy = brake * (end - tilt) - pull * (Math.cos(tilt - body.balanceTilt())
+                - Math.cos(end - body.balanceTilt()));
+        double rate = Math.sqrt(2 * energy / body.inertiaAboutPivot());
+        assertEquals(tilt, ThrusterLowering.abortTilt(body, SIX, rate).orElseThrow(), 1e-9);
+        assertEquals(end, ThrusterLowering.abortTilt(body, SIX, 0).orElseThrow(), 1e-12);
+        // Followed step by step from there with all the thrust of one side, it comes to rest just short of the end.
+        double t = tilt - 1e-4;
+        double w = rate;
+        double step = 2e-4;
+        while (w > 0 && t < end) {
+            double now = (pull * Math.sin(t + w * step / 2 - body.balanceTilt()) - brake) / body.inertiaAboutPivot();
+            t += w * step + now * step * step / 2;
+            w += now * step;
+        }
+        assertTrue(w <= 0 && t < end, "rate " + w + " at " + Math.toDegrees(t));
+    }
 }
