@@ -78,7 +78,7 @@ public final class Reports {
         }
         draft.progress.check();
         draft.progress.report(0.85, "writing exchange files");
-        exchange(assessment, Files.createDirectories(draft.folder.resolve("exchange")));
+        exchange(assessment, Files.createDirectories(draft.folder.resolve("exchange")), draft.progress);
         draft.progress.check();
     }
 
@@ -144,7 +144,10 @@ public final class Reports {
                 + " the column names.",
                 "exchange: site.geojson (projected metres, not longitude and latitude), site.wkt"
                 + " (the reference system), site.dxf (release 12), site.gpkg (GeoPackage), plan.json (the plan as"
-                + " it was read)."));
+                + " it was read).",
+                "exchange/surfaces: the finished ground, its slope, the placed soil and the cover depth as GeoTIFF, and"
+                + " the finished and the prepared ground and each lift as triangles in LandXML 1.2 and as 3-D faces in"
+                + " DXF, in projected metres; lifts.csv says which file is which lift."));
         page.heading(3, "cautions", "Cautions");
         page.list(assessment.cautions());
     }
@@ -158,12 +161,13 @@ public final class Reports {
                 m.source())).toList());
     }
 
-    private static void exchange(Assessment assessment, Path directory) throws IOException {
+    private static void exchange(Assessment assessment, Path directory, Progress progress) throws IOException {
         List<Feature> features = SiteFeatures.of(assessment);
         SiteFrame frame = SiteFeatures.frame(assessment);
         GeoJsonFile.write(directory.resolve("site.geojson"), features, frame);
         DxfFile.write(directory.resolve("site.dxf"), features);
         GeoPackageFile.write(directory.resolve("site.gpkg"), features, frame);
         PlanFiles.write(assessment.plan(), directory.resolve("plan.json"));
+        SurfaceFiles.write(assessment, frame, Files.createDirectories(directory.resolve("surfaces")), progress);
     }
 }

@@ -44,9 +44,22 @@ public final class GeoTiffWriter {
      */
     public static void write(Path file, HeightSource ground, Optional<ReferenceSystem> system, Progress progress)
             throws IOException {
+        write(file, ground, new SurfaceFile.Layer(ground.frame(), system, SurfaceContent.HEIGHTS), progress);
+    }
+
+    /**
+     * Writes the values of a grid; the file is there whole or not at all.
+     *
+     * @param file     the file, replaced where it exists
+     * @param ground   the values, of any size
+     * @param layer    where they lie and what they are; of 32-bit floating point
+     * @param progress is told how far the writing has come
+     * @throws IOException if the file cannot be written
+     */
+    public static void write(Path file, HeightSource ground, SurfaceFile.Layer layer, Progress progress)
+            throws IOException {
         GridFrame frame = ground.frame();
-        try (SurfaceFile out = SurfaceFile.packed(file,
-                new SurfaceFile.Layer(frame, system, SurfaceContent.HEIGHTS))) {
+        try (SurfaceFile out = SurfaceFile.packed(file, layer)) {
             int tile = out.blockRows();
             int across = (frame.columns() - 1) / tile + 1;
             int down = (frame.rows() - 1) / tile + 1;

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.report.exchange;
+
+import bermwright.foundation.Require;
+import bermwright.terrain.grid.GridFrame;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Surfaces over one net of triangles: the nodes of a grid of which most are left out where the surfaces are straight.
+ *
+ * <p>The net halves right-angled triangles until at the middle of each long side, and of all that its halves would
+ * have, no surface is farther than the tolerance from the straight one; there are no gaps between triangles of
+ * different size. What all left-out nodes are off is measured: {@link #greatestMiss}. Where a height is missing there
+ * is no triangle.
+ *
+ * @see "Evans, Kirkpatrick and Townsend (2001), Right-triangulated irregular networks, Algorithmica 30, 264-286"
+ */
+public final class Tin {
+    private final double[] east;
+    private final double[] north;
+    private final double[][] heights;
+    private final int[] corners;
+    private final double greatestMiss;
+
+    private Tin(double[] east, double[] north, double[][] heights, int[] corners, double greatestMiss) {
+        this.east = east;
+        this.north = north;
+        this.heights = heights;
+        this.corners = corners;
+        this.greatestMiss = greatestMiss;
+    }
+
+    /**
+     * A net over a square grid.
+     *
+     * @param frame     its nodes: as many rows as columns, a power of two and one more, 3 or more
+     * @param surfaces  heights of each surface (m), rows x columns, row 0 southernmost, {@code NaN} where missing
+     * @param tolerance how far the middle of a side may be off (m), zero or more
+     * @return the net
+     */
+    public static Tin over(GridFrame frame, List<double[]> surfaces, double tolerance) {
+        Require.that(frame.rows() == frame.columns() && Integer.bitCount(frame.rows() - 1) == 1,
+                "a net over %s x %s nodes; accepted: a square of a power of two and one more", frame.rows(),
+                frame.columns());
+        RightTriangles net = new RightTriangles(frame.rows(), surfaces);
+        int[] nodes = net.corners(tolerance);
+        int[] number = new int[frame.size()];
+        Arrays.fill(number, -1);
+        int[] used = new int[frame.size()];
+        int count = 0;
+        int[] corners = new int[nodes.length];
+        for (int i = 0; i < nodes.length; i++) {
+            if (number[nodes[i]] < 0) {
+                used[count] = nodes[i];
+                number[nodes[i]] = count++;
+            }
+            corners[i] = number[nodes[i]];
+        }
+        double[] east = new double[count];
+        double[] north = new double[count];
+        double[][] heights = new double[surfaces.size()][count];
+        for (int i = 0; i < count; i++) {
+            east[i] = frame.east(used[i] % frame.columns());
+            north[i] = frame.north(used[i] / frame.columns());
+            for (int s = 0; s < heights.length; s++) {
+                heights[s][i] = surfaces.get(s)[used[i]];
+            }
+        }
+        return new Tin(east, north, heights, corners, net.greatestMiss(nodes));
+    }
+
+    /**
+     * How far a left-out node is from its triangle at most, upright, over all surfaces.
+     *
+     * @return the distance (m), zero or more
+     */
+    public double greatestMiss() {
+        return greatestMiss;
+    }
+
+    /**
+     * How many points.
+     *
+     * @return the number (1)
+     */
+    public int points() {
+        return east.length;
+    }
+
+    /**
+     * How many triangles.
+     *
+     * @return the number (1)
+     */
+    public int triangles() {
+        return corners.length / 3;
+    }
+
+    /**
+     * East of a point.
+     *
+     * @param point number of the point (1)
+     * @return east (m)
+     */
+    public double east(int point) {
+        return east[point];
+    }
+
+    /**
+     * North of a point.
+     *
+     * @param point number of the point (1)
+     * @return north (m)
+     */
+    public double north(int point) {
+        return north[point];
+    }
+
+    /**
+     * Height of a surface at a point.
+     *
+     * @param surface number of the surface (1)
+     * @param point   number of the point (1)
+     * @return height (m)
+     */
+    public double height(int surface, int point) {
+        return heights[surface][point];
+    }
+
+    /**
+     * A corner of a triangle; its three run anticlockwise seen from above.
+     *
+     * @param triangle number of the triangle (1)
+     * @param corner   which corner (1), 0 to 2
+     * @return number of the point (1)
+     */
+    public int corner(int triangle, int corner) {
+        return corners[3 * triangle + corner];
+    }
+}
