@@ -38,7 +38,8 @@ public final class LandXmlFile {
                     <?xml version="1.0" encoding="UTF-8"?>
                     <LandXML xmlns="http://www.landxml.org/schema/LandXML-1.2" \
                     xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance" xsi:schemaLocation=\
-                    "http://www.landxml.org/schema/LandXML-1.2 http://www.landxml.org/schema/LandXML-1.2/LandXML-1.2.xsd" \
+                    "http://www.landxml.org/schema/LandXML-1.2 \
+                    http://www.landxml.org/schema/LandXML-1.2/LandXML-1.2.xsd" \
                     version="1.2" date="2000-01-01" time="00:00:00" language="English" readOnly="false">
                     <Units><Metric areaUnit="squareMeter" linearUnit="meter" volumeUnit="cubicMeter" \
                     temperatureUnit="celsius" pressureUnit="milliBars" diameterUnit="meter" \
