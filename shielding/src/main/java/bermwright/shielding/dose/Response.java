@@ -90,12 +90,15 @@ public interface Response {
     double deepest();
 
     /**
-     * The greatest areal density at which the response is held against others; what comes through more is extrapolated.
+     * Whether the response is held against others for what comes from a direction; the rest is extrapolated.
      *
-     * @return areal density (kg/m2), positive, at most {@link #deepest}
+     * @param arealDensity areal density along the ray, the skin counted as soil (kg/m2), zero or more
+     * @param slant        how much longer than thick the way through the cover is (1), 1 or more
+     * @return true to the depth under the outer face to which it is; where a table knows no directions, to the end of
+     *     the table along the ray
      */
-    default double tested() {
-        return deepest();
+    default boolean isTested(double arealDensity, double slant) {
+        return arealDensity <= deepest();
     }
 
     /**

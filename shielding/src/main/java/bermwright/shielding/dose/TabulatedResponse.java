@@ -133,8 +133,8 @@ final class TabulatedResponse implements Response {
     }
 
     @Override
-    public double tested() {
-        return terms.slanted().isPresent() ? Math.min(deepest, ModelSpread.TESTED) : deepest;
+    public boolean isTested(double arealDensity, double slant) {
+        return terms.slanted().isPresent() ? arealDensity / slant <= ModelSpread.TESTED : arealDensity <= deepest;
     }
 
     @Override

@@ -151,7 +151,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
             double x = soil + skin;
             double dose = at(x, direction);
             count(dose, x);
-            beyond += x > response.tested() ? dose : 0;
+            beyond += response.isTested(x, direction.slant()) ? 0 : dose;
             lighter += densityShare > 0 ? at(soil * (1 - densityShare) + skin, direction) : dose;
             heavier += densityShare > 0 ? at(soil * (1 + densityShare) + skin, direction) : dose;
             double off = Math.min(direction.placed(), layer * direction.slant());
@@ -197,7 +197,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
             double floor = r.best.fromFloor();
             double dose = r.best.total() - floor;
             count(dose, r.cover());
-            beyond += r.cover() > response.tested() ? dose : 0;
+            beyond += response.isTested(r.cover(), 1) ? 0 : dose;
             lighter += r.lighter.total() - floor;
             heavier += r.heavier.total() - floor;
             thinner += r.thinner.total() - floor;
