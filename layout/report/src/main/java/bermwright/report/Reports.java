@@ -145,9 +145,9 @@ public final class Reports {
                 "exchange: site.geojson (projected metres, not longitude and latitude), site.wkt"
                 + " (the reference system), site.dxf (release 12), site.gpkg (GeoPackage), plan.json (the plan as"
                 + " it was read).",
-                "exchange/surfaces: the finished ground, its slope, the placed soil and the cover depth as GeoTIFF, and"
-                + " the finished and the prepared ground and each lift as triangles in LandXML 1.2 and as 3-D faces in"
-                + " DXF, in projected metres; lifts.csv says which file is which lift."));
+                "exchange/surfaces: the finished ground, its slope, the placed soil, the cover depth and each lift as"
+                + " GeoTIFF, and the finished ground and each lift as triangles in LandXML 1.2 and as 3-D faces in DXF"
+                + " (the prepared ground in LandXML), in projected metres; lifts.csv says which file is which lift."));
         page.heading(3, "cautions", "Cautions");
         page.list(assessment.cautions());
     }

@@ -29,14 +29,17 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /** The finished ground and each lift as grids (GeoTIFF) and as triangles (LandXML, DXF). */
 final class SurfaceFiles {
-    /** How far a triangle's side may be off the surface at its middle (m); a tenth of what a blade holds. */
-    static final double TOLERANCE = 0.01;
+    /** How far a triangle's side may be off the surface at its middle (m); blades hold no less: common practice. */
+    static final double TOLERANCE = 0.02;
+    /** A lift is handed over this many nodes beyond its soil. */
+    private static final int BESIDE = 3;
 
     private final Assessment assessment;
     private final SiteFrame frame;
@@ -84,12 +87,17 @@ final class SurfaceFiles {
         Tin net = Tin.over(work.frame(), List.of(finished, prepared), TOLERANCE);
         String off = String.format(Locale.ROOT, "; no node of the grid is farther than %.3f m from it",
                 net.greatestMiss());
-        surface(new TinSurface("finished", "Finished ground: benches, mounds and borrow pits" + off, net, 0));
-        surface(new TinSurface("prepared", "Ground after benches, before soil is placed or borrowed" + off, net, 1));
+        TinSurface whole = new TinSurface("finished", "Finished ground: benches, mounds and borrow pits" + off, net, 0);
+        landXml(whole);
+        faces(whole);
+        landXml(new TinSurface("prepared", "Ground after benches, before soil is placed or borrowed" + off, net, 1));
     }
 
-    private void surface(TinSurface surface) throws IOException {
+    private void landXml(TinSurface surface) throws IOException {
         LandXmlFile.write(folder.resolve(surface.name() + ".xml"), surface, frame, datum(assessment));
+    }
+
+    private void faces(TinSurface surface) throws IOException {
         DxfSurfaceFile.write(folder.resolve(surface.name() + "_faces.dxf"), surface, "Projected metres in "
                 + frame.name() + " " + frame.authority() + " " + frame.code() + "; " + datum(assessment));
     }
@@ -115,27 +123,39 @@ final class SurfaceFiles {
         }
     }
 
-    /** The surface while one cover has one height; how far its triangles are off, nothing where no soil lies. */
+    /** The soil of one cover up to a height, with a strip around it; how far its triangles are off. */
     private Optional<Double> lift(Stage stage, double height, String name) throws IOException {
         ElevationGrid surface = stage.surface(height);
-        double[] bare = assessment.cover().orElseThrow().prepared().heights();
+        double[] bare = stage.surface(Double.NEGATIVE_INFINITY).heights();
         double[] raised = surface.heights();
+        double[] kept = new double[raised.length];
+        Arrays.fill(kept, Double.NaN);
         List<Point> places = new ArrayList<>();
         GridFrame nodes = surface.frame();
         for (int i = 0; i < raised.length; i++) {
+            int row = i / nodes.columns();
+            int column = i % nodes.columns();
             if (raised[i] > bare[i]) {
-                places.add(new Point(nodes.east(i % nodes.columns()), nodes.north(i / nodes.columns())));
+                places.add(new Point(nodes.east(column), nodes.north(row)));
+                for (int r = Math.max(0, row - BESIDE); r <= Math.min(nodes.rows() - 1, row + BESIDE); r++) {
+                    int from = r * nodes.columns();
+                    int first = from + Math.max(0, column - BESIDE);
+                    int last = from + Math.min(nodes.columns() - 1, column + BESIDE);
+                    System.arraycopy(raised, first, kept, first, last - first + 1);
+                }
             }
         }
         if (places.isEmpty()) {
             return Optional.empty();
         }
         GridFrame square = WorkGround.square(nodes, nodes.spacing(), places);
-        double[] heights = WorkGround.on(square, surface);
+        double[] heights = WorkGround.on(square, surface.withHeights(kept));
         GeoTiffWriter.write(folder.resolve(name + ".tif"), grid(square, heights), system, Progress.NONE);
         Tin net = Tin.over(square, List.of(heights), TOLERANCE);
-        surface(new TinSurface(name, String.format(Locale.ROOT, "Step %s: cover of hull %s up to %.2f m over its bed",
-                stage.step().id(), stage.step().of(), height), net, 0));
+        TinSurface lift = new TinSurface(name, String.format(Locale.ROOT, "Step %s: cover of hull %s up to %.2f m over"
+                + " its bed", stage.step().id(), stage.step().of(), height), net, 0);
+        landXml(lift);
+        faces(lift);
         return Optional.of(net.greatestMiss());
     }
 

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Surfaces handed over against the assessment they were made from, read by programs and readers not ours. */
 class SurfaceFilesTest {
-    /** Triangles are 1 cm off at most at the middle of a side; over a mound that is below one part in a hundred. */
+    /** Triangles are 2 cm off at most at the middle of a side; over a mound that is below one part in a hundred. */
     private static final double VOLUME_SHARE = 0.01;
 
     @TempDir
@@ -91,6 +91,18 @@ class SurfaceFilesTest {
         int faces = LandXmlReader.read(file("finished.xml")).faces.size();
         String said = Gdal.run("ogrinfo", "-so", "-al", file("finished_faces.dxf").toString());
         assertTrue(said.contains("Feature Count: " + faces), said);
+    }
+
+    @Test
+    void aLiftHoldsItsSoilAndAStripAroundItOnly() throws Exception {
+        LandXmlReader finished = LandXmlReader.read(file("finished.xml"));
+        List<String> lifts = Files.readAllLines(file("lifts.csv"));
+        assertTrue(lifts.size() > 1, "lifts.csv lists " + lifts.size() + " lines");
+        for (String line : lifts.subList(1, lifts.size())) {
+            LandXmlReader lift = LandXmlReader.read(file(line.substring(0, line.indexOf(',')) + ".xml"));
+            assertTrue(lift.faces.size() > 10 && lift.faces.size() < 10_000, line + ": " + lift.faces.size());
+            assertTrue(lift.area() > 10 && lift.area() < finished.area() / 2, line + ": " + lift.area() + " m2");
+        }
     }
 
     private static double value(String said, String key) {
