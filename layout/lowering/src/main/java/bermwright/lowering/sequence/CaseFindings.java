@@ -97,14 +97,14 @@ final class CaseFindings {
             findings.add(Finding.of(LoweringRule.LOWERING_LUG_BEYOND_HULL, Level.REFUSE,
                     Figures.of(lug.along(), outline.length(), "m"),
                     text("The %s is %.2f m from the base of a hull %.2f m long.", name, lug.along(),
-                            outline.length())));
+                            outline.length())).with(name));
         }
         double off = Math.max(Math.abs(lug.offAxis()), lug.halfSpread());
         if (off > 1.5 * outline.radius()) {
             findings.add(Finding.of(LoweringRule.LOWERING_LUG_BESIDE_HULL, Level.WARN,
                     Figures.of(off, outline.radius(), "m"),
                     text("The %s is %.2f m off the axis of a hull of %.2f m radius: it needs an outrigger that is not"
-                            + " checked here.", name, off, outline.radius())));
+                            + " checked here.", name, off, outline.radius())).with(name));
         }
     }
 
@@ -144,8 +144,8 @@ final class CaseFindings {
             findings.add(Finding.of(LoweringRule.LOWERING_DEAD_POINT, Level.REFUSE,
                     Figures.of(dead.worstLever(), dead.limit(), "m"),
                     text("From %.1f to %.1f deg %s: lever down to %.2f m, %.2f m required.", deg(dead.from()),
-                    deg(dead.to()),
-                            dead.kind().words(), dead.worstLever(), dead.limit())));
+                            deg(dead.to()), dead.kind().words(), dead.worstLever(), dead.limit()))
+                    .with(dead.kind().words()));
         }
         uplift(scan, findings);
         HandOver band = HandOver.of(what.tipping());

@@ -100,7 +100,8 @@ final class ReviewFindings {
                     text("After %.1f h, at %.0f deg, the lines pass into %s and get %.2f m %s; held fast there one"
                             + " carries %.1f kN.",
                             change.time() / 3600, Math.toDegrees(change.tilt()), change.intoShade() ? "shade" : "sun",
-                            change.shortening(), change.intoShade() ? "shorter" : "longer", then / 1000)).from(GROWTH
+                            change.shortening(), change.intoShade() ? "shorter" : "longer", then / 1000))
+                    .with(text("%.1f h", change.time() / 3600)).from(GROWTH
                             + PRACTICE));
         }
         review.lines().lightUnknownFrom()
@@ -234,7 +235,8 @@ final class ReviewFindings {
             if (!then.isEmpty()) {
                 findings.add(Finding.of(LoweringRule.LOWERING_SINGLE_FAILURE, Level.WARN,
                         l.speed() > 0 ? Figures.of(l.speed(), 0, "m/s") : Figures.NONE,
-                        text("Lost at %.0f deg, %s %s: %s.", Math.toDegrees(l.tilt()), l.lost(), then, l.words())));
+                        text("Lost at %.0f deg, %s %s: %s.", Math.toDegrees(l.tilt()), l.lost(), then, l.words()))
+                        .with(l.lost()));
             }
         }
     }
