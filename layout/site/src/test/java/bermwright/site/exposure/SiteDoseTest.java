@@ -98,7 +98,7 @@ class SiteDoseTest {
         Plan plan = SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(120, 150), 75)));
         double thin = 0;
         boolean noted = false;
-        for (double top = 12; top < 20 && !noted; top += 0.5) {
+        for (double top = 7; top < 20 && !noted; top += 0.25) {
             double height = top;
             SiteDose dose = dose(plan, SiteCover.standing(plan, ground, ground, SamplePlans.ground((e, n) -> height)));
             double share = dose.stations().get(0).seen().shareBeyondTable();
