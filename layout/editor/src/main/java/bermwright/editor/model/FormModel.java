@@ -20,6 +20,8 @@ import java.util.stream.Collectors;
  */
 public final class FormModel {
     private static final Pattern ID = Pattern.compile("\"id\":\"([^\"]*)\"");
+    /** From one depth of a profile to a new one (m). */
+    private static final double DEEPER = 0.5;
 
     private final Workbench bench;
     private final Map<String, Refused> refused = new LinkedHashMap<>();
@@ -128,11 +130,19 @@ public final class FormModel {
         if (entry instanceof FormEntry.Block block) {
             return bench.make(new SetValue(block.path(), block.addition(), "Add " + block.label()));
         } else if (entry instanceof FormEntry.Items items) {
-            String json = freeId(items);
+            String json = deeper(items, freeId(items));
             return bench.make(new SetValue(items.path() + "[" + items.items().size() + "]", json,
                     "Add to " + items.label()));
         }
         return false;
+    }
+
+    /** A new item of a profile half a metre below the last one, for the depths of a profile must grow. */
+    private static String deeper(FormEntry.Items items, String json) {
+        return items.items().stream().flatMap(item -> item.entries().stream())
+                .filter(e -> e.path().endsWith(".depth_m") && e instanceof FormEntry.Field)
+                .map(e -> Double.parseDouble(((FormEntry.Field) e).text())).reduce((above, below) -> below)
+                .map(last -> json.replace("\"depth_m\":0,", "\"depth_m\":" + (last + DEEPER) + ",")).orElse(json);
     }
 
     /** A new item's JSON with an id that none of the list has yet. */

@@ -39,6 +39,8 @@ final class NewBlock {
             Map.entry(PassThrough.class, "{\"id\":\"feed-through\",\"kind\":\"feed-through\",\"along_m\":18,"
                     + "\"width_m\":0.4,\"length_m\":0.4}"),
             Map.entry(GroundPlan.DensityAtDepth.class, "{\"depth_m\":0,\"density_kg_m3\":1300}"),
+            Map.entry(GroundPlan.StrengthAtDepth.class,
+                    "{\"depth_m\":0,\"friction_angle_deg\":42,\"cohesion_Pa\":500}"),
             Map.entry(ExposurePlan.Limit.class, "{\"limit_mSv\":150,\"source\":\"set in this plan\"}"));
 
     private NewBlock() {
