@@ -13,9 +13,26 @@ import java.util.Optional;
  * @param points    computed points, areal densities rising from 0
  * @param published published figures, where there are any for these particles
  * @param room      slow neutrons of a room of any walls, where they are told apart
+ * @param slants    what a slant does to fast particles
  */
 public record DoseCurve(Response.Per per, List<Point> points, List<PublishedDose> published,
-        Optional<DiffuseRoom> room) {
+        Optional<DiffuseRoom> room, Slants slants) {
+    /** What a slant does to fast particles. */
+    @FunctionalInterface
+    public interface Slants {
+        /** Nothing. */
+        Slants NONE = (arealDensity, slant) -> 1;
+
+        /**
+         * Dose of fast particles from a direction, over that of one that comes in square through as much.
+         *
+         * @param arealDensity areal density along the ray (kg/m2), zero or more
+         * @param slant        how much longer than thick the way through the cover is (1), 1 or more
+         * @return factor (1), zero or more
+         */
+        double factor(double arealDensity, double slant);
+    }
+
     /**
      * One computed point.
      *
@@ -46,6 +63,7 @@ public record DoseCurve(Response.Per per, List<Point> points, List<PublishedDose
     public DoseCurve {
         Objects.requireNonNull(per, "per");
         Objects.requireNonNull(room, "room");
+        Objects.requireNonNull(slants, "slants");
         Require.that(!points.isEmpty(), "a curve has no points; accepted: at least one");
         points = List.copyOf(points);
         published = List.copyOf(published);

@@ -139,8 +139,10 @@ final class TransportResponse {
             points.add(new DoseCurve.Point(depths[i], table.doses().get(i), spread.at(depths[i]),
                     spread.bySun(depths[i])));
         }
+        SlantedDoses slanted = new SlantedDoses(depths, table.directions());
         return new DoseCurve(per, points, published,
-                Optional.of(new TransportRoom(table.room(), BodyDose::slow, seconds(per))));
+                Optional.of(new TransportRoom(table.room(), BodyDose::slow, seconds(per))),
+                (x, slant) -> slanted.at(x, slant) / slanted.at(x, 1));
     }
 
     /** What arrives from outside, and over how many seconds its dose is counted. */

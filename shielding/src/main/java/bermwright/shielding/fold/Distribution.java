@@ -74,11 +74,12 @@ public final class Distribution {
     /**
      * Hands out every direction looked along, thinnest first.
      *
-     * @param visitor told the areal density (kg/m2) and the direction's share of the sky (1); the shares add up to 1
+     * @param visitor told the areal density (kg/m2), the slant through the cover (1) and the direction's share of the
+     *                sky (1); the shares add up to 1
      */
     public void forEach(Visitor visitor) {
         for (int i = 0; i < share.length; i++) {
-            visitor.see(arealDensity[i], share[i] - (i > 0 ? share[i - 1] : 0));
+            visitor.see(arealDensity[i], slant[i], share[i] - (i > 0 ? share[i - 1] : 0));
         }
     }
 
@@ -88,9 +89,10 @@ public final class Distribution {
          * One direction.
          *
          * @param arealDensity areal density (kg/m2)
+         * @param slant        how much longer than thick the way through the cover is (1), 1 or more
          * @param skyShare     share of the sky (1)
          */
-        void see(double arealDensity, double skyShare);
+        void see(double arealDensity, double slant, double skyShare);
     }
 
     /**

@@ -15,7 +15,8 @@ class DoseCurveTest {
     private static final DoseCurve CURVE = new DoseCurve(Response.Per.DAY, List.of(
             new DoseCurve.Point(0, new Particles(0, 0, 4, 0, 0, 0, 0), BAND, Band.NONE),
             new DoseCurve.Point(100, new Particles(0.5, 0.5, 0, 0, 0, 0, 0), BAND, Band.NONE)), List.of(),
-            Optional.empty());
+            Optional.empty(),
+            DoseCurve.Slants.NONE);
 
     @Test
     void thePointsAreKept() {
@@ -42,6 +43,7 @@ class DoseCurveTest {
         assertThrows(IllegalArgumentException.class, () -> CURVE.at(-1));
         assertThrows(IllegalArgumentException.class, () -> CURVE.at(Double.NaN));
         assertThrows(IllegalArgumentException.class,
-                () -> new DoseCurve(Response.Per.DAY, List.of(), List.of(), Optional.empty()));
+                () -> new DoseCurve(Response.Per.DAY, List.of(), List.of(), Optional.empty(),
+                        DoseCurve.Slants.NONE));
     }
 }

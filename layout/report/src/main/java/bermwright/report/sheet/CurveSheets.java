@@ -172,8 +172,9 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
      */
     public static Particles atStation(DoseCurve curve, StationDose station) {
         Sum sum = new Sum();
-        station.seen().distribution().forEach((arealDensity, share) ->
-                sum.dose = sum.dose.plus(curve.at(arealDensity).times(share / 2)));
+        station.seen().distribution().forEach((arealDensity, slant, share) ->
+                sum.dose = sum.dose.plus(curve.at(arealDensity)
+                        .times(share / 2 * curve.slants().factor(arealDensity, slant))));
         Particles sky = sum.dose;
         double slow = curve.room().map(room -> station.seen().distribution().in(room, 1)).orElse(sky.slowNeutrons());
         return new Particles(sky.fastNeutrons(), slow,
