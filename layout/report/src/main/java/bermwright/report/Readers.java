@@ -243,9 +243,9 @@ record Readers(Assessment assessment, Pack pack) {
         CoverTradeSheet sheet = new CoverTradeSheet(assessment.plan(), trade);
         pack.page.heading(3, "cover-trade", "Thinner and thicker covers");
         pack.page.paragraph("Every cover of the plan with all its parts at the same share of their thickness, raised,"
-                + " dug for and hauled anew. Doses are for somebody who lives at the worst station the whole stay and"
-                + " goes outside for the plan's hours, the event with it where it counts there; they are"
-                + " settled to 1 %, a little more coarsely than those above.");
+                + " dug for and hauled anew. Doses are for somebody who spends the whole stay at the worst station, the"
+                + " event with it where it counts there; shares of a limit count the plan's hours outside too. They"
+                + " are settled to 1 %, a little more coarsely than those above.");
         pack.page.list(sheet.words());
         pack.figure(sheet.drawing(), "Where the line of the dose runs flat, more soil buys little; where it lies above"
                 + " 100 %, a limit is not met.");
