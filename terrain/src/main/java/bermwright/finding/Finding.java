@@ -217,11 +217,11 @@ public record Finding(Rule rule, Level level, String subject, List<String> parts
     /**
      * This finding about something.
      *
-     * @param what id of what it is about
+     * @param id id of what it is about
      * @return the changed copy
      */
-    public Finding about(String what) {
-        return new Finding(rule, level, what, parts, figures, place, source, text, todo);
+    public Finding about(String id) {
+        return new Finding(rule, level, id, parts, figures, place, source, text, todo);
     }
 
     /**

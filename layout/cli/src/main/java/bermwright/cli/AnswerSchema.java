@@ -28,7 +28,7 @@ final class AnswerSchema {
     }
 
     static ObjectNode made() {
-        ObjectNode schema = JsonPage.object().put("$schema", "https://json-schema.org/draft/2020-12/schema")
+        ObjectNode schema = JsonObjects.object().put("$schema", "https://json-schema.org/draft/2020-12/schema")
                 .put("title", "What bermwright answers about a plan").put("type", "object");
         ObjectNode finding = at(schema, "findings[]").put("description", "What is wrong or worth knowing.");
         FINDING.forEach(f -> finding.withObjectProperty("properties").putObject(f[0]).put("type", f[1])

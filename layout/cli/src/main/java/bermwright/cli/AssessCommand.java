@@ -18,21 +18,21 @@ final class AssessCommand extends PlanCommand {
 
     @Override
     ObjectNode page(Assessment assessment) {
-        ObjectNode page = CommonPage.of(assessment);
+        ObjectNode page = CommonJson.of(assessment);
         ArrayNode hulls = page.putArray("hulls");
         assessment.hulls().forEach(hull -> {
             ObjectNode entry = hulls.addObject();
-            LoweringPage.put(entry, hull);
-            CoverPage.put(entry, hull);
-            BurialPage.put(entry, hull);
-            DosePage.put(entry, hull, assessment.plan().exposure());
+            LoweringJson.put(entry, hull);
+            CoverJson.put(entry, hull);
+            BurialJson.put(entry, hull);
+            DoseJson.put(entry, hull, assessment.plan().exposure());
         });
-        DosePage.putJudged(page, assessment);
-        DosePage.putCrew(page, assessment);
-        CoverPage.putPassThroughs(page, assessment);
-        WaysOutPage.put(page, assessment);
-        EarthworksPage.put(page, assessment);
-        StagesPage.put(page, assessment);
+        DoseJson.putJudged(page, assessment);
+        DoseJson.putCrew(page, assessment);
+        CoverJson.putPassThroughs(page, assessment);
+        WaysOutJson.put(page, assessment);
+        EarthworksJson.put(page, assessment);
+        StagesJson.put(page, assessment);
         return page;
     }
 

@@ -28,20 +28,20 @@ final class ConsoleProgress implements Progress {
     }
 
     @Override
-    public synchronized void report(double share, String what) {
-        boolean isNew = !what.equals(step);
+    public synchronized void report(double share, String stage) {
+        boolean isNew = !stage.equals(step);
         long now = System.nanoTime();
         if (!isNew && (!onScreen || now - lastWritten < PAUSE_NANOS)) {
             return;
         }
-        step = what;
+        step = stage;
         lastWritten = now;
         long percent = Math.round(100 * Math.max(0, Math.min(1, share)));
         if (onScreen) {
-            err.printf(Locale.ROOT, "\r\033[K%3d %%  %s", percent, PlainStream.plain(what));
+            err.printf(Locale.ROOT, "\r\033[K%3d %%  %s", percent, PlainStream.plain(stage));
             lineOpen = true;
         } else {
-            err.printf(Locale.ROOT, "%3d %%  %s%n", percent, PlainStream.plain(what));
+            err.printf(Locale.ROOT, "%3d %%  %s%n", percent, PlainStream.plain(stage));
         }
         err.flush();
     }

@@ -18,16 +18,16 @@ final class CoverCommand extends PlanCommand {
 
     @Override
     ObjectNode page(Assessment assessment) {
-        ObjectNode page = CommonPage.of(assessment);
+        ObjectNode page = CommonJson.of(assessment);
         ArrayNode hulls = page.putArray("hulls");
         assessment.hulls().forEach(hull -> {
             ObjectNode entry = hulls.addObject();
             entry.put("id", hull.hull().id());
-            CoverPage.put(entry, hull);
-            BurialPage.put(entry, hull);
+            CoverJson.put(entry, hull);
+            BurialJson.put(entry, hull);
         });
-        CoverPage.putToes(page, assessment);
-        CoverPage.putPassThroughs(page, assessment);
+        CoverJson.putToes(page, assessment);
+        CoverJson.putPassThroughs(page, assessment);
         return page;
     }
 

@@ -6,7 +6,7 @@ import bermwright.shielding.dose.Band;
 import bermwright.shielding.dose.DoseCurve;
 import bermwright.shielding.dose.Particles;
 import bermwright.shielding.dose.PublishedDose;
-import bermwright.shielding.fold.Doubt;
+import bermwright.shielding.fold.DoseUncertainty;
 import bermwright.site.exposure.DoseAgainstCover;
 import bermwright.site.exposure.StationDose;
 import java.io.PrintStream;
@@ -32,10 +32,10 @@ final class CurveText {
             DoseCurve.Point point = curves.cosmic().points().get(i);
             List<Object> row = new ArrayList<>(List.of(TextTable.number(
                     InUnits.gramsASquareCentimetre(point.arealDensity()), 1)));
-            spread(row, curves.doubt(curves.cosmic(), point), point.dome() * CurveSheets.YEAR_DAYS, 1);
+            spread(row, curves.uncertainty(curves.cosmic(), point), point.dome() * CurveSheets.YEAR_DAYS, 1);
             curves.event().ifPresent(e -> {
                 DoseCurve.Point same = e.curve().points().get(at);
-                spread(row, curves.doubt(e.curve(), same), same.dome(), 2);
+                spread(row, curves.uncertainty(e.curve(), same), same.dome(), 2);
             });
             table.row(row.toArray());
         }
@@ -47,13 +47,13 @@ final class CurveText {
         out.println();
     }
 
-    private static void spread(List<Object> row, Doubt doubt, double sieverts, int digits) {
+    private static void spread(List<Object> row, DoseUncertainty uncertainty, double sieverts, int digits) {
         double dose = InUnits.millisieverts(sieverts);
-        Band band = doubt.together();
+        Band band = uncertainty.together();
         row.add(TextTable.number(dose, digits));
         row.add(TextTable.number(dose * band.low(), digits));
         row.add(TextTable.number(dose * band.high(), digits));
-        row.add(doubt.greatest().word());
+        row.add(uncertainty.greatest().word());
     }
 
     static void published(List<PublishedDose> figures, PrintStream out) {

@@ -62,25 +62,25 @@ final class DoseCommand extends PlanCommand {
 
     @Override
     ObjectNode page(Assessment assessment) {
-        ObjectNode page = CommonPage.of(assessment);
+        ObjectNode page = CommonJson.of(assessment);
         ArrayNode hulls = page.putArray("hulls");
         assessment.hulls().forEach(hull -> {
             ObjectNode entry = hulls.addObject();
             entry.put("id", hull.hull().id());
-            DosePage.put(entry, hull, assessment.plan().exposure());
+            DoseJson.put(entry, hull, assessment.plan().exposure());
         });
-        DosePage.putOutside(page, assessment);
-        DosePage.putJudged(page, assessment);
-        DosePage.putCrew(page, assessment);
-        DosePage.putLimits(page, assessment);
+        DoseJson.putOutside(page, assessment);
+        DoseJson.putJudged(page, assessment);
+        DoseJson.putCrew(page, assessment);
+        DoseJson.putLimits(page, assessment);
         List<CurveSheets> sheets = sheets(assessment);
         if (curve) {
-            CurvePage.putCurves(page, sheets);
+            CurveJson.putCurves(page, sheets);
             ArrayNode drawings = page.putArray("drawings");
             drawn(sheets).forEach(f -> drawings.add(f.toString()));
         }
         if (composition) {
-            CurvePage.putComposition(page, sheets, depths);
+            CurveJson.putComposition(page, sheets, depths);
         }
         return page;
     }
@@ -90,7 +90,7 @@ final class DoseCommand extends PlanCommand {
         CommonText.head(assessment, out);
         DoseText.write(assessment, out);
         DoseText.judged(assessment, out);
-        DoseText.doubts(assessment, out);
+        DoseText.uncertainties(assessment, out);
         DoseText.directions(assessment, out);
         DoseText.limits(assessment, out);
         List<CurveSheets> sheets = sheets(assessment);

@@ -3,7 +3,7 @@ package bermwright.cli;
 
 import bermwright.shielding.dose.Band;
 import bermwright.shielding.dose.DoseLimit;
-import bermwright.shielding.fold.Doubt;
+import bermwright.shielding.fold.DoseUncertainty;
 import bermwright.site.answer.Answers;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.exposure.CrewDose;
@@ -54,21 +54,21 @@ final class DoseText {
     }
 
     /** What low and high are made of. */
-    static void doubts(Assessment assessment, PrintStream out) {
+    static void uncertainties(Assessment assessment, PrintStream out) {
         CommonText.heading("What makes the doses uncertain, down and up in %, one standard deviation each", out);
         TextTable table = new TextTable("station", "source", "model", "solar activity", "soil density",
                 "cover thickness", "together", "most");
         assessment.hulls().forEach(hull -> hull.stations().forEach(dose -> {
-            doubt(table, dose, "cosmic rays", dose.parts().doubts().cosmic());
-            dose.parts().doubts().event().ifPresent(d -> doubt(table, dose, "event", d));
+            uncertainty(table, dose, "cosmic rays", dose.parts().uncertainties().cosmic());
+            dose.parts().uncertainties().event().ifPresent(d -> uncertainty(table, dose, "event", d));
         }));
         out.println(table);
     }
 
-    private static void doubt(TextTable table, StationDose dose, String source, Doubt doubt) {
-        table.row(dose.hull() + "/" + dose.station(), source, percent(doubt.model()), percent(doubt.sun()),
-                percent(doubt.density()), percent(doubt.thickness()), percent(doubt.together()),
-                doubt.greatest().word());
+    private static void uncertainty(TextTable table, StationDose dose, String source, DoseUncertainty uncertainty) {
+        table.row(dose.hull() + "/" + dose.station(), source, percent(uncertainty.model()), percent(uncertainty.sun()),
+                percent(uncertainty.density()), percent(uncertainty.thickness()), percent(uncertainty.together()),
+                uncertainty.greatest().word());
     }
 
     private static String percent(Band band) {

@@ -17,9 +17,9 @@ final class EarthworksCommand extends PlanCommand {
 
     @Override
     ObjectNode page(Assessment assessment) {
-        ObjectNode page = CommonPage.of(assessment);
-        EarthworksPage.put(page, assessment);
-        StagesPage.put(page, assessment);
+        ObjectNode page = CommonJson.of(assessment);
+        EarthworksJson.put(page, assessment);
+        StagesJson.put(page, assessment);
         return page;
     }
 

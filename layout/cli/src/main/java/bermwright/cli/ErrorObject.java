@@ -25,7 +25,7 @@ record ErrorObject(String file, int line, String key, String value, String accep
     }
 
     ObjectNode json() {
-        ObjectNode page = JsonPage.object();
+        ObjectNode page = JsonObjects.object();
         ObjectNode error = page.putObject("error");
         error.put("file", file);
         if (line > 0) {

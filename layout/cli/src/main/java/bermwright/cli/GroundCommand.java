@@ -53,7 +53,7 @@ final class GroundCommand implements Callable<Integer> {
             GroundSheet sheet = GroundSheet.read(file.get(), console.progress());
             console.progress().end();
             if (json) {
-                console.out().println(JsonPage.text(page(sheet)));
+                console.out().println(JsonObjects.text(page(sheet)));
             } else {
                 text(sheet, console.out());
             }
@@ -65,9 +65,9 @@ final class GroundCommand implements Callable<Integer> {
         invented.write(made, console.progress());
         console.progress().end();
         if (json && file.isEmpty()) {
-            ObjectNode page = JsonPage.object();
+            ObjectNode page = JsonObjects.object();
             page.put("made", made.toString()).put("what", invented.words());
-            console.out().println(JsonPage.text(page));
+            console.out().println(JsonObjects.text(page));
         } else if (!json) {
             console.out().printf("Invented ground, which stands for no place: %s, %s.%n", made, invented.words());
         }
@@ -78,11 +78,11 @@ final class GroundCommand implements Callable<Integer> {
             surfaces.write(work, console.progress().part(0.1, 1));
             console.progress().end();
             if (json) {
-                console.out().println(JsonPage.text(page(work)));
+                console.out().println(JsonObjects.text(page(work)));
                 return;
             }
             TextTable table = new TextTable("what", "unit", "file");
-            work.written().forEach(w -> table.row(w.what(), w.unit(), w.file().toString()));
+            work.written().forEach(w -> table.row(w.title(), w.unit(), w.file().toString()));
             console.out().print(table);
             work.written().stream().map(GroundWork.Written::note).filter(n -> !n.isEmpty()).distinct()
                     .forEach(n -> console.out().printf("Note: %s.%n", n));
@@ -91,12 +91,12 @@ final class GroundCommand implements Callable<Integer> {
     }
 
     private static ObjectNode page(GroundWork work) {
-        ObjectNode page = JsonPage.object();
+        ObjectNode page = JsonObjects.object();
         page.put("file", work.ground().file().toString()).put("format", work.ground().format());
         ArrayNode written = page.putArray("written");
         work.written().forEach(w -> {
             ObjectNode one = written.addObject();
-            one.put("what", w.what()).put("unit", w.unit()).put("file", w.file().toString());
+            one.put("what", w.title()).put("unit", w.unit()).put("file", w.file().toString());
             if (!w.note().isEmpty()) {
                 one.put("note", w.note());
             }
@@ -108,22 +108,22 @@ final class GroundCommand implements Callable<Integer> {
     private static ObjectNode page(GroundSheet sheet) {
         GroundSource ground = sheet.file();
         GridFrame frame = ground.frame();
-        ObjectNode page = JsonPage.object();
+        ObjectNode page = JsonObjects.object();
         page.put("file", ground.file().toString()).put("format", ground.format());
         page.put("rows", frame.rows()).put("columns", frame.columns());
         page.put("spacing_m", frame.spacing()).put("true_spacing_m", ground.trueSpacing());
         page.put("west_m", frame.west()).put("south_m", frame.south());
         page.put("east_m", frame.eastEdge()).put("north_m", frame.northEdge());
-        JsonPage.put(page, "lowest_m", sheet.statistics().lowest());
-        JsonPage.put(page, "highest_m", sheet.statistics().highest());
+        JsonObjects.put(page, "lowest_m", sheet.statistics().lowest());
+        JsonObjects.put(page, "highest_m", sheet.statistics().highest());
         page.put("missing", sheet.statistics().missing());
         ObjectNode slope = page.putObject("slope_deg");
-        JsonPage.put(slope, "median", InUnits.degrees(sheet.statistics().slope(0.5)));
-        JsonPage.put(slope, "ninety_percent", InUnits.degrees(sheet.statistics().slope(0.9)));
-        JsonPage.put(slope, "ninety_nine_percent", InUnits.degrees(sheet.statistics().slope(0.99)));
-        JsonPage.put(slope, "greatest", InUnits.degrees(sheet.statistics().slope(1)));
+        JsonObjects.put(slope, "median", InUnits.degrees(sheet.statistics().slope(0.5)));
+        JsonObjects.put(slope, "ninety_percent", InUnits.degrees(sheet.statistics().slope(0.9)));
+        JsonObjects.put(slope, "ninety_nine_percent", InUnits.degrees(sheet.statistics().slope(0.99)));
+        JsonObjects.put(slope, "greatest", InUnits.degrees(sheet.statistics().slope(1)));
         page.put("stored", ground.heights().stored()).put("vertical_unit", ground.heights().verticalUnit());
-        JsonPage.put(page, "no_data_mark", ground.heights().noDataMark());
+        JsonObjects.put(page, "no_data_mark", ground.heights().noDataMark());
         page.put("cells_are_areas", ground.heights().cellsAreAreas());
         ground.referenceSystem().ifPresent(system -> {
             ObjectNode named = page.putObject("reference_system");

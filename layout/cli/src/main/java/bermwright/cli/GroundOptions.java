@@ -99,7 +99,7 @@ final class GroundOptions {
     }
 
     /** A surface that was asked for. */
-    private record Asked(String what, Path file, Surface surface) {
+    private record Asked(String title, Path file, Surface surface) {
     }
 
     void write(GroundWork work, Progress progress) {
@@ -107,7 +107,7 @@ final class GroundOptions {
         int all = asked.size() + (contours.isPresent() ? 1 : 0) + (horizon.isPresent() ? 1 : 0);
         int done = 0;
         for (Asked a : asked) {
-            work.write(a.what, a.surface, a.file, progress.part((double) done / all, (done + 1.0) / all));
+            work.write(a.title, a.surface, a.file, progress.part((double) done / all, (done + 1.0) / all));
             done++;
         }
         if (contours.isPresent()) {
@@ -138,11 +138,12 @@ final class GroundOptions {
         double spacing = ground.trueSpacing();
         List<Asked> list = new ArrayList<>();
         slope.ifPresent(f -> list.add(baseline.map(b -> new Asked("slope over " + b + " m", f, checked("--baseline",
-                () -> PlaneSurface.over(PlaneSurface.What.SLOPE, b, spacing)))).orElseGet(() -> new Asked("slope", f,
+                () -> PlaneSurface.over(PlaneSurface.Quantity.SLOPE, b, spacing))))
+                        .orElseGet(() -> new Asked("slope", f,
                 new SlopeSurface(method)))));
         aspect.ifPresent(f -> list.add(new Asked("aspect", f, new AspectSurface(method))));
         roughness.ifPresent(f -> list.add(baseline.map(b -> new Asked("roughness over " + b + " m", f,
-                checked("--baseline", () -> PlaneSurface.over(PlaneSurface.What.ROUGHNESS, b, spacing))))
+                checked("--baseline", () -> PlaneSurface.over(PlaneSurface.Quantity.ROUGHNESS, b, spacing))))
                 .orElseGet(() -> new Asked("roughness", f, new RoughnessSurface(measure)))));
         curvature.ifPresent(f -> list.add(new Asked("curvature", f, new CurvatureSurface(bend))));
         hillshade.ifPresent(f -> list.add(new Asked("hillshade", f, new HillshadeSurface(checked("--sun", () ->
@@ -156,7 +157,7 @@ final class GroundOptions {
 
     private Surface underFootprint(double spacing) {
         List<Double> three = numbers("--rectangle", rectangle, 3);
-        return new FootprintSurface(FootprintSurface.What.HIGH_SPOT, new FootprintSurface.Rectangle(three.get(0),
+        return new FootprintSurface(FootprintSurface.Quantity.HIGH_SPOT, new FootprintSurface.Rectangle(three.get(0),
                 three.get(1), Azimuth.ofDegrees(three.get(2))), spacing);
     }
 

@@ -31,19 +31,19 @@ final class LowerCommand extends PlanCommand {
 
     @Override
     ObjectNode page(Assessment assessment) {
-        ObjectNode page = CommonPage.of(assessment);
+        ObjectNode page = CommonJson.of(assessment);
         ArrayNode hulls = page.putArray("hulls");
         Map<String, Alternatives> choices = choices(assessment);
         for (HullAssessment hull : assessment.hulls()) {
             ObjectNode entry = hulls.addObject();
-            LoweringPage.put(entry, hull);
-            hull.laydown().ifPresent(laydown -> ReviewPage.put(entry, laydown));
+            LoweringJson.put(entry, hull);
+            hull.laydown().ifPresent(laydown -> ReviewJson.put(entry, laydown));
             Optional<Alternatives> other = Optional.ofNullable(choices.get(hull.hull().id()));
             if (compare) {
-                other.ifPresent(c -> ChoicesPage.compared(entry, c));
+                other.ifPresent(c -> ChoicesJson.compared(entry, c));
             }
             if (suggest) {
-                other.flatMap(c -> c.suggestions()).ifPresent(s -> ChoicesPage.suggested(entry, s));
+                other.flatMap(c -> c.suggestions()).ifPresent(s -> ChoicesJson.suggested(entry, s));
             }
         }
         return page;

@@ -36,7 +36,7 @@ abstract class PlanCommand implements Callable<Integer> {
                 console.progress().part(0.02, 1));
         console.progress().end();
         if (json) {
-            console.out().println(JsonPage.text(page(assessment)));
+            console.out().println(JsonObjects.text(page(assessment)));
         } else {
             text(assessment, console.out());
         }

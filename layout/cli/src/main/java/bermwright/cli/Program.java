@@ -102,7 +102,7 @@ final class Program {
     private int trouble(ErrorObject error, boolean json, ExitCode code) {
         console.err().println("bermwright: " + error.text());
         if (json) {
-            console.out().println(JsonPage.text(error.json()));
+            console.out().println(JsonObjects.text(error.json()));
         }
         return code.number();
     }

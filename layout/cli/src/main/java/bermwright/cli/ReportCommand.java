@@ -51,9 +51,9 @@ final class ReportCommand implements Callable<Integer> {
         Path page = written(assessment, console);
         console.progress().end();
         if (json) {
-            ObjectNode answer = CommonPage.of(assessment);
+            ObjectNode answer = CommonJson.of(assessment);
             answer.put("directory", directory.toString()).put("page", page.toString());
-            console.out().println(JsonPage.text(answer));
+            console.out().println(JsonObjects.text(answer));
         } else {
             CommonText.head(assessment, console.out());
             console.out().printf("Written: %s%n", page);

@@ -35,7 +35,7 @@ final class ReviewText {
         out.println();
         laydown.review().ifPresent(r -> motion(r, out));
         laydown.review().flatMap(Review::cross).filter(c -> c.sideForce() > 0).ifPresent(c -> cross(c, out));
-        laydown.disc().ifPresent(d -> DiscPage.show(d, out));
+        laydown.disc().ifPresent(d -> DiscJson.show(d, out));
         laydown.review().ifPresent(r -> losses(r, out));
         laydown.thrusters().ifPresent(t -> thrusters(t, out));
     }

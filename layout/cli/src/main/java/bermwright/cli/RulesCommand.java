@@ -25,7 +25,7 @@ final class RulesCommand implements Callable<Integer> {
     public Integer call() {
         PrintStream out = program.console().out();
         if (json) {
-            out.println(JsonPage.text(page()));
+            out.println(JsonObjects.text(page()));
         } else {
             Catalogue.all().forEach(rule -> write(rule, out));
         }
@@ -42,7 +42,7 @@ final class RulesCommand implements Callable<Integer> {
     }
 
     private static ObjectNode page() {
-        ObjectNode page = JsonPage.object();
+        ObjectNode page = JsonObjects.object();
         ArrayNode rules = page.putArray("rules");
         for (Rule rule : Catalogue.all()) {
             Rule.Entry entry = rule.entry();

@@ -24,7 +24,7 @@ final class SchemaCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (answers) {
-            program.console().out().println(JsonPage.text(AnswerSchema.made()));
+            program.console().out().println(JsonObjects.text(AnswerSchema.made()));
         } else {
             program.console().out().print(PlanFiles.schema());
         }

@@ -48,7 +48,7 @@ final class SizeCoverCommand implements Callable<Integer> {
         drawing.ifPresent(file -> draw(sized, file));
         console.progress().end();
         if (json) {
-            console.out().println(JsonPage.text(page(sized)));
+            console.out().println(JsonObjects.text(page(sized)));
         } else {
             new SizeCoverText(plan, planFile, sized).write(console.out());
         }
@@ -66,10 +66,10 @@ final class SizeCoverCommand implements Callable<Integer> {
     }
 
     private ObjectNode page(SizedCover sized) {
-        ObjectNode page = JsonPage.object();
+        ObjectNode page = JsonObjects.object();
         page.put("plan", planFile.toString()).put("bermwright", Version.text());
         Cautions.all().forEach(page.putArray("cautions")::add);
-        CommonPage.putFindings(page, sized.findings());
+        CommonJson.putFindings(page, sized.findings());
         page.put("is_met", sized.isMet());
         ArrayNode hulls = page.putArray("hulls");
         new TreeMap<>(sized.thickness()).forEach((id, parts) -> {
@@ -77,25 +77,25 @@ final class SizeCoverCommand implements Callable<Integer> {
             cover.put("crown_m", parts.crown()).put("flank_m", parts.flank());
             cover.put("base_end_m", parts.baseEnd()).put("far_end_m", parts.farEnd());
         });
-        JsonPage.put(page, "volume_m3", sized.volume());
-        JsonPage.put(page, "uniform_volume_m3", sized.uniformVolume());
-        JsonPage.put(page, "bank_m3", sized.bankVolume());
-        JsonPage.put(page, "bank_available_m3", sized.bankAvailable());
-        JsonPage.put(page, "stops_paying_m", sized.stopsPaying());
+        JsonObjects.put(page, "volume_m3", sized.volume());
+        JsonObjects.put(page, "uniform_volume_m3", sized.uniformVolume());
+        JsonObjects.put(page, "bank_m3", sized.bankVolume());
+        JsonObjects.put(page, "bank_available_m3", sized.bankAvailable());
+        JsonObjects.put(page, "stops_paying_m", sized.stopsPaying());
         ArrayNode stations = page.putArray("stations");
         sized.stations().forEach(station -> {
             ObjectNode entry = stations.addObject().put("station", station.station());
-            JsonPage.put(entry, "covered_mSv", InUnits.millisieverts(station.dose().best()));
-            JsonPage.put(entry, "high_mSv", InUnits.millisieverts(station.dose().high()));
-            JsonPage.put(entry, "share_of_limit", station.used());
+            JsonObjects.put(entry, "covered_mSv", InUnits.millisieverts(station.dose().best()));
+            JsonObjects.put(entry, "high_mSv", InUnits.millisieverts(station.dose().high()));
+            JsonObjects.put(entry, "share_of_limit", station.used());
         });
         ArrayNode trade = page.putArray("trade");
         for (TradePoint point : sized.trade()) {
             ObjectNode entry = trade.addObject().put("thickness_m", point.thickness());
             entry.put("volume_m3", point.volume()).put("station", point.station());
-            JsonPage.put(entry, "covered_mSv", InUnits.millisieverts(point.best()));
-            JsonPage.put(entry, "high_mSv", InUnits.millisieverts(point.high()));
-            JsonPage.put(entry, "share_of_limit", point.used());
+            JsonObjects.put(entry, "covered_mSv", InUnits.millisieverts(point.best()));
+            JsonObjects.put(entry, "high_mSv", InUnits.millisieverts(point.high()));
+            JsonObjects.put(entry, "share_of_limit", point.used());
         }
         ArrayNode intervals = page.putArray("intervals");
         sized.intervals().forEach(i -> intervals.addObject().put("hull", i.hull()).put("from_m", i.from())

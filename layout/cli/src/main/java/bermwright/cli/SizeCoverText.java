@@ -67,8 +67,8 @@ record SizeCoverText(Plan plan, Path file, SizedCover sized) {
     }
 
     /** An end's thickness, or what becomes of it where it has no cover. */
-    private static Object end(Optional<CoverPlan.End> what, double thickness) {
-        return what.filter(e -> e != CoverPlan.End.COVERED).map(e -> (Object) e.word())
+    private static Object end(Optional<CoverPlan.End> end, double thickness) {
+        return end.filter(e -> e != CoverPlan.End.COVERED).map(e -> (Object) e.word())
                 .orElseGet(() -> TextTable.number(thickness, 2));
     }
 

@@ -121,10 +121,10 @@ class HonestEndTest {
 
     @Test
     void numbersThatAreNoneAreAbsentFromJson() throws IOException {
-        ObjectNode page = JsonPage.object().put("a", Double.NaN).put("b", 1.5);
+        ObjectNode page = JsonObjects.object().put("a", Double.NaN).put("b", 1.5);
         page.putArray("c").add(Double.POSITIVE_INFINITY).add(2);
         page.putObject("d").put("e", Double.NEGATIVE_INFINITY);
-        JsonNode read = new ObjectMapper().readTree(JsonPage.text(page));
+        JsonNode read = new ObjectMapper().readTree(JsonObjects.text(page));
         assertFalse(read.has("a"));
         assertEquals(1.5, read.get("b").asDouble());
         assertTrue(read.get("c").get(0).isNull());

@@ -20,7 +20,7 @@ import bermwright.lowering.rig.Poles;
 import bermwright.lowering.rig.PullOver;
 import bermwright.lowering.rig.Rig;
 import bermwright.lowering.rig.Stay;
-import bermwright.lowering.rig.Temper;
+import bermwright.lowering.rig.ThermalAction;
 import bermwright.lowering.rig.Tube;
 import bermwright.lowering.rig.Winch;
 import bermwright.lowering.statics.LoweringCase;
@@ -79,7 +79,7 @@ public final class RandomRigs {
         double height = length * between(r, 0.5, 0.9);
         double strong = weight * between(r, 1, 4);
         Line line = new Line(OptionalDouble.of(strong), between(r, 1, 6), OptionalDouble.of(100 * strong),
-                OptionalDouble.of(0.03), Temper.USUAL);
+                OptionalDouble.of(0.03), ThermalAction.USUAL);
         Winch winch = new Winch(new PlanePoint(-behind - (poles == 0 ? 40 : between(r, 0, 40)), r.nextGaussian()),
                 OptionalDouble.of(weight * between(r, 0.4, 1)), OptionalDouble.of(weight * length),
                 Optional.of(new Anchor.Ballast(weight * between(r, 1, 3))), OptionalDouble.of(weight),

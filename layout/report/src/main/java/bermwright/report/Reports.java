@@ -102,7 +102,7 @@ public final class Reports {
         new Summary(assessment).write(pack);
         page.beside(RULES, "Catalogue of findings: every rule, what it measures and where its limit is from");
         page.close().open("planner");
-        Readers readers = new Readers(assessment, pack);
+        DisciplineParts readers = new DisciplineParts(assessment, pack);
         readers.planner();
         page.close().open("reviewer");
         readers.reviewer();

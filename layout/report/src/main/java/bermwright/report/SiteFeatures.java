@@ -40,7 +40,7 @@ final class SiteFeatures {
         for (SettingOutPoint point : assessment.settingOut()) {
             features.add(new Feature("setting_out", point.id(), Feature.Shape.POINT,
                     List.of(point.place()),
-                    Map.of("subject", point.subject(), "what", point.what().word())));
+                    Map.of("subject", point.subject(), "what", point.kind().word())));
         }
         for (Numbered numbered : Numbered.of(assessment.findings())) {
             numbered.finding().place().ifPresent(place -> features.add(finding(assessment, numbered, place)));

@@ -13,7 +13,7 @@ import bermwright.report.sheet.CoverSheets;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Wall;
 import bermwright.site.planfile.PlanValues;
 import java.io.IOException;
@@ -69,9 +69,9 @@ class PassagesInSectionsTest {
         Point base = assessed.lying().orElseThrow().axisStart().plan();
         Azimuth along = assessed.hull().layDownAzimuth();
         Wall cut = new Wall("headwall", List.of(base.moved(along, -2, 9), base.moved(along, -2, -9)), 6, 1,
-                Kept.NOTHING);
+                Annotations.NOTHING);
         Wall beside = new Wall("beside", List.of(base.moved(along, -2, 9), base.moved(along, -2, 5)), 6, 1,
-                Kept.NOTHING);
+                Annotations.NOTHING);
         CoverSheets sheets = new CoverSheets(assessed.hull(), assessed.lying().orElseThrow(),
                 assessment.cover().orElseThrow(), List.of(cut, beside));
         List<String> texts = texts(sheets.longSection());

@@ -9,7 +9,7 @@ import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hatch;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Pivot;
 import bermwright.site.plan.Plan;
@@ -26,7 +26,7 @@ import java.util.function.DoubleBinaryOperator;
 
 /** Small sound plans for tests; invented figures. */
 public final class SamplePlans {
-    private static final Kept K = Kept.NOTHING;
+    private static final Annotations K = Annotations.NOTHING;
 
     private SamplePlans() {
     }

@@ -107,10 +107,10 @@ public record CoveredHull(HullSolid hull, CoverThickness thickness, EndCover bas
 
     /** Stretch of barrel over which a part's thickness runs out to a thinner end's; at most half the barrel (m). */
     double runOut(boolean atFar, double part) {
-        EndCover what = atFar ? far : base;
+        EndCover cover = atFar ? far : base;
         double end = atFar ? thickness.farEnd() : thickness.baseEnd();
         double half = (hull.shape().barrelEnd() - hull.shape().barrelStart()) / 2;
-        return what == EndCover.COVERED && end < part ? Math.min(half, (part - end) * CoverThickness.RUN_OUT) : 0;
+        return cover == EndCover.COVERED && end < part ? Math.min(half, (part - end) * CoverThickness.RUN_OUT) : 0;
     }
 
     /**

@@ -100,12 +100,12 @@ final class HullEnvelope {
                 }));
     }
 
-    private void end(boolean far, EndCover what, ElevationGrid ground) {
+    private void end(boolean far, EndCover cover, ElevationGrid ground) {
         HullShape shape = covered.hull().shape();
         HullEnd end = far ? shape.farEnd() : shape.baseEnd();
         double tip = far ? shape.length() : 0;
-        if (what != EndCover.COVERED) {
-            if (liesFlat && what == EndCover.OPEN) {
+        if (cover != EndCover.COVERED) {
+            if (liesFlat && cover == EndCover.OPEN) {
                 Vec3 at = covered.hull().pose().point(tip, 0, 0);
                 double sign = far ? 1 : -1;
                 fronts.add(new double[] {at.x(), at.y(), sign * eastAlong, sign * northAlong,

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.dose;
 
-import bermwright.shielding.transport.March;
-import bermwright.shielding.transport.SlowRoom;
+import bermwright.shielding.transport.BeamTransport;
+import bermwright.shielding.transport.NeutronEnclosure;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -69,7 +69,7 @@ final class ResponseCache {
                 directions[i] = numbers(lines.get(rows + 1 + i));
             }
             return Optional.of(new TransportResponse.Table(doses, directions,
-                    SlowRoom.of(numbers(lines.get(2 * rows + 1)))));
+                    NeutronEnclosure.of(numbers(lines.get(2 * rows + 1)))));
         } catch (IOException | IllegalArgumentException | ArrayIndexOutOfBoundsException e) {
             return Optional.empty();
         }
@@ -122,7 +122,7 @@ final class ResponseCache {
     private static String dataHash() {
         MessageDigest digest = digest();
         for (String name : DATA) {
-            try (InputStream stream = March.class.getResourceAsStream(name)) {
+            try (InputStream stream = BeamTransport.class.getResourceAsStream(name)) {
                 digest.update(stream.readAllBytes());
             } catch (IOException e) {
                 throw new UncheckedIOException("cannot read the table " + name, e);

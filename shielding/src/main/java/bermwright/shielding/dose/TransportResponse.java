@@ -12,7 +12,7 @@ import bermwright.shielding.transport.Beam;
 import bermwright.shielding.transport.EnergyGrid;
 import bermwright.shielding.transport.Field;
 import bermwright.shielding.transport.Penetration;
-import bermwright.shielding.transport.SlowRoom;
+import bermwright.shielding.transport.NeutronEnclosure;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -50,7 +50,7 @@ final class TransportResponse {
     }
 
     /** Dose by depth and particle, effective dose by depth and direction, and slow neutrons of a room. */
-    record Table(List<Particles> doses, double[][] directions, SlowRoom room) {
+    record Table(List<Particles> doses, double[][] directions, NeutronEnclosure room) {
     }
 
     Response cosmic(CosmicSpectrum spectrum, Progress progress) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.dose;
 
-import bermwright.shielding.transport.SlowRoom;
+import bermwright.shielding.transport.NeutronEnclosure;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -11,12 +11,13 @@ import java.util.function.ToDoubleFunction;
  * @param weight   dose of a fluence by group (Sv or Gy-Eq)
  * @param seconds  seconds of what the dose is counted over (s)
  */
-record TransportRoom(SlowRoom fluences, ToDoubleFunction<double[]> weight, double seconds) implements DiffuseRoom {
+record TransportRoom(NeutronEnclosure fluences, ToDoubleFunction<double[]> weight,
+        double seconds) implements DiffuseRoom {
     private static final double KG_M2 = 10;
 
     @Override
     public Sky sky() {
-        SlowRoom.Walls walls = fluences.walls();
+        NeutronEnclosure.Walls walls = fluences.walls();
         return new Sky() {
             @Override
             public void add(double across, double along, double slant, double share) {

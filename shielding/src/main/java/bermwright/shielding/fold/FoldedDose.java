@@ -17,16 +17,16 @@ import java.util.Optional;
  * @param high             84th percentile of both together (Sv per day or per event)
  * @param shareBeyondTable share of the sky's dose from rays deeper than the response is tested to (1), 0 to 1
  * @param skyShare         dose that flies straight from the sky over that under open sky (1)
- * @param doubt            what low and high are made of
+ * @param uncertainty            what low and high are made of
  */
 public record FoldedDose(double fromSky, double groundReturn, double low, double high, double shareBeyondTable,
-        double skyShare, Doubt doubt) {
+        double skyShare, DoseUncertainty uncertainty) {
     /** Length over which what walls let through falls (kg/m2), for the mean of their thickness. */
     private static final double RELAXATION = 1500;
 
     /** Refuses missing parts. */
     public FoldedDose {
-        Objects.requireNonNull(doubt, "doubt");
+        Objects.requireNonNull(uncertainty, "doubt");
     }
 
     /**
@@ -58,12 +58,12 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
         double ground = sums.elseFromGround() * Math.min(1, skyShare) + sums.diffuse();
         double total = sums.best + ground;
         if (!(sums.best > 0)) {
-            return new FoldedDose(sums.best, ground, total, total, 0, skyShare, Doubt.NONE);
+            return new FoldedDose(sums.best, ground, total, total, 0, skyShare, DoseUncertainty.NONE);
         }
-        Doubt doubt = sums.doubt();
-        Band band = doubt.together();
+        DoseUncertainty uncertainty = sums.uncertainty();
+        Band band = uncertainty.together();
         return new FoldedDose(sums.best, ground, total * band.low(), total * band.high(), sums.beyond / sums.best,
-                skyShare, doubt);
+                skyShare, uncertainty);
     }
 
     /** What slow neutrons give under one sky, and under skies of lighter, heavier, thinner and thicker covers. */
@@ -205,8 +205,9 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
             return floor;
         }
 
-        Doubt doubt() {
-            return new Doubt(band(low, high), band(active, quiet), band(lighter, heavier), band(thinner, thicker));
+        DoseUncertainty uncertainty() {
+            return new DoseUncertainty(band(low, high), band(active, quiet), band(lighter, heavier),
+                    band(thinner, thicker));
         }
 
         private Band band(double one, double other) {

@@ -35,10 +35,10 @@ public final class Penetration {
     private final Shield shield;
     private final Resolution resolution;
     private final EnergyGrid grid;
-    private final March soil;
+    private final BeamTransport soil;
     private final AngularReactions reactions;
-    private final List<March> skin = new ArrayList<>();
-    private final March water;
+    private final List<BeamTransport> skin = new ArrayList<>();
+    private final BeamTransport water;
     private final double skinAsSoil;
     private final SlowNeutrons neutrons;
     private final double[][][] albedo = new double[WALLS_GCM2.length][][];
@@ -61,14 +61,14 @@ public final class Penetration {
      * @param room   slow neutrons of a room by its walls
      * @param made   slow neutrons made under open ground (1/m2)
      */
-    public record Outcome(List<Field> fields, SlowRoom room, double made) {
+    public record Outcome(List<Field> fields, NeutronEnclosure room, double made) {
         /**
          * Slow neutrons that open ground under open sky sends back.
          *
          * @return fluence by group (1/m2)
          */
         public double[] ground() {
-            SlowRoom.Walls open = room.walls();
+            NeutronEnclosure.Walls open = room.walls();
             open.add(0, 0, 1, 1);
             return open.fluence();
         }
@@ -85,12 +85,12 @@ public final class Penetration {
         this.shield = shield;
         this.resolution = resolution;
         grid = new EnergyGrid(resolution.pointsInDecade());
-        soil = new March(new Medium(shield.soil(), grid));
+        soil = new BeamTransport(new Medium(shield.soil(), grid));
         reactions = new AngularReactions(soil.medium());
         for (Layer layer : shield.skin()) {
-            skin.add(new March(new Medium(layer.material(), grid)));
+            skin.add(new BeamTransport(new Medium(layer.material(), grid)));
         }
-        water = new March(new Medium(Materials.named("water"), grid));
+        water = new BeamTransport(new Medium(Materials.named("water"), grid));
         skinAsSoil = shield.skinArealDensity() / 10 * skinEquivalence;
         neutrons = new SlowNeutrons(new SlowCrossSections(shield.soil()));
         for (int k = 1; k < WALLS_GCM2.length; k++) {
@@ -176,7 +176,7 @@ public final class Penetration {
                 soil.showerLengthGCm2());
         progress.report(0.8, "particles made on the way");
         SlabFields made = new SlabFields(slab, soil.medium());
-        SlowRoom room = room(made);
+        NeutronEnclosure room = room(made);
         List<Field> fields = new ArrayList<>();
         for (int i = 0; i < depths.length; i++) {
             progress.check();
@@ -235,7 +235,7 @@ public final class Penetration {
         return apart.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    private SlowRoom room(SlabFields made) {
+    private NeutronEnclosure room(SlabFields made) {
         int count = WALLS_GCM2.length;
         double[][] emitted = new double[count][SlowCrossSections.GROUPS];
         double[][] floor = new double[count][];
@@ -248,7 +248,7 @@ public final class Penetration {
             floor[k] = neutrons.emitted(OPEN_GROUND_GCM2, depth -> made.at(cover + OPEN_GROUND_GCM2 - depth));
             lit[k] = made.strength(made.point(cover));
         }
-        return new SlowRoom(WALLS_GCM2, emitted, albedo, floor, lit);
+        return new NeutronEnclosure(WALLS_GCM2, emitted, albedo, floor, lit);
     }
 
     private static double madeInGround(SlowNeutrons.Source source) {
@@ -272,7 +272,7 @@ public final class Penetration {
         return Math.min(h, Math.max(1e-6, bound - depth));
     }
 
-    private Field field(double depth, Beam behind, SlabFields made, SlowRoom room) {
+    private Field field(double depth, Beam behind, SlabFields made, NeutronEnclosure room) {
         int point = made.point(depth);
         SkinEffect effect = SkinEffect.NONE;
         double share = skinAsSoil <= 0 ? 0 : Math.min(1, depth / skinAsSoil);
@@ -303,7 +303,7 @@ public final class Penetration {
             double[] none = new double[SlowCrossSections.GROUPS];
             return new Field(depth, square, returned, levelField, none, none);
         }
-        SlowRoom.Walls dome = room.walls();
+        NeutronEnclosure.Walls dome = room.walls();
         dome.add(depth, depth, 1, 1);
         double[] around = neutrons.emitted(depth, x -> sum(made.at(x), made.at(2 * depth - x)));
         return new Field(depth, square, returned, levelField, dome.fluence(), room.closed(depth, around));
@@ -317,7 +317,7 @@ public final class Penetration {
         return sum;
     }
 
-    private void march(March march, Beam beam, double thickness) {
+    private void march(BeamTransport march, Beam beam, double thickness) {
         int count = (int) Math.max(1, Math.ceil(thickness / (2 * resolution.stepShare())));
         for (int i = 0; i < count && thickness > 0; i++) {
             march.step(beam, thickness / count);

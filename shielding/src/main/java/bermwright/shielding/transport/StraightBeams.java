@@ -6,14 +6,14 @@ import java.util.List;
 
 /** What comes in from outside and its fragments, along a ray: ions and protons that no reaction has turned aside. */
 final class StraightBeams {
-    private final March march;
+    private final BeamTransport march;
     private final double outerRadius;
     private final List<Double> places = new ArrayList<>();
     private final List<double[][]> reacting = new ArrayList<>();
     private final List<double[]> neutrons = new ArrayList<>();
 
     /** Along rays through a shell of an outer radius (g/cm2), without end for a level slab. */
-    StraightBeams(March march, double outerRadiusGCm2) {
+    StraightBeams(BeamTransport march, double outerRadiusGCm2) {
         this.march = march;
         outerRadius = outerRadiusGCm2;
     }

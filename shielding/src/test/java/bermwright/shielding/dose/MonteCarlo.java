@@ -9,7 +9,7 @@ import bermwright.shielding.transport.Beam;
 import bermwright.shielding.transport.Field;
 import bermwright.shielding.transport.MonteCarloSource;
 import bermwright.shielding.transport.Penetration;
-import bermwright.shielding.transport.SlowRoom;
+import bermwright.shielding.transport.NeutronEnclosure;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -123,7 +123,7 @@ final class MonteCarlo {
             } else if (geometry.startsWith("level")) {
                 slow = outcome.room().midst(depth);
             } else {
-                SlowRoom.Walls walls = outcome.room().walls();
+                NeutronEnclosure.Walls walls = outcome.room().walls();
                 for (int m = 0; m < Field.directions(); m++) {
                     walls.add(depth, depth / Field.cosine(m), 1 / Field.cosine(m), Field.share(m));
                 }

@@ -119,13 +119,13 @@ final class Validation {
             ## Slow neutrons in a room
 
             Each piece of wall sends into the room what its own cover makes and lets through, and gives back a part of
-            what reaches it; the floor is a source too (`SlowRoom`). In free space rays come from all sides; in air,
-            which goes on below, slow neutrons are counted without a net current. The footing is diffusion with partial
-            currents and albedo (Lamarsh 1966, ch. 5), no number of it chosen.
+            what reaches it; the floor is a source too (`NeutronEnclosure`). In free space rays come from all sides; in
+            air, which goes on below, slow neutrons are counted without a net current. The footing is diffusion with
+            partial currents and albedo (Lamarsh 1966, ch. 5), no number of it chosen.
 
-            Held against (`SlowRoomLawTest`): the albedo and emission of a half space in closed form; exact transport
-            (Chandrasekhar's H function): 0.645 of 0.650; Milne's 0.7104 in a slab without loss, within 1.5 %; and one
-            group of neutrons that walk by chance, with their own rays from the sky, through the same shapes.
+            Held against (`NeutronEnclosureLawTest`): the albedo and emission of a half space in closed form; exact
+            transport (Chandrasekhar's H function): 0.645 of 0.650; Milne's 0.7104 in a slab without loss, within 1.5 %;
+            and one group of neutrons that walk by chance, with their own rays from the sky, through the same shapes.
 
             A wall is as thick as the first soil on the ray lies square to the face through which the ray leaves it, so
             an even slope looks as thick from all sides (`WallThicknessLawTest`). Soil that the ray clips further out

@@ -72,20 +72,21 @@ class FoldTest {
         Response sunny = new Decay(900, 1e9, 0, 0, new Band(0.8, 1.5));
         SkyView view = SkyView.settled(scene, new Vec3(0, 0, -1), List.of(sunny), SETTLED);
         FoldedDose dose = FoldedDose.of(view, sunny, scene.scene().soil(), new Tolerances(0.1, 0.1));
-        assertEquals(0.8, dose.doubt().sun().low(), EXACT);
-        assertEquals(1.5, dose.doubt().sun().high(), EXACT);
-        assertEquals(2, dose.doubt().model().high(), EXACT);
-        assertTrue(dose.doubt().density().low() < 1 && dose.doubt().density().high() > 1);
+        assertEquals(0.8, dose.uncertainty().sun().low(), EXACT);
+        assertEquals(1.5, dose.uncertainty().sun().high(), EXACT);
+        assertEquals(2, dose.uncertainty().model().high(), EXACT);
+        assertTrue(dose.uncertainty().density().low() < 1 && dose.uncertainty().density().high() > 1);
         double up = 0;
         double down = 0;
-        for (Doubt.Term term : Doubt.Term.values()) {
-            up += Math.pow(Math.log(dose.doubt().of(term).high()), 2);
-            down += Math.pow(Math.log(dose.doubt().of(term).low()), 2);
+        for (DoseUncertainty.Term term : DoseUncertainty.Term.values()) {
+            up += Math.pow(Math.log(dose.uncertainty().of(term).high()), 2);
+            down += Math.pow(Math.log(dose.uncertainty().of(term).low()), 2);
         }
         assertEquals(dose.total() * Math.exp(Math.sqrt(up)), dose.high(), EXACT);
         assertEquals(dose.total() * Math.exp(-Math.sqrt(down)), dose.low(), EXACT);
-        assertEquals(Doubt.Term.MODEL, dose.doubt().greatest());
-        assertEquals(Doubt.Term.SUN, new Doubt(Band.NONE, dose.doubt().sun(), new Band(0.9, 1.1), Band.NONE)
+        assertEquals(DoseUncertainty.Term.MODEL, dose.uncertainty().greatest());
+        assertEquals(DoseUncertainty.Term.SUN,
+                new DoseUncertainty(Band.NONE, dose.uncertainty().sun(), new Band(0.9, 1.1), Band.NONE)
                 .greatest());
     }
 

@@ -59,7 +59,7 @@ class CascadeWalkLawTest {
             double energy = medium.grid().energyMeV(i);
             beam.of(1)[i] = energy < FROM_MEV || energy > TO_MEV ? 0 : Math.pow(energy, -SLOPE);
         }
-        March march = new March(medium);
+        BeamTransport march = new BeamTransport(medium);
         double[][] mean = new double[3][EDGES.length - 1];
         for (double depth = STEP / 2; depth < EDGES[EDGES.length - 1]; depth += STEP) {
             march.step(beam, STEP);

@@ -101,7 +101,7 @@ record MoundPlace(double radius, double cover, double slope) implements ChanceWa
     }
 
     /** Adds what a station in the middle of the room sees to walls of the room, in even steps of the half sky. */
-    void look(SlowRoom.Walls walls) {
+    void look(NeutronEnclosure.Walls walls) {
         double[] at = {0, 0, radius};
         int steps = 100;
         for (int i = 0; i < steps; i++) {

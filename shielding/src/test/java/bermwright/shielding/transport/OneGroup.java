@@ -65,7 +65,7 @@ final class OneGroup implements SlowNeutrons.Groups {
     }
 
     /** A room of walls by thickness. */
-    SlowRoom room() {
+    NeutronEnclosure room() {
         SlowNeutrons neutrons = new SlowNeutrons(this);
         double[][] emitted = new double[WALLS.length][1];
         double[][] floor = new double[WALLS.length][];
@@ -80,6 +80,6 @@ final class OneGroup implements SlowNeutrons.Groups {
             floor[k] = neutrons.emitted(DEEP, x -> sky(0, cover + DEEP - x));
             lit[k] = lit(cover);
         }
-        return new SlowRoom(WALLS, emitted, albedo, floor, lit);
+        return new NeutronEnclosure(WALLS, emitted, albedo, floor, lit);
     }
 }

@@ -51,7 +51,7 @@ class SlabWalkLawTest {
             double energy = medium.grid().energyMeV(i);
             beam.of(1)[i] = energy < FROM_MEV || energy > TO_MEV ? 0 : Math.pow(energy, -SLOPE);
         }
-        March march = new March(medium);
+        BeamTransport march = new BeamTransport(medium);
         StraightBeams straight = new StraightBeams(march, Double.POSITIVE_INFINITY);
         for (double depth = 0; depth < DEEPEST; depth += 2) {
             straight.add(depth, beam);

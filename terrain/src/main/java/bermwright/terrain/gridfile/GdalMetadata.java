@@ -41,7 +41,7 @@ record GdalMetadata(double scale, double offset, Optional<String> unit) {
         return new GdalMetadata(scale, offset, unit);
     }
 
-    private static double number(String what, String text, FileTrouble trouble) {
+    private static double number(String field, String text, FileTrouble trouble) {
         try {
             double value = Double.parseDouble(text);
             if (Double.isFinite(value)) {
@@ -50,6 +50,6 @@ record GdalMetadata(double scale, double offset, Optional<String> unit) {
         } catch (NumberFormatException e) {
             // said below, together with values that are not finite
         }
-        throw trouble.badValue(what + " in GDAL_METADATA (tag 42112)", "\"" + text + "\"", "a number");
+        throw trouble.badValue(field + " in GDAL_METADATA (tag 42112)", "\"" + text + "\"", "a number");
     }
 }

@@ -110,7 +110,7 @@ public final class GroundFiles {
         }
         Optional<OtherFormats.Known> other = OtherFormats.of(head);
         if (other.isPresent()) {
-            throw new FileTrouble(file).badValue("format", other.get().what(), ACCEPTED + "; "
+            throw new FileTrouble(file).badValue("format", other.get().format(), ACCEPTED + "; "
                     + other.get().command());
         }
         if (Pds4Reader.isLabel(head)) {

@@ -22,7 +22,7 @@ final class OtherFormats {
     }
 
     /** What a file is and which command makes a file of it that can be read; absent where it is not known. */
-    record Known(String what, String command) {
+    record Known(String format, String command) {
     }
 
     static Optional<Known> of(byte[] head) {

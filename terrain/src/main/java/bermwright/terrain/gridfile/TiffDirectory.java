@@ -113,16 +113,16 @@ final class TiffDirectory {
     }
 
     /** A part of the file, in the file's byte order; refused where it leaves the file. */
-    ByteBuffer bytes(long offset, long length, String what) throws IOException {
+    ByteBuffer bytes(long offset, long length, String field) throws IOException {
         long size = channel.size();
         if (offset < 0 || length < 0 || length > Integer.MAX_VALUE || offset > size - length) {
-            throw trouble.unreadable(what, "it should stand at byte " + offset + " for " + length
+            throw trouble.unreadable(field, "it should stand at byte " + offset + " for " + length
                     + " bytes, but the file has " + size + "; it is cut off or damaged", ACCEPTED);
         }
         ByteBuffer buffer = ByteBuffer.allocate((int) length).order(order);
         while (buffer.hasRemaining()) {
             if (channel.read(buffer, offset + buffer.position()) < 0) {
-                throw trouble.unreadable(what, "the file ended while being read", ACCEPTED);
+                throw trouble.unreadable(field, "the file ended while being read", ACCEPTED);
             }
         }
         return buffer.flip().order(order);

@@ -16,7 +16,7 @@ public final class FootprintSurface implements Surface {
     private static final int MOST_NODES = 20_000;
 
     /** What is told of the ground under the rectangle. */
-    public enum What {
+    public enum Quantity {
         /** The highest ground over the plane (m). */
         HIGH_SPOT,
         /** The plane's slope along the heading, in degrees, positive where the ground falls that way. */
@@ -41,7 +41,7 @@ public final class FootprintSurface implements Surface {
         }
     }
 
-    private final What what;
+    private final Quantity quantity;
     private final Rectangle rectangle;
     private final int margin;
     private final int[] rows;
@@ -55,12 +55,12 @@ public final class FootprintSurface implements Surface {
     /**
      * The surface for a rectangle.
      *
-     * @param what        what is told
+     * @param quantity        what is told
      * @param rectangle   the rectangle
      * @param trueSpacing distance between neighbouring nodes (m), positive
      */
-    public FootprintSurface(What what, Rectangle rectangle, double trueSpacing) {
-        this.what = Objects.requireNonNull(what, "what");
+    public FootprintSurface(Quantity quantity, Rectangle rectangle, double trueSpacing) {
+        this.quantity = Objects.requireNonNull(quantity, "what");
         this.rectangle = Objects.requireNonNull(rectangle, "rectangle");
         Require.that(Math.min(rectangle.width, rectangle.length) >= 2 * trueSpacing,
                 "a footprint %s m wide is less than"
@@ -109,7 +109,7 @@ public final class FootprintSurface implements Surface {
 
     @Override
     public String unit() {
-        return what == What.HIGH_SPOT ? "m" : "deg";
+        return quantity == Quantity.HIGH_SPOT ? "m" : "deg";
     }
 
     /**
@@ -142,8 +142,8 @@ public final class FootprintSurface implements Surface {
         double determinant = alongMoment * leftMoment - mixedMoment * mixedMoment;
         double riseAlong = (alongSum * leftMoment - leftSum * mixedMoment) / determinant;
         double riseLeft = (leftSum * alongMoment - alongSum * mixedMoment) / determinant;
-        if (what != What.HIGH_SPOT) {
-            return Math.toDegrees(Math.atan(-(what == What.SLOPE_ALONG ? riseAlong : riseLeft)));
+        if (quantity != Quantity.HIGH_SPOT) {
+            return Math.toDegrees(Math.atan(-(quantity == Quantity.SLOPE_ALONG ? riseAlong : riseLeft)));
         }
         double mean = sum / rows.length;
         if (Double.isNaN(mean)) {

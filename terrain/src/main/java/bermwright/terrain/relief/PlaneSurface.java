@@ -10,14 +10,14 @@ import java.util.Objects;
  *
  * <p>Noise of standard deviation s in the heights gives s root 12 / (baseline root n) in the slope for n nodes.
  *
- * @param what     slope (degrees) or roughness (m)
+ * @param quantity     slope (degrees) or roughness (m)
  * @param halfSide nodes from the middle of the square to its side (1), at least 1
  */
-public record PlaneSurface(What what, int halfSide) implements Surface {
+public record PlaneSurface(Quantity quantity, int halfSide) implements Surface {
     private static final int MOST = 512;
 
     /** What is told of the plane. */
-    public enum What {
+    public enum Quantity {
         /** Its angle to the level, in degrees. */
         SLOPE,
         /** Root mean square of the heights' distances from it, measured upright, in metres. */
@@ -26,7 +26,7 @@ public record PlaneSurface(What what, int halfSide) implements Surface {
 
     /** Refuses squares without a side. */
     public PlaneSurface {
-        Objects.requireNonNull(what, "what");
+        Objects.requireNonNull(quantity, "what");
         Require.that(halfSide >= 1 && halfSide <= MOST, "half a baseline of %s cells; accepted: 1 to %s.", halfSide,
                 MOST);
     }
@@ -34,14 +34,15 @@ public record PlaneSurface(What what, int halfSide) implements Surface {
     /**
      * The surface for a baseline.
      *
-     * @param what        slope or roughness
+     * @param quantity        slope or roughness
      * @param baseline    the baseline (m), positive
      * @param trueSpacing distance between neighbouring nodes (m), positive
      * @return the surface, with the nearest even number of cells, at least 2
      */
-    public static PlaneSurface over(What what, double baseline, double trueSpacing) {
+    public static PlaneSurface over(Quantity quantity, double baseline, double trueSpacing) {
         Require.positive("baseline", baseline, "m");
-        return new PlaneSurface(what, (int) Math.max(1, Math.min(MOST + 1L, Math.round(baseline / trueSpacing / 2))));
+        return new PlaneSurface(quantity,
+                (int) Math.max(1, Math.min(MOST + 1L, Math.round(baseline / trueSpacing / 2))));
     }
 
     @Override
@@ -51,7 +52,7 @@ public record PlaneSurface(What what, int halfSide) implements Surface {
 
     @Override
     public String unit() {
-        return what == What.SLOPE ? "deg" : "m";
+        return quantity == Quantity.SLOPE ? "deg" : "m";
     }
 
     @Override
@@ -75,14 +76,14 @@ public record PlaneSurface(What what, int halfSide) implements Surface {
                 north += s[2][c + k];
                 east += (k - halfSide) * spacing * s[0][c + k];
             }
-            if (what == What.SLOPE) {
+            if (quantity == Quantity.SLOPE) {
                 into[c] = (east * east + north * north) / (moment * moment);
             } else {
                 double rest = squares - sum * sum / n - (east * east + north * north) / moment;
                 into[c] = Math.sqrt(Math.max(0, rest) / n);
             }
         }
-        if (what == What.SLOPE) {
+        if (quantity == Quantity.SLOPE) {
             SlopeAngle.degrees(into, into.length);
         }
     }

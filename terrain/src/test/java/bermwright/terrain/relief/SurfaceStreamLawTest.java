@@ -42,8 +42,8 @@ class SurfaceStreamLawTest {
                 new AspectSurface(GradientMethod.HORN), new HillshadeSurface(Light.OF_MAPS, 1.5),
                 new RoughnessSurface(RoughnessSurface.Measure.RILEY), new RoughnessSurface(
                 RoughnessSurface.Measure.RANGE), new CurvatureSurface(CurvatureSurface.Kind.PLAN),
-                PlaneSurface.over(PlaneSurface.What.SLOPE, 20, SPACING), new PlaneSurface(
-                PlaneSurface.What.ROUGHNESS, 3), new FootprintSurface(FootprintSurface.What.HIGH_SPOT,
+                PlaneSurface.over(PlaneSurface.Quantity.SLOPE, 20, SPACING), new PlaneSurface(
+                PlaneSurface.Quantity.ROUGHNESS, 3), new FootprintSurface(FootprintSurface.Quantity.HIGH_SPOT,
                 new FootprintSurface.Rectangle(43, 8.2, Azimuth.ofDegrees(75)), SPACING),
                 new LightSurface(stay, 60, SPACING));
     }
@@ -149,15 +149,16 @@ class SurfaceStreamLawTest {
     void aPlaneHasItsSlopeOverAnyBaselineAndUnderAnyFootprint() {
         ElevationGrid plane = ElevationGrid.sampled(new GridFrame(60, 60, 0, 0, 2), (e, n) -> 0.1 * e + 0.05 * n);
         double slope = Math.toDegrees(Math.atan(Math.hypot(0.1, 0.05)));
-        assertEquals(slope, at(plane, PlaneSurface.over(PlaneSurface.What.SLOPE, 24, 2)), 1e-5);
-        assertEquals(0, at(plane, PlaneSurface.over(PlaneSurface.What.ROUGHNESS, 24, 2)), 1e-5);
+        assertEquals(slope, at(plane, PlaneSurface.over(PlaneSurface.Quantity.SLOPE, 24, 2)), 1e-5);
+        assertEquals(0, at(plane, PlaneSurface.over(PlaneSurface.Quantity.ROUGHNESS, 24, 2)), 1e-5);
         Azimuth heading = Azimuth.ofDegrees(30);
         FootprintSurface.Rectangle rectangle = new FootprintSurface.Rectangle(40, 8, heading);
         double along = Math.toDegrees(Math.atan(-(0.1 * heading.east() + 0.05 * heading.north())));
         double across = Math.toDegrees(Math.atan(0.1 * heading.north() - 0.05 * heading.east()));
-        assertEquals(along, at(plane, new FootprintSurface(FootprintSurface.What.SLOPE_ALONG, rectangle, 2)), 1e-5);
-        assertEquals(across, at(plane, new FootprintSurface(FootprintSurface.What.SLOPE_ACROSS, rectangle, 2)), 1e-5);
-        assertEquals(0, at(plane, new FootprintSurface(FootprintSurface.What.HIGH_SPOT, rectangle, 2)), 1e-5);
+        assertEquals(along, at(plane, new FootprintSurface(FootprintSurface.Quantity.SLOPE_ALONG, rectangle, 2)), 1e-5);
+        assertEquals(across, at(plane, new FootprintSurface(FootprintSurface.Quantity.SLOPE_ACROSS, rectangle, 2)),
+                1e-5);
+        assertEquals(0, at(plane, new FootprintSurface(FootprintSurface.Quantity.HIGH_SPOT, rectangle, 2)), 1e-5);
     }
 
     @Test

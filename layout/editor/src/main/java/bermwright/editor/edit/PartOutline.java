@@ -72,21 +72,21 @@ public final class PartOutline {
         return switch (part.kind()) {
             case HULL -> plan.withHull(id, h -> h.withBaseCentre(place));
             case LANDING_PAD -> PlanParts.withLandingPads(plan, changed(plan.landingPads(), p -> p.id().equals(id),
-                    p -> new LandingPad(id, place, p.radius(), p.standOff(), p.kept())));
+                    p -> new LandingPad(id, place, p.radius(), p.standOff(), p.annotations())));
             case KEEP_OUT -> PlanParts.withKeepOuts(plan, changed(plan.keepOuts(), k -> k.id().equals(id),
-                    k -> new KeepOut(id, k.kind(), new Ring(corners), k.kept())));
+                    k -> new KeepOut(id, k.kind(), new Ring(corners), k.annotations())));
             case PREPARATION -> PlanParts.withPreparations(plan, changed(plan.preparations(), p -> p.id().equals(id),
                     p -> new Preparation(id, p.kind(), new Ring(corners), p.level(), p.greatestGrade(),
-                            p.sideSlope(), p.kept())));
+                            p.sideSlope(), p.annotations())));
             case BORROW_GROUND -> PlanParts.withBorrowGrounds(plan, changed(plan.borrowGrounds(),
                     b -> b.id().equals(id), b -> new BorrowGround(id, new Ring(corners), b.greatestDepth(),
-                            b.sideSlope(), b.yieldShare(), b.keepClear(), b.kept())));
+                            b.sideSlope(), b.yieldShare(), b.keepClear(), b.annotations())));
             case STOCKPILE -> PlanParts.withStockpiles(plan, changed(plan.stockpiles(), s -> s.id().equals(id),
-                    s -> new Stockpile(id, new Ring(corners), s.kept())));
+                    s -> new Stockpile(id, new Ring(corners), s.annotations())));
             case CORRIDOR -> PlanParts.withCorridors(plan, changed(plan.corridors(), c -> c.id().equals(id),
-                    c -> new Corridor(id, c.width(), c.greatestGrade(), corners, c.kept())));
+                    c -> new Corridor(id, c.width(), c.greatestGrade(), corners, c.annotations())));
             case WALL -> PlanParts.withWalls(plan, changed(plan.walls(), w -> w.id().equals(id),
-                    w -> new Wall(id, corners, w.height(), w.thickness(), w.kept())));
+                    w -> new Wall(id, corners, w.height(), w.thickness(), w.annotations())));
             default -> plan;
         };
     }

@@ -315,8 +315,8 @@ public final class Answers {
         changed.raise();
     }
 
-    private void failed(String what, Throwable failure) {
-        failures.put(what, failure.getMessage() == null ? failure.toString() : failure.getMessage());
+    private void failed(String check, Throwable failure) {
+        failures.put(check, failure.getMessage() == null ? failure.toString() : failure.getMessage());
         step = Optional.empty();
         working.raise();
         changed.raise();

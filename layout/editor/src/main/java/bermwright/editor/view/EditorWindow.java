@@ -421,12 +421,12 @@ public final class EditorWindow {
     /**
      * Says what went wrong, in a window of its own.
      *
-     * @param what  what happened
+     * @param event  what happened
      * @param where what is known of it
      */
-    void report(String what, String where) {
+    void report(String event, String where) {
         Alert alert = new Alert(Alert.AlertType.ERROR, where, ButtonType.CLOSE);
-        alert.setHeaderText(what);
+        alert.setHeaderText(event);
         alert.setResizable(true);
         alert.getDialogPane().setId("trouble-dialog");
         alert.initOwner(stage);

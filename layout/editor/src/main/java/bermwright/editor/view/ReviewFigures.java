@@ -4,7 +4,7 @@ package bermwright.editor.view;
 import bermwright.report.page.Table;
 import bermwright.report.sheet.EgressSheets;
 import bermwright.shielding.dose.Band;
-import bermwright.shielding.fold.Doubt;
+import bermwright.shielding.fold.DoseUncertainty;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.exposure.StationDose;
 import java.util.ArrayList;
@@ -30,17 +30,17 @@ final class ReviewFigures {
             nodes.add(SoilFigures.heading("What the spread of each dose is made of"));
             GridPane grid = grid();
             List<String> heads = new ArrayList<>(List.of("station", "from"));
-            for (Doubt.Term term : Doubt.Term.values()) {
+            for (DoseUncertainty.Term term : DoseUncertainty.Term.values()) {
                 heads.add(term.word());
             }
             line(grid, 0, heads, true);
             int row = 1;
             for (StationDose station : dose.stations()) {
                 String name = station.hull() + "/" + station.station();
-                line(grid, row++, doubt(name, "cosmic", station.parts().doubts().cosmic()), false);
-                Optional<Doubt> event = station.parts().doubts().event();
+                line(grid, row++, uncertainty(name, "cosmic", station.parts().uncertainties().cosmic()), false);
+                Optional<DoseUncertainty> event = station.parts().uncertainties().event();
                 if (event.isPresent()) {
-                    line(grid, row++, doubt("", "event", event.get()), false);
+                    line(grid, row++, uncertainty("", "event", event.get()), false);
                 }
             }
             nodes.add(grid);
@@ -50,12 +50,12 @@ final class ReviewFigures {
         return nodes;
     }
 
-    private static List<String> doubt(String station, String source, Doubt doubt) {
+    private static List<String> uncertainty(String station, String source, DoseUncertainty uncertainty) {
         List<String> cells = new ArrayList<>(List.of(station, source));
-        for (Doubt.Term term : Doubt.Term.values()) {
-            Band band = doubt.of(term);
+        for (DoseUncertainty.Term term : DoseUncertainty.Term.values()) {
+            Band band = uncertainty.of(term);
             cells.add(String.format(Locale.ROOT, "\u00d7%.2f\u2013%.2f%s", band.low(), band.high(),
-                    term == doubt.greatest() ? " \u25CF" : ""));
+                    term == uncertainty.greatest() ? " \u25CF" : ""));
         }
         return cells;
     }

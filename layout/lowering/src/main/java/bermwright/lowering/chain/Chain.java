@@ -30,44 +30,44 @@ public record Chain(List<ChainRow> rows, Map<Part, SoilSensitivity> bySoil) {
     /**
      * The chain of a lowering.
      *
-     * @param what the case
+     * @param setup the case
      * @return the chain
      */
-    public static Chain of(LoweringCase what) {
+    public static Chain of(LoweringCase setup) {
         Asked asked = new Asked();
-        PartCapacities bears = new PartCapacities(what);
-        double spread = ChainWork.spread(what.tipping());
+        PartCapacities bears = new PartCapacities(setup);
+        double spread = ChainWork.spread(setup.tipping());
         for (double shift : spread > 0 ? new double[] {0, -spread, spread} : new double[] {0}) {
-            ChainWork work = ChainWork.shifted(what, bears, shift, asked);
+            ChainWork work = ChainWork.shifted(setup, bears, shift, asked);
             work.all();
         }
-        return new Chain(asked.rows(), asked.bySoil(what.soil()));
+        return new Chain(asked.rows(), asked.bySoil(setup.soil()));
     }
 
     /**
      * What is left of the chain once one thing is lost at a tilt, with the centre of mass as stated.
      *
-     * @param what the case
+     * @param setup the case
      * @param lost a load case of the kind {@link LoadCase.Kind#LOSS}
      * @param tilt tilt (rad), balance or beyond
      * @return the chain; empty where the plan has no such thing
      */
-    public static Chain after(LoweringCase what, LoadCase lost, double tilt) {
+    public static Chain after(LoweringCase setup, LoadCase lost, double tilt) {
         Asked asked = new Asked();
-        ChainWork.shifted(what, new PartCapacities(what), 0, asked).lost(lost, tilt);
+        ChainWork.shifted(setup, new PartCapacities(setup), 0, asked).lost(lost, tilt);
         return new Chain(asked.rows(), Map.of());
     }
 
     /**
      * The chain while all winches stop dead at a tilt, with the centre of mass as stated.
      *
-     * @param what the case
+     * @param setup the case
      * @param tilt tilt (rad), balance or beyond
      * @return the chain; nothing is judged in it where the lines have no stiffness given
      */
-    public static Chain stopped(LoweringCase what, double tilt) {
+    public static Chain stopped(LoweringCase setup, double tilt) {
         Asked asked = new Asked();
-        ChainWork.shifted(what, new PartCapacities(what), 0, asked).stopped(tilt);
+        ChainWork.shifted(setup, new PartCapacities(setup), 0, asked).stopped(tilt);
         return new Chain(asked.rows(), Map.of());
     }
 

@@ -31,7 +31,7 @@ final class ChainLoads {
     /** Pull of all heads together across the plane that nobody rigs side stays for, over the weight (1). */
     private static final double ACROSS = 1e-3;
 
-    private final LoweringCase what;
+    private final LoweringCase setup;
     private final Rig rig;
     private final TippingBody tipping;
     private final PartCapacities bears;
@@ -40,10 +40,10 @@ final class ChainLoads {
     private final Asked asked;
 
     /** The loads of a case on a body whose centre of mass is shifted so far already. */
-    ChainLoads(LoweringCase what, PartCapacities bears, LoadCase load, double shift, Asked asked) {
-        this.what = what;
-        this.rig = what.rig();
-        this.tipping = what.tipping();
+    ChainLoads(LoweringCase setup, PartCapacities bears, LoadCase load, double shift, Asked asked) {
+        this.setup = setup;
+        this.rig = setup.rig();
+        this.tipping = setup.tipping();
         this.bears = bears;
         this.load = load;
         this.shift = shift;
@@ -187,10 +187,10 @@ final class ChainLoads {
         add(Part.PIVOT_UPLIFT, tilt, weight * Math.cos(slope) - up, OptionalDouble.of(weight * Math.cos(slope)),
                 new Asks(1, "statics"));
         if (ground && up > 0 && PivotEdge.isWorkable(tilt)) {
-            PivotEdge.Pressed p = PivotEdge.pressed(what, tilt, up, along);
-            add(Part.PIVOT_GROUND, tilt, up, OptionalDouble.of(up * p.bearing(what, what.soil()) / p.pressure()),
+            PivotEdge.Pressed p = PivotEdge.pressed(setup, tilt, up, along);
+            add(Part.PIVOT_GROUND, tilt, up, OptionalDouble.of(up * p.bearing(setup, setup.soil()) / p.pressure()),
                     new Asks(GROUND_FACTOR, "Vesic (1973) at lunar gravity; common practice, no source")
-                            .on(other -> up * p.bearing(what, other) / p.pressure()));
+                            .on(other -> up * p.bearing(setup, other) / p.pressure()));
         }
     }
 

@@ -28,7 +28,7 @@ final class ChainWork {
     /** Time in which the rate is reached or lost while paying out (s); common practice, no source. */
     private static final double CHANGE_TIME = 2;
 
-    private final LoweringCase what;
+    private final LoweringCase setup;
     private final Rig rig;
     private final TippingBody tipping;
     private final GearPoints points;
@@ -36,10 +36,10 @@ final class ChainWork {
     private final Asked asked;
     private final double shift;
 
-    private ChainWork(LoweringCase what, PartCapacities bears, double shift, Asked asked) {
-        this.what = what;
-        this.rig = what.rig();
-        this.tipping = what.tipping();
+    private ChainWork(LoweringCase setup, PartCapacities bears, double shift, Asked asked) {
+        this.setup = setup;
+        this.rig = setup.rig();
+        this.tipping = setup.tipping();
         this.points = GearPoints.of(rig);
         this.bears = bears;
         this.shift = shift;
@@ -47,10 +47,10 @@ final class ChainWork {
     }
 
     /** The chain of a body whose centre of mass is so far nearer the far end than stated (m). */
-    static ChainWork shifted(LoweringCase what, PartCapacities bears, double shift, Asked asked) {
-        Body body = what.tipping().body();
+    static ChainWork shifted(LoweringCase setup, PartCapacities bears, double shift, Asked asked) {
+        Body body = setup.tipping().body();
         MassCentre c = body.centre();
-        return new ChainWork(shift == 0 ? what : what.with(what.tipping().with(body.withCentre(
+        return new ChainWork(shift == 0 ? setup : setup.with(setup.tipping().with(body.withCentre(
                 new MassCentre(c.along() + shift, c.offAxis(), c.spread())))), bears, shift, asked);
     }
 
@@ -85,7 +85,7 @@ final class ChainWork {
     }
 
     private ChainLoads loads(LoadCase load) {
-        return new ChainLoads(what, bears, load, shift, asked);
+        return new ChainLoads(setup, bears, load, shift, asked);
     }
 
     private double still(LineGeometry lines, double tilt) {
@@ -107,7 +107,7 @@ final class ChainWork {
         double total = still(lines, tilt);
         double[] each = alike(lines.each(total));
         ask(LoadCase.HELD, new ChainLoads.Pull(tilt, lines.paths(), each, each, 1), lines, total, ground);
-        double slowing = total + tipping.inertiaAboutPivot() * what.rate() / (CHANGE_TIME * lines.lever());
+        double slowing = total + tipping.inertiaAboutPivot() * setup.rate() / (CHANGE_TIME * lines.lever());
         double[] paid = alike(lines.each(slowing));
         ask(LoadCase.PAYING_OUT, new ChainLoads.Pull(tilt, lines.paths(), paid, paid, efficiency), lines, slowing,
                 ground);
@@ -124,19 +124,19 @@ final class ChainWork {
     }
 
     private void stop(double tilt, LineGeometry lines, boolean ground) {
-        Optional<HeldBody> held = what.held();
+        Optional<HeldBody> held = setup.held();
         if (held.isEmpty()) {
             loads(LoadCase.STOP).unknown(Part.LOWERING_LINE, tilt, "stiffness of the lowering lines is not given");
             return;
         }
-        double total = still(lines, tilt) + Shock.emergencyStop(held.get(), tilt, what.rate()).extra();
+        double total = still(lines, tilt) + Shock.emergencyStop(held.get(), tilt, setup.rate()).extra();
         double[] each = alike(lines.each(total));
         ask(LoadCase.STOP, new ChainLoads.Pull(tilt, lines.paths(), each, each, 1), lines, total, ground);
     }
 
     /** Slack taken up anywhere in the band of hand-over, in which the lines may hang slack. */
     private void snatch() {
-        Optional<HeldBody> held = what.held();
+        Optional<HeldBody> held = setup.held();
         double slack = rig.lines().slack();
         if (held.isEmpty() || !(slack > 0)) {
             if (held.isEmpty()) {
@@ -151,7 +151,7 @@ final class ChainWork {
             double tilt = from + (to - from) * i / SNATCH_STEPS;
             double lever = held.get().lever(tilt);
             if (lever > 0 && held.get().length(tipping.restTilt()) > held.get().length(tilt) + slack * (1 + 1e-9)) {
-                Shock.Snatch snatch = Shock.slack(held.get(), tilt, what.rate(), slack);
+                Shock.Snatch snatch = Shock.slack(held.get(), tilt, setup.rate(), slack);
                 LineGeometry lines = LineGeometry.at(tipping, rig, points, snatch.takeUpTilt());
                 if (lines.lever() > 0) {
                     double[] each = alike(lines.each(snatch.energy()));
@@ -196,7 +196,7 @@ final class ChainWork {
         Body body = tipping.body();
         double length = body.outline().length();
         double lug = rig.lines().lug().along();
-        Optional<Tube> shell = what.shell();
+        Optional<Tube> shell = setup.shell();
         if (shell.isEmpty() || lug > length || !(lines.lever() > 0)
                 || !HullBeam.Load.fits(length, body.centre().along())) {
             loads(LoadCase.HELD).hull(rest, OptionalDouble.empty(), OptionalDouble.empty(), shell.isEmpty()
@@ -210,8 +210,8 @@ final class ChainWork {
         double bears = Math.min(tube.yield(), ThinTube.knockDown(ratio) * ThinTube.perfect(tube));
         String source = "bare shell, NASA SP-8007, from memory; factor 1.5, common practice, no source";
         loads(LoadCase.HELD).hull(rest, OptionalDouble.of(stress), OptionalDouble.of(bears), source);
-        what.held().ifPresent(held -> loads(LoadCase.STOP).hull(rest, OptionalDouble.of(stress
-                * Shock.emergencyStop(held, rest, what.rate()).factor()), OptionalDouble.of(bears), source));
+        setup.held().ifPresent(held -> loads(LoadCase.STOP).hull(rest, OptionalDouble.of(stress
+                * Shock.emergencyStop(held, rest, setup.rate()).factor()), OptionalDouble.of(bears), source));
     }
 
     /** All winches stop dead at a tilt. */

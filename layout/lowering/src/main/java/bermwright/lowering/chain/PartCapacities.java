@@ -22,7 +22,7 @@ final class PartCapacities {
     /** Density of a steel pole (kg/m3). */
     private static final double STEEL = 7850;
 
-    private final LoweringCase what;
+    private final LoweringCase setup;
     private final double gravity;
     private final Map<AnchorAt, Double> anchors = new HashMap<>();
 
@@ -33,13 +33,13 @@ final class PartCapacities {
     final OptionalDouble poleFoot;
     final double poleWeight;
 
-    PartCapacities(LoweringCase what) {
-        this.what = what;
-        this.gravity = what.tipping().ground().gravity();
-        LoweringLines lines = what.rig().lines();
+    PartCapacities(LoweringCase setup) {
+        this.setup = setup;
+        this.gravity = setup.tipping().ground().gravity();
+        LoweringLines lines = setup.rig().lines();
         this.line = lines.line().breakingLoad();
         this.termination = times(line, lines.ends().termination());
-        Optional<Poles> poles = what.rig().poles();
+        Optional<Poles> poles = setup.rig().poles();
         OptionalDouble sheave = poles.map(Poles::headGear).orElse(HeadGear.NOT_GIVEN).sheaveDiameter();
         OptionalDouble rope = lines.line().diameter();
         this.overSheave = sheave.isPresent() && rope.isPresent()
@@ -53,7 +53,7 @@ final class PartCapacities {
 
     private OptionalDouble poleFoot(Poles poles) {
         return poles.footArea().isEmpty() ? OptionalDouble.empty()
-                : OptionalDouble.of(poleFootOn(what.soil(), poles));
+                : OptionalDouble.of(poleFootOn(setup.soil(), poles));
     }
 
     /** What the ground under a pole foot bears on other ground (N). */
@@ -74,7 +74,7 @@ final class PartCapacities {
 
     OptionalDouble anchor(Optional<Anchor> anchor, double elevation) {
         return anchor.map(a -> OptionalDouble.of(anchors.computeIfAbsent(new AnchorAt(a, elevation),
-                k -> a.capacity(what.soil(), gravity, elevation)))).orElse(OptionalDouble.empty());
+                k -> a.capacity(setup.soil(), gravity, elevation)))).orElse(OptionalDouble.empty());
     }
 
     static OptionalDouble times(OptionalDouble value, double factor) {

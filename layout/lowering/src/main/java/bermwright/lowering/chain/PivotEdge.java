@@ -26,26 +26,26 @@ public final class PivotEdge {
     /**
      * The pivot on the ground at the tilts at which it stands on an edge.
      *
-     * @param what   the case
+     * @param setup   the case
      * @param states forces by tilt
      * @return the pivot by tilt
      */
-    public static List<EdgeState> states(LoweringCase what, List<TiltState> states) {
-        return states.stream().filter(s -> s.pivotUp() > 0 && isWorkable(s.tilt())).map(s -> state(what, s)).toList();
+    public static List<EdgeState> states(LoweringCase setup, List<TiltState> states) {
+        return states.stream().filter(s -> s.pivotUp() > 0 && isWorkable(s.tilt())).map(s -> state(setup, s)).toList();
     }
 
-    private static EdgeState state(LoweringCase what, TiltState s) {
-        Pressed p = pressed(what, s.tilt(), s.pivotUp(), s.pivotAlong());
-        double mu = what.tipping().ground().friction();
+    private static EdgeState state(LoweringCase setup, TiltState s) {
+        Pressed p = pressed(setup, s.tilt(), s.pivotUp(), s.pivotAlong());
+        double mu = setup.tipping().ground().friction();
         double used = mu > 0 ? Math.abs(s.pivotAlong()) / (mu * s.pivotUp()) : Double.POSITIVE_INFINITY;
-        return new EdgeState(s.tilt(), p.sinkage, p.area, p.pressure, p.bearing(what, what.soil()), used,
-                s.holdNeeded(), side(what.tipping()),
-                SoilSensitivity.of(what.soil(), ground -> p.bearing(what, ground) / p.pressure));
+        return new EdgeState(s.tilt(), p.sinkage, p.area, p.pressure, p.bearing(setup, setup.soil()), used,
+                s.holdNeeded(), side(setup.tipping()),
+                SoilSensitivity.of(setup.soil(), ground -> p.bearing(setup, ground) / p.pressure));
     }
 
     /** How the ground is pressed under a force along its normal and along it (N). */
-    static Pressed pressed(LoweringCase what, double tilt, double up, double pivotAlong) {
-        TippingBody tipping = what.tipping();
+    static Pressed pressed(LoweringCase setup, double tilt, double up, double pivotAlong) {
+        TippingBody tipping = setup.tipping();
         double mu = tipping.ground().friction();
         // An anchor takes what friction cannot: the ground under the edge feels no more than friction gives it.
         double along = Math.min(Math.abs(pivotAlong), mu * up);
@@ -68,8 +68,8 @@ public final class PivotEdge {
 
     /** What presses the ground where, and how slanting. */
     record Pressed(double sinkage, double area, double pressure, Bearing.Footing footing, double lean) {
-        double bearing(LoweringCase what, Regolith ground) {
-            return Bearing.ultimate(footing, ground, what.tipping().ground().gravity(), lean).sum();
+        double bearing(LoweringCase setup, Regolith ground) {
+            return Bearing.ultimate(footing, ground, setup.tipping().ground().gravity(), lean).sum();
         }
     }
 

@@ -87,12 +87,12 @@ public final class Comparison {
         return new Rig(rig.lines(), Optional.empty(), List.of(), rig.pullOver(), rig.pivotHold(), rig.factors());
     }
 
-    private static MeansRow byLines(String means, LoweringCase what) {
-        Lowered lowered = Lowering.of(what);
+    private static MeansRow byLines(String means, LoweringCase setup) {
+        Lowered lowered = Lowering.of(setup);
         List<String> against = lowered.findings().stream().filter(t -> t.level() == Level.REFUSE)
                 .map(Finding::text).toList();
         List<String> gear = new ArrayList<>();
-        double mass = gearOfLines(what, lowered.result(), gear);
+        double mass = gearOfLines(setup, lowered.result(), gear);
         Optional<LoweringResult> result = lowered.result();
         double tension = result.map(LoweringResult::greatestLineTension).orElse(0.0);
         double pole = result.map(r -> r.tilts().stream().mapToDouble(s -> s.poleEach()).max().orElse(0)).orElse(0.0);
@@ -100,12 +100,12 @@ public final class Comparison {
                 pole > tension ? "a pole" : "a lowering line", mass, gear,
                 "anchors, pole feet and a held pivot; a bed the hull cannot roll from",
                 result.map(r -> r.holdPoints().size()).orElse(0),
-                what.tipping().restTilt() / what.rate(),
+                setup.tipping().restTilt() / setup.rate(),
                 result.map(LoweringResult::governingPart).orElse("cannot be done"), against);
     }
 
-    private static double gearOfLines(LoweringCase what, Optional<LoweringResult> result, List<String> gear) {
-        Rig rig = what.rig();
+    private static double gearOfLines(LoweringCase setup, Optional<LoweringResult> result, List<String> gear) {
+        Rig rig = setup.rig();
         int count = rig.lines().count();
         double tension = result.map(LoweringResult::greatestLineTension).orElse(0.0);
         double length = result.map(r -> r.tilts().get(r.tilts().size() - 1).lineLength()).orElse(0.0)
@@ -163,9 +163,9 @@ public final class Comparison {
                 List.of("Jets at both ends, and the hull must bear its touchdown along its side."));
     }
 
-    private static double say(List<String> gear, String what, double mass) {
+    private static double say(List<String> gear, String setup, double mass) {
         if (mass > 0) {
-            gear.add(text("%s %.0f kg", what, mass));
+            gear.add(text("%s %.0f kg", setup, mass));
         }
         return mass;
     }

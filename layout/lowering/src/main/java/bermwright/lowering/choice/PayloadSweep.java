@@ -38,44 +38,44 @@ public final class PayloadSweep {
     /**
      * The load against the mass, centre of mass kept.
      *
-     * @param what     the case
+     * @param setup     the case
      * @param least    least mass (kg), positive
      * @param greatest greatest mass (kg), more than the least
      * @param points   number of points (1), at least 2
      * @return the points at which a lowering can be worked out, by rising mass
      */
-    public static List<PayloadPoint> byMass(LoweringCase what, double least, double greatest, int points) {
+    public static List<PayloadPoint> byMass(LoweringCase setup, double least, double greatest, int points) {
         Require.positive("least mass", least, "kg");
-        return sweep(what, least, greatest, points, true);
+        return sweep(setup, least, greatest, points, true);
     }
 
     /**
      * The load against the centre of mass, mass kept.
      *
-     * @param what     the case
+     * @param setup     the case
      * @param least    least distance from the base (m), positive
      * @param greatest greatest distance (m), more than the least
      * @param points   number of points (1), at least 2
      * @return the points at which a lowering can be worked out, by rising distance
      */
-    public static List<PayloadPoint> byCentre(LoweringCase what, double least, double greatest, int points) {
+    public static List<PayloadPoint> byCentre(LoweringCase setup, double least, double greatest, int points) {
         Require.positive("least centre of mass", least, "m");
-        return sweep(what, least, greatest, points, false);
+        return sweep(setup, least, greatest, points, false);
     }
 
-    private static List<PayloadPoint> sweep(LoweringCase what, double least, double greatest, int points,
+    private static List<PayloadPoint> sweep(LoweringCase setup, double least, double greatest, int points,
             boolean mass) {
         Require.that(greatest > least, "a sweep from %s to %s; accepted: a rising range.", least, greatest);
         Require.atLeast("points of the sweep", points, 2, "1");
         List<PayloadPoint> curve = new ArrayList<>();
         for (int i = 0; i < points; i++) {
             double value = least + (greatest - least) * i / (points - 1);
-            Body body = what.tipping().body();
+            Body body = setup.tipping().body();
             MassCentre centre = body.centre();
             Body changed = mass ? body.withMass(value)
                     : body.withCentre(new MassCentre(value, centre.offAxis(), centre.spread()));
-            TippingBody tipping = what.tipping().with(changed);
-            Lowered lowered = Lowering.of(what.with(tipping));
+            TippingBody tipping = setup.tipping().with(changed);
+            Lowered lowered = Lowering.of(setup.with(tipping));
             lowered.result().ifPresent(r -> curve.add(point(tipping, r, lowered.isRefused())));
         }
         return curve;

@@ -52,12 +52,12 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
     /**
      * Looks for poles for a case.
      *
-     * @param what   the case; its own poles, if any, are only the pattern
+     * @param setup   the case; its own poles, if any, are only the pattern
      * @param limits within what to look
      * @return what was found
      */
-    public static Suggestions of(LoweringCase what, Limits limits) {
-        return new Search(what, limits).search();
+    public static Suggestions of(LoweringCase setup, Limits limits) {
+        return new Search(setup, limits).search();
     }
 
     /**
@@ -71,19 +71,19 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
     }
 
     private static final class Search {
-        private final LoweringCase what;
+        private final LoweringCase setup;
         private final Limits limits;
         /** What the winch may pull at the lug, so that it can still haul back over the sheave (N). */
         private final double allowed;
         private final double[] tilts;
 
-        Search(LoweringCase what, Limits limits) {
-            this.what = what;
+        Search(LoweringCase setup, Limits limits) {
+            this.setup = setup;
             this.limits = limits;
-            this.allowed = limits.winchRating() * what.rig().lines().sheaveEfficiency();
-            double from = Math.max(0, what.tipping().balanceTilt());
+            this.allowed = limits.winchRating() * setup.rig().lines().sheaveEfficiency();
+            double from = Math.max(0, setup.tipping().balanceTilt());
             this.tilts = new double[46];
-            double rest = what.tipping().restTilt();
+            double rest = setup.tipping().restTilt();
             for (int i = 0; i < tilts.length; i++) {
                 tilts[i] = i == tilts.length - 1 ? rest : from + (rest - from) * i / (tilts.length - 1);
             }
@@ -136,7 +136,7 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
 
         /** Greatest tension of one line, endless where the lines hold nothing somewhere (N). */
         private double tension(Rig rig) {
-            Statics statics = new Statics(what.tipping(), rig);
+            Statics statics = new Statics(setup.tipping(), rig);
             double least = statics.leastHoldingLever();
             double greatest = 0;
             for (double tilt : tilts) {
@@ -150,7 +150,7 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
         }
 
         private double thrust(Rig rig) {
-            Statics statics = new Statics(what.tipping(), rig);
+            Statics statics = new Statics(setup.tipping(), rig);
             double greatest = 0;
             for (double tilt : tilts) {
                 greatest = Math.max(greatest, statics.at(tilt).map(TiltState::poleEach).orElse(0.0));
@@ -160,9 +160,9 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
 
         private Suggestion suggestion(Suggestion.Goal goal, double behind, double height) {
             Rig rig = rig(behind, height);
-            Tube pattern = what.rig().poles().flatMap(Poles::tube).orElse(USUAL);
+            Tube pattern = setup.rig().poles().flatMap(Poles::tube).orElse(USUAL);
             double thrust = thrust(rig);
-            double wall = wall(pattern, height, thrust * what.rig().factors().pole());
+            double wall = wall(pattern, height, thrust * setup.rig().factors().pole());
             Tube tube = new Tube(pattern.diameter(), wall, pattern.yield(), pattern.modulus());
             int count = rig.poles().orElseThrow().count();
             return new Suggestion(goal, height, behind, tension(rig), thrust, wall,
@@ -171,7 +171,7 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
 
         /** A suggestion with what governs the whole rig then. */
         private Suggestion judged(Suggestion s) {
-            Lowered lowered = Lowering.of(what.with(s.rig()));
+            Lowered lowered = Lowering.of(setup.with(s.rig()));
             long refused = lowered.findings().stream().filter(t -> t.level() == Level.REFUSE).count();
             String governs = lowered.result().map(LoweringResult::governingPart).orElse("nothing can be worked out")
                     + (refused == 0 ? ", nothing is refused" : String.format(Locale.ROOT,
@@ -200,7 +200,7 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
 
         /** The rig with poles elsewhere; winches and stays keep their distance from the poles. */
         private Rig rig(double behind, double height) {
-            Rig rig = what.rig();
+            Rig rig = setup.rig();
             LoweringLines lines = rig.lines();
             double level = rig.poles().map(p -> p.foot().z()).orElse(lines.winch().at().z());
             double was = rig.poles().map(p -> p.foot().x()).orElse(-behind);

@@ -25,21 +25,21 @@ final class CrossBalance {
     private static final Wrench ALONG = new Wrench(AHEAD, Vec3.ZERO);
     private static final Wrench ACROSS = new Wrench(LEFT, Vec3.ZERO);
     private static final Wrench UP = new Wrench(Vec3.UP, Vec3.ZERO);
-    private final LoweringCase what;
+    private final LoweringCase setup;
     private final TippingBody tipping;
-    private final Aside aside;
+    private final Misalignment misalignment;
     private final double half;
     /** 1 where the ground falls to the left, -1 to the right. */
     private final int falls;
 
-    CrossBalance(LoweringCase what) {
-        this(what, Aside.NONE);
+    CrossBalance(LoweringCase setup) {
+        this(setup, Misalignment.NONE);
     }
 
-    CrossBalance(LoweringCase what, Aside aside) {
-        this.what = what;
-        this.aside = aside;
-        this.tipping = what.tipping();
+    CrossBalance(LoweringCase setup, Misalignment misalignment) {
+        this.setup = setup;
+        this.misalignment = misalignment;
+        this.tipping = setup.tipping();
         this.half = tipping.pivot().halfWidth();
         this.falls = tipping.ground().slopeAcross() < 0 ? -1 : 1;
     }
@@ -47,12 +47,12 @@ final class CrossBalance {
     /** The balance at a tilt; absent where no set of unknowns holds it. */
     Optional<CrossState> at(TiltState s) {
         boolean lowering = s.lineTotal() > 0;
-        Optional<PullOver> over = what.rig().pullOver();
+        Optional<PullOver> over = setup.rig().pullOver();
         if (!lowering && over.isEmpty()) {
             return Optional.empty();
         }
-        LineSet lines = (lowering ? LineSet.lowering(tipping, what.rig(), s.tilt())
-                : LineSet.pullOver(tipping, over.get(), s.tilt())).plumb(tipping.ground()).seen(aside);
+        LineSet lines = (lowering ? LineSet.lowering(tipping, setup.rig(), s.tilt())
+                : LineSet.pullOver(tipping, over.get(), s.tilt())).plumb(tipping.ground()).seen(misalignment);
         Wrench load = Wrench.at(LineSet.at(tipping.centreOfMass(s.tilt()), 0),
                 tipping.ground().fall().times(tipping.weight()));
         return half > 0 ? onShoes(s, lines, load) : onPoint(s, lines, load, 0);
@@ -127,15 +127,15 @@ final class CrossBalance {
         double lower = a.common + falls * a.difference;
         double upper = a.common - falls * a.difference;
         double along = Math.hypot(a.pivot.x(), a.pivot.y());
-        double hold = Math.max(0, what.rig().factors().pivotHold() * along
+        double hold = Math.max(0, setup.rig().factors().pivotHold() * along
                 - tipping.ground().friction() * a.pivot.z());
         double pole = lowering ? s.head().thrust() * Math.max(lower, upper) / s.lineEach() : 0;
         PivotLoad pivot = new PivotLoad(a.pivot.z(), a.pivot.x(), -falls * a.pivot.y(),
                 a.pivot.z() / 2 + falls * a.roll, a.pivot.z() / 2 - falls * a.roll, hold);
-        boolean sways = lowering && half == 0 && Reviews.onStep(s.tilt()) && aside.equals(Aside.NONE);
+        boolean sways = lowering && half == 0 && Reviews.onStep(s.tilt()) && misalignment.equals(Misalignment.NONE);
         double across = Math.abs(lines.common().force().y() * a.common + lines.difference().force().y()
                 * a.difference);
         return new CrossState(s.tilt(), lower, upper, lowering, across, pole, pivot, a.held, a.sideLine,
-                sways ? Optional.of(new FreeSway(what, s, lines).at()) : Optional.empty());
+                sways ? Optional.of(new FreeSway(setup, s, lines).at()) : Optional.empty());
     }
 }

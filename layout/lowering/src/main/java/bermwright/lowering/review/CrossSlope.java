@@ -29,35 +29,35 @@ public record CrossSlope(double sideForce, double overstated, List<CrossState> s
     /**
      * The balance of a lowering on its cross slope.
      *
-     * @param what   the case
+     * @param setup   the case
      * @param result what came of working it out
      * @return the balance; absent where nothing could be balanced at any tilt
      */
-    static Optional<CrossSlope> of(LoweringCase what, LoweringResult result) {
-        CrossBalance balance = new CrossBalance(what);
+    static Optional<CrossSlope> of(LoweringCase setup, LoweringResult result) {
+        CrossBalance balance = new CrossBalance(setup);
         List<CrossState> states = result.tilts().stream()
                 .filter(s -> s.lineTotal() <= 0 || s.tilt() >= result.handOverTilt())
                 .map(balance::at).flatMap(Optional::stream).toList();
         if (states.isEmpty()) {
             return Optional.empty();
         }
-        double across = what.tipping().ground().slopeAcross();
-        return Optional.of(new CrossSlope(what.tipping().weight() * Math.abs(what.tipping().ground().fall().y()),
+        double across = setup.tipping().ground().slopeAcross();
+        return Optional.of(new CrossSlope(setup.tipping().weight() * Math.abs(setup.tipping().ground().fall().y()),
                 1 / Math.cos(across) - 1, states));
     }
 
     /**
      * The balance of a hull that stands aside of its gear: standing, at hand-over, every fifteenth degree and lying.
      *
-     * @param what  the case, its gear given along the lay-down plane the hull now stands in
-     * @param aside how far the hull stands aside, and how far it has swung
+     * @param setup  the case, its gear given along the lay-down plane the hull now stands in
+     * @param misalignment how far the hull stands aside, and how far it has swung
      * @return the balance by tilt; tilts at which nothing holds are left out
      */
-    public static List<CrossState> aside(LoweringCase what, Aside aside) {
-        Statics statics = new Statics(what.tipping(), what.rig());
-        CrossBalance balance = new CrossBalance(what, aside);
-        double handOver = HandOver.of(what.tipping()).to();
-        double rest = what.tipping().restTilt();
+    public static List<CrossState> misaligned(LoweringCase setup, Misalignment misalignment) {
+        Statics statics = new Statics(setup.tipping(), setup.rig());
+        CrossBalance balance = new CrossBalance(setup, misalignment);
+        double handOver = HandOver.of(setup.tipping()).to();
+        double rest = setup.tipping().restTilt();
         List<Double> tilts = new ArrayList<>(List.of(0.0));
         if (handOver < rest) {
             tilts.add(handOver);

@@ -57,16 +57,16 @@ final class FreeSway {
     }
 
     /** A hull at a tilt, with lines as they really lead; they are paid out as far as in its plane. */
-    FreeSway(LoweringCase what, TiltState state, LineSet lead) {
-        this.tipping = what.tipping();
+    FreeSway(LoweringCase setup, TiltState state, LineSet lead) {
+        this.tipping = setup.tipping();
         this.radius = tipping.body().outline().radius();
         this.centre = new Vec3(tipping.body().centre().along(), tipping.body().centre().offAxis(), 0);
         double sin = Math.sin(state.tilt());
         double cos = Math.cos(state.tilt());
         this.start = new Pose(new Vec3(sin, 0, cos), new Vec3(cos, 0, -sin), Vec3.ZERO, 0);
-        LoweringLines lines = what.rig().lines();
-        double fall = what.rig().poles().map(p -> p.head().distance(lines.winch().at())).orElse(0.0);
-        LineSet set = LineSet.lowering(tipping, what.rig(), state.tilt());
+        LoweringLines lines = setup.rig().lines();
+        double fall = setup.rig().poles().map(p -> p.head().distance(lines.winch().at())).orElse(0.0);
+        LineSet set = LineSet.lowering(tipping, setup.rig(), state.tilt());
         Vec3 load = tipping.ground().withSlopeAcross(0).fall().times(tipping.weight());
         double moment = LineSet.at(tipping.centreOfMass(state.tilt()), 0).cross(load).y();
         double tension = -moment / set.common().moment().y();

@@ -56,9 +56,10 @@ record LineSet(List<End> ends) {
     }
 
     /** The same lines of a hull that stands aside of its gear. */
-    LineSet seen(Aside aside) {
-        return aside.equals(Aside.NONE) ? this
-                : new LineSet(ends.stream().map(e -> new End(e.lug(), aside.seen(e.lead()), e.share())).toList());
+    LineSet seen(Misalignment misalignment) {
+        return misalignment.equals(Misalignment.NONE) ? this
+                : new LineSet(ends.stream().map(e -> new End(e.lug(), misalignment.seen(e.lead()), e.share()))
+                        .toList());
     }
 
     static Vec3 at(PlanePoint point, double left) {

@@ -50,24 +50,24 @@ public record LiquidReview(double mass, double balance, List<State> states) {
     }
 
     /** The review; absent without liquid, or where it would fill more than the hull. */
-    static Optional<LiquidReview> of(LoweringCase what, LoweringResult result) {
-        Body body = what.tipping().body();
+    static Optional<LiquidReview> of(LoweringCase setup, LoweringResult result) {
+        Body body = setup.tipping().body();
         double volume = Math.PI * body.outline().radius() * body.outline().radius() * body.outline().length();
         if (!(body.residualPropellant() > 0) || !(body.residualPropellant() < DENSITIES[0] * volume)) {
             return Optional.empty();
         }
         List<State> states = new ArrayList<>();
         for (TiltState s : result.tilts()) {
-            boolean rest = s.tilt() >= what.tipping().restTilt() - CLOSE;
+            boolean rest = s.tilt() >= setup.tipping().restTilt() - CLOSE;
             if (s.lineTotal() > 0 && s.tilt() >= result.handOverTilt() && (Reviews.onStep(s.tilt()) || rest)) {
-                states.add(worst(what, s));
+                states.add(worst(setup, s));
             }
         }
-        return Optional.of(new LiquidReview(body.residualPropellant(), balance(what), states));
+        return Optional.of(new LiquidReview(body.residualPropellant(), balance(setup), states));
     }
 
-    private static State worst(LoweringCase what, TiltState s) {
-        return Arrays.stream(DENSITIES).mapToObj(density -> at(what.tipping(), s, density))
+    private static State worst(LoweringCase setup, TiltState s) {
+        return Arrays.stream(DENSITIES).mapToObj(density -> at(setup.tipping(), s, density))
                 .max(Comparator.comparingDouble(State::free)).orElseThrow();
     }
 
@@ -80,14 +80,14 @@ public record LiquidReview(double mass, double balance, List<State> states) {
     }
 
     /** The first tilt at which the hull with free liquid stands over its pivot. */
-    private static double balance(LoweringCase what) {
-        double first = what.tipping().balanceTilt();
+    private static double balance(LoweringCase setup) {
+        double first = setup.tipping().balanceTilt();
         for (double density : DENSITIES) {
             double low = 0;
-            double high = what.tipping().balanceTilt();
+            double high = setup.tipping().balanceTilt();
             while (high - low > CLOSE) {
                 double middle = (low + high) / 2;
-                TippingBody tipping = what.tipping();
+                TippingBody tipping = setup.tipping();
                 boolean over = tipping.with(tipping.body().withCentre(moved(tipping, density, middle)))
                         .tippingMoment(middle) > 0;
                 low = over ? low : middle;

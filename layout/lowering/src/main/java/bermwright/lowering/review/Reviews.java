@@ -29,77 +29,78 @@ public final class Reviews {
     /**
      * Reviews a lowering.
      *
-     * @param what   the case
+     * @param setup   the case
      * @param result what came of working it out
      * @return the review
      */
-    public static Review of(LoweringCase what, LoweringResult result) {
-        Optional<LiquidReview> liquid = LiquidReview.of(what, result);
-        List<ModelNote> notes = new ArrayList<>(notes(what.soil().strength().greatest().isBeyondDesign()));
+    public static Review of(LoweringCase setup, LoweringResult result) {
+        Optional<LiquidReview> liquid = LiquidReview.of(setup, result);
+        List<ModelNote> notes = new ArrayList<>(notes(setup.soil().strength().greatest().isBeyondDesign()));
         liquid.ifPresent(l -> notes.add(LiquidReview.note()));
-        return new Review(new LinesInSpace(what, result).review(), PivotEdge.states(what,
+        return new Review(new LinesInSpace(setup, result).review(), PivotEdge.states(setup,
                 result.tilts().stream().filter(s -> onStep(s.tilt())).toList()),
-                motion(what, result), CrossSlope.of(what, result), liquid, beam(what),
-                new Losses(what, result).all(), notes);
+                motion(setup, result), CrossSlope.of(setup, result), liquid, beam(setup),
+                new SingleFailures(setup, result).all(), notes);
     }
 
-    private static Optional<HullBeam> beam(LoweringCase what) {
-        Body body = what.tipping().body();
+    private static Optional<HullBeam> beam(LoweringCase setup) {
+        Body body = setup.tipping().body();
         double length = body.outline().length();
-        double lug = what.rig().lines().lug().along();
+        double lug = setup.rig().lines().lug().along();
         if (lug > length || !HullBeam.Load.fits(length, body.centre().along())) {
             return Optional.empty();
         }
-        return Optional.of(HullBeam.of(new HullBeam.Load(what.tipping().weight(), length, body.centre().along()), lug));
+        return Optional.of(HullBeam.of(new HullBeam.Load(setup.tipping().weight(), length, body.centre().along()),
+                lug));
     }
 
     /**
      * The body on all its lowering lines as one spring.
      *
-     * @param what the case
+     * @param setup the case
      * @return the body on its lines; absent where the lines have no stiffness given
      */
-    static Optional<HeldBody> held(LoweringCase what) {
-        return what.held();
+    static Optional<HeldBody> held(LoweringCase setup) {
+        return setup.held();
     }
 
-    private static MotionReview motion(LoweringCase what, LoweringResult result) {
-        TippingBody tipping = what.tipping();
+    private static MotionReview motion(LoweringCase setup, LoweringResult result) {
+        TippingBody tipping = setup.tipping();
         double rest = tipping.restTilt();
         double balance = Math.max(0, result.balanceTilt());
         double far = Topple.farRadius(tipping);
         double inertia = tipping.inertiaAboutPivot();
         double heat = tipping.weight() * tipping.fall(balance, rest);
         double free = Topple.rate(tipping, balance, 0, rest);
-        double duration = rest / what.rate();
-        return new MotionReview(states(what, result), duration, heat, heat / ((rest - balance) / what.rate()),
-                what.rate() * far, inertia * what.rate() * what.rate() / 2, free, free * far,
+        double duration = rest / setup.rate();
+        return new MotionReview(states(setup, result), duration, heat, heat / ((rest - balance) / setup.rate()),
+                setup.rate() * far, inertia * setup.rate() * setup.rate() / 2, free, free * far,
                 inertia * free * free / 2, Topple.time(tipping, tipping.balanceTilt() + Math.toRadians(1), rest),
-                runOn(what, result));
+                runOn(setup, result));
     }
 
-    private static double runOn(LoweringCase what, LoweringResult result) {
-        Optional<HeldBody> held = held(what);
+    private static double runOn(LoweringCase setup, LoweringResult result) {
+        Optional<HeldBody> held = held(setup);
         double tilt = result.handOverTilt();
         if (held.isEmpty() || !snatches(held.get(), tilt)) {
             return 0;
         }
-        return Shock.slack(held.get(), tilt, what.rate(), SLACK).takeUpRate();
+        return Shock.slack(held.get(), tilt, setup.rate(), SLACK).takeUpRate();
     }
 
-    private static List<MotionState> states(LoweringCase what, LoweringResult result) {
+    private static List<MotionState> states(LoweringCase setup, LoweringResult result) {
         List<MotionState> states = new ArrayList<>();
-        TippingBody tipping = what.tipping();
+        TippingBody tipping = setup.tipping();
         double far = Topple.farRadius(tipping);
         for (TiltState s : result.tilts()) {
             if (s.tilt() < result.handOverTilt() || !onStep(s.tilt()) || !(s.lineTotal() > 0)) {
                 continue;
             }
-            double rate = Topple.rate(tipping, s.tilt(), what.rate(), tipping.restTilt());
+            double rate = Topple.rate(tipping, s.tilt(), setup.rate(), tipping.restTilt());
             double each = s.lineEach() / s.lineTotal();
-            double change = inertiaOver(what, s) * what.rate() / CHANGE_TIME * each;
-            Optional<HeldBody> held = held(what);
-            double stop = held.map(h -> Shock.emergencyStop(h, s.tilt(), what.rate()).factor()).orElse(0.0);
+            double change = inertiaOver(setup, s) * setup.rate() / CHANGE_TIME * each;
+            Optional<HeldBody> held = held(setup);
+            double stop = held.map(h -> Shock.emergencyStop(h, s.tilt(), setup.rate()).factor()).orElse(0.0);
             double snatch = held.filter(h -> snatches(h, s.tilt()))
                     .map(h -> Shock.slack(h, s.tilt(), 0, SLACK).energy() * each).orElse(0.0);
             states.add(new MotionState(s.tilt(), stop, stop * s.lineEach(), change, snatch, rate, rate * far,
@@ -108,8 +109,8 @@ public final class Reviews {
         return states;
     }
 
-    private static double inertiaOver(LoweringCase what, TiltState state) {
-        return what.tipping().inertiaAboutPivot() / state.lever();
+    private static double inertiaOver(LoweringCase setup, TiltState state) {
+        return setup.tipping().inertiaAboutPivot() / state.lever();
     }
 
     private static boolean snatches(HeldBody held, double tilt) {

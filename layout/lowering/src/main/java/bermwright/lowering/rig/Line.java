@@ -12,20 +12,20 @@ import java.util.OptionalDouble;
  * @param massPerLength mass per length (kg/m), zero or more
  * @param stiffness     EA, tension per strain (N), positive; absent where it was not given
  * @param diameter      diameter (m), positive; absent where it was not given
- * @param temper        how warm and cold it gets
+ * @param thermal        how warm and cold it gets
  */
 public record Line(OptionalDouble breakingLoad, double massPerLength, OptionalDouble stiffness,
-        OptionalDouble diameter, Temper temper) {
+        OptionalDouble diameter, ThermalAction thermal) {
     /** A line of which nothing is known. */
     public static final Line NOT_GIVEN = new Line(OptionalDouble.empty(), 0, OptionalDouble.empty(),
-            OptionalDouble.empty(), Temper.USUAL);
+            OptionalDouble.empty(), ThermalAction.USUAL);
 
     /** Refuses ratings that are not positive. */
     public Line {
         Objects.requireNonNull(breakingLoad, "breakingLoad");
         Objects.requireNonNull(stiffness, "stiffness");
         Objects.requireNonNull(diameter, "diameter");
-        Objects.requireNonNull(temper, "temper");
+        Objects.requireNonNull(thermal, "temper");
         breakingLoad.ifPresent(v -> Require.positive("breaking load", v, "N"));
         stiffness.ifPresent(v -> Require.positive("line stiffness", v, "N"));
         diameter.ifPresent(v -> Require.positive("line diameter", v, "m"));
@@ -43,6 +43,6 @@ public record Line(OptionalDouble breakingLoad, double massPerLength, OptionalDo
      */
     public static Line of(double breakingLoad, double massPerLength, double stiffness, double diameter) {
         return new Line(OptionalDouble.of(breakingLoad), massPerLength, OptionalDouble.of(stiffness),
-                OptionalDouble.of(diameter), Temper.USUAL);
+                OptionalDouble.of(diameter), ThermalAction.USUAL);
     }
 }

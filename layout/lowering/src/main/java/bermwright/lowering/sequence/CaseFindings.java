@@ -32,11 +32,11 @@ final class CaseFindings {
     private static final String STATICS = "statics, closed form";
     /** Parts that have findings of their own. */
     private static final Set<Part> SAID_ELSEWHERE = EnumSet.of(Part.PIVOT_GROUND, Part.HULL, Part.POLE_HEAD);
-    private final LoweringCase what;
+    private final LoweringCase setup;
     private boolean hopeless;
 
-    CaseFindings(LoweringCase what) {
-        this.what = what;
+    CaseFindings(LoweringCase setup) {
+        this.setup = setup;
     }
 
     /** True once something was found that leaves nothing to work out. */
@@ -46,23 +46,23 @@ final class CaseFindings {
 
     List<Finding> beforeScan(SweptProfile sweep) {
         List<Finding> findings = new ArrayList<>();
-        lug("lug of the lowering lines", what.rig().lines().lug(), findings);
-        what.rig().pullOver().ifPresent(p -> lug("lug of the pull-over line", p.lug(), findings));
+        lug("lug of the lowering lines", setup.rig().lines().lug(), findings);
+        setup.rig().pullOver().ifPresent(p -> lug("lug of the pull-over line", p.lug(), findings));
         pivotInsideRim(findings);
-        double alpha = what.tipping().centreAngle();
-        double slope = what.tipping().ground().slopeAlong();
+        double alpha = setup.tipping().centreAngle();
+        double slope = setup.tipping().ground().slopeAlong();
         if (!(slope < alpha)) {
             hopeless = true;
             findings.add(Finding.of(LoweringRule.LOWERING_FALLS_WHILE_STANDING, Level.REFUSE,
                     Figures.of(deg(slope), deg(alpha), "deg"),
                     text("The ground falls %.1f deg along the lay-down azimuth, the centre of mass stands only %.1f deg"
                             + " behind the pivot line: the hull falls while standing.", deg(slope), deg(alpha))));
-        } else if (what.rig().pullOver().isEmpty()) {
+        } else if (setup.rig().pullOver().isEmpty()) {
             findings.add(Finding.of(LoweringRule.LOWERING_NO_PULL_OVER, Level.REFUSE, Figures.NONE,
                     text("Nothing pulls the hull over its balance at %.1f deg.",
                             deg(alpha - slope))));
         }
-        what.rig().poles().ifPresent(p -> poleInSweep(p, sweep, findings));
+        setup.rig().poles().ifPresent(p -> poleInSweep(p, sweep, findings));
         reeving(findings);
         strength(findings);
         return findings;
@@ -70,7 +70,7 @@ final class CaseFindings {
 
     /** Lines that cannot be shared evenly over the poles pull the hull out of its plane. */
     private void reeving(List<Finding> findings) {
-        Reeving reeving = what.rig().reeving();
+        Reeving reeving = setup.rig().reeving();
         if (!reeving.isEven()) {
             findings.add(Finding.of(LoweringRule.LOWERING_UNEVEN_REEVING, Level.REFUSE,
                     Figures.of(reeving.lines(), reeving.poles(), "1"), text("%d lowering lines cannot be shared evenly"
@@ -80,7 +80,7 @@ final class CaseFindings {
     }
 
     private void strength(List<Finding> findings) {
-        Strength greatest = what.soil().strength().greatest();
+        Strength greatest = setup.soil().strength().greatest();
         if (greatest.isBeyondDesign()) {
             findings.add(Finding.of(LoweringRule.SOIL_STRENGTH_EXTRAPOLATED, Level.WARN,
                     Figures.of(deg(greatest.frictionAngle()), deg(Strength.GREATEST_FOR_DESIGN), "deg"),
@@ -91,7 +91,7 @@ final class CaseFindings {
     }
 
     private void lug(String name, Lug lug, List<Finding> findings) {
-        Outline outline = what.tipping().body().outline();
+        Outline outline = setup.tipping().body().outline();
         if (lug.along() > outline.length()) {
             hopeless = true;
             findings.add(Finding.of(LoweringRule.LOWERING_LUG_BEYOND_HULL, Level.REFUSE,
@@ -109,8 +109,8 @@ final class CaseFindings {
     }
 
     private void pivotInsideRim(List<Finding> findings) {
-        double ahead = what.tipping().pivotAhead();
-        double radius = what.tipping().body().outline().radius();
+        double ahead = setup.tipping().pivotAhead();
+        double radius = setup.tipping().body().outline().radius();
         if (ahead < radius - 1e-9) {
             findings.add(Finding.of(LoweringRule.LOWERING_PIVOT_INSIDE_RIM, Level.REFUSE,
                     Figures.of(ahead, radius, "m"),
@@ -120,7 +120,7 @@ final class CaseFindings {
     }
 
     private void poleInSweep(Poles poles, SweptProfile sweep, List<Finding> findings) {
-        Outline outline = what.tipping().body().outline();
+        Outline outline = setup.tipping().body().outline();
         if (poles.halfSpread() > outline.radius() && poles.count() % 2 == 0) {
             return;
         }
@@ -148,10 +148,10 @@ final class CaseFindings {
                     .with(dead.kind().words()));
         }
         uplift(scan, findings);
-        HandOver band = HandOver.of(what.tipping());
-        if (band.to() >= what.tipping().restTilt()) {
+        HandOver band = HandOver.of(setup.tipping());
+        if (band.to() >= setup.tipping().restTilt()) {
             findings.add(Finding.of(LoweringRule.LOWERING_NO_HAND_OVER, Level.REFUSE,
-                    Figures.of(deg(band.to()), deg(what.tipping().restTilt()), "deg"),
+                    Figures.of(deg(band.to()), deg(setup.tipping().restTilt()), "deg"),
                     "The balance is so uncertain that the lowering lines cannot be trusted before the hull lies."));
         }
         unheldHead(scan, findings);
@@ -206,7 +206,7 @@ final class CaseFindings {
 
     private void unheldHead(TiltScan scan, List<Finding> findings) {
         Optional<TiltState> back = scan.greatest(s -> -s.head().leftOver());
-        if (back.isPresent() && back.get().head().leftOver() < -1e-3 * what.tipping().weight()) {
+        if (back.isPresent() && back.get().head().leftOver() < -1e-3 * setup.tipping().weight()) {
             findings.add(Finding.of(LoweringRule.LOWERING_POLE_PULLED_BACK, Level.WARN,
                     Figures.of(-back.get().head().leftOver() / 1000, 0, "kN"),
                     text("At %.1f deg the lines to the winches pull each pole head %.1f kN away from the hull and no"
@@ -214,7 +214,7 @@ final class CaseFindings {
                             deg(back.get().tilt()), -back.get().head().leftOver() / 1000)));
         }
         Optional<TiltState> worst = scan.greatest(s -> s.head().leftOver());
-        if (worst.isPresent() && worst.get().head().leftOver() > 1e-6 * what.tipping().weight()) {
+        if (worst.isPresent() && worst.get().head().leftOver() > 1e-6 * setup.tipping().weight()) {
             findings.add(Finding.of(LoweringRule.LOWERING_POLE_NOT_STAYED, Level.REFUSE,
                     Figures.of(worst.get().head().leftOver() / 1000, 0, "kN"),
                     text("At %.1f deg %.1f kN pull each pole head towards the hull and no stay holds it back.",
@@ -236,8 +236,8 @@ final class CaseFindings {
     }
 
     private void sideways(List<Finding> findings) {
-        double across = Math.abs(what.tipping().ground().slopeAcross());
-        double half = what.tipping().pivot().halfWidth();
+        double across = Math.abs(setup.tipping().ground().slopeAcross());
+        double half = setup.tipping().pivot().halfWidth();
         if (half == 0) {
             findings.add(Finding.of(LoweringRule.LOWERING_RIM_ROLLS, Level.NOTE,
                     Figures.of(deg(across), 0, "deg"),
@@ -245,7 +245,7 @@ final class CaseFindings {
                             + " sideways but its lines, and the ground falls %.1f deg across.", deg(across))));
             return;
         }
-        double margin = Math.atan(half / what.tipping().centreRadius());
+        double margin = Math.atan(half / setup.tipping().centreRadius());
         if (across >= margin) {
             findings.add(Finding.of(LoweringRule.LOWERING_TIPS_SIDEWAYS, Level.REFUSE,
                     Figures.of(deg(across), deg(margin), "deg"),

@@ -24,56 +24,56 @@ public final class Lowering {
     /**
      * Works a lowering out with tilts listed in steps of one degree.
      *
-     * @param what the case
+     * @param setup the case
      * @return the result, or why there is none
      */
-    public static Lowered of(LoweringCase what) {
-        return of(what, USUAL_STEP_DEG);
+    public static Lowered of(LoweringCase setup) {
+        return of(setup, USUAL_STEP_DEG);
     }
 
     /**
      * Works a lowering out. Every tenth of a degree is looked at whatever the step of the list.
      *
-     * @param what    the case
+     * @param setup    the case
      * @param stepDeg step of the listed tilts in degrees, 0.1 to 90; rounded to tenths
      * @return the result, or why there is none
      */
-    public static Lowered of(LoweringCase what, double stepDeg) {
+    public static Lowered of(LoweringCase setup, double stepDeg) {
         Require.within("step of tilts", stepDeg, 0.1, 90, "deg");
-        SweptProfile sweep = SweptProfile.of(what.tipping());
-        CaseFindings findings = new CaseFindings(what);
+        SweptProfile sweep = SweptProfile.of(setup.tipping());
+        CaseFindings findings = new CaseFindings(setup);
         List<Finding> before = findings.beforeScan(sweep);
         if (findings.isHopeless()) {
             return new Lowered(Optional.empty(), before);
         }
-        TiltScan scan = new TiltScan(what.tipping(), what.rig());
-        Chain chain = Chain.of(what);
+        TiltScan scan = new TiltScan(setup.tipping(), setup.rig());
+        Chain chain = Chain.of(setup);
         List<Finding> all = new ArrayList<>(before);
         all.addAll(findings.afterScan(scan, chain));
         all.sort((a, b) -> a.level().compareTo(b.level()));
-        Optional<TiltState> rest = scan.statics().at(what.tipping().restTilt());
+        Optional<TiltState> rest = scan.statics().at(setup.tipping().restTilt());
         if (rest.isEmpty() || scan.states().isEmpty()) {
             return new Lowered(Optional.empty(), all);
         }
-        return new Lowered(Optional.of(result(what, new Parts(scan, chain, sweep, all, rest.get()), stepDeg)), all);
+        return new Lowered(Optional.of(result(setup, new Parts(scan, chain, sweep, all, rest.get()), stepDeg)), all);
     }
 
     private record Parts(TiltScan scan, Chain chain, SweptProfile sweep, List<Finding> findings,
             TiltState rest) {
     }
 
-    private static LoweringResult result(LoweringCase what, Parts parts, double stepDeg) {
+    private static LoweringResult result(LoweringCase setup, Parts parts, double stepDeg) {
         TiltScan scan = parts.scan;
-        HandOver band = HandOver.of(what.tipping());
-        SequenceWords words = new SequenceWords(what, band);
+        HandOver band = HandOver.of(setup.tipping());
+        SequenceWords words = new SequenceWords(setup, band);
         TiltState worst = scan.greatest(TiltState::lineEach).orElseThrow();
-        return new LoweringResult(band.balance(), band.to(), what.tipping().restTilt(),
+        return new LoweringResult(band.balance(), band.to(), setup.tipping().restTilt(),
                 scan.greatest(TiltState::pullOver).map(TiltState::pullOver).orElse(0.0),
                 worst.lineEach(), worst.tilt(), scan.angleAtRest(), scan.every(stepDeg), parts.chain.factors(),
                 parts.chain, governing(parts.chain),
                 new Balances(parts.rest.lineTotal(), scan.handAtRest()), band, scan.deadPoints(),
                 words.holdPoints(), words.sequence(), parts.sweep, parts.findings,
-                notes(what.soil().strength().greatest().isBeyondDesign()));
+                notes(setup.soil().strength().greatest().isBeyondDesign()));
     }
 
     private static String governing(Chain chain) {

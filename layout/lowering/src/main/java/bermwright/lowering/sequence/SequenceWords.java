@@ -9,14 +9,14 @@ import java.util.Locale;
 
 /** The sequence and its hold points in plain words. */
 final class SequenceWords {
-    private final LoweringCase what;
+    private final LoweringCase setup;
     private final HandOver band;
     private final double rest;
 
-    SequenceWords(LoweringCase what, HandOver band) {
-        this.what = what;
+    SequenceWords(LoweringCase setup, HandOver band) {
+        this.setup = setup;
         this.band = band;
-        this.rest = what.tipping().restTilt();
+        this.rest = setup.tipping().restTilt();
     }
 
     List<HoldPoint> holdPoints() {
@@ -57,7 +57,7 @@ final class SequenceWords {
         steps.add(text("At %.1f deg the lowering lines alone hold; let the pull-over line go slack.",
                 deg(band.to())));
         steps.add(text("Pay out at %.2f deg a minute with all lines alike, stopping at each hold point.",
-                deg(what.rate()) * 60));
+                deg(setup.rate()) * 60));
         steps.add(text("The tension rises to its greatest near the end; slow down from 80 deg and land at %.1f deg.",
                 deg(rest)));
         steps.add("Chock both sides, then slack the lines, unload and lock out the rigging, and survey the pose.");

@@ -43,10 +43,10 @@ class ChainLawTest {
         return body.withCentre(new MassCentre(c.along() * factor, c.offAxis(), c.spread()));
     }
 
-    private static LoweringCase lines(LoweringCase what, double rate, DoubleFunction<LoweringLines> changed) {
-        Rig r = what.rig();
-        return new LoweringCase(what.tipping(), new Rig(changed.apply(1), r.poles(), r.stays(), r.pullOver(),
-                r.pivotHold(), r.factors()), what.soil(), rate, what.shell());
+    private static LoweringCase lines(LoweringCase setup, double rate, DoubleFunction<LoweringLines> changed) {
+        Rig r = setup.rig();
+        return new LoweringCase(setup.tipping(), new Rig(changed.apply(1), r.poles(), r.stays(), r.pullOver(),
+                r.pivotHold(), r.factors()), setup.soil(), rate, setup.shell());
     }
 
     private static LoweringLines efficiency(LoweringLines l, double factor) {
@@ -66,27 +66,27 @@ class ChainLawTest {
         return new Rig(r.lines(), r.poles(), stays, r.pullOver(), r.pivotHold(), r.factors());
     }
 
-    private static Map<String, DoubleFunction<LoweringCase>> changes(LoweringCase what) {
+    private static Map<String, DoubleFunction<LoweringCase>> changes(LoweringCase setup) {
         Map<String, DoubleFunction<LoweringCase>> changes = new LinkedHashMap<>();
-        changes.put("centre of mass", f -> what.with(what.tipping().with(moved(what.tipping().body(), f))));
-        changes.put("mass", f -> what.with(what.tipping().with(what.tipping().body().withMass(
-                what.tipping().body().mass() * f))));
-        changes.put("rate", f -> new LoweringCase(what.tipping(), what.rig(), what.soil(), what.rate() * f,
-                what.shell()));
-        changes.put("sheave", f -> lines(what, what.rate(), one -> efficiency(what.rig().lines(), 2 - f)));
-        changes.put("lug", f -> lines(what, what.rate(), one -> lug(what.rig().lines(), f)));
-        changes.put("splay", f -> what.with(splayed(what.rig(), f)));
+        changes.put("centre of mass", f -> setup.with(setup.tipping().with(moved(setup.tipping().body(), f))));
+        changes.put("mass", f -> setup.with(setup.tipping().with(setup.tipping().body().withMass(
+                setup.tipping().body().mass() * f))));
+        changes.put("rate", f -> new LoweringCase(setup.tipping(), setup.rig(), setup.soil(), setup.rate() * f,
+                setup.shell()));
+        changes.put("sheave", f -> lines(setup, setup.rate(), one -> efficiency(setup.rig().lines(), 2 - f)));
+        changes.put("lug", f -> lines(setup, setup.rate(), one -> lug(setup.rig().lines(), f)));
+        changes.put("splay", f -> setup.with(splayed(setup.rig(), f)));
         return changes;
     }
 
-    private static Map<String, Double> outputs(LoweringCase what) {
+    private static Map<String, Double> outputs(LoweringCase setup) {
         Map<String, Double> outputs = new LinkedHashMap<>();
-        Optional<LoweringResult> found = Lowering.of(what, 5).result();
+        Optional<LoweringResult> found = Lowering.of(setup, 5).result();
         if (found.isEmpty()) {
             return outputs;
         }
         LoweringResult result = found.get();
-        LineReview lines = Reviews.of(what, result).lines();
+        LineReview lines = Reviews.of(setup, result).lines();
         outputs.put("paid out", lines.paidOut());
         outputs.put("sag at hand-over", lines.sagAtHandOver());
         put(outputs, "stiffness at hand-over", lines.stiffnessShare());
@@ -107,11 +107,11 @@ class ChainLawTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void everyOutputMovesSmoothly(long seed) {
-        LoweringCase what = RandomRigs.of(seed);
-        Map<String, Double> before = outputs(what);
-        changes(what).forEach((input, change) -> {
+        LoweringCase setup = RandomRigs.of(seed);
+        Map<String, Double> before = outputs(setup);
+        changes(setup).forEach((input, change) -> {
             Map<String, Double> after = outputs(change.apply(1 + STEP));
-            double weight = what.tipping().weight();
+            double weight = setup.tipping().weight();
             before.forEach((output, value) -> {
                 if (after.containsKey(output)) {
                     double scale = output.contains(",") || output.equals("line") ? Math.abs(value) + 1e-3 * weight
@@ -127,11 +127,11 @@ class ChainLawTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void moreLoadNeverAsksLess(long seed) {
-        LoweringCase what = RandomRigs.of(seed);
+        LoweringCase setup = RandomRigs.of(seed);
         List<String> fell = new ArrayList<>();
-        Chain before = Chain.of(what);
+        Chain before = Chain.of(setup);
         for (String input : List.of("mass", "rate", "sheave")) {
-            Chain after = Chain.of(changes(what).get(input).apply(1.02));
+            Chain after = Chain.of(changes(setup).get(input).apply(1.02));
             for (Part part : List.of(Part.LOWERING_LINE, Part.WINCH, Part.WINCH_ANCHOR, Part.STAY)) {
                 worst(before, part).ifPresent(a -> worst(after, part).filter(b -> b < a * (1 - 1e-9))
                         .ifPresent(b -> fell.add(input + ": " + part.words() + " from " + a + " to " + b)));
@@ -149,13 +149,13 @@ class ChainLawTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void theSplayOfStaysIsFelt(long seed) {
-        LoweringCase what = RandomRigs.of(seed);
-        Optional<Poles> poles = what.rig().poles().filter(p -> p.count() == 2);
-        if (poles.isEmpty() || what.rig().stays().isEmpty()) {
+        LoweringCase setup = RandomRigs.of(seed);
+        Optional<Poles> poles = setup.rig().poles().filter(p -> p.count() == 2);
+        if (poles.isEmpty() || setup.rig().stays().isEmpty()) {
             return;
         }
-        Chain wide = Chain.of(what.with(splayed(what.rig(), 3)));
-        Chain narrow = Chain.of(what.with(splayed(what.rig(), 0)));
+        Chain wide = Chain.of(setup.with(splayed(setup.rig(), 3)));
+        Chain narrow = Chain.of(setup.with(splayed(setup.rig(), 0)));
         worst(wide, Part.STAY).ifPresent(w -> worst(narrow, Part.STAY).ifPresent(n -> assertTrue(
                 Math.abs(w - n) > 1e-6 * n, () -> "seed " + seed + ": " + n + " and " + w)));
     }

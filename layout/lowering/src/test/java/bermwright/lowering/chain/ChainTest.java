@@ -121,8 +121,8 @@ class ChainTest {
     @Test
     void theOnlyPoleLostLetsTheHullFall() {
         Rig rig = ReferenceBody.plainRig(ReferenceBody.HEAD, 0);
-        LoweringCase what = casus(rig, SLOW);
-        List<Loss> losses = Reviews.of(what, Lowering.of(what).result().orElseThrow()).losses();
+        LoweringCase setup = casus(rig, SLOW);
+        List<Loss> losses = Reviews.of(setup, Lowering.of(setup).result().orElseThrow()).losses();
         assertTrue(losses.stream().anyMatch(l -> l.lost().equals("a pole")));
         assertTrue(losses.stream().filter(l -> l.lost().equals("a pole"))
                 .allMatch(l -> l.outcome() == Loss.Outcome.FALLS));
@@ -137,16 +137,16 @@ class ChainTest {
                 l.winch().holding(), 0);
         Rig four = with(rig, new LoweringLines(4, l.lug(), l.line(), winch, 0, 1, l.ends(), l.slack()), rig.poles());
         double tilt = Math.toRadians(80);
-        LoweringCase what = casus(four, SLOW);
+        LoweringCase setup = casus(four, SLOW);
         GearPoints points = GearPoints.of(four);
-        double each = new bermwright.lowering.statics.Statics(what.tipping(), four).at(tilt).orElseThrow().lineEach();
-        RemainingLines left = RemainingLines.of(points.lines(what.tipping(), l.lug(), tilt),
-                new boolean[] {false, true, true, true}, what.tipping().tippingMoment(tilt));
+        double each = new bermwright.lowering.statics.Statics(setup.tipping(), four).at(tilt).orElseThrow().lineEach();
+        RemainingLines left = RemainingLines.of(points.lines(setup.tipping(), l.lug(), tilt),
+                new boolean[] {false, true, true, true}, setup.tipping().tippingMoment(tilt));
         double third = 4 * each / 3;
         for (int i = 1; i < 4; i++) {
             assertEquals(third, left.tensions()[i], 1e-6 * each * 4);
         }
-        ChainRow line = row(Chain.after(what, LoadCase.LINE_LOST, tilt), Part.LOWERING_LINE, LoadCase.LINE_LOST);
+        ChainRow line = row(Chain.after(setup, LoadCase.LINE_LOST, tilt), Part.LOWERING_LINE, LoadCase.LINE_LOST);
         assertEquals(2 * third - each, line.demand().orElseThrow(), 2e-2 * each);
     }
 

@@ -67,9 +67,9 @@ class CrossSlopeTest {
     }
 
     private static CrossState at(TippingBody body, Rig rig, double tiltDeg) {
-        LoweringCase what = new LoweringCase(body, rig, SOIL, Math.toRadians(0.5));
+        LoweringCase setup = new LoweringCase(body, rig, SOIL, Math.toRadians(0.5));
         TiltState s = new Statics(body, rig).at(Math.toRadians(tiltDeg)).orElseThrow();
-        return new CrossBalance(what).at(s).orElseThrow();
+        return new CrossBalance(setup).at(s).orElseThrow();
     }
 
     /** Hand statics: the weight's part across, at its height over the shoes, moves load from one to the other. */
@@ -196,7 +196,7 @@ class CrossSlopeTest {
         LineSet plain = LineSet.lowering(level, rig, Math.PI / 2);
         for (double left : new double[] {-1, 1.5, 3}) {
             CrossState.Sway sway = new FreeSway(new LoweringCase(level, rig, SOIL, Math.toRadians(0.5)), lying,
-                    plain.seen(new Aside(left, 0))).at();
+                    plain.seen(new Misalignment(left, 0))).at();
             assertTrue(sway.finds());
             assertEquals(Math.asin(Math.abs(left) / ReferenceBody.LUG), sway.angle(), PENDULUM * sway.angle());
         }
@@ -211,9 +211,9 @@ class CrossSlopeTest {
     void aHullLandedAsideIsPulledTowardsItsGear() {
         TippingBody body = body(new Pivot.Shoes(4.5, 5, 1), 0, 0, 5);
         Rig rig = winches();
-        LoweringCase what = new LoweringCase(body, rig, SOIL, Math.toRadians(0.5));
-        List<CrossState> planned = CrossSlope.aside(what, Aside.NONE);
-        List<CrossState> beside = CrossSlope.aside(what, new Aside(3, 0));
+        LoweringCase setup = new LoweringCase(body, rig, SOIL, Math.toRadians(0.5));
+        List<CrossState> planned = CrossSlope.misaligned(setup, Misalignment.NONE);
+        List<CrossState> beside = CrossSlope.misaligned(setup, new Misalignment(3, 0));
         assertEquals(planned.size(), beside.size());
         for (int i = 0; i < planned.size(); i++) {
             CrossState before = planned.get(i);
@@ -227,8 +227,8 @@ class CrossSlopeTest {
                 assertTrue(now.hardest() > before.hardest());
             }
         }
-        List<CrossState> mirrored = CrossSlope.aside(what, new Aside(-3, Math.toRadians(2)));
-        List<CrossState> turned = CrossSlope.aside(what, new Aside(3, Math.toRadians(-2)));
+        List<CrossState> mirrored = CrossSlope.misaligned(setup, new Misalignment(-3, Math.toRadians(2)));
+        List<CrossState> turned = CrossSlope.misaligned(setup, new Misalignment(3, Math.toRadians(-2)));
         for (int i = 0; i < turned.size(); i++) {
             assertEquals(mirrored.get(i).lower(), turned.get(i).upper(), SOLVED);
             assertEquals(mirrored.get(i).pivot().lowerShoe(), turned.get(i).pivot().upperShoe(), SOLVED);
@@ -253,9 +253,9 @@ class CrossSlopeTest {
     void withoutCrossSlopeItIsTheBalanceInThePlane() {
         TippingBody body = body(new Pivot.Shoes(4.5, 3, 1), 3, 0, 0.5);
         Rig rig = rig(ReferenceBody.HEAD, 8);
-        LoweringCase what = new LoweringCase(body, rig, SOIL, Math.toRadians(0.5));
-        LoweringResult result = Lowering.of(what).result().orElseThrow();
-        CrossSlope cross = CrossSlope.of(what, result).orElseThrow();
+        LoweringCase setup = new LoweringCase(body, rig, SOIL, Math.toRadians(0.5));
+        LoweringResult result = Lowering.of(setup).result().orElseThrow();
+        CrossSlope cross = CrossSlope.of(setup, result).orElseThrow();
         for (CrossState s : cross.states()) {
             TiltState plane = new Statics(body, rig).at(s.tilt()).orElseThrow();
             assertEquals(s.lowering() ? plane.lineEach() : plane.pullOver(), s.lower(), SOLVED);

@@ -26,9 +26,9 @@ class LiquidReviewTest {
                 Math.toRadians(0.5));
     }
 
-    private static LiquidReview review(LoweringCase what) {
-        LoweringResult result = Lowering.of(what).result().orElseThrow();
-        return LiquidReview.of(what, result).orElseThrow();
+    private static LiquidReview review(LoweringCase setup) {
+        LoweringResult result = Lowering.of(setup).result().orElseThrow();
+        return LiquidReview.of(setup, result).orElseThrow();
     }
 
     /** Lying level the liquid's centre is at half the hull: hand statics by the share of mass moved. */

@@ -17,7 +17,7 @@ import bermwright.lowering.rig.LoweringLines;
 import bermwright.lowering.rig.Lug;
 import bermwright.lowering.rig.Poles;
 import bermwright.lowering.rig.Rig;
-import bermwright.lowering.rig.Temper;
+import bermwright.lowering.rig.ThermalAction;
 import bermwright.lowering.rig.Winch;
 import bermwright.lowering.sequence.Lowering;
 import bermwright.lowering.sequence.LoweringResult;
@@ -38,9 +38,9 @@ class ReviewTest {
         return new LoweringCase(body, rig, SOIL, RATE);
     }
 
-    private static Review review(LoweringCase what) {
-        LoweringResult result = Lowering.of(what).result().orElseThrow();
-        return Reviews.of(what, result);
+    private static Review review(LoweringCase setup) {
+        LoweringResult result = Lowering.of(setup).result().orElseThrow();
+        return Reviews.of(setup, result);
     }
 
     /** Two lines in planes side by side, 31 m from head to winch. */
@@ -137,9 +137,11 @@ class ReviewTest {
     void windowsOfLightSayWhereTheLinesCool() {
         Rig plain = parallel(0.05);
         Line rope = plain.lines().line();
-        Temper temper = new Temper(200, Temper.STEEL_EXPANSION, List.of(new Temper.Light(0, 60, true),
-                new Temper.Light(60, 90, false), new Temper.Light(90, 120, false), new Temper.Light(120, 150, true)));
-        Line line = new Line(rope.breakingLoad(), rope.massPerLength(), rope.stiffness(), rope.diameter(), temper);
+        ThermalAction thermal =
+                new ThermalAction(200, ThermalAction.STEEL_EXPANSION, List.of(new ThermalAction.Light(0, 60, true),
+                new ThermalAction.Light(60, 90, false), new ThermalAction.Light(90, 120, false),
+                        new ThermalAction.Light(120, 150, true)));
+        Line line = new Line(rope.breakingLoad(), rope.massPerLength(), rope.stiffness(), rope.diameter(), thermal);
         LoweringLines lines = plain.lines();
         Rig rig = new Rig(new LoweringLines(2, lines.lug(), line, lines.winch(), 0.05, 1, lines.ends(),
                 lines.slack()), plain.poles(), plain.stays(),

@@ -15,7 +15,7 @@ import bermwright.lowering.rig.LoweringLines;
 import bermwright.lowering.rig.Lug;
 import bermwright.lowering.rig.Poles;
 import bermwright.lowering.rig.Rig;
-import bermwright.lowering.rig.Temper;
+import bermwright.lowering.rig.ThermalAction;
 import bermwright.lowering.rig.Winch;
 import bermwright.lowering.statics.Statics;
 import bermwright.lowering.statics.TiltState;
@@ -37,7 +37,8 @@ class HandWorkedPublishedTest {
     private static TiltState lying() {
         Body body = Body.uniform(Outline.plain(50, 4.5), 95_000, new MassCentre(28.5, 0, 0));
         LoweringLines lines = new LoweringLines(1, new Lug(35, 0, 0),
-                new Line(OptionalDouble.empty(), 0, OptionalDouble.empty(), OptionalDouble.empty(), Temper.USUAL),
+                new Line(OptionalDouble.empty(), 0, OptionalDouble.empty(), OptionalDouble.empty(),
+                        ThermalAction.USUAL),
                 new Winch(new PlanePoint(-9, 0), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty()),
                 0, 1, Ends.USUAL, LoweringLines.USUAL_SLACK);
         Rig rig = new Rig(lines, Optional.of(Poles.plain(30, 9, 0)), List.of(), Optional.empty(), Optional.empty(),

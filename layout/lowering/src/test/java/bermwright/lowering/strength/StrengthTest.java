@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.lowering.body.Slosh;
-import bermwright.lowering.rig.Temper;
+import bermwright.lowering.rig.ThermalAction;
 import bermwright.lowering.rig.Tube;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -74,8 +74,8 @@ class StrengthTest {
     @Test
     void stretchCoolingAndHeat() {
         assertEquals(0.103355, LineRules.stretch(89_194, 94.358, 81_430_081.58), 6e-7);
-        assertEquals(0.144, new Temper(200, Temper.STEEL_EXPANSION, List.of()).shortening(60), 1e-12);
-        assertEquals(195_400, new Temper(200, Temper.STEEL_EXPANSION, List.of()).gain(81_430_081.58), 50);
+        assertEquals(0.144, new ThermalAction(200, ThermalAction.STEEL_EXPANSION, List.of()).shortening(60), 1e-12);
+        assertEquals(195_400, new ThermalAction(200, ThermalAction.STEEL_EXPANSION, List.of()).gain(81_430_081.58), 50);
         assertEquals(12.7, LineRules.warming(3_110_400, 500, 490), 0.05);
         assertEquals(2.566332, LineRules.capstan(0.15, 2 * Math.PI), 6e-7);
         assertEquals(43.376212, LineRules.capstan(0.2, 6 * Math.PI), 6e-7);

@@ -74,15 +74,15 @@ public record BurialSheets(Hull hull, HullBurial burial) {
                 .orElse(List.of());
     }
 
-    private Drawing along(String what, String up, DoubleFunction<DoubleStream> values) {
+    private Drawing along(String quantity, String up, DoubleFunction<DoubleStream> values) {
         SupportedBeam beam = burial.supports().beam().orElseThrow();
         List<Dot> dots = beam.shown(STEPS).stream().flatMap(place -> values.apply(place)
                 .mapToObj(value -> new Dot(place, value))).toList();
         List<Chart.Mark> places = burial.supports().supports().stream()
                 .map(s -> new Chart.Mark(s.name(), s.along(), "m")).toList();
-        return new Chart(Drawing.name(what + "-along", hull.id()), "Hull " + hull.id() + ": " + what
+        return new Chart(Drawing.name(quantity + "-along", hull.id()), "Hull " + hull.id() + ": " + quantity
                 + " along it under its cover", "from the base plane (m)", up,
-                List.of(new Chart.Curve(what, dots, Ink.of(0))), List.of(), places, Chart.Scale.LINEAR).drawing();
+                List.of(new Chart.Curve(quantity, dots, Ink.of(0))), List.of(), places, Chart.Scale.LINEAR).drawing();
     }
 
     /** What it means, in plain words. */

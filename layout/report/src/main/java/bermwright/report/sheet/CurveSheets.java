@@ -78,11 +78,11 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
     }
 
     private double low(DoseCurve curve, DoseCurve.Point point) {
-        return point.dome() * curves.doubt(curve, point).together().low();
+        return point.dome() * curves.uncertainty(curve, point).together().low();
     }
 
     private double high(DoseCurve curve, DoseCurve.Point point) {
-        return point.dome() * curves.doubt(curve, point).together().high();
+        return point.dome() * curves.uncertainty(curve, point).together().high();
     }
 
     private static Ink edge(String colour) {

@@ -10,7 +10,7 @@ import bermwright.report.page.Table.Column;
 import bermwright.report.page.Table;
 import bermwright.report.section.SkyPictures;
 import bermwright.shielding.dose.Band;
-import bermwright.shielding.fold.Doubt;
+import bermwright.shielding.fold.DoseUncertainty;
 import bermwright.shielding.fold.SkyPicture;
 import bermwright.site.answer.Answers;
 import bermwright.site.exposure.CrewDose;
@@ -126,15 +126,16 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
     }
 
     /** What low and high of each station's dose are made of, by source, and which of it is the greatest. */
-    public Table doubts() {
+    public Table uncertainties() {
         List<List<String>> rows = new ArrayList<>();
         for (StationDose station : dose.stations()) {
-            rows.add(doubts(station, "cosmic rays", station.parts().doubts().cosmic()));
-            station.parts().doubts().event().ifPresent(doubt -> rows.add(doubts(station, "event", doubt)));
+            rows.add(uncertainties(station, "cosmic rays", station.parts().uncertainties().cosmic()));
+            station.parts().uncertainties().event()
+                    .ifPresent(uncertainty -> rows.add(uncertainties(station, "event", uncertainty)));
         }
         List<Column> columns = new ArrayList<>(List.of(Column.words("hull", "hull"),
                 Column.words("station", "station"), Column.words("from", "from")));
-        for (Doubt.Term term : Doubt.Term.values()) {
+        for (DoseUncertainty.Term term : DoseUncertainty.Term.values()) {
             columns.add(Column.words(term.name().toLowerCase(Locale.ROOT) + "_percent", term.word() + " (%)"));
         }
         columns.add(Column.words("together_percent", "together (%)"));
@@ -143,13 +144,13 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
                 rows);
     }
 
-    private static List<String> doubts(StationDose station, String from, Doubt doubt) {
+    private static List<String> uncertainties(StationDose station, String from, DoseUncertainty uncertainty) {
         List<String> row = new ArrayList<>(List.of(station.hull(), station.station(), from));
-        for (Doubt.Term term : Doubt.Term.values()) {
-            row.add(percent(doubt.of(term)));
+        for (DoseUncertainty.Term term : DoseUncertainty.Term.values()) {
+            row.add(percent(uncertainty.of(term)));
         }
-        row.add(percent(doubt.together()));
-        row.add(doubt.greatest().word());
+        row.add(percent(uncertainty.together()));
+        row.add(uncertainty.greatest().word());
         return row;
     }
 

@@ -13,12 +13,12 @@ final class Figures {
             Column.words("unit", "unit"));
     final List<List<String>> rows = new ArrayList<>();
 
-    void add(String what, double value, int decimals, String unit) {
-        rows.add(List.of(what, Double.isFinite(value) ? Words.fixed(value, decimals) : "",
+    void add(String label, double value, int decimals, String unit) {
+        rows.add(List.of(label, Double.isFinite(value) ? Words.fixed(value, decimals) : "",
                 "1".equals(unit) ? "" : unit));
     }
 
-    void add(String what, OptionalDouble value, int decimals, String unit) {
-        add(what, value.orElse(Double.NaN), decimals, unit);
+    void add(String label, OptionalDouble value, int decimals, String unit) {
+        add(label, value.orElse(Double.NaN), decimals, unit);
     }
 }

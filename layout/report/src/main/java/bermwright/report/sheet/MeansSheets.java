@@ -60,13 +60,15 @@ public record MeansSheets(Alternatives choices) {
                 PayloadPoint::centre);
     }
 
-    private Drawing loads(String what, String across, List<PayloadPoint> points, ToDoubleFunction<PayloadPoint> at) {
+    private Drawing loads(String quantity, String across, List<PayloadPoint> points,
+            ToDoubleFunction<PayloadPoint> at) {
         List<Chart.Curve> curves = List.of(curve("one lowering line", points, at, PayloadPoint::lineEach, 0),
                 curve("pull-over line", points, at, PayloadPoint::pullOver, 2),
                 curve("one pole", points, at, PayloadPoint::poleEach, 3),
                 curve("pull along the ground at the pivot", points, at, PayloadPoint::pivotAlong, 1));
-        return new Chart(Drawing.name("load-by-" + what, choices.hull()), "Hull " + choices.hull()
-                + ": greatest loads if the " + what.replace('-', ' ') + " were another", across, "greatest force (kN)",
+        return new Chart(Drawing.name("load-by-" + quantity, choices.hull()), "Hull " + choices.hull()
+                + ": greatest loads if the " + quantity.replace('-', ' ') + " were another", across,
+                        "greatest force (kN)",
                 curves, List.of(), List.of(), Chart.Scale.LINEAR).drawing();
     }
 

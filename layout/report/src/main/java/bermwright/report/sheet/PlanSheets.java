@@ -95,7 +95,7 @@ public record PlanSheets(Assessment assessment) {
         List<Point> places = new ArrayList<>();
         for (SettingOutPoint point : assessment.settingOut()) {
             if (point.subject().equals(id)) {
-                boolean named = point.what() != SettingOutPoint.What.TOE && point.what() != SettingOutPoint.What.CREST;
+                boolean named = point.kind() != SettingOutPoint.Kind.TOE && point.kind() != SettingOutPoint.Kind.CREST;
                 String name = point.id().startsWith(id + "-") ? point.id().substring(id.length() + 1) : point.id();
                 items.add(new MapItem.Spot(MapStyle.SETTING_OUT, named ? name : "", point.place().plan()));
                 places.add(point.place().plan());

@@ -148,7 +148,7 @@ public record StageSheets(StagesResult work) {
                 Column.words("point", "point"),
                 Column.words("subject", "of"), Column.words("what", "what"), Column.number("east_m", "east (m)"),
                 Column.number("north_m", "north (m)"), Column.number("height_m", "height (m)")),
-                points.stream().map(p -> List.of(p.id(), p.subject(), p.what().word(), Words.fixed(p.place().x(), 3),
+                points.stream().map(p -> List.of(p.id(), p.subject(), p.kind().word(), Words.fixed(p.place().x(), 3),
                 Words.fixed(p.place().y(), 3), Words.fixed(p.place().z(), 3))).toList());
     }
 
@@ -156,7 +156,7 @@ public record StageSheets(StagesResult work) {
         String lift = step.lift().isPresent() ? ", stage " + step.lift().getAsInt() : "";
         String height = step.upToHeight().isPresent() ? ", up to " + Words.said(step.upToHeight().getAsDouble(), "m")
                 : "";
-        String what = step.step().word() + " " + step.of() + lift + height;
-        return what.startsWith(step.id()) ? what : step.id() + ": " + what;
+        String title = step.step().word() + " " + step.of() + lift + height;
+        return title.startsWith(step.id()) ? title : step.id() + ": " + title;
     }
 }

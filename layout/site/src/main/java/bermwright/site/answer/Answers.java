@@ -67,13 +67,13 @@ public final class Answers {
             words("id", "hull", "Id of the hull.", HullCover::id),
             of("volume_m3", "placed", "Volume of soil placed for this hull.", Unit.M3, HullCover::volume),
             of("volume_spread_m3", "placed, spread", "How far that volume may be off for what the elevation file does"
-                    + " not show, one standard deviation.", Unit.M3, (HullCover c) -> c.doubt().volume()),
+                    + " not show, one standard deviation.", Unit.M3, (HullCover c) -> c.uncertainty().volume()),
             of("placed_mass_t", "placed mass", "Mass of that soil.", Unit.T, HullCover::placedMass),
             of("least_depth_m", "least cover depth", "Depth of soil over the thinnest place of the skin that is to be"
                     + " covered: the one that lacks most, else the least deep.", Unit.M,
                     (HullCover c) -> c.least().depth()),
             of("least_depth_spread_m", "depth, spread", "How far depth may be off for what the elevation file does not"
-                    + " show, one standard deviation.", Unit.M, (HullCover c) -> c.doubt().depth()),
+                    + " show, one standard deviation.", Unit.M, (HullCover c) -> c.uncertainty().depth()),
             of("least_depth_wanted_m", "required there", "Cover depth required at that place.", Unit.M,
                     (HullCover c) -> known(c, c.least().wanted())),
             of("least_depth_at.along_m", "from base plane", "Where along the hull that is.", Unit.M,
@@ -135,7 +135,7 @@ public final class Answers {
             of("cosmic_mSv", "cosmic rays", "Share of the cosmic rays.", Unit.MSV,
                     (StationDose s) -> s.parts().cosmic()),
             of("event_mSv", "event", "Share of the event.", Unit.MSV, (StationDose s) ->
-                    s.parts().doubts().event().isPresent() ? s.parts().event() : Double.NaN),
+                    s.parts().uncertainties().event().isPresent() ? s.parts().event() : Double.NaN),
             of("ground_return_mSv", "ground return", "Share of what the ground sends back.", Unit.MSV,
                     (StationDose s) -> s.parts().groundReturn()),
             of("least_areal_density_g_cm2", "thinnest way out", "Least areal density of all directions.", Unit.G_CM2,

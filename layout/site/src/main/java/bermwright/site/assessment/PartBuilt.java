@@ -123,7 +123,7 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
         boolean isKept = used <= 1 && !exposure.limits().isEmpty()
                 && exposure.judgedLimits().size() == exposure.limits().size()
                 && exposure.judgedLimits().stream().noneMatch(l -> l.countsEvent()
-                        && worst.parts().doubts().event().isEmpty());
+                        && worst.parts().uncertainties().event().isEmpty());
         String text = String.format(Locale.ROOT, "After step %s the cover of hull %s is not at its full depth: a"
                 + " whole stay under it gives %.0f mSv at station %s (high %.0f mSv)%s.",
                 step.id(), step.of(), worst.covered().best() * MILLI, worst.station(),

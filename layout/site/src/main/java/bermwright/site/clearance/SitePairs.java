@@ -259,27 +259,27 @@ final class SitePairs {
         boolean onlySpread = !overlap && found.distance >= found.limit - TOUCH;
         PairingRule rule = together ? PairingRule.HULLS_IN_ONE_PLACE
                 : onlySpread ? PairingRule.LANDING_DISPERSION : found.rule.rule();
-        String what = found.mine.shape().title() + " and " + found.theirs.shape().title();
+        String pair = found.mine.shape().title() + " and " + found.theirs.shape().title();
         String text;
         Finding.Figures figures;
         if (overlap) {
             double area = found.area * metreScale * metreScale;
             figures = found.limit > 0 ? Finding.Figures.of(0, found.limit, "m") : Finding.Figures.of(area, 0, "m2");
-            text = "%s overlap by %s m², on ground %s m wide.".formatted(what, number(area),
+            text = "%s overlap by %s m², on ground %s m wide.".formatted(pair, number(area),
                     number(found.mine.commonWidth(found.theirs) * metreScale));
         } else if (onlySpread && found.limit > 0) {
             double least = Math.max(0, found.distance - spread);
             figures = Finding.Figures.of(least, found.limit, "m");
             text = ("%s are %s m apart, but only %s m for some landings inside the dispersion; %s m required for"
-                    + " every landing (%s).").formatted(what, number(found.distance), number(least),
+                    + " every landing (%s).").formatted(pair, number(found.distance), number(least),
                     number(found.limit), found.rule.rule().id());
         } else if (onlySpread) {
             figures = Finding.Figures.of(found.distance, spread, "m");
             text = ("%s are %s m apart and landings inside the dispersion can bring them %s m nearer, so that some"
-                    + " overlap (%s).").formatted(what, number(found.distance), number(spread), found.rule.rule().id());
+                    + " overlap (%s).").formatted(pair, number(found.distance), number(spread), found.rule.rule().id());
         } else {
             figures = Finding.Figures.of(found.distance, found.limit, "m");
-            text = "%s are %s m apart; %s m required.".formatted(what, number(found.distance),
+            text = "%s are %s m apart; %s m required.".formatted(pair, number(found.distance),
                     number(found.limit));
         }
         Point place = found.mine.between(found.theirs);

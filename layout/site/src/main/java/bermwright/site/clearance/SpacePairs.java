@@ -67,12 +67,12 @@ final class SpacePairs {
             return nearest == null ? limit + spread : Math.min(limit + spread, nearest.apart().distance());
         }
 
-        void take(Optional<SweepInSpace.Nearest> found, LinePath of, String what, String other, Convex there) {
+        void take(Optional<SweepInSpace.Nearest> found, LinePath of, String part, String other, Convex there) {
             if (found.isPresent() && found.get().apart().distance() < limit + spread - TOUCH && (nearest == null
                     || found.get().apart().distance() < nearest.apart().distance())) {
                 nearest = found.get();
                 line = of;
-                mine = what;
+                mine = part;
                 theirs = other;
                 body = there;
             }

@@ -5,7 +5,7 @@ import bermwright.shielding.dose.Band;
 import bermwright.shielding.dose.DoseCurve;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.dose.Responses;
-import bermwright.shielding.fold.Doubt;
+import bermwright.shielding.fold.DoseUncertainty;
 import bermwright.shielding.fold.Tolerances;
 import bermwright.shielding.material.Shield;
 import bermwright.site.plan.GroundPlan;
@@ -80,11 +80,12 @@ public record DoseAgainstCover(List<String> hulls, Shield shield, SunAndSoil sun
      * @param point one of its points
      * @return the doubts, each by itself
      */
-    public Doubt doubt(DoseCurve curve, DoseCurve.Point point) {
+    public DoseUncertainty uncertainty(DoseCurve curve, DoseCurve.Point point) {
         double skin = Math.min(point.arealDensity(), shield.skinArealDensity() * Responses.skinEquivalence(shield));
         double soil = point.arealDensity() - skin;
         double layer = Math.min(soil, sunAndSoil.off().coverThickness() * sunAndSoil.placedDensity());
-        return new Doubt(point.band(), point.sun(), band(curve, point, soil * sunAndSoil.off().densityShare()),
+        return new DoseUncertainty(point.band(), point.sun(),
+                band(curve, point, soil * sunAndSoil.off().densityShare()),
                 band(curve, point, layer));
     }
 

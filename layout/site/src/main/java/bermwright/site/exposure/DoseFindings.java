@@ -31,7 +31,7 @@ final class DoseFindings {
 
     static List<Finding> of(List<StationDose> stations) {
         DoseFindings made = new DoseFindings(stations);
-        stations.forEach(made::doubts);
+        stations.forEach(made::uncertainties);
         if (!stations.isEmpty()) {
             made.occupancy();
             made.shelter();
@@ -39,7 +39,7 @@ final class DoseFindings {
         return made.findings;
     }
 
-    private void doubts(StationDose station) {
+    private void uncertainties(StationDose station) {
         String subject = station.hull() + "/" + station.station();
         double share = station.seen().shareBeyondTable();
         if (share > EXTRAPOLATED) {

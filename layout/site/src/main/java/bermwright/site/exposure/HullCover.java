@@ -14,8 +14,8 @@ import bermwright.shielding.cover.DepthMap;
  *                          there, else the least deep; its depth is not a number where nothing is to be covered
  * @param leastArealDensity soil and skin crossed straight at that place (kg/m2)
  * @param shareBelowWanted  share of the skin to be covered that lies shallower than wanted (1)
- * @param doubt             how far depth and volume may be off for what the elevation file does not show
+ * @param uncertainty             how far depth and volume may be off for what the elevation file does not show
  */
 public record HullCover(String id, double volume, double placedMass, DepthMap depth, DepthMap.Place least,
-        double leastArealDensity, double shareBelowWanted, CoverDoubt doubt) {
+        double leastArealDensity, double shareBelowWanted, CoverUncertainty uncertainty) {
 }

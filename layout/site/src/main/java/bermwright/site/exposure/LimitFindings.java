@@ -63,7 +63,7 @@ public final class LimitFindings {
         return Finding.of(DoseRule.DOSE_LIMIT_NOT_JUDGED, peopleStay ? Level.REFUSE : Level.WARN, "exposure",
                 new Figures(OptionalDouble.empty(), OptionalDouble.of(limit.limit() * MSV), unit),
                 text("The limit of %.0f %s on %s from %s over %s is not judged, so it is not met: %s.",
-                        limit.limit() * MSV, unit, limit.quantity(), what(limit), over(limit), why))
+                        limit.limit() * MSV, unit, limit.quantity(), sources(limit), over(limit), why))
                 .with(kind(limit)).from(limit.source());
     }
 
@@ -90,7 +90,7 @@ public final class LimitFindings {
         return new String[] {limit.quantity(), limit.from().word(), limit.over().word()};
     }
 
-    private static String what(LimitInForce limit) {
+    private static String sources(LimitInForce limit) {
         return limit.from() == ExposurePlan.From.ALL ? "all sources" : limit.from() == ExposurePlan.From.COSMIC
                 ? "cosmic rays" : "an event";
     }
@@ -169,7 +169,7 @@ public final class LimitFindings {
         boolean above = held.verdict() == JudgedLimit.Verdict.NOT_MET;
         Level level = !held.isCrew() ? Level.NOTE : above ? Level.REFUSE : Level.WARN;
         double shown = above ? dose.best() : dose.high();
-        String what = limit.from() == ExposurePlan.From.ALL ? "all sources" : limit.from().word();
+        String sources = limit.from() == ExposurePlan.From.ALL ? "all sources" : limit.from().word();
         String unit = StationDose.milli(limit.quantity());
         String form = above ? "The %s from %s over %s is %.1f %7$s (16th to 84th percentile %.1f to %.1f); the limit is"
                 + " %8$.1f %7$s." : "The %s from %s over %s is %.1f %7$s at best and may be %.1f to %.1f %7$s (16th to"
@@ -177,7 +177,7 @@ public final class LimitFindings {
         String whose = held.isCrew() ? "" : " For somebody who stays at this station all the time.";
         return Finding.of(held.isCrew() ? DoseRule.DOSE_LIMIT : DoseRule.DOSE_LIMIT_FULL_TIME, level, held.who(),
                 Figures.of(shown * MSV, limit.limit() * MSV, unit),
-                text(form, limit.quantity(), what, limit.over() == ExposurePlan.Over.CAREER ? "this stay alone"
+                text(form, limit.quantity(), sources, limit.over() == ExposurePlan.Over.CAREER ? "this stay alone"
                         : limit.over().word(), dose.best() * MSV, dose.low() * MSV, dose.high() * MSV, unit,
                         limit.limit() * MSV) + whose).with(kind(limit)).from(limit.source());
     }

@@ -7,7 +7,7 @@ import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
 import bermwright.shielding.dose.DoseLimit;
 import bermwright.site.plan.ExposurePlan;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.LimitInForce;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -78,7 +78,7 @@ final class PublishedLimits {
                     && !published.name().startsWith(NOT_FOR_CREWS)) {
                 LimitInForce limit = LimitInForce.of(new ExposurePlan.Limit(Optional.of(published.name()),
                         Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty(),
-                        Optional.empty(), Kept.NOTHING));
+                        Optional.empty(), Annotations.NOTHING));
                 if (narrowest.stream().noneMatch(n -> isSameKind(n, limit) && n.limit() <= limit.limit())) {
                     narrowest.removeIf(n -> isSameKind(n, limit));
                     narrowest.add(limit);

@@ -159,7 +159,7 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
     private static HullCover measured(Plan plan, CoveredHull covered, ElevationGrid surface, Extent extent) {
         Hull hull = plan.hull(covered.hull().id()).orElseThrow();
         double volume = extent.volume;
-        CoverDoubt doubt = CoverDoubt.of(plan, hull, extent.natural, extent.toes);
+        CoverUncertainty uncertainty = CoverUncertainty.of(plan, hull, extent.natural, extent.toes);
         int along = (int) Math.max(8, Math.ceil(hull.length() / MAP_STEP));
         DepthMap depth = DepthMap.of(covered, surface, along, MAP_AROUND);
         double density = density(plan, hull);
@@ -167,7 +167,7 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
         DepthMap.Place least = depth.thinnest(slack);
         return new HullCover(hull.id(), volume, volume * density, depth, least,
                 least.depth() * density + hull.skinArealDensity(),
-                depth.shareBelowWanted(slack), doubt);
+                depth.shareBelowWanted(slack), uncertainty);
     }
 
     /**
@@ -188,7 +188,7 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
      * @return the note of the model
      */
     public static ModelNote note() {
-        return CoverDoubt.note();
+        return CoverUncertainty.note();
     }
 
     /**

@@ -10,7 +10,7 @@ import bermwright.shielding.dose.DoseLimit;
 import bermwright.shielding.dose.OrganDose;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.fold.Distribution;
-import bermwright.shielding.fold.Doubt;
+import bermwright.shielding.fold.DoseUncertainty;
 import bermwright.shielding.fold.FoldedDose;
 import bermwright.shielding.fold.SkyPicture;
 import bermwright.shielding.fold.SkyView;
@@ -128,7 +128,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
 
     private static StationDose.Spread open(Response response) {
         double best = response.isotropicDose(0) / 2 + response.openGroundReturn();
-        Band band = new Doubt(response.band(0), response.solarBand(0), Band.NONE, Band.NONE).together();
+        Band band = new DoseUncertainty(response.band(0), response.solarBand(0), Band.NONE, Band.NONE).together();
         return new StationDose.Spread(best, best * band.low(), best * band.high());
     }
 
@@ -162,7 +162,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
      * @return false where no station's dose holds one
      */
     public boolean hasEvent() {
-        return stations.stream().anyMatch(s -> s.parts().doubts().event().isPresent());
+        return stations.stream().anyMatch(s -> s.parts().uncertainties().event().isPresent());
     }
 
     /**
@@ -281,7 +281,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
                     event.map(FoldedDose::fromSky).orElse(0.0),
                     cosmic.groundReturn() * days + event.map(FoldedDose::groundReturn).orElse(0.0),
                     spread(cosmic).times(days), event.map(Folding::spread).orElse(StationDose.Spread.NOTHING),
-                    new StationDose.Doubts(cosmic.doubt(), event.map(FoldedDose::doubt)),
+                    new StationDose.Uncertainties(cosmic.uncertainty(), event.map(FoldedDose::uncertainty)),
                     organs(of, r -> spread(FoldedDose.of(view, r, soil, off)), days));
             return new StationDose(hull.id(), station.id(), site.metres().projected(at), station.stormShelter(),
                     station.occupancyShare(), upright(hull, station, of, days), parts, seen);

@@ -4,7 +4,7 @@ package bermwright.site.exposure;
 import bermwright.foundation.Vec3;
 import bermwright.shielding.dose.OrganDose;
 import bermwright.shielding.fold.Distribution;
-import bermwright.shielding.fold.Doubt;
+import bermwright.shielding.fold.DoseUncertainty;
 import bermwright.shielding.fold.SkyPicture;
 import bermwright.shielding.fold.SkyView;
 import bermwright.site.plan.LimitInForce;
@@ -49,11 +49,11 @@ public record StationDose(String hull, String station, Vec3 place, boolean storm
      * @param groundReturn what the ground sends back, cosmic over the stay and event together (Sv)
      * @param cosmicAll    cosmic rays with their ground return over the stay
      * @param eventAll     the event with its ground return
-     * @param doubts       what their low and high are made of
+     * @param uncertainties       what their low and high are made of
      * @param organs       gray equivalents of the organs that the plan's limits name (Gy-Eq)
      */
     public record Parts(double cosmic, double event, double groundReturn, Spread cosmicAll, Spread eventAll,
-            Doubts doubts, Map<OrganDose.Organ, BySource> organs) {
+            Uncertainties uncertainties, Map<OrganDose.Organ, BySource> organs) {
         /** Copies the organs. */
         public Parts {
             organs = Map.copyOf(organs);
@@ -117,7 +117,7 @@ public record StationDose(String hull, String station, Vec3 place, boolean storm
      * @param cosmic cosmic rays
      * @param event  the event, empty where there is none
      */
-    public record Doubts(Doubt cosmic, Optional<Doubt> event) {
+    public record Uncertainties(DoseUncertainty cosmic, Optional<DoseUncertainty> event) {
     }
 
     /**

@@ -130,13 +130,13 @@ public record GearPlaces(Optional<Reeving> reeving, List<LinePlace> lines, List<
         return places;
     }
 
-    private static String side(int number, int count, String what) {
+    private static String side(int number, int count, String part) {
         if (count == 1) {
-            return what;
+            return part;
         }
         if (number == 0 || number == count - 1) {
-            return (number == 0 ? "right " : "left ") + what;
+            return (number == 0 ? "right " : "left ") + part;
         }
-        return (count == 3 ? "middle " + what : "inner " + what + " " + number);
+        return (count == 3 ? "middle " + part : "inner " + part + " " + number);
     }
 }

@@ -34,12 +34,12 @@ public final class GroundWork implements Closeable {
     /**
      * A file that was written.
      *
-     * @param what what it holds, in a few words
+     * @param title what it holds, in a few words
      * @param file the file
      * @param unit unit of its values, {@code 1} for pure numbers
      * @param note what its reader should know; empty where nothing
      */
-    public record Written(String what, Path file, String unit, String note) {
+    public record Written(String title, Path file, String unit, String note) {
     }
 
     /**
@@ -76,24 +76,24 @@ public final class GroundWork implements Closeable {
     /**
      * Works out a surface and writes it.
      *
-     * @param what     what it is, in a few words
+     * @param title     what it is, in a few words
      * @param surface  the surface
      * @param file     the file, replaced where it exists
      * @param progress told how far it has come
      * @throws InputException if the file cannot be written
      */
-    public void write(String what, Surface surface, Path file, Progress progress) {
+    public void write(String title, Surface surface, Path file, Progress progress) {
         SurfaceContent.Kind kind = surface.unit().equals("1") ? SurfaceContent.Kind.BYTE : SurfaceContent.Kind.FLOAT32;
-        write(what, surface, new Target(file, kind), progress);
+        write(title, surface, new Target(file, kind), progress);
     }
 
     private record Target(Path file, SurfaceContent.Kind kind) {
     }
 
-    private void write(String what, Surface surface, Target target, Progress progress) {
+    private void write(String title, Surface surface, Target target, Progress progress) {
         refuseItself(target.file);
         SurfaceFile.Layer layer = new SurfaceFile.Layer(ground.frame(), ground.referenceSystem(),
-                new SurfaceContent(target.kind, surface.unit(), Optional.of(what)));
+                new SurfaceContent(target.kind, surface.unit(), Optional.of(title)));
         try (SurfaceFile out = packed ? SurfaceFile.packed(target.file, layer) : SurfaceFile.plain(target.file, layer,
                 SurfaceStream.rowsOfABlock(ground, surface), SurfaceStream.columnsOfABlock(ground, surface))) {
             SurfaceStream.run(ground, surface, out, progress);
@@ -103,7 +103,7 @@ public final class GroundWork implements Closeable {
         } catch (IOException e) {
             throw unwritable(target.file, e);
         }
-        written.add(new Written(what, target.file, surface.unit(), scaleNote()));
+        written.add(new Written(title, target.file, surface.unit(), scaleNote()));
     }
 
     /** Says where one metre scale does not serve all of a file. */

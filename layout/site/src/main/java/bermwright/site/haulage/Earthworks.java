@@ -183,7 +183,7 @@ public final class Earthworks {
     private void densities() {
         for (String key : List.of("placed_density_kg_m3", "bank_density_kg_m3", "loose_density_kg_m3")) {
             boolean profile = key.startsWith("bank") && !soil.densityProfile().isEmpty();
-            if (!soil.kept().given().contains(key) && !profile) {
+            if (!soil.annotations().given().contains(key) && !profile) {
                 double taken = key.startsWith("placed") ? soil.placedDensity()
                         : key.startsWith("bank") ? soil.bankDensity() : soil.looseDensity();
                 findings.add(Finding.of(WorkRule.DENSITY_MISSING, Finding.Level.WARN, "ground",

@@ -17,7 +17,7 @@ import bermwright.lowering.rig.Poles;
 import bermwright.lowering.rig.PullOver;
 import bermwright.lowering.rig.Rig;
 import bermwright.lowering.rig.Stay;
-import bermwright.lowering.rig.Temper;
+import bermwright.lowering.rig.ThermalAction;
 import bermwright.lowering.rig.Tube;
 import bermwright.lowering.rig.Winch;
 import bermwright.site.gear.GearPlaces;
@@ -85,7 +85,7 @@ final class GearFromPlan {
 
     /** The rig of a plan's gear; absent where no lines are given. */
     Optional<Rig> rig(LoweringGear gear, DesignFactors factors) {
-        return gear.lines().map(lines -> new Rig(lines(lines, temper(gear.temperature())),
+        return gear.lines().map(lines -> new Rig(lines(lines, thermal(gear.temperature())),
                 gear.poles().map(this::poles),
                 gear.poles().map(p -> IntStream.range(0, gear.stays().size()).mapToObj(i -> stay(gear, i)).toList())
                         .orElse(List.of()),
@@ -94,19 +94,19 @@ final class GearFromPlan {
     }
 
     /** The temper of the lines; windows that end before they begin are a finding elsewhere and left out. */
-    private static Temper temper(LoweringGear.Temperature temperature) {
-        return new Temper(temperature.swing(), temperature.expansion(), temperature.light().stream()
-                .filter(w -> w.to() > w.from()).map(w -> new Temper.Light(w.from() * HOUR, w.to() * HOUR,
+    private static ThermalAction thermal(LoweringGear.Temperature temperature) {
+        return new ThermalAction(temperature.swing(), temperature.expansion(), temperature.light().stream()
+                .filter(w -> w.to() > w.from()).map(w -> new ThermalAction.Light(w.from() * HOUR, w.to() * HOUR,
                         w.shade() == LoweringGear.Shade.SUN)).toList());
     }
 
-    private static Line line(LoweringGear.Line line, Temper temper) {
+    private static Line line(LoweringGear.Line line, ThermalAction thermal) {
         return new Line(line.breakingLoad(), line.massPerLength().orElse(0), line.stiffness(), line.diameter(),
-                temper);
+                thermal);
     }
 
-    private LoweringLines lines(LoweringGear.Lines lines, Temper temper) {
-        Line line = line(lines.line(), temper);
+    private LoweringLines lines(LoweringGear.Lines lines, ThermalAction thermal) {
+        Line line = line(lines.line(), thermal);
         Winch winch = new Winch(onGround(places.lines().stream().map(GearPlaces.LinePlace::winch).toList()),
                 lines.winch().ratingEach(), lines.winch().brakeHeat(),
                 lines.winch().anchor().flatMap(a -> anchor(a, -lines.winch().behindPivot(), 1)),
@@ -146,7 +146,7 @@ final class GearFromPlan {
         return new PullOver(new Lug(over.lugFromBase(), 0, 0),
                 onGround(List.of(places.pullOver().orElseThrow().winch())), over.winchRating(),
                 over.anchor().flatMap(a -> anchor(a, over.anchorAhead(), -1)),
-                line(over.line(), temper(gear.temperature())), ends(over.ends()));
+                line(over.line(), thermal(gear.temperature())), ends(over.ends()));
     }
 
     /** The anchor on the slope of its own ground, positive where it falls the way it is pulled: ahead 1, back -1. */

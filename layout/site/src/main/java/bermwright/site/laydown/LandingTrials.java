@@ -14,7 +14,7 @@ import bermwright.lowering.chain.ChainRow;
 import bermwright.lowering.chain.LoadCase;
 import bermwright.lowering.chain.Part;
 import bermwright.lowering.chain.Verdict;
-import bermwright.lowering.review.Aside;
+import bermwright.lowering.review.Misalignment;
 import bermwright.lowering.review.CrossSlope;
 import bermwright.lowering.review.CrossState;
 import bermwright.lowering.rig.Poles;
@@ -88,18 +88,18 @@ final class LandingTrials {
     }
 
     private Optional<Spot> spot(double ahead, double left) {
-        return landed(ahead, left).flatMap(what -> spot(what, ahead, left));
+        return landed(ahead, left).flatMap(setup -> spot(setup, ahead, left));
     }
 
-    private Optional<Spot> spot(LoweringCase what, double ahead, double left) {
+    private Optional<Spot> spot(LoweringCase setup, double ahead, double left) {
         List<Pull> stated = new ArrayList<>();
         List<Pull> all = new ArrayList<>();
         boolean lifts = false;
         for (double shift : centre > 0 ? new double[] {0, -centre, centre} : new double[] {0}) {
-            LoweringCase body = what.with(what.tipping().with(shifted(what.tipping().body(), shift)));
+            LoweringCase body = setup.with(setup.tipping().with(shifted(setup.tipping().body(), shift)));
             for (double turned : swing > 0 ? new double[] {0, -swing, swing} : new double[] {0}) {
-                List<CrossState> states = CrossSlope.aside(body, new Aside(left, turned));
-                lifts |= what.tipping().pivot().halfWidth() > 0 && states.stream().anyMatch(s ->
+                List<CrossState> states = CrossSlope.misaligned(body, new Misalignment(left, turned));
+                lifts |= setup.tipping().pivot().halfWidth() > 0 && states.stream().anyMatch(s ->
                         !(Math.min(s.pivot().upperShoe(), s.pivot().lowerShoe()) > 0));
                 Optional<Pull> hardest = states.stream().filter(CrossState::lowering)
                         .map(s -> new Pull(s.hardest(), s.tilt(), turned, shift)).max(BY_TENSION);
@@ -110,13 +110,14 @@ final class LandingTrials {
         if (stated.isEmpty()) {
             return Optional.empty();
         }
-        List<CrossState> inPlane = CrossSlope.aside(what, new Aside(left, 0)).stream().filter(CrossState::lowering)
+        List<CrossState> inPlane = CrossSlope.misaligned(setup, new Misalignment(left, 0)).stream()
+                .filter(CrossState::lowering)
                 .toList();
         double turnAt = inPlane.stream().map(CrossState::tilt)
-                .min(Comparator.comparingDouble(t -> level(what, t))).orElse(0.0);
+                .min(Comparator.comparingDouble(t -> level(setup, t))).orElse(0.0);
         double side = inPlane.stream().mapToDouble(CrossState::linesAcross).max().orElse(0);
         return Optional.of(new Spot(ahead, left, stated.stream().min(BY_TENSION).orElseThrow(),
-                all.stream().max(BY_TENSION).orElseThrow(), Math.atan2(Math.abs(left), level(what, turnAt)), turnAt,
+                all.stream().max(BY_TENSION).orElseThrow(), Math.atan2(Math.abs(left), level(setup, turnAt)), turnAt,
                 side, lifts));
     }
 
@@ -126,10 +127,10 @@ final class LandingTrials {
     }
 
     /** Level length of the lines in the plane, from lug to pole head or winch (m). */
-    private static double level(LoweringCase what, double tilt) {
-        PlanePoint lug = what.tipping().point(what.rig().lines().lug().along(), what.rig().lines().lug().offAxis(),
+    private static double level(LoweringCase setup, double tilt) {
+        PlanePoint lug = setup.tipping().point(setup.rig().lines().lug().along(), setup.rig().lines().lug().offAxis(),
                 tilt);
-        PlanePoint lead = what.rig().poles().map(Poles::head).orElse(what.rig().lines().winch().at());
+        PlanePoint lead = setup.rig().poles().map(Poles::head).orElse(setup.rig().lines().winch().at());
         return Math.abs(lug.x() - lead.x());
     }
 

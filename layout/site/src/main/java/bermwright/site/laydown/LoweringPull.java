@@ -20,11 +20,11 @@ public final class LoweringPull implements RigInSpace.Pull {
     private final OptionalDouble handOver;
     private final double rest;
 
-    private LoweringPull(Optional<LoweringCase> what) {
-        this.handOver = what.map(c -> OptionalDouble.of(Math.max(0, HandOver.of(c.tipping()).to())))
+    private LoweringPull(Optional<LoweringCase> setup) {
+        this.handOver = setup.map(c -> OptionalDouble.of(Math.max(0, HandOver.of(c.tipping()).to())))
                 .orElse(OptionalDouble.empty());
-        this.rest = what.map(c -> c.tipping().restTilt()).orElse(0.0);
-        this.tensions = what.map(this::tensions).orElse(new double[0]);
+        this.rest = setup.map(c -> c.tipping().restTilt()).orElse(0.0);
+        this.tensions = setup.map(this::tensions).orElse(new double[0]);
     }
 
     /**
@@ -45,8 +45,8 @@ public final class LoweringPull implements RigInSpace.Pull {
         })));
     }
 
-    private double[] tensions(LoweringCase what) {
-        Statics statics = new Statics(what.tipping(), what.rig());
+    private double[] tensions(LoweringCase setup) {
+        Statics statics = new Statics(setup.tipping(), setup.rig());
         double[] all = new double[(int) Math.ceil(rest / STEP) + 1];
         for (int i = 0; i < all.length; i++) {
             all[i] = statics.at(Math.min(rest, i * STEP)).map(TiltState::lineEach).orElse(0.0);

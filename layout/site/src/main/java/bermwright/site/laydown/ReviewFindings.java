@@ -29,15 +29,15 @@ final class ReviewFindings {
     private static final String SPACE = "balance in space, closed form";
     /** Side pull as a share of the weight that nobody rigs for (1). */
     private static final double NEGLIGIBLE = 0.005;
-    private final LoweringCase what;
+    private final LoweringCase setup;
     private final Review review;
     private final double wander;
     private final Chain chain;
 
     /** The findings of a review, with how far the plan lets the hull swing out of its plane (rad). */
-    ReviewFindings(LoweringCase what, Chain chain, Review review, double wander) {
+    ReviewFindings(LoweringCase setup, Chain chain, Review review, double wander) {
         this.chain = chain;
-        this.what = what;
+        this.setup = setup;
         this.review = review;
         this.wander = wander;
     }
@@ -70,14 +70,14 @@ final class ReviewFindings {
                             m.yawMoment() / 1000)));
         }
         double shade = review.lines().coolingShortening();
-        if (what.rig().lines().count() > 1 && shade > m.mismatch()) {
+        if (setup.rig().lines().count() > 1 && shade > m.mismatch()) {
             findings.add(Finding.of(LoweringRule.LOWERING_SUN_AND_SHADE, Level.NOTE,
                     Figures.of(shade, m.mismatch(), "m"),
                     text("A line in shade %.0f K colder than one in sun is %.2f m shorter, more than the stated"
                             + " mismatch of %.2f m.", review.lines().cooling(), shade, m.mismatch())).from(GROWTH
                             + PRACTICE));
         }
-        what.rig().lines().winch().rating().ifPresent(rating -> {
+        setup.rig().lines().winch().rating().ifPresent(rating -> {
             if (m.hardest() > rating) {
                 findings.add(Finding.of(LoweringRule.LOWERING_PAY_OUT_MISMATCH, Level.WARN,
                         Figures.of(m.hardest() / 1000, rating / 1000, "kN"),
@@ -92,11 +92,11 @@ final class ReviewFindings {
     private void light(List<Finding> findings) {
         for (LineReview.LightChange change : review.lines().lightChanges()) {
             double then = change.held() + (change.intoShade() ? change.gain().orElse(0) : 0);
-            double rating = what.rig().lines().winch().rating().orElse(Double.MAX_VALUE);
+            double rating = setup.rig().lines().winch().rating().orElse(Double.MAX_VALUE);
             boolean tooMuch = then > rating;
             findings.add(Finding.of(LoweringRule.LOWERING_LIGHT_CHANGES, tooMuch ? Level.WARN : Level.NOTE,
                     tooMuch ? Figures.of(then / 1000, rating / 1000, "kN")
-                            : Figures.of(change.shortening(), what.rig().lines().payOutMismatch(), "m"),
+                            : Figures.of(change.shortening(), setup.rig().lines().payOutMismatch(), "m"),
                     text("After %.1f h, at %.0f deg, the lines pass into %s and get %.2f m %s; held fast there one"
                             + " carries %.1f kN.",
                             change.time() / 3600, Math.toDegrees(change.tilt()), change.intoShade() ? "shade" : "sun",
@@ -112,7 +112,7 @@ final class ReviewFindings {
     }
 
     private void cross(CrossSlope cross, List<Finding> findings) {
-        double rating = what.rig().lines().winch().rating().orElse(Double.MAX_VALUE);
+        double rating = setup.rig().lines().winch().rating().orElse(Double.MAX_VALUE);
         Optional<CrossState> slack = cross.states().stream().filter(c -> c.lowering() && c.isSlack()).findFirst();
         Optional<CrossState> worst = slack.or(cross::hardest).filter(c -> c.isSlack() || c.hardest() > rating);
         worst.ifPresent(c -> findings.add(Finding.of(LoweringRule.LOWERING_CROSS_SLOPE, Level.WARN,
@@ -122,7 +122,7 @@ final class ReviewFindings {
                         + " hull is kept in its plane by %s.", Math.toDegrees(c.tilt()), pulls(c.lower()),
                         pulls(c.upper()), c.held().word()))));
         CrossState side = cross.mostSideLine();
-        if (side.sideLine() > NEGLIGIBLE * what.tipping().weight()) {
+        if (side.sideLine() > NEGLIGIBLE * setup.tipping().weight()) {
             findings.add(Finding.of(LoweringRule.LOWERING_SIDE_LINE, Level.NOTE,
                     Figures.of(side.sideLine() / 1000, 0, "kN"),
                     text("The cross slope pulls %.1f kN sideways; neither lowering lines nor pivot hold the hull in"
@@ -136,8 +136,8 @@ final class ReviewFindings {
     }
 
     private void liquid(LiquidReview liquid, List<Finding> findings) {
-        double bears = Math.min(what.rig().lines().winch().rating().orElse(Double.MAX_VALUE),
-                what.rig().lines().line().breakingLoad().orElse(Double.MAX_VALUE) / what.rig().factors().line());
+        double bears = Math.min(setup.rig().lines().winch().rating().orElse(Double.MAX_VALUE),
+                setup.rig().lines().line().breakingLoad().orElse(Double.MAX_VALUE) / setup.rig().factors().line());
         liquid.worst().filter(s -> s.free() > bears && s.held() <= bears).ifPresent(s -> findings.add(Finding.of(
                 LoweringRule.LOWERING_LIQUID, Level.WARN, Figures.of(s.free() / 1000, bears / 1000, "kN"),
                 text("With %.1f t of liquid free to run along the hull one line may carry up to %.1f kN at %.0f deg,"
@@ -151,7 +151,7 @@ final class ReviewFindings {
 
     private void shoe(CrossSlope cross, List<Finding> findings) {
         CrossState lightest = cross.lightestShoe();
-        if (what.tipping().pivot().halfWidth() > 0 && !(lightest.pivot().upperShoe() > 0)) {
+        if (setup.tipping().pivot().halfWidth() > 0 && !(lightest.pivot().upperShoe() > 0)) {
             findings.add(Finding.of(LoweringRule.LOWERING_SHOE_LIFTS, Level.WARN,
                     Figures.of(lightest.pivot().upperShoe() / 1000, 0, "kN"),
                     text("At %.0f deg the cross slope lifts the upper shoe: all %.1f kN stand on the lower one and only"
@@ -163,10 +163,10 @@ final class ReviewFindings {
 
     /** Whether friction and anchor hold what pulls along and across together, where along alone they would. */
     private void holdAcross(CrossSlope cross, List<Finding> findings) {
-        double gravity = what.tipping().ground().gravity();
-        double anchor = what.rig().pivotHold().map(a -> a.capacity(what.soil(), gravity, 0)).orElse(0.0);
-        double asked = what.rig().factors().pivotHold();
-        double mu = what.tipping().ground().friction();
+        double gravity = setup.tipping().ground().gravity();
+        double anchor = setup.rig().pivotHold().map(a -> a.capacity(setup.soil(), gravity, 0)).orElse(0.0);
+        double asked = setup.rig().factors().pivotHold();
+        double mu = setup.tipping().ground().friction();
         cross.states().stream().filter(c -> anchor < c.pivot().holdNeeded()
                         && anchor >= asked * Math.abs(c.pivot().along()) - mu * c.pivot().up())
                 .max(Comparator.comparingDouble(c -> c.pivot().holdNeeded())).ifPresent(c -> findings.add(
@@ -207,7 +207,7 @@ final class ReviewFindings {
                                 row.loadWords(), row.demand().orElseThrow() / 1e6, row.capacity().orElseThrow() / 1e6,
                                 row.factor().orElseThrow(), row.required(), review.beam().map(b -> text(
                                         " Lugs at %.1f m instead of %.1f m bend it least.", b.bestLug(),
-                                        what.rig().lines().lug().along())).orElse(""))).from(row.source())));
+                                        setup.rig().lines().lug().along())).orElse(""))).from(row.source())));
     }
 
     private void edge(List<Finding> findings) {

@@ -16,10 +16,11 @@ import java.util.OptionalInt;
  * @param mass     ballast: mass (kg)
  * @param count    screw, pile: how many act together (1)
  * @param diameter screw: helix diameter (m); pile: shaft diameter (m)
- * @param kept     note, own keys and the keys given
+ * @param annotations     note, own keys and the keys given
  */
 public record Anchor(Kind kind, OptionalDouble width, OptionalDouble height, OptionalDouble length,
-        OptionalDouble depth, OptionalDouble mass, OptionalInt count, OptionalDouble diameter, Kept kept) {
+        OptionalDouble depth, OptionalDouble mass, OptionalInt count, OptionalDouble diameter,
+                Annotations annotations) {
     /** Kinds of anchor. */
     public enum Kind {
         /** A buried plate. */

@@ -12,8 +12,8 @@ import bermwright.foundation.Ring;
  * @param sideSlope     slope of its sides (rad), above zero, below pi/2
  * @param yieldShare    share of the dug soil that can be used (1), above 0, at most 1
  * @param keepClear     distance kept from hulls, anchors, pole feet and toes (m), zero or more
- * @param kept          note, own keys and the keys given
+ * @param annotations          note, own keys and the keys given
  */
 public record BorrowGround(String id, Ring area, double greatestDepth, double sideSlope, double yieldShare,
-        double keepClear, Kept kept) {
+        double keepClear, Annotations annotations) {
 }

@@ -11,9 +11,9 @@ import java.util.List;
  * @param width         width (m), above zero
  * @param greatestGrade steepest grade along it (rad)
  * @param line          its middle line, two places or more
- * @param kept          note, own keys and the keys given
+ * @param annotations          note, own keys and the keys given
  */
-public record Corridor(String id, double width, double greatestGrade, List<Point> line, Kept kept) {
+public record Corridor(String id, double width, double greatestGrade, List<Point> line, Annotations annotations) {
     /** Copies the line. */
     public Corridor {
         line = List.copyOf(line);

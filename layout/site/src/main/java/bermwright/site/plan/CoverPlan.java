@@ -22,12 +22,12 @@ import java.util.OptionalDouble;
  * @param lift             height of a lift (m), above zero
  * @param density          density once placed (kg/m3); the soil's where not stated
  * @param passThroughs     radiators, cables, shafts and the like that the cover has to reckon with
- * @param kept             note, own keys and the keys given
+ * @param annotations             note, own keys and the keys given
  */
 public record CoverPlan(double thickness, OptionalDouble crown, OptionalDouble flank,
         OptionalDouble baseEndThickness, OptionalDouble farEndThickness, End baseEnd, End farEnd,
         Optional<String> baseEndWall, Optional<String> farEndWall, double crownWidth, double lift,
-        OptionalDouble density, List<PassThrough> passThroughs, Kept kept) {
+        OptionalDouble density, List<PassThrough> passThroughs, Annotations annotations) {
     /** Copies the list. */
     public CoverPlan {
         passThroughs = List.copyOf(passThroughs);
@@ -100,7 +100,7 @@ public record CoverPlan(double thickness, OptionalDouble crown, OptionalDouble f
     public CoverPlan withParts(double crownPart, double flankPart, double basePart, double farPart) {
         return new CoverPlan(Math.min(crownPart, flankPart), OptionalDouble.of(crownPart),
                 OptionalDouble.of(flankPart), OptionalDouble.of(basePart), OptionalDouble.of(farPart), baseEnd, farEnd,
-                baseEndWall, farEndWall, crownWidth, lift, density, passThroughs, kept);
+                baseEndWall, farEndWall, crownWidth, lift, density, passThroughs, annotations);
     }
 
     /**
@@ -112,7 +112,7 @@ public record CoverPlan(double thickness, OptionalDouble crown, OptionalDouble f
     public CoverPlan times(double share) {
         return new CoverPlan(thickness * share, times(crown, share), times(flank, share),
                 times(baseEndThickness, share), times(farEndThickness, share), baseEnd, farEnd, baseEndWall, farEndWall,
-                crownWidth, lift, density, passThroughs, kept);
+                crownWidth, lift, density, passThroughs, annotations);
     }
 
     private static OptionalDouble times(OptionalDouble part, double share) {

@@ -20,12 +20,12 @@ import java.util.OptionalDouble;
  * @param response          {@code built in}, or a response table as a path beside the plan
  * @param moreResponses     response tables of other quantities or the other time, as paths beside the plan
  * @param limits            limits to be met
- * @param kept              note, own keys and the keys given
+ * @param annotations              note, own keys and the keys given
  */
 public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<SolarActivity> solarActivity,
         Optional<LocalDate> solarDate, OptionalDouble modulationW, Optional<String> event,
         Optional<String> eventSpectrumFile, String response, List<String> moreResponses, List<Limit> limits,
-        Kept kept) {
+        Annotations annotations) {
     /** Copies the lists. */
     public ExposurePlan {
         moreResponses = List.copyOf(moreResponses);
@@ -126,10 +126,10 @@ public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<So
      * @param over      the time it runs over
      * @param limit     the limit (Sv; Gy-Eq for gray equivalents), above zero
      * @param source    where the limit is from
-     * @param kept      note, own keys and the keys given
+     * @param annotations      note, own keys and the keys given
      */
     public record Limit(Optional<String> published, Optional<String> quantity, Optional<From> from,
-            Optional<Over> over, OptionalDouble limit, Optional<String> source, Kept kept) {
+            Optional<Over> over, OptionalDouble limit, Optional<String> source, Annotations annotations) {
     }
 
     /**
@@ -157,7 +157,7 @@ public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<So
      * @return false for a limit over a career where the plan gives no length of stay: the default length is nobody's
      */
     public boolean judges(LimitInForce limit) {
-        return limit.over() != Over.CAREER || kept.given().contains("stay_days");
+        return limit.over() != Over.CAREER || annotations.given().contains("stay_days");
     }
 
     /**

@@ -13,10 +13,10 @@ import java.util.Optional;
  * @param gravity         gravity (m/s2), above zero
  * @param pivotFriction   friction between pivot and ground (1), zero or more
  * @param regolith        the soil
- * @param kept            note, own keys and the keys given
+ * @param annotations            note, own keys and the keys given
  */
 public record GroundPlan(String elevationFile, Optional<String> referenceSystem, double elevationSpread,
-        double gravity, double pivotFriction, Regolith regolith, Kept kept) {
+        double gravity, double pivotFriction, Regolith regolith, Annotations annotations) {
     /**
      * The soil.
      *
@@ -32,12 +32,12 @@ public record GroundPlan(String elevationFile, Optional<String> referenceSystem,
      * @param frictionSpread     one standard deviation of the friction angle (rad), zero or more
      * @param cohesionSpread     one standard deviation of the cohesion (Pa), zero or more
      * @param strengthProfile    strength of natural ground by depth, from the surface down; may be empty
-     * @param kept               note, own keys and the keys given
+     * @param annotations               note, own keys and the keys given
      */
     public record Regolith(String composition, double placedDensity, double bankDensity, double looseDensity,
             double densitySpreadShare, List<DensityAtDepth> densityProfile, double stableSlope, double frictionAngle,
             double cohesion, double frictionSpread, double cohesionSpread, List<StrengthAtDepth> strengthProfile,
-            Kept kept) {
+            Annotations annotations) {
         /** Copies the profiles. */
         public Regolith {
             densityProfile = List.copyOf(densityProfile);
@@ -50,9 +50,9 @@ public record GroundPlan(String elevationFile, Optional<String> referenceSystem,
      *
      * @param depth   depth below the surface (m), zero or more
      * @param density density there (kg/m3), above zero
-     * @param kept    note, own keys and the keys given
+     * @param annotations    note, own keys and the keys given
      */
-    public record DensityAtDepth(double depth, double density, Kept kept) {
+    public record DensityAtDepth(double depth, double density, Annotations annotations) {
     }
 
     /**
@@ -62,9 +62,9 @@ public record GroundPlan(String elevationFile, Optional<String> referenceSystem,
      * @param frictionAngle friction angle there (rad)
      * @param cohesion      cohesion there (Pa), zero or more
      * @param source        where it is from, as the plan says
-     * @param kept          note, own keys and the keys given
+     * @param annotations          note, own keys and the keys given
      */
     public record StrengthAtDepth(double depth, double frictionAngle, double cohesion, Optional<String> source,
-            Kept kept) {
+            Annotations annotations) {
     }
 }

@@ -13,10 +13,10 @@ import java.util.Locale;
  * @param width  clear width (m), above zero
  * @param height clear height (m), above zero
  * @param sill   height of its sill above the ground or the hull's lower side (m)
- * @param kept   note, own keys and the keys given
+ * @param annotations   note, own keys and the keys given
  */
 public record Hatch(String id, End end, double along, double around, double width, double height, double sill,
-        Kept kept) {
+        Annotations annotations) {
     /** Where on the hull a hatch is. */
     public enum End {
         /** In the base end. */

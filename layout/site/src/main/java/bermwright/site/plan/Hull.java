@@ -37,14 +37,14 @@ import java.util.OptionalDouble;
  * @param seat                what it lies on
  * @param stations            places where people stay
  * @param cover               the wanted cover; empty where it stays bare
- * @param kept                note, own keys and the keys given
+ * @param annotations                note, own keys and the keys given
  */
 public record Hull(String id, double length, double diameter, End baseEnd, End farEnd, List<SkinLayer> skin,
         Optional<Shell> shell, double innerPressure, double mass, double centreOfMassFromBase,
         double centreOfMassOffAxis, double centreOfMassSpread, OptionalDouble inertiaAboutCentre,
         double residualPropellant, Point baseCentre, double landingDispersion, Azimuth layDownAzimuth,
         double clocking, Pivot pivot, Arrival arrival, Optional<LoweringGear> lowering, List<Hatch> hatches, Seat seat,
-        List<Station> stations, Optional<CoverPlan> cover, Kept kept) {
+        List<Station> stations, Optional<CoverPlan> cover, Annotations annotations) {
     /** Copies the lists. */
     public Hull {
         skin = List.copyOf(skin);
@@ -95,9 +95,9 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
      *
      * @param shape its shape
      * @param depth its depth along the axis (m), zero or more, nothing for a flat end
-     * @param kept  note, own keys and the keys given
+     * @param annotations  note, own keys and the keys given
      */
-    public record End(Shape shape, double depth, Kept kept) {
+    public record End(Shape shape, double depth, Annotations annotations) {
     }
 
     /**
@@ -105,9 +105,9 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
      *
      * @param material     material name
      * @param arealDensity areal density straight through (kg/m2), above zero
-     * @param kept         note, own keys and the keys given
+     * @param annotations         note, own keys and the keys given
      */
-    public record SkinLayer(String material, double arealDensity, Kept kept) {
+    public record SkinLayer(String material, double arealDensity, Annotations annotations) {
     }
 
     /**
@@ -117,9 +117,9 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
      * @param modulus   Young's modulus (Pa), above zero
      * @param yield     yield stress (Pa), above zero
      * @param poisson   Poisson's ratio (1), 0 to 0.5
-     * @param kept      note, own keys and the keys given
+     * @param annotations      note, own keys and the keys given
      */
-    public record Shell(double thickness, double modulus, double yield, double poisson, Kept kept) {
+    public record Shell(double thickness, double modulus, double yield, double poisson, Annotations annotations) {
     }
 
     /**
@@ -208,13 +208,13 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
         return new Hull(id, length, diameter, baseEnd, farEnd, skin, shell, innerPressure, mass,
                 centreOfMassFromBase, centreOfMassOffAxis, centreOfMassSpread, inertiaAboutCentre, residualPropellant,
                 baseCentre, landingDispersion, layDownAzimuth, clocking, pivot, arrival, lowering, hatches, other,
-                stations, cover, kept);
+                stations, cover, annotations);
     }
 
     private Hull copy(Point place, Azimuth azimuth, Optional<LoweringGear> gear, Optional<CoverPlan> wanted) {
         return new Hull(id, length, diameter, baseEnd, farEnd, skin, shell, innerPressure, mass,
                 centreOfMassFromBase, centreOfMassOffAxis, centreOfMassSpread, inertiaAboutCentre, residualPropellant,
                 place, landingDispersion, azimuth, clocking, pivot, arrival, gear, hatches, seat, stations, wanted,
-                kept);
+                annotations);
     }
 }

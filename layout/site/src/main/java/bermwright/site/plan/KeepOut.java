@@ -9,7 +9,7 @@ import bermwright.foundation.Ring;
  * @param id   its id
  * @param kind what is there, in free words
  * @param area its outline
- * @param kept note, own keys and the keys given
+ * @param annotations note, own keys and the keys given
  */
-public record KeepOut(String id, String kind, Ring area, Kept kept) {
+public record KeepOut(String id, String kind, Ring area, Annotations annotations) {
 }

@@ -10,7 +10,7 @@ import bermwright.foundation.Point;
  * @param centre   its middle
  * @param radius   radius (m), above zero
  * @param standOff distance at which its traffic harms nothing (m), zero or more
- * @param kept     note, own keys and the keys given
+ * @param annotations     note, own keys and the keys given
  */
-public record LandingPad(String id, Point centre, double radius, double standOff, Kept kept) {
+public record LandingPad(String id, Point centre, double radius, double standOff, Annotations annotations) {
 }

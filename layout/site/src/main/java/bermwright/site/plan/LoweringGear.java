@@ -23,11 +23,12 @@ import java.util.OptionalInt;
  * @param sideThrusters thrusters that lay it down
  * @param landing       what matters for landing, above all for a hull that lands lying
  * @param temperature   how warm and cold the lines get
- * @param kept          note, own keys and the keys given
+ * @param annotations          note, own keys and the keys given
  */
 public record LoweringGear(Means means, double rate, double wander, double margin, Optional<Lines> lines,
         Optional<Poles> poles, List<Stay> stays, Optional<PullOver> pullOver, Optional<PivotHold> pivotHold,
-        Optional<SideThrusters> sideThrusters, Optional<Landing> landing, Temperature temperature, Kept kept) {
+        Optional<SideThrusters> sideThrusters, Optional<Landing> landing, Temperature temperature,
+                Annotations annotations) {
     /** Copies the stays. */
     public LoweringGear {
         stays = List.copyOf(stays);
@@ -63,10 +64,11 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      * @param sheaveEfficiency efficiency of the sheave at the pole head (1), above 0, at most 1
      * @param ends             termination and lug of each line
      * @param slack            slack that may be in all lines at hand-over (m), zero or more
-     * @param kept             note, own keys and the keys given
+     * @param annotations             note, own keys and the keys given
      */
     public record Lines(int count, double lugFromBase, double lugOffAxis, double lugHalfSpread, Line line,
-            Winch winch, double payOutMismatch, double sheaveEfficiency, Ends ends, double slack, Kept kept) {
+            Winch winch, double payOutMismatch, double sheaveEfficiency, Ends ends, double slack,
+                    Annotations annotations) {
     }
 
     /**
@@ -74,12 +76,12 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      *
      * @param terminationEfficiency share of the line's breaking load that its termination keeps (1)
      * @param lugCapacity           what each lug and the hull round it bear (N)
-     * @param kept                  note, own keys and the keys given
+     * @param annotations                  note, own keys and the keys given
      */
-    public record Ends(double terminationEfficiency, OptionalDouble lugCapacity, Kept kept) {
+    public record Ends(double terminationEfficiency, OptionalDouble lugCapacity, Annotations annotations) {
         /** A ferrule-secured eye on a lug that is not known. */
         public static final Ends USUAL = new Ends(bermwright.lowering.rig.Ends.USUAL.termination(),
-                OptionalDouble.empty(), Kept.NOTHING);
+                OptionalDouble.empty(), Annotations.NOTHING);
     }
 
     /**
@@ -89,13 +91,13 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      * @param massPerLength mass per length (kg/m)
      * @param stiffness     stiffness EA (N)
      * @param diameter      diameter (m)
-     * @param kept          note, own keys and the keys given
+     * @param annotations          note, own keys and the keys given
      */
     public record Line(OptionalDouble breakingLoad, OptionalDouble massPerLength, OptionalDouble stiffness,
-            OptionalDouble diameter, Kept kept) {
+            OptionalDouble diameter, Annotations annotations) {
         /** A line of which nothing is known. */
         public static final Line NOT_GIVEN = new Line(OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), OptionalDouble.empty(), Kept.NOTHING);
+                OptionalDouble.empty(), OptionalDouble.empty(), Annotations.NOTHING);
     }
 
     /**
@@ -107,10 +109,10 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      * @param anchor       its anchor
      * @param brakeHolding pull that its brake holds at a standstill (N)
      * @param spacing      distance between winches that share a pole (m), zero or more
-     * @param kept         note, own keys and the keys given
+     * @param annotations         note, own keys and the keys given
      */
     public record Winch(OptionalDouble ratingEach, OptionalDouble brakeHeat, double behindPivot,
-            Optional<Anchor> anchor, OptionalDouble brakeHolding, double spacing, Kept kept) {
+            Optional<Anchor> anchor, OptionalDouble brakeHolding, double spacing, Annotations annotations) {
         /**
          * A winch whose brake is not known.
          *
@@ -118,12 +120,12 @@ public record LoweringGear(Means means, double rate, double wander, double margi
          * @param brakeHeat   heat the brakes can take (J)
          * @param behindPivot distance behind the pivot line (m)
          * @param anchor      its anchor
-         * @param kept        note, own keys and the keys given
+         * @param annotations        note, own keys and the keys given
          */
         public Winch(OptionalDouble ratingEach, OptionalDouble brakeHeat, double behindPivot, Optional<Anchor> anchor,
-                Kept kept) {
+                Annotations annotations) {
             this(ratingEach, brakeHeat, behindPivot, anchor, OptionalDouble.empty(),
-                    bermwright.lowering.rig.Winch.USUAL_SPACING, kept);
+                    bermwright.lowering.rig.Winch.USUAL_SPACING, annotations);
         }
     }
 
@@ -140,11 +142,11 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      * @param footArea    area of each foot (m2)
      * @param count       how many (1); a pair where it is left out, one where they have no spread
      * @param head        what sits at each head
-     * @param kept        note, own keys and the keys given
+     * @param annotations        note, own keys and the keys given
      */
     public record Poles(double height, double behindPivot, double halfSpread, OptionalDouble diameter,
             OptionalDouble wall, OptionalDouble yield, OptionalDouble modulus, OptionalDouble footArea,
-            OptionalInt count, Head head, Kept kept) {
+            OptionalInt count, Head head, Annotations annotations) {
         /**
          * How many poles there are.
          *
@@ -161,13 +163,13 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      * @param sheaveDiameter diameter of the sheave in its groove (m)
      * @param sheaveCapacity what the sheave and its pin bear (N)
      * @param tieCapacity    what the tie or strut between neighbouring heads bears (N)
-     * @param kept           note, own keys and the keys given
+     * @param annotations           note, own keys and the keys given
      */
     public record Head(OptionalDouble sheaveDiameter, OptionalDouble sheaveCapacity, OptionalDouble tieCapacity,
-            Kept kept) {
+            Annotations annotations) {
         /** Nothing is known of it. */
         public static final Head NOT_GIVEN = new Head(OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), Kept.NOTHING);
+                OptionalDouble.empty(), Annotations.NOTHING);
     }
 
     /**
@@ -177,10 +179,10 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      * @param halfSpread   half the distance between the anchors (m), zero or more
      * @param breakingLoad breaking load (N)
      * @param anchor       the anchor of each
-     * @param kept         note, own keys and the keys given
+     * @param annotations         note, own keys and the keys given
      */
     public record Stay(double behindPole, double halfSpread, OptionalDouble breakingLoad, Optional<Anchor> anchor,
-            Kept kept) {
+            Annotations annotations) {
     }
 
     /**
@@ -192,10 +194,10 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      * @param anchor      its anchor
      * @param line        the line
      * @param ends        its termination and lug
-     * @param kept        note, own keys and the keys given
+     * @param annotations        note, own keys and the keys given
      */
     public record PullOver(double lugFromBase, double anchorAhead, OptionalDouble winchRating,
-            Optional<Anchor> anchor, Line line, Ends ends, Kept kept) {
+            Optional<Anchor> anchor, Line line, Ends ends, Annotations annotations) {
         /**
          * A pull-over line of which nothing is known but its place and winch.
          *
@@ -203,11 +205,11 @@ public record LoweringGear(Means means, double rate, double wander, double margi
          * @param anchorAhead distance of its anchor ahead of the pivot line (m)
          * @param winchRating rated pull of its winch (N)
          * @param anchor      its anchor
-         * @param kept        note, own keys and the keys given
+         * @param annotations        note, own keys and the keys given
          */
         public PullOver(double lugFromBase, double anchorAhead, OptionalDouble winchRating, Optional<Anchor> anchor,
-                Kept kept) {
-            this(lugFromBase, anchorAhead, winchRating, anchor, Line.NOT_GIVEN, Ends.USUAL, kept);
+                Annotations annotations) {
+            this(lugFromBase, anchorAhead, winchRating, anchor, Line.NOT_GIVEN, Ends.USUAL, annotations);
         }
     }
 
@@ -215,9 +217,9 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      * What keeps the pivot from sliding either way.
      *
      * @param anchor the anchor
-     * @param kept   note, own keys and the keys given
+     * @param annotations   note, own keys and the keys given
      */
-    public record PivotHold(Anchor anchor, Kept kept) {
+    public record PivotHold(Anchor anchor, Annotations annotations) {
     }
 
     /**
@@ -229,10 +231,10 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      * @param cant            angle of each jet off the plane's normal (rad)
      * @param specificImpulse specific impulse (s), above zero
      * @param plumeRadius     radius kept clear under the jets (m), zero or more
-     * @param kept            note, own keys and the keys given
+     * @param annotations            note, own keys and the keys given
      */
     public record SideThrusters(int count, double thrustEach, double fromBase, double cant, double specificImpulse,
-            double plumeRadius, Kept kept) {
+            double plumeRadius, Annotations annotations) {
     }
 
     /**
@@ -242,10 +244,10 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      * @param touchdownPitch  pitch at touchdown (rad)
      * @param touchdownSpeed  speed at touchdown (m/s)
      * @param plumeStandOff   distance at which the jets harm nothing (m)
-     * @param kept            note, own keys and the keys given
+     * @param annotations            note, own keys and the keys given
      */
     public record Landing(Optional<String> pad, OptionalDouble touchdownPitch, OptionalDouble touchdownSpeed,
-            OptionalDouble plumeStandOff, Kept kept) {
+            OptionalDouble plumeStandOff, Annotations annotations) {
     }
 
     /**
@@ -254,11 +256,11 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      * @param swing     how much colder a line in shade is than one in sun (K), zero or more
      * @param expansion growth of the line with temperature (1/K), zero or more
      * @param light     when the lines stand in sun or in shade, may be empty
-     * @param kept      note, own keys and the keys given
+     * @param annotations      note, own keys and the keys given
      */
-    public record Temperature(double swing, double expansion, List<Light> light, Kept kept) {
+    public record Temperature(double swing, double expansion, List<Light> light, Annotations annotations) {
         /** The values of a plan that states none: steel, 100 K from sun to shade. */
-        public static final Temperature USUAL = new Temperature(100, 1.2e-5, List.of(), Kept.NOTHING);
+        public static final Temperature USUAL = new Temperature(100, 1.2e-5, List.of(), Annotations.NOTHING);
 
         /** Copies the windows. */
         public Temperature {
@@ -272,9 +274,9 @@ public record LoweringGear(Means means, double rate, double wander, double margi
      * @param from  when it begins (h), counted from the first pull
      * @param to    when it ends (h)
      * @param shade what the lines then stand in
-     * @param kept  note, own keys and the keys given
+     * @param annotations  note, own keys and the keys given
      */
-    public record Light(double from, double to, Shade shade, Kept kept) {
+    public record Light(double from, double to, Shade shade, Annotations annotations) {
     }
 
     /** What lines stand in. */

@@ -15,8 +15,9 @@ package bermwright.site.plan;
  * @param dumpTime          time to dump it (s), zero or more
  * @param hoursADay         working hours a day (h), above 0, at most 24
  * @param availabilityShare share of those hours it works (1), above 0, at most 1
- * @param kept              note, own keys and the keys given
+ * @param annotations              note, own keys and the keys given
  */
 public record Machine(String id, String kind, int count, double load, double speed, double greatestGrade,
-        double width, double fillTime, double dumpTime, double hoursADay, double availabilityShare, Kept kept) {
+        double width, double fillTime, double dumpTime, double hoursADay, double availabilityShare,
+                Annotations annotations) {
 }

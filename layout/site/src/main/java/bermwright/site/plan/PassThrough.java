@@ -15,10 +15,10 @@ import java.util.OptionalDouble;
  * @param length length along the hull (m), above zero
  * @param clear  strip around it that the cover leaves free of soil (m), zero or more; empty where none is kept
  * @param open   whether a feed-through is an open pipe, as a shaft always is
- * @param kept   note, own keys and the keys given
+ * @param annotations   note, own keys and the keys given
  */
 public record PassThrough(String id, Kind kind, double along, double around, double width, double length,
-        OptionalDouble clear, boolean open, Kept kept) {
+        OptionalDouble clear, boolean open, Annotations annotations) {
     /** Kinds of things that pass through a cover. */
     public enum Kind {
         /** Gives off heat to the sky, so it must see it. */

@@ -14,10 +14,10 @@ import java.util.OptionalInt;
  * @param count           legs: how many (1), two of them leading
  * @param footprintRadius legs: radius of the circle of their feet (m)
  * @param footArea        shoes, legs: area of each on the ground (m2), above zero
- * @param kept            note, own keys and the keys given
+ * @param annotations            note, own keys and the keys given
  */
 public record Pivot(Kind kind, OptionalDouble ahead, OptionalDouble halfSpread, OptionalInt count,
-        OptionalDouble footprintRadius, OptionalDouble footArea, Kept kept) {
+        OptionalDouble footprintRadius, OptionalDouble footArea, Annotations annotations) {
     /** Area of a shoe or foot that is not stated (m2); chosen here. */
     public static final double USUAL_FOOT_AREA = 1;
 

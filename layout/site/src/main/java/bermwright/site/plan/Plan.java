@@ -23,12 +23,13 @@ import java.util.function.UnaryOperator;
  * @param exposure      stay, sun, event and limits
  * @param rules         limits and design factors of this plan
  * @param orderOfWork   the steps of the work
- * @param kept          note, own keys and the keys given
+ * @param annotations          note, own keys and the keys given
  */
 public record Plan(String title, GroundPlan ground, List<Hull> hulls, List<Wall> walls, List<Tunnel> tunnels,
         List<KeepOut> keepOuts, List<Corridor> corridors, List<LandingPad> landingPads,
         List<Preparation> preparations, List<BorrowGround> borrowGrounds, List<Stockpile> stockpiles,
-        List<Machine> machines, ExposurePlan exposure, Rules rules, List<WorkStep> orderOfWork, Kept kept) {
+        List<Machine> machines, ExposurePlan exposure, Rules rules, List<WorkStep> orderOfWork,
+                Annotations annotations) {
     /** Copies the lists. */
     public Plan {
         hulls = List.copyOf(hulls);
@@ -62,7 +63,7 @@ public record Plan(String title, GroundPlan ground, List<Hull> hulls, List<Wall>
      */
     public Plan withHulls(List<Hull> others) {
         return new Plan(title, ground, others, walls, tunnels, keepOuts, corridors, landingPads, preparations,
-                borrowGrounds, stockpiles, machines, exposure, rules, orderOfWork, kept);
+                borrowGrounds, stockpiles, machines, exposure, rules, orderOfWork, annotations);
     }
 
     /**
@@ -73,7 +74,7 @@ public record Plan(String title, GroundPlan ground, List<Hull> hulls, List<Wall>
      */
     public Plan withOrderOfWork(List<WorkStep> steps) {
         return new Plan(title, ground, hulls, walls, tunnels, keepOuts, corridors, landingPads, preparations,
-                borrowGrounds, stockpiles, machines, exposure, rules, steps, kept);
+                borrowGrounds, stockpiles, machines, exposure, rules, steps, annotations);
     }
 
     /**

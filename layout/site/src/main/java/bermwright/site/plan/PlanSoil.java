@@ -151,7 +151,7 @@ public record PlanSoil(Regolith inPlace, GroundPlan.Regolith keys) {
             return new Statement("density in place", text("%.0f kg/m3 at every depth, over the upper metre too; %s",
                     keys.bankDensity(), mean), from("bank_density_kg_m3") + "; no density_profile");
         }
-        boolean idle = keys.kept().given().contains("bank_density_kg_m3");
+        boolean idle = keys.annotations().given().contains("bank_density_kg_m3");
         return new Statement("density in place", text("by depth, mean %.0f kg/m3 over the upper metre; %s%s",
                 bankDensity(USUAL_DEPTH), mean, idle ? "; bank_density_kg_m3 is not used" : ""),
                 "density_profile of the plan");
@@ -178,7 +178,7 @@ public record PlanSoil(Regolith inPlace, GroundPlan.Regolith keys) {
     }
 
     private String from(String key) {
-        return key + (keys.kept().given().contains(key) ? " of the plan" : ", default");
+        return key + (keys.annotations().given().contains(key) ? " of the plan" : ", default");
     }
 
     private static String text(String words, Object... parts) {

@@ -14,10 +14,10 @@ import java.util.OptionalDouble;
  * @param level         height of its floor (m, same datum as the elevation file); best fit where not stated
  * @param greatestGrade steepest grade of its floor (rad)
  * @param sideSlope     slope of its sides (rad)
- * @param kept          note, own keys and the keys given
+ * @param annotations          note, own keys and the keys given
  */
 public record Preparation(String id, Kind kind, Ring area, OptionalDouble level, double greatestGrade,
-        double sideSlope, Kept kept) {
+        double sideSlope, Annotations annotations) {
     /** Kinds of preparation. */
     public enum Kind {
         /** A level or graded bench. */

@@ -12,9 +12,9 @@ package bermwright.site.plan;
  * @param pivotHoldFactor        factor f on the pivot's load along the ground (1)
  * @param shockDesignFactor      least capacity of any part over its load in a stop or snatch (1)
  * @param afterLossDesignFactor  least capacity of any part over its load after one thing is lost (1)
- * @param kept                   note, own keys and the keys given
+ * @param annotations                   note, own keys and the keys given
  */
 public record Rules(double greatestSlopeUnderHull, double hullSpacing, double lineDesignFactor,
         double anchorDesignFactor, double poleDesignFactor, double pivotHoldFactor, double shockDesignFactor,
-        double afterLossDesignFactor, Kept kept) {
+        double afterLossDesignFactor, Annotations annotations) {
 }

@@ -15,10 +15,10 @@ import java.util.OptionalDouble;
  *                      length
  * @param saddleContact cradle: angle of the hull's round that a saddle holds (rad), above zero, up to half a turn
  * @param saddleWidth   cradle: width of a saddle along the hull (m), above zero
- * @param kept          note, own keys and the keys given
+ * @param annotations          note, own keys and the keys given
  */
 public record Seat(Kind kind, double sunk, double cradleHeight, int saddleCount, OptionalDouble saddleFromEnd,
-        double saddleContact, double saddleWidth, Kept kept) {
+        double saddleContact, double saddleWidth, Annotations annotations) {
     /** Saddles where a plan states none (1); Zick (1951), from memory. */
     public static final int USUAL_SADDLES = 2;
     /** Share of the length between an end and the outer saddle (1); Zick (1951), from memory. */
@@ -38,7 +38,7 @@ public record Seat(Kind kind, double sunk, double cradleHeight, int saddleCount,
      */
     public static Seat usual(Kind kind, double sunk, double cradleHeight) {
         return new Seat(kind, sunk, cradleHeight, USUAL_SADDLES, OptionalDouble.empty(),
-                Math.toRadians(USUAL_CONTACT_DEG), USUAL_WIDTH, Kept.NOTHING);
+                Math.toRadians(USUAL_CONTACT_DEG), USUAL_WIDTH, Annotations.NOTHING);
     }
 
     /**

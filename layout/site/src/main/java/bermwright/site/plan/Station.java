@@ -10,8 +10,8 @@ package bermwright.site.plan;
  * @param up             distance from the axis, away from the lay-down side (m)
  * @param occupancyShare share of the stay spent here (1), 0 to 1
  * @param stormShelter   whether people go here during a solar particle event
- * @param kept           note, own keys and the keys given
+ * @param annotations           note, own keys and the keys given
  */
 public record Station(String id, double along, double across, double up, double occupancyShare,
-        boolean stormShelter, Kept kept) {
+        boolean stormShelter, Annotations annotations) {
 }

@@ -8,7 +8,7 @@ import bermwright.foundation.Ring;
  *
  * @param id   its id
  * @param area its outline
- * @param kept note, own keys and the keys given
+ * @param annotations note, own keys and the keys given
  */
-public record Stockpile(String id, Ring area, Kept kept) {
+public record Stockpile(String id, Ring area, Annotations annotations) {
 }

@@ -11,9 +11,10 @@ import java.util.List;
  * @param to       hatch it reaches, as {@code hull/hatch}
  * @param diameter diameter (m), above zero
  * @param skin     layers of its skin from outside inwards
- * @param kept     note, own keys and the keys given
+ * @param annotations     note, own keys and the keys given
  */
-public record Tunnel(String id, String from, String to, double diameter, List<Hull.SkinLayer> skin, Kept kept) {
+public record Tunnel(String id, String from, String to, double diameter, List<Hull.SkinLayer> skin,
+        Annotations annotations) {
     /** Copies the skin. */
     public Tunnel {
         skin = List.copyOf(skin);

@@ -11,9 +11,9 @@ import java.util.List;
  * @param line      its line in plan, two places or more
  * @param height    height (m), above zero
  * @param thickness thickness (m), above zero
- * @param kept      note, own keys and the keys given
+ * @param annotations      note, own keys and the keys given
  */
-public record Wall(String id, List<Point> line, double height, double thickness, Kept kept) {
+public record Wall(String id, List<Point> line, double height, double thickness, Annotations annotations) {
     /** Copies the line. */
     public Wall {
         line = List.copyOf(line);

@@ -17,10 +17,10 @@ import java.util.OptionalInt;
  * @param upToHeight cover: height above the ground up to which the lift reaches (m)
  * @param machine    id of the machine that does it
  * @param after      ids of the steps that must come before
- * @param kept       note, own keys and the keys given
+ * @param annotations       note, own keys and the keys given
  */
 public record WorkStep(String id, Kind step, String of, OptionalInt lift, OptionalDouble upToHeight,
-        Optional<String> machine, List<String> after, Kept kept) {
+        Optional<String> machine, List<String> after, Annotations annotations) {
     /** Copies what comes before. */
     public WorkStep {
         after = List.copyOf(after);

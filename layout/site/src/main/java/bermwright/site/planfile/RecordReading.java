@@ -2,7 +2,7 @@
 package bermwright.site.planfile;
 
 import bermwright.foundation.InputException;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
@@ -46,7 +46,7 @@ final class RecordReading {
         for (Key key : keys) {
             value(key, fields, at).ifPresent(value -> values.put(key.component(), value));
         }
-        values.put("kept", kept(keys, fields, at));
+        values.put("kept", annotations(keys, fields, at));
         return build(type, values, fields.line(), at);
     }
 
@@ -67,7 +67,7 @@ final class RecordReading {
         return ValueReading.read(key.type(), JsonReading.read(json, ""), new At("", key.name()));
     }
 
-    private static Kept kept(List<Key> keys, Json.Fields fields, At at) {
+    private static Annotations annotations(List<Key> keys, Json.Fields fields, At at) {
         Map<String, String> extras = new LinkedHashMap<>();
         Optional<String> note = fields.member(NOTE).map(n -> note(n, at));
         fields.members().forEach((key, value) -> {
@@ -88,7 +88,8 @@ final class RecordReading {
                 }
             });
         }
-        return note.isEmpty() && extras.isEmpty() && given.isEmpty() ? Kept.NOTHING : new Kept(note, extras, given);
+        return note.isEmpty() && extras.isEmpty() && given.isEmpty() ? Annotations.NOTHING
+                : new Annotations(note, extras, given);
     }
 
     private static String note(Json value, At at) {

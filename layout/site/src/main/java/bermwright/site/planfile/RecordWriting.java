@@ -4,7 +4,7 @@ package bermwright.site.planfile;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,16 +19,16 @@ final class RecordWriting {
 
     static Json.Fields write(Record plan) {
         Map<String, Json> members = new LinkedHashMap<>();
-        Kept kept = (Kept) component(plan, "kept");
+        Annotations annotations = (Annotations) component(plan, "kept");
         for (Key key : PlanKeys.of(plan.getClass())) {
             Optional<Object> value = unwrapped(component(plan, key.component()));
-            if (value.isEmpty() || isLeftOut(key, value.get(), kept)) {
+            if (value.isEmpty() || isLeftOut(key, value.get(), annotations)) {
                 continue;
             }
             members.put(key.name(), write(key.type(), value.get()));
         }
-        kept.note().ifPresent(note -> members.put("note", Json.Leaf.text(note)));
-        kept.extras().forEach((name, json) -> extra(members, name, json));
+        annotations.note().ifPresent(note -> members.put("note", Json.Leaf.text(note)));
+        annotations.extras().forEach((name, json) -> extra(members, name, json));
         return new Json.Fields(0, members);
     }
 
@@ -42,8 +42,8 @@ final class RecordWriting {
         }
     }
 
-    private static boolean isLeftOut(Key key, Object value, Kept kept) {
-        return !kept.given().contains(key.name())
+    private static boolean isLeftOut(Key key, Object value, Annotations annotations) {
+        return !annotations.given().contains(key.name())
                 && key.standard().map(json -> RecordReading.standard(key, json).equals(value)).orElse(false);
     }
 

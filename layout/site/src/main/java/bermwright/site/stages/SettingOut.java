@@ -48,10 +48,10 @@ public final class SettingOut {
         input.covers().forEach(out::cover);
         input.plan().preparations().forEach(out::preparation);
         Plan plan = input.plan();
-        plan.borrowGrounds().forEach(b -> out.corners(b.id(), SettingOutPoint.What.BORROW, b.area()));
-        plan.stockpiles().forEach(s -> out.corners(s.id(), SettingOutPoint.What.STOCKPILE, s.area()));
-        plan.keepOuts().forEach(k -> out.corners(k.id(), SettingOutPoint.What.KEEP_OUT, k.area()));
-        plan.landingPads().forEach(p -> out.add(p.id(), SettingOutPoint.What.PAD, "middle", p.centre()));
+        plan.borrowGrounds().forEach(b -> out.corners(b.id(), SettingOutPoint.Kind.BORROW, b.area()));
+        plan.stockpiles().forEach(s -> out.corners(s.id(), SettingOutPoint.Kind.STOCKPILE, s.area()));
+        plan.keepOuts().forEach(k -> out.corners(k.id(), SettingOutPoint.Kind.KEEP_OUT, k.area()));
+        plan.landingPads().forEach(p -> out.add(p.id(), SettingOutPoint.Kind.PAD, "middle", p.centre()));
         return List.copyOf(out.points);
     }
 
@@ -63,26 +63,26 @@ public final class SettingOut {
             double ahead = hull.pivotAhead() / k;
             double half = halfSpread(hull) / k;
             if (half > 0) {
-                add(hull.id(), SettingOutPoint.What.PIVOT, "right", hull.baseCentre().moved(way, ahead, -half));
-                add(hull.id(), SettingOutPoint.What.PIVOT, "left", hull.baseCentre().moved(way, ahead, half));
+                add(hull.id(), SettingOutPoint.Kind.PIVOT, "right", hull.baseCentre().moved(way, ahead, -half));
+                add(hull.id(), SettingOutPoint.Kind.PIVOT, "left", hull.baseCentre().moved(way, ahead, half));
             } else {
-                add(hull.id(), SettingOutPoint.What.PIVOT, "rim", hull.baseCentre().moved(way, ahead, 0));
+                add(hull.id(), SettingOutPoint.Kind.PIVOT, "rim", hull.baseCentre().moved(way, ahead, 0));
             }
         }
         if (hull.arrival() != Hull.Arrival.STAYS_UPRIGHT) {
             Point base = hull.baseCentre().moved(way, hull.pivotAhead() / k, 0);
-            add(hull.id(), SettingOutPoint.What.AXIS, "base", base);
-            add(hull.id(), SettingOutPoint.What.AXIS, "far", base.moved(way, hull.length() / k, 0));
+            add(hull.id(), SettingOutPoint.Kind.AXIS, "base", base);
+            add(hull.id(), SettingOutPoint.Kind.AXIS, "far", base.moved(way, hull.length() / k, 0));
         }
         for (Shape shape : shapes.shapes()) {
-            SettingOutPoint.What what = switch (shape.kind()) {
-                case ANCHOR -> SettingOutPoint.What.ANCHOR;
-                case WINCH -> SettingOutPoint.What.WINCH;
-                case POLE_FOOT -> SettingOutPoint.What.POLE_FOOT;
+            SettingOutPoint.Kind kind = switch (shape.kind()) {
+                case ANCHOR -> SettingOutPoint.Kind.ANCHOR;
+                case WINCH -> SettingOutPoint.Kind.WINCH;
+                case POLE_FOOT -> SettingOutPoint.Kind.POLE_FOOT;
                 default -> null;
             };
-            if (what != null) {
-                add(hull.id(), what, shape.part(), shape.outline().centre());
+            if (kind != null) {
+                add(hull.id(), kind, shape.part(), shape.outline().centre());
             }
         }
     }
@@ -100,7 +100,7 @@ public final class SettingOut {
         int number = 1;
         for (Ring toe : cover.toes()) {
             for (Point p : along(toe, TOE_SPACING / ground.metreScale())) {
-                add(cover.hull(), SettingOutPoint.What.TOE, "%02d".formatted(number++), p);
+                add(cover.hull(), SettingOutPoint.Kind.TOE, "%02d".formatted(number++), p);
             }
         }
         input.plan().hull(cover.hull()).ifPresent(hull -> crest(hull, cover));
@@ -115,7 +115,7 @@ public final class SettingOut {
             double height = cover.finished().height(p);
             if (height > ground.height(p)) {
                 points.add(new SettingOutPoint("%s-crest-%02d".formatted(hull.id(), i + 1), hull.id(),
-                        SettingOutPoint.What.CREST, p.at(height)));
+                        SettingOutPoint.Kind.CREST, p.at(height)));
             }
         }
     }
@@ -124,15 +124,15 @@ public final class SettingOut {
         int number = 1;
         for (Point p : preparation.area().corners()) {
             String id = preparation.id() + "-corner-%02d".formatted(number++);
-            points.add(new SettingOutPoint(id, preparation.id(), SettingOutPoint.What.PREPARATION,
+            points.add(new SettingOutPoint(id, preparation.id(), SettingOutPoint.Kind.PREPARATION,
                     new Vec3(p.east(), p.north(), preparation.level().orElse(ground.height(p)))));
         }
     }
 
-    private void corners(String subject, SettingOutPoint.What what, Ring area) {
+    private void corners(String subject, SettingOutPoint.Kind kind, Ring area) {
         int number = 1;
         for (Point p : area.corners()) {
-            add(subject, what, "%02d".formatted(number++), p);
+            add(subject, kind, "%02d".formatted(number++), p);
         }
     }
 
@@ -161,8 +161,8 @@ public final class SettingOut {
         return places;
     }
 
-    private void add(String subject, SettingOutPoint.What what, String name, Point place) {
-        String id = subject + "-" + what.word() + "-" + name.replace(' ', '-').replace(",", "");
-        points.add(new SettingOutPoint(id, subject, what, place.at(ground.height(place))));
+    private void add(String subject, SettingOutPoint.Kind kind, String name, Point place) {
+        String id = subject + "-" + kind.word() + "-" + name.replace(' ', '-').replace(",", "");
+        points.add(new SettingOutPoint(id, subject, kind, place.at(ground.height(place))));
     }
 }

@@ -8,12 +8,12 @@ import bermwright.foundation.Vec3;
  *
  * @param id      short name on the stake, unique on the site, such as {@code A-toe-03}
  * @param subject id of the plan object it belongs to
- * @param what    what it marks
+ * @param kind    what it marks
  * @param place   east, north and height (m); the height is {@code NaN} where the ground is not known
  */
-public record SettingOutPoint(String id, String subject, What what, Vec3 place) {
+public record SettingOutPoint(String id, String subject, Kind kind, Vec3 place) {
     /** What a point marks. */
-    public enum What {
+    public enum Kind {
         /** An end of the pivot line. */
         PIVOT("pivot"),
         /** The ground under an end of the lying axis. */
@@ -41,7 +41,7 @@ public record SettingOutPoint(String id, String subject, What what, Vec3 place) 
 
         private final String word;
 
-        What(String word) {
+        Kind(String word) {
             this.word = word;
         }
 

@@ -6,7 +6,7 @@ import bermwright.finding.Rule;
 import bermwright.finding.WorkRule;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.WorkStep;
 import java.util.ArrayList;
@@ -52,11 +52,11 @@ record WorkOrder(List<WorkStep> steps, Map<String, Set<String>> before, List<Fin
     private static List<WorkStep> usual(Plan plan, Map<String, Double> coverTops) {
         List<WorkStep> steps = new ArrayList<>();
         plan.preparations().forEach(p -> steps.add(new WorkStep("prepare " + p.id(), WorkStep.Kind.PREPARE, p.id(),
-                OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(), List.of(), Kept.NOTHING)));
+                OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(), List.of(), Annotations.NOTHING)));
         for (Hull hull : plan.hulls()) {
             if (hull.arrival() == Hull.Arrival.LOWERED) {
                 steps.add(new WorkStep("lower " + hull.id(), WorkStep.Kind.LOWER, hull.id(), OptionalInt.empty(),
-                        OptionalDouble.empty(), Optional.empty(), List.of(), Kept.NOTHING));
+                        OptionalDouble.empty(), Optional.empty(), List.of(), Annotations.NOTHING));
             }
         }
         for (Hull hull : plan.hulls()) {
@@ -66,7 +66,7 @@ record WorkOrder(List<WorkStep> steps, Map<String, Set<String>> before, List<Fin
             for (int i = 1; i <= lifts; i++) {
                 steps.add(new WorkStep("cover %s lift %d".formatted(hull.id(), i), WorkStep.Kind.COVER, hull.id(),
                         OptionalInt.of(i), OptionalDouble.of(Math.min(top, i * lift)), Optional.empty(), List.of(),
-                        Kept.NOTHING));
+                        Annotations.NOTHING));
             }
         }
         return steps;

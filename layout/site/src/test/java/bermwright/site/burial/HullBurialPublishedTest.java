@@ -11,7 +11,7 @@ import bermwright.site.exposure.SiteCover;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
@@ -88,12 +88,12 @@ class HullBurialPublishedTest {
         Hull h = SamplePlans.hull("A", new Point(25, 40), 90);
         CoverPlan cover = new CoverPlan(thickness, OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty(), OptionalDouble.empty(), CoverPlan.End.COVERED, CoverPlan.End.COVERED,
-                Optional.empty(), Optional.empty(), 0, 0.5, OptionalDouble.of(density), List.of(), Kept.NOTHING);
+                Optional.empty(), Optional.empty(), 0, 0.5, OptionalDouble.of(density), List.of(), Annotations.NOTHING);
         Hull wide = new Hull(h.id(), LENGTH, 9, h.baseEnd(), h.farEnd(), h.skin(), h.shell(), h.innerPressure(), MASS,
                 h.centreOfMassFromBase(), h.centreOfMassOffAxis(), h.centreOfMassSpread(), h.inertiaAboutCentre(),
                 h.residualPropellant(), h.baseCentre(), h.landingDispersion(), h.layDownAzimuth(), h.clocking(),
                 h.pivot(), h.arrival(), h.lowering(), h.hatches(), h.seat(), h.stations(), Optional.of(cover),
-                h.kept());
+                h.annotations());
         Plan p = SamplePlans.plan(List.of(wide));
         GroundPlan g = p.ground();
         GroundPlan.Regolith r = g.regolith();
@@ -101,10 +101,10 @@ class HullBurialPublishedTest {
                 g.pivotFriction(), new GroundPlan.Regolith(r.composition(), r.placedDensity(), r.bankDensity(),
                         r.looseDensity(), r.densitySpreadShare(), r.densityProfile(), Math.toRadians(35),
                         r.frictionAngle(), r.cohesion(), r.frictionSpread(), r.cohesionSpread(), r.strengthProfile(),
-                        r.kept()), g.kept());
+                        r.annotations()), g.annotations());
         Plan plan = new Plan(p.title(), steep, p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
                 p.landingPads(), p.preparations(), p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(),
-                p.rules(), p.orderOfWork(), p.kept());
+                p.rules(), p.orderOfWork(), p.annotations());
         ElevationGrid ground = ElevationGrid.sampled(new GridFrame(321, 441, 0, 0, 0.25), (e, n) -> 0);
         return HullBurial.of(plan, SiteCover.raised(plan, ground, ground)).get(0);
     }

@@ -16,7 +16,7 @@ import bermwright.site.burial.HullSupports.Support;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Pivot;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Seat;
@@ -32,7 +32,7 @@ class HullSupportsTest {
     private static final double ROUNDING = 1e-9;
 
     private static Seat cradle(int count, OptionalDouble fromEnd, double contactDeg) {
-        return new Seat(Seat.Kind.CRADLE, 0, 0.4, count, fromEnd, Math.toRadians(contactDeg), 0.5, Kept.NOTHING);
+        return new Seat(Seat.Kind.CRADLE, 0, 0.4, count, fromEnd, Math.toRadians(contactDeg), 0.5, Annotations.NOTHING);
     }
 
     private static HullBurial burial(Seat seat, Optional<Pivot> pivot, double centre) {
@@ -46,7 +46,7 @@ class HullSupportsTest {
                         h.innerPressure(), h.mass(), centre, h.centreOfMassOffAxis(), h.centreOfMassSpread(),
                         h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), h.landingDispersion(),
                         h.layDownAzimuth(), h.clocking(), pivot.orElse(h.pivot()), h.arrival(), h.lowering(),
-                        h.hatches(), seat, h.stations(), h.cover(), h.kept()));
+                        h.hatches(), seat, h.stations(), h.cover(), h.annotations()));
     }
 
     private static HullSupports on(Seat seat) {
@@ -101,7 +101,7 @@ class HullSupportsTest {
         Plan plan = plan(Seat.usual(Seat.Kind.CRADLE, 0, 0.4), Optional.empty(), 34).withHull("A", h ->
                 h.withCover(h.cover().map(c -> new CoverPlan(c.thickness(), c.crown(), c.flank(), c.baseEndThickness(),
                         c.farEndThickness(), CoverPlan.End.OPEN, c.farEnd(), c.baseEndWall(), c.farEndWall(),
-                        c.crownWidth(), c.lift(), c.density(), c.passThroughs(), c.kept()))));
+                        c.crownWidth(), c.lift(), c.density(), c.passThroughs(), c.annotations()))));
         SiteCover cover = SiteCover.raised(plan, GROUND, GROUND);
         HullBurial burial = HullBurial.of(plan, cover).get(0);
         DepthMap depth = cover.hulls().get(0).depth();
@@ -182,7 +182,7 @@ class HullSupportsTest {
     @Test
     void aHullOnItsLegsLeansOnItsNose() {
         Pivot legs = new Pivot(Pivot.Kind.LEGS, OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.of(4),
-                OptionalDouble.of(6.5), OptionalDouble.of(2), Kept.NOTHING);
+                OptionalDouble.of(6.5), OptionalDouble.of(2), Annotations.NOTHING);
         HullSupports supports = burial(Seat.usual(Seat.Kind.GROUND, 0, 0), Optional.of(legs), 17).supports();
         assertEquals(Kind.FEET_AND_NOSE, supports.kind());
         assertEquals(List.of("two leading legs", "nose"), supports.supports().stream().map(Support::name).toList());
@@ -193,7 +193,7 @@ class HullSupportsTest {
         assertEquals(all * 38 / 8, supports.sagging(), 0.02 * all * 38 / 8);
         assertEquals(0, supports.hogging(), ROUNDING * all);
         Pivot short4 = new Pivot(Pivot.Kind.LEGS, OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.of(4),
-                OptionalDouble.of(5), OptionalDouble.of(2), Kept.NOTHING);
+                OptionalDouble.of(5), OptionalDouble.of(2), Annotations.NOTHING);
         assertEquals(Kind.ALONG, burial(Seat.usual(Seat.Kind.GROUND, 0, 0), Optional.of(short4), 17).supports().kind());
     }
 

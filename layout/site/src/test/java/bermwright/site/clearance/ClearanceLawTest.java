@@ -13,7 +13,7 @@ import bermwright.site.example.SiteExample;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.KeepOut;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Plan;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -48,7 +48,7 @@ class ClearanceLawTest {
         Change change = new Change();
         change.keepOuts = List.of(new KeepOut("K", "boulders",
                 SiteExample.square(240 + 120 * random.nextDouble(), 240 + 120 * random.nextDouble(), 25),
-                Kept.NOTHING));
+                Annotations.NOTHING));
         return SiteExample.with(SiteExample.plan(hulls.toArray(Hull[]::new)), change);
     }
 
@@ -87,7 +87,7 @@ class ClearanceLawTest {
         Change change = new Change();
         change.keepOuts = plan.keepOuts().stream().map(k -> new KeepOut(k.id(), k.kind(),
                 new bermwright.foundation.Ring(k.area().corners().stream()
-                        .map(p -> new Point(600 - p.east(), p.north())).toList()), k.kept())).toList();
+                        .map(p -> new Point(600 - p.east(), p.north())).toList()), k.annotations())).toList();
         Plan mirrored = SiteExample.with(plan.withHulls(plan.hulls().stream()
                 .map(h -> h.withBaseCentre(new Point(600 - h.baseCentre().east(), h.baseCentre().north()))
                         .withLayDownAzimuth(new Azimuth(-h.layDownAzimuth().radians()))).toList()), change);
@@ -103,7 +103,8 @@ class ClearanceLawTest {
         Change change = new Change();
         change.keepOuts = plan.keepOuts().stream().map(k -> new KeepOut(k.id(), k.kind(),
                 new bermwright.foundation.Ring(k.area().corners().stream()
-                        .map(p -> middle.moved(turn, p.north() - 300, 300 - p.east())).toList()), k.kept())).toList();
+                        .map(p -> middle.moved(turn, p.north() - 300, 300 - p.east())).toList()), k.annotations()))
+                                .toList();
         Plan turned = SiteExample.with(plan.withHulls(plan.hulls().stream().map(h -> h
                 .withBaseCentre(middle.moved(turn, h.baseCentre().north() - 300, 300 - h.baseCentre().east()))
                 .withLayDownAzimuth(h.layDownAzimuth().turned(turn.radians()))).toList()), change);

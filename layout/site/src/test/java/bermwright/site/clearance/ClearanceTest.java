@@ -15,7 +15,7 @@ import bermwright.site.plan.Corridor;
 import bermwright.site.plan.Hatch;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.KeepOut;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.LandingPad;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Seat;
@@ -94,7 +94,7 @@ class ClearanceTest {
     void whatOnlySomeLandingsTouchIsMeasuredAgainstTheDispersion() {
         Hull a = SiteExample.with(SiteExample.hull("A", 300, 300, 0), Hull.Arrival.STAYS_UPRIGHT, 1.5, List.of());
         Change change = new Change();
-        change.keepOuts = List.of(new KeepOut("K", "boulders", SiteExample.square(306, 300, 2), Kept.NOTHING));
+        change.keepOuts = List.of(new KeepOut("K", "boulders", SiteExample.square(306, 300, 2), Annotations.NOTHING));
         Finding some = first(check(SiteExample.with(SiteExample.plan(a), change)), "landing-dispersion").orElseThrow();
         assertEquals(1, some.measured().orElseThrow(), SNAP);
         assertEquals(1.5, some.limit().orElseThrow());
@@ -110,13 +110,13 @@ class ClearanceTest {
     @Test
     void keepOutsMayNotBeTouched() {
         Change change = new Change();
-        change.keepOuts = List.of(new KeepOut("K", "boulders", SiteExample.square(306.5, 320, 2), Kept.NOTHING));
+        change.keepOuts = List.of(new KeepOut("K", "boulders", SiteExample.square(306.5, 320, 2), Annotations.NOTHING));
         Finding keepOut = first(check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change)),
                 "keep-out").orElseThrow();
         assertEquals("A", keepOut.subject());
         assertEquals(306, keepOut.place().orElseThrow().east(), 1);
         // The hull, 8 m wide about east 300, reaches to 304 and its swept ground farther: all of the 2 m square.
-        change.keepOuts = List.of(new KeepOut("K", "boulders", SiteExample.square(304, 320, 2), Kept.NOTHING));
+        change.keepOuts = List.of(new KeepOut("K", "boulders", SiteExample.square(304, 320, 2), Annotations.NOTHING));
         Finding overlap = first(check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change)),
                 "keep-out").orElseThrow();
         assertEquals("m2", overlap.unit());
@@ -124,7 +124,7 @@ class ClearanceTest {
         assertEquals(0, overlap.limit().orElseThrow());
         assertTrue(overlap.text().startsWith("Sweep of A and keep-out K (boulders) overlap by 4.00 m², on ground"
                 + " 2.00 m wide."), overlap.text());
-        change.keepOuts = List.of(new KeepOut("K", "boulders", SiteExample.square(320, 320, 2), Kept.NOTHING));
+        change.keepOuts = List.of(new KeepOut("K", "boulders", SiteExample.square(320, 320, 2), Annotations.NOTHING));
         assertFalse(has(check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change)),
                 "keep-out"));
     }
@@ -133,11 +133,11 @@ class ClearanceTest {
     void aLyingHullBlocksAWayAndItsSweepClosesOne() {
         Change change = new Change();
         change.corridors = List.of(new Corridor("W", 6, Math.toRadians(10),
-                List.of(new Point(200, 320), new Point(400, 320)), Kept.NOTHING));
+                List.of(new Point(200, 320), new Point(400, 320)), Annotations.NOTHING));
         assertTrue(has(check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change)),
                 "corridor-blocked"));
         change.corridors = List.of(new Corridor("W", 6, Math.toRadians(10),
-                List.of(new Point(308, 250), new Point(308, 400)), Kept.NOTHING));
+                List.of(new Point(308, 250), new Point(308, 400)), Annotations.NOTHING));
         List<Finding> findings = check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change));
         assertFalse(has(findings, "corridor-blocked"));
         assertTrue(has(findings, "corridor-closed"));
@@ -146,7 +146,7 @@ class ClearanceTest {
     @Test
     void aHullInsideAPadsStandOffIsRefusedUnlessItLandsThere() {
         Change change = new Change();
-        change.pads = List.of(new LandingPad("P", new Point(100, 300), 15, 210, Kept.NOTHING));
+        change.pads = List.of(new LandingPad("P", new Point(100, 300), 15, 210, Annotations.NOTHING));
         Finding pad = first(check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change)),
                 "pad-stand-off").orElseThrow();
         assertEquals(196, pad.measured().orElseThrow(), 0.01);
@@ -234,8 +234,8 @@ class ClearanceTest {
         Hull near = hull.withLowering(hull.lowering().map(g -> new bermwright.site.plan.LoweringGear(g.means(),
                 g.rate(), g.wander(), g.margin(), g.lines(), g.poles(), g.stays(),
                 g.pullOver().map(p -> new bermwright.site.plan.LoweringGear.PullOver(p.lugFromBase(), 35,
-                        p.winchRating(), p.anchor(), p.kept())), g.pivotHold(), g.sideThrusters(), g.landing(),
-                g.temperature(), g.kept())));
+                        p.winchRating(), p.anchor(), p.annotations())), g.pivotHold(), g.sideThrusters(), g.landing(),
+                g.temperature(), g.annotations())));
         assertTrue(has(check(SiteExample.plan(near)), "gear-in-own-sweep"));
     }
 
@@ -262,14 +262,14 @@ class ClearanceTest {
 
     private static WorkStep step(String id, WorkStep.Kind kind, String of, String... after) {
         return new WorkStep(id, kind, of, OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(),
-                List.of(after), Kept.NOTHING);
+                List.of(after), Annotations.NOTHING);
     }
 
     @Test
     void anOutlineThatCrossesItselfIsMendedAndSaid() {
         Change change = new Change();
         change.keepOuts = List.of(new KeepOut("K", "bow tie", new Ring(List.of(new Point(290, 310),
-                new Point(310, 330), new Point(310, 310), new Point(290, 330))), Kept.NOTHING));
+                new Point(310, 330), new Point(310, 310), new Point(290, 330))), Annotations.NOTHING));
         List<Finding> findings = check(SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change));
         assertTrue(has(findings, "outline-crosses-itself"));
         assertTrue(has(findings, "keep-out"));
@@ -306,7 +306,7 @@ class ClearanceTest {
         Hull b = hatched(SiteExample.with(SiteExample.hull("B", 330, 300, 0), Hull.Arrival.LOWERED, 2, List.of()));
         Plan plan = SiteExample.plan(a, b);
         Change change = new Change();
-        change.tunnels = List.of(new Tunnel("T", "A/door", "B/door", 2, List.of(), Kept.NOTHING));
+        change.tunnels = List.of(new Tunnel("T", "A/door", "B/door", 2, List.of(), Annotations.NOTHING));
         Finding reach = first(check(SiteExample.with(plan, change)), "tunnel-reach").orElseThrow();
         assertEquals(3.5, reach.measured().orElseThrow(), SNAP);
         assertEquals(30, reach.limit().orElseThrow(), SNAP);
@@ -321,7 +321,7 @@ class ClearanceTest {
                 h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(), h.centreOfMassSpread(),
                 h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), h.landingDispersion(),
                 h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), h.lowering(),
-                List.of(new Hatch("door", Hatch.End.BASE, 0, 0, 1, 2, 0, Kept.NOTHING)), h.seat(), h.stations(),
-                h.cover(), h.kept());
+                List.of(new Hatch("door", Hatch.End.BASE, 0, 0, 1, 2, 0, Annotations.NOTHING)), h.seat(), h.stations(),
+                h.cover(), h.annotations());
     }
 }

@@ -68,16 +68,17 @@ class SpaceSecondRouteTest {
             LoweringGear.PullOver o = g.pullOver().orElseThrow();
             LoweringGear gear = new LoweringGear(g.means(), g.rate(), wander, margin,
                     Optional.of(new LoweringGear.Lines(2, lug, 0, lugHalf, l.line(), new LoweringGear.Winch(
-                            l.winch().ratingEach(), l.winch().brakeHeat(), winch, l.winch().anchor(), l.winch().kept()),
-                            l.payOutMismatch(), l.sheaveEfficiency(), l.ends(), l.slack(), l.kept())),
+                            l.winch().ratingEach(), l.winch().brakeHeat(), winch, l.winch().anchor(), l.winch()
+                                    .annotations()),
+                            l.payOutMismatch(), l.sheaveEfficiency(), l.ends(), l.slack(), l.annotations())),
                     Optional.of(new LoweringGear.Poles(pole, poleBehind, poleHalf, p.diameter(), p.wall(), p.yield(),
-                            p.modulus(), p.footArea(), p.count(), p.head(), p.kept())), List.of(),
-                    Optional.of(new LoweringGear.PullOver(lug, over, o.winchRating(), o.anchor(), o.kept())),
-                    g.pivotHold(), g.sideThrusters(), g.landing(), g.temperature(), g.kept());
+                            p.modulus(), p.footArea(), p.count(), p.head(), p.annotations())), List.of(),
+                    Optional.of(new LoweringGear.PullOver(lug, over, o.winchRating(), o.anchor(), o.annotations())),
+                    g.pivotHold(), g.sideThrusters(), g.landing(), g.temperature(), g.annotations());
             return new Hull("A", length, 2 * radius, h.baseEnd(), h.farEnd(), h.skin(), h.shell(), h.innerPressure(),
                     h.mass(), length / 2, 0, h.centreOfMassSpread(), h.inertiaAboutCentre(), 0, h.baseCentre(), 0,
                     new Azimuth(azimuth), 0, h.pivot(), h.arrival(), Optional.of(gear), h.hatches(), h.seat(),
-                    h.stations(), Optional.empty(), h.kept());
+                    h.stations(), Optional.empty(), h.annotations());
         }
 
         /** East, north and height of a place ahead of the pivot line, to its left and up. */

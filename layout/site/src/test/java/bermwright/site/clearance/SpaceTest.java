@@ -74,8 +74,9 @@ class SpaceTest {
         return hull.withLowering(hull.lowering().map(g -> new LoweringGear(g.means(), g.rate(), g.wander(),
                 g.margin(), g.lines(), g.poles().map(p -> new LoweringGear.Poles(height, p.behindPivot(),
                         p.halfSpread(), p.diameter(), p.wall(), p.yield(), p.modulus(), p.footArea(), p.count(),
-                        p.head(), p.kept())), g.stays(), g.pullOver(), g.pivotHold(), g.sideThrusters(), g.landing(),
-                g.temperature(), g.kept())));
+                        p.head(), p.annotations())), g.stays(), g.pullOver(), g.pivotHold(), g.sideThrusters(),
+                                g.landing(),
+                g.temperature(), g.annotations())));
     }
 
     @Test

@@ -16,7 +16,7 @@ import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hatch;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.KeepOut;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.LandingPad;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Station;
@@ -36,17 +36,17 @@ class WaysOutTest {
         Hull plain = SamplePlans.hull(id, new Point(100, north), 90);
         CoverPlan cover = new CoverPlan(2.5, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty(), base, far, Optional.empty(), Optional.empty(), 0, 0.5, OptionalDouble.empty(),
-                List.of(), Kept.NOTHING);
-        List<Hatch> hatches = List.of(new Hatch("main", Hatch.End.BASE, 0, 0, 1.2, 2, 0.4, Kept.NOTHING),
-                new Hatch("back", Hatch.End.FAR, 0, 0, 1.2, 2, 0.4, Kept.NOTHING),
+                List.of(), Annotations.NOTHING);
+        List<Hatch> hatches = List.of(new Hatch("main", Hatch.End.BASE, 0, 0, 1.2, 2, 0.4, Annotations.NOTHING),
+                new Hatch("back", Hatch.End.FAR, 0, 0, 1.2, 2, 0.4, Annotations.NOTHING),
                 new Hatch("side", Hatch.End.SIDE, 20, Math.toRadians(north > 150 ? -90 : 90), 1.2, 2, 0.4,
-                        Kept.NOTHING));
+                        Annotations.NOTHING));
         return new Hull(plain.id(), plain.length(), plain.diameter(), plain.baseEnd(), plain.farEnd(), plain.skin(),
                 plain.shell(), plain.innerPressure(), plain.mass(), plain.centreOfMassFromBase(),
                 plain.centreOfMassOffAxis(), plain.centreOfMassSpread(), plain.inertiaAboutCentre(),
                 plain.residualPropellant(), plain.baseCentre(), plain.landingDispersion(), plain.layDownAzimuth(),
                 plain.clocking(), plain.pivot(), plain.arrival(), plain.lowering(), hatches, plain.seat(),
-                plain.stations(), Optional.of(cover), plain.kept());
+                plain.stations(), Optional.of(cover), plain.annotations());
     }
 
     private static WaysOut ways(Plan plan) {
@@ -88,7 +88,7 @@ class WaysOutTest {
                 h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
                 h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(),
                 h.landingDispersion(), h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), h.lowering(),
-                List.of(), h.seat(), h.stations(), h.cover(), h.kept());
+                List.of(), h.seat(), h.stations(), h.cover(), h.annotations());
         assertEquals(List.of(Finding.Level.WARN), ways(SamplePlans.plan(List.of(bare))).findings().stream()
                 .filter(f -> f.rule().id().equals("ways-out")).map(Finding::level).toList());
     }
@@ -98,9 +98,9 @@ class WaysOutTest {
         Plan two = SamplePlans.plan(List.of(hull("A", 140, CoverPlan.End.OPEN, CoverPlan.End.COVERED),
                 hull("B", 165, CoverPlan.End.OPEN, CoverPlan.End.COVERED)));
         Plan joined = new Plan(two.title(), two.ground(), two.hulls(), two.walls(),
-                List.of(new Tunnel("T", "A/side", "B/side", 2.4, List.of(), Kept.NOTHING)), two.keepOuts(),
+                List.of(new Tunnel("T", "A/side", "B/side", 2.4, List.of(), Annotations.NOTHING)), two.keepOuts(),
                 two.corridors(), two.landingPads(), two.preparations(), two.borrowGrounds(), two.stockpiles(),
-                two.machines(), two.exposure(), two.rules(), two.orderOfWork(), two.kept());
+                two.machines(), two.exposure(), two.rules(), two.orderOfWork(), two.annotations());
         assertEquals(1, ways(two).hulls().get("A"));
         assertEquals(2, ways(joined).hulls().get("A"));
         assertEquals(2, ways(joined).hulls().get("B"));
@@ -111,9 +111,10 @@ class WaysOutTest {
 
     private static Plan withPad(Plan p, Point pad, Ring... keepOuts) {
         return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(),
-                Arrays.stream(keepOuts).map(k -> new KeepOut("K", "boulder field", k, Kept.NOTHING)).toList(),
-                p.corridors(), List.of(new LandingPad("P", pad, 10, 100, Kept.NOTHING)), p.preparations(),
-                p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(), p.rules(), p.orderOfWork(), p.kept());
+                Arrays.stream(keepOuts).map(k -> new KeepOut("K", "boulder field", k, Annotations.NOTHING)).toList(),
+                p.corridors(), List.of(new LandingPad("P", pad, 10, 100, Annotations.NOTHING)), p.preparations(),
+                p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(), p.rules(), p.orderOfWork(),
+                        p.annotations());
     }
 
     private static Plan oneHull(CoverPlan.End far) {
@@ -187,7 +188,8 @@ class WaysOutTest {
                 other.centreOfMassOffAxis(), other.centreOfMassSpread(), other.inertiaAboutCentre(),
                 other.residualPropellant(), other.baseCentre(), other.landingDispersion(), other.layDownAzimuth(),
                 other.clocking(), other.pivot(), other.arrival(), other.lowering(), other.hatches(), other.seat(),
-                List.of(new Station("desk", 10, 0, 0, 0.2, false, Kept.NOTHING)), other.cover(), other.kept());
+                List.of(new Station("desk", 10, 0, 0, 0.2, false, Annotations.NOTHING)), other.cover(),
+                        other.annotations());
         WaysOut ways = ways(SamplePlans.plan(List.of(shelter, bare)));
         WaysOut.WayToShelter way = from(ways, "B/desk");
         assertEquals("A/bunks", way.shelter());

@@ -10,7 +10,7 @@ import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Machine;
 import bermwright.site.plan.Pivot;
@@ -32,7 +32,7 @@ public final class SiteExample {
     public static final double LENGTH = 40;
     /** Radius of the hulls (m). */
     public static final double RADIUS = 4;
-    private static final Kept NOTHING = Kept.NOTHING;
+    private static final Annotations NOTHING = Annotations.NOTHING;
 
     private SiteExample() {
     }
@@ -93,7 +93,7 @@ public final class SiteExample {
                 h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
                 h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), dispersion,
                 h.layDownAzimuth(), h.clocking(), h.pivot(), arrival, h.lowering(), h.hatches(), h.seat(), stations,
-                h.cover(), h.kept());
+                h.cover(), h.annotations());
     }
 
     public static BorrowGround borrow(String id, Ring area, double depth) {
@@ -127,7 +127,7 @@ public final class SiteExample {
                 change.pads == null ? p.landingPads() : change.pads, p.preparations(),
                 change.borrow == null ? p.borrowGrounds() : change.borrow, p.stockpiles(),
                 change.machines == null ? p.machines() : change.machines, p.exposure(), p.rules(),
-                change.order == null ? p.orderOfWork() : change.order, p.kept());
+                change.order == null ? p.orderOfWork() : change.order, p.annotations());
     }
 
     /** Parts of a plan to change; what is left alone stays. */

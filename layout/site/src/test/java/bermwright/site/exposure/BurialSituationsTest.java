@@ -11,7 +11,7 @@ import bermwright.site.SamplePlans;
 import bermwright.site.burial.HullBurial;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Seat;
 import bermwright.site.plan.Station;
@@ -45,11 +45,12 @@ class BurialSituationsTest {
                 length / 2, h.centreOfMassOffAxis(), h.centreOfMassSpread(), h.inertiaAboutCentre(),
                 h.residualPropellant(), h.baseCentre(), h.landingDispersion(), h.layDownAzimuth(), h.clocking(),
                 h.pivot(), arrival, h.lowering(), List.of(), h.seat(),
-                List.of(new Station("mid", length / 2, 0, 0, 1, true, Kept.NOTHING)), h.cover(), h.kept());
+                List.of(new Station("mid", length / 2, 0, 0, 1, true, Annotations.NOTHING)), h.cover(),
+                        h.annotations());
     }
 
     private static Hull.End end(Hull.Shape shape, double depth) {
-        return new Hull.End(shape, depth, Kept.NOTHING);
+        return new Hull.End(shape, depth, Annotations.NOTHING);
     }
 
     private static Hull flat(double length) {
@@ -136,16 +137,17 @@ class BurialSituationsTest {
         CoverPlan c = h.cover().orElseThrow();
         Hull held = h.withCover(Optional.of(new CoverPlan(c.thickness(), c.crown(), c.flank(), c.baseEndThickness(),
                 c.farEndThickness(), CoverPlan.End.WALL, c.farEnd(), Optional.of("W"), Optional.empty(), 0, c.lift(),
-                OptionalDouble.empty(), List.of(), Kept.NOTHING)));
+                OptionalDouble.empty(), List.of(), Annotations.NOTHING)));
         Hull open = h.withCover(Optional.of(new CoverPlan(c.thickness(), c.crown(), c.flank(), c.baseEndThickness(),
                 c.farEndThickness(), CoverPlan.End.OPEN, c.farEnd(), Optional.empty(), Optional.empty(), 0, c.lift(),
-                OptionalDouble.empty(), List.of(), Kept.NOTHING)));
+                OptionalDouble.empty(), List.of(), Annotations.NOTHING)));
         Plan plain = SamplePlans.plan(List.of(held));
         Plan walled = new Plan(plain.title(), plain.ground(), plain.hulls(), List.of(new Wall("W", List.of(
-                new Point(120, 130), new Point(120, 170)), 12, 0.5, Kept.NOTHING)), plain.tunnels(), plain.keepOuts(),
+                new Point(120, 130), new Point(120, 170)), 12, 0.5, Annotations.NOTHING)), plain.tunnels(),
+                        plain.keepOuts(),
                 plain.corridors(), plain.landingPads(), plain.preparations(), plain.borrowGrounds(),
                 plain.stockpiles(), plain.machines(), plain.exposure(), plain.rules(), plain.orderOfWork(),
-                plain.kept());
+                plain.annotations());
         double full = 2 * RADIUS + WANTED;
         SiteCover atWall = SiteCover.raised(walled, LEVEL, LEVEL);
         assertEquals(full, atWall.finished().height(new Point(121, 150)), CELL);

@@ -55,7 +55,7 @@ class CellLawTest {
         return SamplePlans.plan(List.of(SamplePlans.hull("A", place, azimuthDeg)));
     }
 
-    private record Answer(double depth, double volume, List<String> findings, double doubt, double dose) {
+    private record Answer(double depth, double volume, List<String> findings, double uncertainty, double dose) {
     }
 
     private Answer answer(Plan plan, ElevationGrid ground, boolean withDose) {
@@ -64,7 +64,8 @@ class CellLawTest {
         double dose = !withDose ? 0 : SiteDose.of(plan, cover, new DoseSources(responses, directory), Progress.NONE)
                 .stations().get(0).covered().best();
         return new Answer(hull.least().depth(), hull.volume(), cover.findings().stream().map(f -> f.rule().id())
-                .filter(r -> r.contains("hatch") || r.equals("cover-thin")).toList(), hull.doubt().volume(), dose);
+                .filter(r -> r.contains("hatch") || r.equals("cover-thin")).toList(), hull.uncertainty().volume(),
+                        dose);
     }
 
     @Test
@@ -95,7 +96,8 @@ class CellLawTest {
             Answer coarse = answer(plan, sampled(CellLawTest::bowl, cell), false);
             String where = "cells of " + cell + " m: " + coarse + " against " + fine;
             assertEquals(fine.depth, coarse.depth, DEPTH, where);
-            assertTrue(Math.abs(coarse.volume - fine.volume) <= 2 * Math.max(coarse.doubt, 0.001 * fine.volume), where);
+            assertTrue(Math.abs(coarse.volume - fine.volume) <= 2 * Math.max(coarse.uncertainty, 0.001 * fine.volume),
+                    where);
         }
     }
 

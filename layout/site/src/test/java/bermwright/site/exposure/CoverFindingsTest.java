@@ -11,7 +11,7 @@ import bermwright.foundation.Point;
 import bermwright.site.SamplePlans;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Tunnel;
 import bermwright.site.plan.Wall;
@@ -33,7 +33,7 @@ class CoverFindingsTest {
     private static CoverPlan cover(double thickness, CoverPlan.End base, CoverPlan.End far, Optional<String> farWall) {
         return new CoverPlan(thickness, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty(), base, far, Optional.empty(), farWall, 0, 0.5, OptionalDouble.empty(), List.of(),
-                Kept.NOTHING);
+                Annotations.NOTHING);
     }
 
     private static Hull hull(CoverPlan cover) {
@@ -44,7 +44,7 @@ class CoverFindingsTest {
         Plan plan = SamplePlans.plan(List.of(hull));
         return new Plan(plan.title(), plan.ground(), plan.hulls(), walls, plan.tunnels(), plan.keepOuts(),
                 plan.corridors(), plan.landingPads(), plan.preparations(), plan.borrowGrounds(), plan.stockpiles(),
-                plan.machines(), plan.exposure(), plan.rules(), plan.orderOfWork(), plan.kept());
+                plan.machines(), plan.exposure(), plan.rules(), plan.orderOfWork(), plan.annotations());
     }
 
     private static List<Finding> raised(Plan plan) {
@@ -165,7 +165,7 @@ class CoverFindingsTest {
 
     private static Wall wall(double height, double beyond) {
         return new Wall("W", List.of(new Point(FAR_EAST + beyond, 130), new Point(FAR_EAST + beyond, 170)), height, 1,
-                Kept.NOTHING);
+                Annotations.NOTHING);
     }
 
     @Test
@@ -186,9 +186,9 @@ class CoverFindingsTest {
         Plan plan = SamplePlans.plan(List.of(hull(cover(2.5, CoverPlan.End.COVERED, CoverPlan.End.COVERED,
                 Optional.empty()))));
         Plan joined = new Plan(plan.title(), plan.ground(), plan.hulls(), plan.walls(),
-                List.of(new Tunnel("T", "A/main", "B/main", 2.4, List.of(), Kept.NOTHING)), plan.keepOuts(),
+                List.of(new Tunnel("T", "A/main", "B/main", 2.4, List.of(), Annotations.NOTHING)), plan.keepOuts(),
                 plan.corridors(), plan.landingPads(), plan.preparations(), plan.borrowGrounds(), plan.stockpiles(),
-                plan.machines(), plan.exposure(), plan.rules(), plan.orderOfWork(), plan.kept());
+                plan.machines(), plan.exposure(), plan.rules(), plan.orderOfWork(), plan.annotations());
         assertEquals("T", only(raised(joined), "tunnel-unplaced").subject());
     }
 

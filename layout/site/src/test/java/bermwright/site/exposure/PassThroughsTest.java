@@ -16,7 +16,7 @@ import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.PassThrough;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Wall;
@@ -43,7 +43,7 @@ class PassThroughsTest {
     Path directory;
 
     private static PassThrough thing(PassThrough.Kind kind, double along, double aroundDeg, OptionalDouble clear) {
-        return new PassThrough("P", kind, along, Math.toRadians(aroundDeg), 1, 1, clear, true, Kept.NOTHING);
+        return new PassThrough("P", kind, along, Math.toRadians(aroundDeg), 1, 1, clear, true, Annotations.NOTHING);
     }
 
     private static Plan plan(PassThrough... things) {
@@ -51,7 +51,7 @@ class PassThroughsTest {
         return SamplePlans.plan(List.of(hull.withCover(hull.cover().map(c -> new bermwright.site.plan.CoverPlan(
                 c.thickness(), c.crown(), c.flank(), c.baseEndThickness(), c.farEndThickness(), c.baseEnd(),
                 c.farEnd(), c.baseEndWall(), c.farEndWall(), c.crownWidth(), c.lift(), c.density(), List.of(things),
-                c.kept())))));
+                c.annotations())))));
     }
 
     private static SiteCover cover(PassThrough... things) {
@@ -151,7 +151,7 @@ class PassThroughsTest {
     @Test
     void aClosedFeedThroughLetsNothingIn() {
         PassThrough closed = new PassThrough("P", PassThrough.Kind.FEED_THROUGH, 18, 0, 1, 1, OptionalDouble.empty(),
-                false, Kept.NOTHING);
+                false, Annotations.NOTHING);
         only(cover(closed), "pass-through-under-soil");
         assertEquals(Level.WARN, only(cover(thing(PassThrough.Kind.FEED_THROUGH, 18, 70, OptionalDouble.empty())),
                 "cover-pierced").level());
@@ -197,10 +197,11 @@ class PassThroughsTest {
                 2e-3);
         assertEquals(2 * (norths[1] - norths[0]), strip.outline().area(), 0.02);
         Plan built = new Plan(plan.title(), plan.ground(), plan.hulls(), List.of(new Wall("W", List.of(
-                new Point(BASE_EAST + 10, norths[1]), new Point(BASE_EAST + 30, norths[1])), 2, 0.5, Kept.NOTHING)),
+                new Point(BASE_EAST + 10, norths[1]), new Point(BASE_EAST + 30, norths[1])), 2, 0.5,
+                        Annotations.NOTHING)),
                 plan.tunnels(), plan.keepOuts(), plan.corridors(), plan.landingPads(), plan.preparations(),
                 plan.borrowGrounds(), plan.stockpiles(), plan.machines(), plan.exposure(), plan.rules(),
-                plan.orderOfWork(), plan.kept());
+                plan.orderOfWork(), plan.annotations());
         assertTrue(Clearance.check(shapes, Optional.of(GROUND)).stream()
                 .noneMatch(f -> f.rule().id().equals("kept-clear-built-on")));
         Finding on = Clearance.check(SiteShapes.of(built, Optional.of(GROUND), Map.of()), Optional.of(GROUND)).stream()

@@ -11,7 +11,7 @@ import bermwright.foundation.Progress;
 import bermwright.shielding.dose.Responses;
 import bermwright.site.SamplePlans;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Station;
 import bermwright.terrain.grid.ElevationGrid;
@@ -47,11 +47,11 @@ class SiteDoseTest {
                 hull.centreOfMassOffAxis(), hull.centreOfMassSpread(), hull.inertiaAboutCentre(),
                 hull.residualPropellant(), hull.baseCentre(), hull.landingDispersion(), hull.layDownAzimuth(),
                 hull.clocking(), hull.pivot(), hull.arrival(), hull.lowering(), hull.hatches(), hull.seat(), stations,
-                hull.cover(), hull.kept());
+                hull.cover(), hull.annotations());
     }
 
     private static Station station(String id, double along, double up) {
-        return new Station(id, along, 0, up, 0.5, true, Kept.NOTHING);
+        return new Station(id, along, 0, up, 0.5, true, Annotations.NOTHING);
     }
 
     private static List<Finding> of(SiteDose dose, String rule) {

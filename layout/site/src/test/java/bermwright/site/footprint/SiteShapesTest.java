@@ -76,7 +76,7 @@ class SiteShapesTest {
         Hull hull = SiteExample.hull("A", 300, 300, 0);
         Hull straight = hull.withLowering(hull.lowering().map(g -> new bermwright.site.plan.LoweringGear(g.means(),
                 g.rate(), 0, 2, g.lines(), g.poles(), g.stays(), g.pullOver(), g.pivotHold(), g.sideThrusters(),
-                g.landing(), g.temperature(), g.kept())));
+                g.landing(), g.temperature(), g.annotations())));
         // Half a circle of r + m behind, 44 m of width 2 (r + m), two quarter circles of m and 2 r m in front.
         double exact = Math.PI * 36 / 2 + 44 * 12 + Math.PI * 4 / 2 + 8 * 2;
         Ring sweep = shapes(straight).first(ShapeKind.SWEEP).orElseThrow().outline();
@@ -135,9 +135,9 @@ class SiteShapesTest {
     void aConeEndNarrowsTheOutline() {
         Hull h = SiteExample.hull("A", 300, 300, 0);
         Hull cone = new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(),
-                new Hull.End(Hull.Shape.CONE, 6, h.kept()), h.skin(), h.shell(), h.innerPressure(), h.mass(),
+                new Hull.End(Hull.Shape.CONE, 6, h.annotations()), h.skin(), h.shell(), h.innerPressure(), h.mass(),
                 h.centreOfMassFromBase(), 0, 0, h.inertiaAboutCentre(), 0, h.baseCentre(), 0, h.layDownAzimuth(), 0,
-                h.pivot(), h.arrival(), h.lowering(), h.hatches(), h.seat(), h.stations(), h.cover(), h.kept());
+                h.pivot(), h.arrival(), h.lowering(), h.hatches(), h.seat(), h.stations(), h.cover(), h.annotations());
         Ring lying = shapes(cone).first(ShapeKind.LYING).orElseThrow().outline();
         assertEquals(34 * 8 + 6 * 8 / 2.0, lying.area(), 0.05);
     }

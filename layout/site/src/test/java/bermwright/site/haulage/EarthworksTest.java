@@ -12,7 +12,7 @@ import bermwright.site.example.SiteExample.Change;
 import bermwright.site.example.SiteExample;
 import bermwright.site.plan.BorrowGround;
 import bermwright.site.plan.KeepOut;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Machine;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
@@ -129,7 +129,7 @@ class EarthworksTest {
         Ring wide = new Ring(List.of(new bermwright.foundation.Point(200, 190),
                 new bermwright.foundation.Point(400, 190), new bermwright.foundation.Point(400, 200),
                 new bermwright.foundation.Point(200, 200)));
-        change.keepOuts = List.of(new KeepOut("K", "rocks", wide, Kept.NOTHING));
+        change.keepOuts = List.of(new KeepOut("K", "rocks", wide, Annotations.NOTHING));
         Plan plan = SiteExample.with(SiteExample.plan(SiteExample.hull("A", 300, 300, 0)), change);
         Haul haul = of(plan, SiteExample.level(), need("A", 1000, 300, 324)).hauls().get(0);
         double around = Math.hypot(100, 90) + Math.hypot(100, 124);

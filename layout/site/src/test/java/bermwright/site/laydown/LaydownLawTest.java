@@ -9,7 +9,7 @@ import bermwright.foundation.Point;
 import bermwright.site.SamplePlans;
 import bermwright.site.plan.Anchor;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Pivot;
 import bermwright.terrain.grid.ElevationGrid;
@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Whatever a plan says, laying down answers in findings and never with an exception or a number that is none. */
 class LaydownLawTest {
-    private static final Kept K = Kept.NOTHING;
+    private static final Annotations K = Annotations.NOTHING;
 
     static LongStream seeds() {
         return LongStream.rangeClosed(1, 120);

@@ -70,12 +70,12 @@ class LaydownSymmetryLawTest {
         LoweringGear.Lines l = gear.lines().orElseThrow();
         LoweringGear.Poles p = gear.poles().orElseThrow();
         LoweringGear.Poles more = new LoweringGear.Poles(p.height(), p.behindPivot(), p.halfSpread(), p.diameter(),
-                p.wall(), p.yield(), p.modulus(), p.footArea(), OptionalInt.of(poles), p.head(), p.kept());
+                p.wall(), p.yield(), p.modulus(), p.footArea(), OptionalInt.of(poles), p.head(), p.annotations());
         LoweringGear.Lines each = new LoweringGear.Lines(2 * poles, l.lugFromBase(), l.lugOffAxis(), l.lugHalfSpread(),
-                l.line(), l.winch(), l.payOutMismatch(), l.sheaveEfficiency(), l.ends(), l.slack(), l.kept());
+                l.line(), l.winch(), l.payOutMismatch(), l.sheaveEfficiency(), l.ends(), l.slack(), l.annotations());
         LoweringGear changed = new LoweringGear(gear.means(), gear.rate(), gear.wander(), gear.margin(),
                 Optional.of(each), Optional.of(more), gear.stays(), gear.pullOver(), gear.pivotHold(),
-                gear.sideThrusters(), gear.landing(), gear.temperature(), gear.kept());
+                gear.sideThrusters(), gear.landing(), gear.temperature(), gear.annotations());
         Hull hull = SamplePlans.hull("A", new Point(150, 150), 0).withLowering(Optional.of(changed));
         GearPlaces places = GearPlaces.of(hull);
         assertEquals(poles, places.poles().size());

@@ -12,7 +12,7 @@ import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.site.SamplePlans;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
@@ -41,13 +41,13 @@ class LaydownTest {
     private static LoweringGear gear(LoweringGear.Lines lines, Optional<LoweringGear.Poles> poles) {
         LoweringGear g = SamplePlans.gear();
         return new LoweringGear(g.means(), g.rate(), g.wander(), g.margin(), Optional.of(lines), poles, g.stays(),
-                g.pullOver(), g.pivotHold(), g.sideThrusters(), g.landing(), g.temperature(), g.kept());
+                g.pullOver(), g.pivotHold(), g.sideThrusters(), g.landing(), g.temperature(), g.annotations());
     }
 
     private static LoweringGear.Lines lugAt(double along) {
         LoweringGear.Lines l = SamplePlans.gear().lines().orElseThrow();
         return new LoweringGear.Lines(l.count(), along, l.lugOffAxis(), l.lugHalfSpread(), l.line(), l.winch(),
-                l.payOutMismatch(), l.sheaveEfficiency(), l.ends(), l.slack(), l.kept());
+                l.payOutMismatch(), l.sheaveEfficiency(), l.ends(), l.slack(), l.annotations());
     }
 
     /** The same by hand: lug (30, 3.8), head (-10, 26), weight at (17, 3.8). */
@@ -96,7 +96,7 @@ class LaydownTest {
     void refusesAPoleInsideTheSweep() {
         LoweringGear.Poles p = SamplePlans.gear().poles().orElseThrow();
         LoweringGear.Poles near = new LoweringGear.Poles(p.height(), 4, 1, p.diameter(), p.wall(), p.yield(),
-                p.modulus(), p.footArea(), p.count(), p.head(), p.kept());
+                p.modulus(), p.footArea(), p.count(), p.head(), p.annotations());
         Hull hull = hull().withLowering(Optional.of(gear(SamplePlans.gear().lines().orElseThrow(),
                 Optional.of(near))));
         assertTrue(finds(laydown(hull, LEVEL), Finding.Level.REFUSE, "lowering-pole-in-sweep"));
@@ -114,10 +114,10 @@ class LaydownTest {
     void warnsWhereRatingsAreMissing() {
         LoweringGear.Lines l = SamplePlans.gear().lines().orElseThrow();
         LoweringGear.Line bare = new LoweringGear.Line(OptionalDouble.empty(), OptionalDouble.empty(),
-                OptionalDouble.empty(), OptionalDouble.empty(), Kept.NOTHING);
+                OptionalDouble.empty(), OptionalDouble.empty(), Annotations.NOTHING);
         LoweringGear.Lines lines = new LoweringGear.Lines(l.count(), l.lugFromBase(), l.lugOffAxis(),
                 l.lugHalfSpread(), bare, l.winch(), l.payOutMismatch(), l.sheaveEfficiency(), l.ends(),
-                l.slack(), l.kept());
+                l.slack(), l.annotations());
         Laydown laydown = laydown(hull().withLowering(Optional.of(gear(lines, SamplePlans.gear().poles()))), LEVEL);
         assertTrue(finds(laydown, Finding.Level.WARN, "lowering-rating-missing"));
         assertTrue(laydown.lowering().orElseThrow().factors().line().isEmpty());
@@ -147,10 +147,10 @@ class LaydownTest {
     @Test
     void thrustersThatAreTooWeakAreRefused() {
         LoweringGear g = SamplePlans.gear();
-        LoweringGear.SideThrusters weak = new LoweringGear.SideThrusters(4, 5e3, 34, 0, 320, 50, Kept.NOTHING);
+        LoweringGear.SideThrusters weak = new LoweringGear.SideThrusters(4, 5e3, 34, 0, 320, 50, Annotations.NOTHING);
         LoweringGear gear = new LoweringGear(LoweringGear.Means.SIDE_THRUSTERS, Math.toRadians(1), g.wander(),
                 g.margin(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
-                Optional.of(weak), Optional.empty(), g.temperature(), g.kept());
+                Optional.of(weak), Optional.empty(), g.temperature(), g.annotations());
         Laydown laydown = laydown(hull().withLowering(Optional.of(gear)), LEVEL);
         assertTrue(finds(laydown, Finding.Level.REFUSE, "thruster-margin"));
         double peak = 71_000 * 1.62 * 17 / 34;
@@ -162,7 +162,7 @@ class LaydownTest {
     void landingDispersionMovesTheHullAndNotTheGear() {
         LoweringGear.Poles p = SamplePlans.gear().poles().orElseThrow();
         LoweringGear.Poles near = new LoweringGear.Poles(p.height(), 9, 1, p.diameter(), p.wall(), p.yield(),
-                p.modulus(), p.footArea(), p.count(), p.head(), p.kept());
+                p.modulus(), p.footArea(), p.count(), p.head(), p.annotations());
         Hull still = hull().withLowering(Optional.of(gear(SamplePlans.gear().lines().orElseThrow(),
                 Optional.of(near))));
         assertFalse(finds(laydown(still, LEVEL), Finding.Level.REFUSE, "lowering-dispersion"));
@@ -175,7 +175,7 @@ class LaydownTest {
                 h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
                 h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), off,
                 h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), h.lowering(), h.hatches(), h.seat(),
-                h.stations(), h.cover(), h.kept());
+                h.stations(), h.cover(), h.annotations());
     }
 
     @Test
@@ -220,7 +220,7 @@ class LaydownTest {
                 h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
                 h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), 0,
                 h.layDownAzimuth(), h.clocking(), h.pivot(), Hull.Arrival.LANDS_LYING, Optional.empty(), h.hatches(),
-                h.seat(), h.stations(), h.cover(), h.kept());
+                h.seat(), h.stations(), h.cover(), h.annotations());
         Laydown laydown = laydown(lying, LEVEL);
         assertTrue(laydown.landing().isPresent() && laydown.lowering().isEmpty());
         assertTrue(finds(laydown, Finding.Level.WARN, "landing-no-pad"));
@@ -245,12 +245,12 @@ class LaydownTest {
     void shadeWithinTheLiftIsFoundAndWindowsThatEndBeforeTheyBeginAreNot() {
         LoweringGear g = SamplePlans.gear();
         LoweringGear.Temperature changing = new LoweringGear.Temperature(250, 1.2e-5, List.of(
-                new LoweringGear.Light(0, 0.5, LoweringGear.Shade.SUN, Kept.NOTHING),
-                new LoweringGear.Light(0.5, 2, LoweringGear.Shade.SHADE, Kept.NOTHING),
-                new LoweringGear.Light(3, 1, LoweringGear.Shade.SUN, Kept.NOTHING)), Kept.NOTHING);
+                new LoweringGear.Light(0, 0.5, LoweringGear.Shade.SUN, Annotations.NOTHING),
+                new LoweringGear.Light(0.5, 2, LoweringGear.Shade.SHADE, Annotations.NOTHING),
+                new LoweringGear.Light(3, 1, LoweringGear.Shade.SUN, Annotations.NOTHING)), Annotations.NOTHING);
         Laydown laydown = laydown(hull().withLowering(Optional.of(new LoweringGear(g.means(), g.rate(), g.wander(),
                 g.margin(), g.lines(), g.poles(), g.stays(), g.pullOver(), g.pivotHold(), g.sideThrusters(),
-                g.landing(), changing, g.kept()))), LEVEL);
+                g.landing(), changing, g.annotations()))), LEVEL);
         assertTrue(finds(laydown, Finding.Level.WARN, "lowering-light-changes"));
         assertTrue(finds(laydown, Finding.Level.WARN, "lowering-light-backwards"));
         assertFalse(finds(laydown, Finding.Level.NOTE, "lowering-light-not-stated"));

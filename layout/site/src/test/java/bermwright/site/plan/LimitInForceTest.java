@@ -20,7 +20,7 @@ class LimitInForceTest {
 
     private static ExposurePlan.Limit given(Optional<String> name, Optional<Over> over, OptionalDouble limit) {
         return new ExposurePlan.Limit(name, Optional.empty(), Optional.empty(), over, limit, Optional.empty(),
-                Kept.NOTHING);
+                Annotations.NOTHING);
     }
 
     @Test

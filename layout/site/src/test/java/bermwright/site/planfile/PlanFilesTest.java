@@ -43,7 +43,7 @@ class PlanFilesTest {
         assertEquals(640e3, hull.lowering().orElseThrow().lines().orElseThrow().line().breakingLoad().orElseThrow());
         assertEquals(0.12, plan.exposure().limits().get(0).limit().orElseThrow(), ROUNDING);
         assertEquals(new Point(120.5, 88.25), hull.baseCentre());
-        assertEquals(Optional.of("the first"), hull.kept().note());
+        assertEquals(Optional.of("the first"), hull.annotations().note());
     }
 
     @Test

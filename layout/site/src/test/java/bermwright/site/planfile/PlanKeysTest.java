@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Plan;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
@@ -25,7 +25,8 @@ class PlanKeysTest {
     @ParameterizedTest
     @MethodSource("objects")
     void everyComponentOfEveryRecordHasOneKey(Class<? extends Record> type) {
-        List<String> components = Arrays.stream(type.getRecordComponents()).filter(c -> c.getType() != Kept.class)
+        List<String> components = Arrays.stream(type.getRecordComponents())
+                .filter(c -> c.getType() != Annotations.class)
                 .map(RecordComponent::getName).sorted().toList();
         List<String> held = PlanKeys.of(type).stream().map(Key::component).sorted().toList();
         assertEquals(components, held);

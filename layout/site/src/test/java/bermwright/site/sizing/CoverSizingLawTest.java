@@ -17,7 +17,7 @@ import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.ExposurePlan;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
 import java.nio.file.Path;
@@ -46,16 +46,16 @@ class CoverSizingLawTest {
     private static Plan plan() {
         CoverPlan cover = new CoverPlan(2.5, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty(), CoverPlan.End.COVERED, CoverPlan.End.COVERED, Optional.empty(),
-                Optional.empty(), 0, 0.5, OptionalDouble.empty(), List.of(), Kept.NOTHING);
+                Optional.empty(), 0, 0.5, OptionalDouble.empty(), List.of(), Annotations.NOTHING);
         Plan plan = SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(120, 120), 75)
                 .withCover(Optional.of(cover))));
         ExposurePlan e = plan.exposure();
         ExposurePlan changed = new ExposurePlan(e.stayDays(), HOURS_OUTSIDE, e.solarActivity(), e.solarDate(),
                 e.modulationW(), e.event(), e.eventSpectrumFile(), e.response(), e.moreResponses(),
-                List.of(SamplePlans.limit(ExposurePlan.Over.STAY, LIMIT_SV)), e.kept());
+                List.of(SamplePlans.limit(ExposurePlan.Over.STAY, LIMIT_SV)), e.annotations());
         return new Plan(plan.title(), plan.ground(), plan.hulls(), plan.walls(), plan.tunnels(), plan.keepOuts(),
                 plan.corridors(), plan.landingPads(), plan.preparations(), plan.borrowGrounds(), plan.stockpiles(),
-                plan.machines(), changed, plan.rules(), plan.orderOfWork(), plan.kept());
+                plan.machines(), changed, plan.rules(), plan.orderOfWork(), plan.annotations());
     }
 
     @Test

@@ -20,7 +20,7 @@ import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.BorrowGround;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.ExposurePlan;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
 import java.nio.file.Path;
@@ -49,16 +49,16 @@ class CoverSizingTest {
         ExposurePlan e = plan.exposure();
         ExposurePlan changed = new ExposurePlan(e.stayDays(), e.hoursOutsideADay(), e.solarActivity(), e.solarDate(),
                 e.modulationW(), e.event(), e.eventSpectrumFile(), e.response(), e.moreResponses(),
-                List.of(SamplePlans.limit(ExposurePlan.Over.STAY, limit)), e.kept());
+                List.of(SamplePlans.limit(ExposurePlan.Over.STAY, limit)), e.annotations());
         return new Plan(plan.title(), plan.ground(), plan.hulls(), plan.walls(), plan.tunnels(), plan.keepOuts(),
                 plan.corridors(), plan.landingPads(), plan.preparations(), plan.borrowGrounds(), plan.stockpiles(),
-                plan.machines(), changed, plan.rules(), plan.orderOfWork(), plan.kept());
+                plan.machines(), changed, plan.rules(), plan.orderOfWork(), plan.annotations());
     }
 
     private static Plan plan(CoverPlan.End base, double limit) {
         CoverPlan cover = new CoverPlan(2.5, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty(), base, CoverPlan.End.COVERED, Optional.empty(), Optional.empty(), 0, 0.5,
-                OptionalDouble.empty(), List.of(), Kept.NOTHING);
+                OptionalDouble.empty(), List.of(), Annotations.NOTHING);
         return limited(SamplePlans.plan(List.of(
                 SamplePlans.hull("A", new Point(120, 120), 75).withCover(Optional.of(cover)),
                 SamplePlans.hull("B", new Point(120, 180), 90).withCover(Optional.of(cover)))), limit);
@@ -136,10 +136,10 @@ class CoverSizingTest {
     private static Plan borrowing(Plan plan, double east, double north) {
         BorrowGround borrow = new BorrowGround("pit", new Ring(List.of(new Point(east, north),
                 new Point(east + 30, north), new Point(east + 30, north + 30), new Point(east, north + 30))), 2,
-                Math.toRadians(45), 0.9, 5, Kept.NOTHING);
+                Math.toRadians(45), 0.9, 5, Annotations.NOTHING);
         return new Plan(plan.title(), plan.ground(), plan.hulls(), plan.walls(), plan.tunnels(), plan.keepOuts(),
                 plan.corridors(), plan.landingPads(), plan.preparations(), List.of(borrow), plan.stockpiles(),
-                plan.machines(), plan.exposure(), plan.rules(), plan.orderOfWork(), plan.kept());
+                plan.machines(), plan.exposure(), plan.rules(), plan.orderOfWork(), plan.annotations());
     }
 
     @Test

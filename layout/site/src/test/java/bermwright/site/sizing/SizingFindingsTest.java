@@ -8,7 +8,7 @@ import bermwright.site.exposure.CoverTrial;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.exposure.StationDose.Spread;
 import bermwright.site.plan.ExposurePlan;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.Station;
 import java.util.List;
@@ -22,7 +22,7 @@ class SizingFindingsTest {
     /** Cosmic rays give 0.1 Sv over the stay and 0.2 Gy-Eq to the skin, the event 0.05 Sv. */
     private static String shorter(String quantity, ExposurePlan.From from, double limit, double dose) {
         StationDose.BySource skin = new StationDose.BySource(spread(0.2), spread(0));
-        CoverTrial.At at = new CoverTrial.At("A", new Station("s", 1, 0, 0, 1, false, Kept.NOTHING), spread(0.1),
+        CoverTrial.At at = new CoverTrial.At("A", new Station("s", 1, 0, 0, 1, false, Annotations.NOTHING), spread(0.1),
                 spread(0.05), Map.of(OrganDose.Organ.SKIN, skin), 0);
         return SizingFindings.shorter(new SizingFindings.Unmet(at, new LimitInForce(quantity, from,
                 ExposurePlan.Over.STAY, limit, "test", Optional.empty(), List.of()), spread(dose),

@@ -10,7 +10,7 @@ import bermwright.site.SamplePlans;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Anchor;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
@@ -35,23 +35,24 @@ class GearDiggingTest {
         LoweringGear.Lines l = g.lines().orElseThrow();
         LoweringGear.Lines lines = new LoweringGear.Lines(l.count(), l.lugFromBase(), l.lugOffAxis(),
                 l.lugHalfSpread(), l.line(), new LoweringGear.Winch(l.winch().ratingEach(), l.winch().brakeHeat(),
-                l.winch().behindPivot(), winchAnchor.or(() -> l.winch().anchor()), Kept.NOTHING), l.payOutMismatch(),
-                l.sheaveEfficiency(), l.ends(), l.slack(), Kept.NOTHING);
+                l.winch().behindPivot(), winchAnchor.or(() -> l.winch().anchor()), Annotations.NOTHING),
+                        l.payOutMismatch(),
+                l.sheaveEfficiency(), l.ends(), l.slack(), Annotations.NOTHING);
         LoweringGear gear = new LoweringGear(g.means(), g.rate(), g.wander(), g.margin(), Optional.of(lines),
                 g.poles(), g.stays(), g.pullOver(), g.pivotHold(), g.sideThrusters(), g.landing(), g.temperature(),
-                g.kept());
+                g.annotations());
         return new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
                 h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
                 h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(),
                 h.landingDispersion(), h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), Optional.of(gear),
-                h.hatches(), Seat.usual(Seat.Kind.GROUND, sunk, 0), h.stations(), h.cover(), h.kept());
+                h.hatches(), Seat.usual(Seat.Kind.GROUND, sunk, 0), h.stations(), h.cover(), h.annotations());
     }
 
     private static Plan plan(Hull hull, List<Preparation> preparations) {
         Plan p = SamplePlans.plan(List.of(hull));
         return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
                 p.landingPads(), preparations, p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(),
-                p.rules(), p.orderOfWork(), p.kept());
+                p.rules(), p.orderOfWork(), p.annotations());
     }
 
     private static Optional<GearDigging.Item> item(GearDigging digging, String part) {
@@ -80,7 +81,7 @@ class GearDiggingTest {
     void aBuriedBlockIsDugInAndCoveredUpAgain() {
         Anchor block = new Anchor(Anchor.Kind.BLOCK, OptionalDouble.of(3), OptionalDouble.of(1.5),
                 OptionalDouble.of(2), OptionalDouble.of(1.2), OptionalDouble.empty(), OptionalInt.empty(),
-                OptionalDouble.empty(), Kept.NOTHING);
+                OptionalDouble.empty(), Annotations.NOTHING);
         Plan plan = plan(hull(Optional.of(block), 0), List.of());
         GearDigging digging = dug(plan, SamplePlans.ground((e, n) -> 5));
         GearDigging.Item hole = item(digging, "hole, block of lowering line 1").orElseThrow();
@@ -108,7 +109,7 @@ class GearDiggingTest {
         assertEquals(38 * segment, item(digging, "bed of the sunk hull").orElseThrow().cut(), ROUNDING);
         Ring all = new Ring(List.of(new Point(100, 50), new Point(200, 50), new Point(200, 250), new Point(100, 250)));
         Preparation bench = new Preparation("bed", Preparation.Kind.TRENCH, all, OptionalDouble.of(4), 0.02, 0.5,
-                Kept.NOTHING);
+                Annotations.NOTHING);
         assertEquals(List.of(), dug(plan(hull(Optional.empty(), sunk), List.of(bench)),
                 SamplePlans.ground((e, n) -> 0.1 * e)).items(), "what the plan states is not derived again");
     }

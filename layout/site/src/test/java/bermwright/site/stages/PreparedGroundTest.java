@@ -9,7 +9,7 @@ import bermwright.foundation.Ring;
 import bermwright.site.SamplePlans;
 import bermwright.site.clearance.CorridorGrade;
 import bermwright.site.plan.Corridor;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
 import bermwright.terrain.grid.ElevationGrid;
@@ -57,7 +57,7 @@ class PreparedGroundTest {
         ElevationGrid ridge = SamplePlans.ground((e, n) -> Math.max(0,
                 4 - Math.abs(e - 150) * Math.tan(Math.toRadians(20))));
         Corridor road = new Corridor("road", 6, Math.toRadians(8), List.of(new Point(100, 150), new Point(200, 150)),
-                Kept.NOTHING);
+                Annotations.NOTHING);
         Plan plan = plan(List.of(), List.of(road));
         PreparedGround made = PreparedGround.of(plan, ridge);
         assertTrue(CorridorGrade.steepest(road, ridge).grade() > Math.toRadians(15));
@@ -66,14 +66,14 @@ class PreparedGroundTest {
         assertTrue(made.moved().get(0).volumes().cut() > 50 && made.moved().get(0).volumes().fill() > 50);
         assertEquals("corridor-cut", made.findings().get(0).rule().id());
         assertEquals(0, made.surface().height(150, 50) - ridge.height(150, 50));
-        Corridor gentle = new Corridor("lane", 6, Math.toRadians(25), road.line(), Kept.NOTHING);
+        Corridor gentle = new Corridor("lane", 6, Math.toRadians(25), road.line(), Annotations.NOTHING);
         assertTrue(PreparedGround.of(plan(List.of(), List.of(gentle)), ridge).moved().isEmpty());
     }
 
     private static Preparation bench(Preparation.Kind kind, OptionalDouble level, double corner) {
         Ring area = new Ring(List.of(new Point(corner, 100), new Point(corner + 40, 100),
                 new Point(corner + 40, 140), new Point(corner, 140)));
-        return new Preparation("bed", kind, area, level, Math.toRadians(1), Math.toRadians(30), Kept.NOTHING);
+        return new Preparation("bed", kind, area, level, Math.toRadians(1), Math.toRadians(30), Annotations.NOTHING);
     }
 
     private static Plan plan(Preparation preparation) {
@@ -84,6 +84,6 @@ class PreparedGroundTest {
         Plan p = SamplePlans.plan(List.of());
         return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), corridors,
                 p.landingPads(), preparations, p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(),
-                p.rules(), p.orderOfWork(), p.kept());
+                p.rules(), p.orderOfWork(), p.annotations());
     }
 }

@@ -11,7 +11,7 @@ import bermwright.site.SamplePlans;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.plan.BorrowGround;
 import bermwright.site.plan.GroundPlan;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
 import bermwright.terrain.grid.ElevationGrid;
@@ -36,15 +36,15 @@ class SlopeChecksTest {
         GroundPlan.Regolith soil = new GroundPlan.Regolith(r.composition(), r.placedDensity(), r.bankDensity(),
                 r.looseDensity(), r.densitySpreadShare(), r.densityProfile(), r.stableSlope(),
                 Math.toRadians(frictionDeg), cohesion, r.frictionSpread(), r.cohesionSpread(), r.strengthProfile(),
-                r.kept());
+                r.annotations());
         GroundPlan ground = new GroundPlan(g.elevationFile(), g.referenceSystem(), g.elevationSpread(), g.gravity(),
-                g.pivotFriction(), soil, g.kept());
-        BorrowGround pit = new BorrowGround("pit", square(20), 2, Math.toRadians(pitDeg), 0.9, 5, Kept.NOTHING);
+                g.pivotFriction(), soil, g.annotations());
+        BorrowGround pit = new BorrowGround("pit", square(20), 2, Math.toRadians(pitDeg), 0.9, 5, Annotations.NOTHING);
         Preparation bench = new Preparation("bench", Preparation.Kind.BENCH, square(220), OptionalDouble.of(3), 0.02,
-                Math.toRadians(benchDeg), Kept.NOTHING);
+                Math.toRadians(benchDeg), Annotations.NOTHING);
         return new Plan(p.title(), ground, p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
                 p.landingPads(), List.of(bench), List.of(pit), p.stockpiles(), p.machines(), p.exposure(), p.rules(),
-                p.orderOfWork(), p.kept());
+                p.orderOfWork(), p.annotations());
     }
 
     private static SlopeChecks checks(Plan plan) {

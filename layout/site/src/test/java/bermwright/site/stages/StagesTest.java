@@ -18,7 +18,7 @@ import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.haulage.Ramp;
 import bermwright.site.haulage.SoilNeed;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Kept;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Machine;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.WorkStep;
@@ -68,12 +68,12 @@ class StagesTest {
 
     private static WorkStep step(String id, WorkStep.Kind kind, String of, String... after) {
         return new WorkStep(id, kind, of, OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(),
-                List.of(after), Kept.NOTHING);
+                List.of(after), Annotations.NOTHING);
     }
 
     private static WorkStep lift(String id, String of, int number, double upTo, String... after) {
         return new WorkStep(id, WorkStep.Kind.COVER, of, OptionalInt.of(number), OptionalDouble.of(upTo),
-                Optional.empty(), List.of(after), Kept.NOTHING);
+                Optional.empty(), List.of(after), Annotations.NOTHING);
     }
 
     private static Plan plan(List<WorkStep> order, Hull... hulls) {
@@ -195,7 +195,7 @@ class StagesTest {
     void liftsTooHighPutTheSidesOutOfLevel() {
         Hull high = A.withCover(A.cover().map(c -> new bermwright.site.plan.CoverPlan(c.thickness(), c.crown(),
                 c.flank(), c.baseEndThickness(), c.farEndThickness(), c.baseEnd(), c.farEnd(), c.baseEndWall(),
-                c.farEndWall(), c.crownWidth(), 1.5, c.density(), c.passThroughs(), c.kept())));
+                c.farEndWall(), c.crownWidth(), 1.5, c.density(), c.passThroughs(), c.annotations())));
         Finding uneven = stages(plan(List.of(), high), SiteExample.level(), true, high).findings().stream()
                 .filter(f -> f.rule().id().equals("sides-not-level")).findFirst().orElseThrow();
         assertEquals(1.5, uneven.measured().orElseThrow(), SMALL);
@@ -283,10 +283,10 @@ class StagesTest {
         StagesResult result = stages(plan(List.of(), A), slope, true, A);
         List<SettingOutPoint> points = result.settingOut();
         assertEquals(points.size(), points.stream().map(SettingOutPoint::id).distinct().count());
-        for (SettingOutPoint.What what : List.of(SettingOutPoint.What.PIVOT, SettingOutPoint.What.AXIS,
-                SettingOutPoint.What.TOE, SettingOutPoint.What.CREST, SettingOutPoint.What.ANCHOR,
-                SettingOutPoint.What.POLE_FOOT, SettingOutPoint.What.WINCH, SettingOutPoint.What.BORROW)) {
-            assertTrue(points.stream().anyMatch(p -> p.what() == what), what.word());
+        for (SettingOutPoint.Kind kind : List.of(SettingOutPoint.Kind.PIVOT, SettingOutPoint.Kind.AXIS,
+                SettingOutPoint.Kind.TOE, SettingOutPoint.Kind.CREST, SettingOutPoint.Kind.ANCHOR,
+                SettingOutPoint.Kind.POLE_FOOT, SettingOutPoint.Kind.WINCH, SettingOutPoint.Kind.BORROW)) {
+            assertTrue(points.stream().anyMatch(p -> p.kind() == kind), kind.word());
         }
         SettingOutPoint pivot = points.stream().filter(p -> p.id().equals("A-pivot-rim")).findFirst().orElseThrow();
         assertEquals(304, pivot.place().y(), SMALL);
@@ -309,7 +309,7 @@ class StagesTest {
         Change change = new Change();
         change.machines = List.of(new Machine(m.id(), m.kind(), m.count(), m.load(), m.speed(),
                 Math.toRadians(gradeDeg), m.width(), m.fillTime(), m.dumpTime(), m.hoursADay(), m.availabilityShare(),
-                m.kept()));
+                m.annotations()));
         return SiteExample.with(plan(List.of(), A), change);
     }
 

@@ -22,11 +22,11 @@ import java.util.List;
  * @param depth  spread of the depth (m), zero or more
  * @param volume spread of the soil placed (m3), zero or more
  */
-public record CoverDoubt(double depth, double volume) {
+public record CoverUncertainty(double depth, double volume) {
     /** Ground beside the hull that is looked at too, in radii. */
     private static final double BESIDE = 2;
 
-    static CoverDoubt of(Plan plan, Hull hull, ElevationGrid natural, List<Ring> toes) {
+    static CoverUncertainty of(Plan plan, Hull hull, ElevationGrid natural, List<Ring> toes) {
         Ring bed = LyingPose.footprint(hull, natural.metreScale());
         double hidden = hidden(natural, bed, BESIDE * hull.radius() / natural.metreScale());
         double depth = Math.hypot(plan.ground().elevationSpread(), hidden);
@@ -36,7 +36,7 @@ public record CoverDoubt(double depth, double volume) {
         long sharing = Math.max(1, toes.stream().filter(t -> t.contains(middle)).findFirst().map(t -> plan.hulls()
                 .stream().filter(h -> h.cover().isPresent()
                         && t.contains(LyingPose.footprint(h, scale).centre())).count()).orElse(1L));
-        return new CoverDoubt(depth, depth * plot * scale * scale / sharing);
+        return new CoverUncertainty(depth, depth * plot * scale * scale / sharing);
     }
 
     /** How far the ground leaves straight lines between surveyed nodes around an outline, in the mean (m). */

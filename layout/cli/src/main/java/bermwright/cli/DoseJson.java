@@ -2,7 +2,7 @@
 package bermwright.cli;
 
 import bermwright.shielding.dose.DoseLimit;
-import bermwright.shielding.fold.Doubt;
+import bermwright.shielding.fold.DoseUncertainty;
 import bermwright.site.answer.Answers;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
@@ -14,10 +14,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
 /** Doses, for programs. */
-final class DosePage {
+final class DoseJson {
     private static final double MILLI = 1000;
 
-    private DosePage() {
+    private DoseJson() {
     }
 
     static void put(ObjectNode entry, HullAssessment hull, ExposurePlan exposure) {
@@ -27,33 +27,33 @@ final class DosePage {
     }
 
     private static void put(ObjectNode entry, StationDose dose, boolean namesEvent) {
-        JsonPage.put(entry, Answers.STATIONS, dose);
+        JsonObjects.put(entry, Answers.STATIONS, dose);
         entry.put("quantity", StationDose.QUANTITY);
         if (!namesEvent) {
             milli(entry, "event_mSv", dose.parts().event());
         }
-        entry.set("place", JsonPage.point(dose.place()));
+        entry.set("place", JsonObjects.point(dose.place()));
         entry.put("storm_shelter", dose.stormShelter());
         ObjectNode spread = entry.putObject("spread");
-        put(spread.putObject("cosmic"), dose.parts().cosmicAll(), dose.parts().doubts().cosmic());
-        dose.parts().doubts().event().ifPresent(d -> put(spread.putObject("event"), dose.parts().eventAll(), d));
+        put(spread.putObject("cosmic"), dose.parts().cosmicAll(), dose.parts().uncertainties().cosmic());
+        dose.parts().uncertainties().event().ifPresent(d -> put(spread.putObject("event"), dose.parts().eventAll(), d));
     }
 
-    private static void put(ObjectNode entry, StationDose.Spread dose, Doubt doubt) {
+    private static void put(ObjectNode entry, StationDose.Spread dose, DoseUncertainty uncertainty) {
         milli(entry, "low_mSv", dose.low());
         milli(entry, "best_mSv", dose.best());
         milli(entry, "high_mSv", dose.high());
-        put(entry, doubt);
+        put(entry, uncertainty);
     }
 
     /** What low and high are made of, and which term is the greatest. */
-    static void put(ObjectNode entry, Doubt doubt) {
-        entry.put("greatest", doubt.greatest().word());
+    static void put(ObjectNode entry, DoseUncertainty uncertainty) {
+        entry.put("greatest", uncertainty.greatest().word());
         ArrayNode terms = entry.putArray("terms");
-        for (Doubt.Term term : Doubt.Term.values()) {
+        for (DoseUncertainty.Term term : DoseUncertainty.Term.values()) {
             ObjectNode one = terms.addObject().put("term", term.word());
-            JsonPage.put(one, "low_factor", doubt.of(term).low());
-            JsonPage.put(one, "high_factor", doubt.of(term).high());
+            JsonObjects.put(one, "low_factor", uncertainty.of(term).low());
+            JsonObjects.put(one, "high_factor", uncertainty.of(term).high());
         }
     }
 
@@ -97,7 +97,7 @@ final class DosePage {
         assessment.dose().ifPresent(dose -> dose.publishedLimits().forEach(limit -> {
             ObjectNode entry = limits.addObject().put("name", limit.name()).put("quantity", limit.quantity())
                     .put("from", limit.from()).put("over", limit.over());
-            JsonPage.put(entry, "limit", limit.limit() * MILLI);
+            JsonObjects.put(entry, "limit", limit.limit() * MILLI);
             entry.put("unit", "m" + limit.unit()).put("source", limit.source()).put("confirm", DoseLimit.CONFIRM);
         }));
     }
@@ -107,7 +107,7 @@ final class DosePage {
         ExposurePlan exposure = assessment.plan().exposure();
         assessment.dose().flatMap(d -> d.crew(exposure)).ifPresent(crew -> {
             ObjectNode entry = page.putObject("crew").put("quantity", StationDose.QUANTITY);
-            JsonPage.put(entry, "hours_outside_a_day", exposure.hoursOutsideADay());
+            JsonObjects.put(entry, "hours_outside_a_day", exposure.hoursOutsideADay());
             milli(entry, "inside_mSv", crew.inside().best());
             milli(entry, "outside_mSv", crew.outside().best());
             if (assessment.dose().get().hasEvent()) {
@@ -132,6 +132,6 @@ final class DosePage {
     }
 
     private static void milli(ObjectNode entry, String key, double sieverts) {
-        JsonPage.put(entry, key, InUnits.millisieverts(sieverts));
+        JsonObjects.put(entry, key, InUnits.millisieverts(sieverts));
     }
 }

@@ -49,7 +49,7 @@ import java.util.Optional;
  * @param assessment the assessment
  * @param pack       what the parts are written into
  */
-record Readers(Assessment assessment, Pack pack) {
+record DisciplineParts(Assessment assessment, Pack pack) {
     /** Site and ground, the lay-down plan of each hull, and its lowering. */
     void planner() {
         Html page = pack.page;
@@ -187,7 +187,7 @@ record Readers(Assessment assessment, Pack pack) {
             pack.figure(sheets.stations(), "For somebody who spends the whole stay and the event there.");
             pack.table(sheets.crewTable());
             pack.table(sheets.table());
-            pack.table(sheets.doubts());
+            pack.table(sheets.uncertainties());
             for (int i = 0; i < dose.limits().size(); i++) {
                 JudgedLimit limit = dose.limits().get(i);
                 if (limit.isJudged()) {
@@ -298,7 +298,7 @@ record Readers(Assessment assessment, Pack pack) {
         assessment.shapes().hulls().forEach(hull -> sheets.settingOut(hull)
                 .ifPresent(sheet -> pack.figure(sheet, "Every point is in the file, those along toes too.")));
         page.table(StageSheets.settingOut(assessment.settingOut().stream()
-                .filter(p -> p.what() != SettingOutPoint.What.TOE).toList()));
+                .filter(p -> p.kind() != SettingOutPoint.Kind.TOE).toList()));
         pack.file(StageSheets.settingOut(assessment.settingOut()));
     }
 

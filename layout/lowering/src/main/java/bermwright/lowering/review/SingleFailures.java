@@ -19,13 +19,13 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** One thing lost at a time, at every fifth degree: what is left holds only where every part of it does. */
-final class Losses {
-    private final LoweringCase what;
+final class SingleFailures {
+    private final LoweringCase setup;
     private final LoweringResult result;
     private final List<Loss> losses = new ArrayList<>();
 
-    Losses(LoweringCase what, LoweringResult result) {
-        this.what = what;
+    SingleFailures(LoweringCase setup, LoweringResult result) {
+        this.setup = setup;
         this.result = result;
     }
 
@@ -38,7 +38,7 @@ final class Losses {
                 pullOver(s);
             } else if (s.lineTotal() > 0) {
                 lost("a lowering line, its winch or its anchor", LoadCase.LINE_LOST, s);
-                if (what.rig().poles().isPresent()) {
+                if (setup.rig().poles().isPresent()) {
                     lost("a pole", LoadCase.POLE_LOST, s);
                     lost("a stay or its anchor", LoadCase.STAY_LOST, s);
                 }
@@ -50,7 +50,7 @@ final class Losses {
     }
 
     private void lost(String lost, LoadCase load, TiltState s) {
-        Chain left = Chain.after(what, load, s.tilt());
+        Chain left = Chain.after(setup, load, s.tilt());
         if (!left.rows().isEmpty()) {
             losses.add(judged(lost, left, s));
         }
@@ -58,14 +58,14 @@ final class Losses {
 
     /** All brakes close and every line is jolted: the chain as it stands, at the worst tilt it has. */
     private void power(TiltState s) {
-        Optional<HeldBody> held = what.held();
+        Optional<HeldBody> held = setup.held();
         if (held.isEmpty()) {
             losses.add(new Loss("power (brakes close)", s.tilt(), Loss.Outcome.NOT_JUDGED, 0, 0, 0,
                     "the brakes close and the lines take a jolt that cannot be worked out without their stiffness"));
             return;
         }
-        double peak = s.lineEach() * Shock.emergencyStop(held.get(), s.tilt(), what.rate()).factor();
-        Chain stop = Chain.stopped(what, s.tilt());
+        double peak = s.lineEach() * Shock.emergencyStop(held.get(), s.tilt(), setup.rate()).factor();
+        Chain stop = Chain.stopped(setup, s.tilt());
         Loss judged = judged("power (brakes close)", stop, s);
         losses.add(new Loss(judged.lost(), judged.tilt(), judged.outcome(), judged.demand(), judged.capacity(),
                 judged.speed(), text("each line is jolted to %.0f kN; %s", peak / 1000, judged.words())));
@@ -113,7 +113,7 @@ final class Losses {
     }
 
     private void pullOver(TiltState s) {
-        TippingBody tipping = what.tipping();
+        TippingBody tipping = setup.tipping();
         double rise = tipping.fall(s.tilt(), 0);
         double rate = Math.sqrt(Math.max(0, 2 * tipping.weight() * rise / tipping.inertiaAboutPivot()));
         double speed = rate * (tipping.pivotAhead() + tipping.body().outline().radius());
@@ -122,8 +122,8 @@ final class Losses {
     }
 
     private double runAway(TiltState s) {
-        return Topple.rate(what.tipping(), s.tilt(), what.rate(), what.tipping().restTilt())
-                * Topple.farRadius(what.tipping());
+        return Topple.rate(setup.tipping(), s.tilt(), setup.rate(), setup.tipping().restTilt())
+                * Topple.farRadius(setup.tipping());
     }
 
     private static String text(String format, Object... parts) {

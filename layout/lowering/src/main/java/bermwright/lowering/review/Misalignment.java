@@ -10,12 +10,12 @@ import bermwright.foundation.Vec3;
  * @param left  how far to the left of that plane it stands (m)
  * @param swing how far it has turned about the middle of its pivot line, positive to the left (rad)
  */
-public record Aside(double left, double swing) {
+public record Misalignment(double left, double swing) {
     /** In its plane. */
-    public static final Aside NONE = new Aside(0, 0);
+    public static final Misalignment NONE = new Misalignment(0, 0);
 
     /** Refuses what is no number. */
-    public Aside {
+    public Misalignment {
         Require.finite("distance to the left", left, "m");
         Require.within("swing", swing, -Math.PI / 2, Math.PI / 2, "rad");
     }

@@ -16,7 +16,7 @@ import java.util.Arrays;
  * @see "Lamarsh (1966), Introduction to Nuclear Reactor Theory, ch. 5: albedo; Siegel and Howell (2002), Thermal
  *     Radiation Heat Transfer, ch. 6: an enclosure of diffusely emitting and reflecting walls"
  */
-public final class SlowRoom {
+public final class NeutronEnclosure {
     /** Share of what the half cylinder emits that falls on its flat floor. */
     private static final double WALL_TO_FLOOR = 2 / Math.PI;
     /** Between two depths of the table, walls are straight lines in e^(-x/this) (g/cm2). */
@@ -42,7 +42,7 @@ public final class SlowRoom {
      * @param floor   current of each group that the floor emits under a level cover of those areal densities (1/m2)
      * @param lit     by areal density and direction down, how much of the floor's is owed to it, over the mean (1)
      */
-    SlowRoom(double[] depths, double[][] emitted, double[][][] albedo, double[][] floor, double[][] lit) {
+    NeutronEnclosure(double[] depths, double[][] emitted, double[][][] albedo, double[][] floor, double[][] lit) {
         this.depths = depths.clone();
         intervals = new Intervals(depths);
         this.emitted = emitted.clone();
@@ -84,7 +84,7 @@ public final class SlowRoom {
      * @return the room
      * @throws IllegalArgumentException if there are not as many numbers as they say themselves
      */
-    public static SlowRoom of(double[] numbers) {
+    public static NeutronEnclosure of(double[] numbers) {
         int count = (int) numbers[0];
         int groups = (int) numbers[1];
         Require.that(count > 1 && groups > 0 && numbers.length
@@ -109,7 +109,7 @@ public final class SlowRoom {
                 lit[k][m] = numbers[next++];
             }
         }
-        return new SlowRoom(depths, emitted, albedo, floor, lit);
+        return new NeutronEnclosure(depths, emitted, albedo, floor, lit);
     }
 
     /** What a station sees of the walls around it. */

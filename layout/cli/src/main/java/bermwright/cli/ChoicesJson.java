@@ -11,8 +11,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 
 /** What else could be done with a hull, for programs. */
-final class ChoicesPage {
-    private ChoicesPage() {
+final class ChoicesJson {
+    private ChoicesJson() {
     }
 
     static void compared(ObjectNode hull, Alternatives choices) {
@@ -31,23 +31,23 @@ final class ChoicesPage {
         ArrayNode rows = entry.putArray("poles");
         for (Suggestion s : suggestions.found()) {
             ObjectNode row = rows.addObject().put("goal", s.goal().words());
-            JsonPage.put(row, "height_m", s.height());
-            JsonPage.put(row, "behind_pivot_m", s.behindPivot());
-            JsonPage.put(row, "greatest_line_tension_kN", InUnits.kilonewtons(s.greatestTension()));
-            JsonPage.put(row, "pole_each_kN", InUnits.kilonewtons(s.greatestThrust()));
-            JsonPage.put(row, "wall_mm", InUnits.millimetres(s.wall()));
-            JsonPage.put(row, "poles_t", InUnits.tonnes(s.poleMass()));
+            JsonObjects.put(row, "height_m", s.height());
+            JsonObjects.put(row, "behind_pivot_m", s.behindPivot());
+            JsonObjects.put(row, "greatest_line_tension_kN", InUnits.kilonewtons(s.greatestTension()));
+            JsonObjects.put(row, "pole_each_kN", InUnits.kilonewtons(s.greatestThrust()));
+            JsonObjects.put(row, "wall_mm", InUnits.millimetres(s.wall()));
+            JsonObjects.put(row, "poles_t", InUnits.tonnes(s.poleMass()));
         }
     }
 
     private static void means(ObjectNode entry, MeansRow row) {
         entry.put("means", row.means()).put("possible", row.possible());
-        JsonPage.put(entry, "greatest_load_kN", InUnits.kilonewtons(row.greatestLoad()));
+        JsonObjects.put(entry, "greatest_load_kN", InUnits.kilonewtons(row.greatestLoad()));
         entry.put("load_on", row.loadOn());
-        JsonPage.put(entry, "gear_t", InUnits.tonnes(row.gearMass()));
+        JsonObjects.put(entry, "gear_t", InUnits.tonnes(row.gearMass()));
         row.gear().forEach(entry.putArray("gear")::add);
         entry.put("preparation", row.preparation()).put("hold_points", row.holdPoints());
-        JsonPage.put(entry, "hours", InUnits.hours(row.duration()));
+        JsonObjects.put(entry, "hours", InUnits.hours(row.duration()));
         entry.put("governs", row.governs());
         row.against().forEach(entry.putArray("against")::add);
     }
@@ -55,14 +55,14 @@ final class ChoicesPage {
     private static void points(ArrayNode rows, List<PayloadSweep.PayloadPoint> points) {
         for (PayloadSweep.PayloadPoint p : points) {
             ObjectNode row = rows.addObject();
-            JsonPage.put(row, "mass_t", InUnits.tonnes(p.mass()));
-            JsonPage.put(row, "centre_of_mass_from_base_m", p.centre());
-            JsonPage.put(row, "balance_tilt_deg", InUnits.degrees(p.balanceTilt()));
-            JsonPage.put(row, "line_each_kN", InUnits.kilonewtons(p.lineEach()));
-            JsonPage.put(row, "pull_over_kN", InUnits.kilonewtons(p.pullOver()));
-            JsonPage.put(row, "pole_each_kN", InUnits.kilonewtons(p.poleEach()));
-            JsonPage.put(row, "pivot_along_kN", InUnits.kilonewtons(p.pivotAlong()));
-            JsonPage.put(row, "line_factor", p.lineFactor());
+            JsonObjects.put(row, "mass_t", InUnits.tonnes(p.mass()));
+            JsonObjects.put(row, "centre_of_mass_from_base_m", p.centre());
+            JsonObjects.put(row, "balance_tilt_deg", InUnits.degrees(p.balanceTilt()));
+            JsonObjects.put(row, "line_each_kN", InUnits.kilonewtons(p.lineEach()));
+            JsonObjects.put(row, "pull_over_kN", InUnits.kilonewtons(p.pullOver()));
+            JsonObjects.put(row, "pole_each_kN", InUnits.kilonewtons(p.poleEach()));
+            JsonObjects.put(row, "pivot_along_kN", InUnits.kilonewtons(p.pivotAlong()));
+            JsonObjects.put(row, "line_factor", p.lineFactor());
             row.put("refused", p.refused());
         }
     }

@@ -9,22 +9,22 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
 /** The cover of a hull, for programs. */
-final class CoverPage {
-    private CoverPage() {
+final class CoverJson {
+    private CoverJson() {
     }
 
     static void put(ObjectNode entry, HullAssessment hull) {
         hull.cover().ifPresent(cover -> {
             ObjectNode page = entry.putObject("cover");
-            JsonPage.put(page, Answers.COVER, cover);
-            hull.burial().ifPresent(burial -> JsonPage.put(page, "shell_factor", burial.shellFactor()));
+            JsonObjects.put(page, Answers.COVER, cover);
+            hull.burial().ifPresent(burial -> JsonObjects.put(page, "shell_factor", burial.shellFactor()));
         });
     }
 
     /** Where a cover is least deep. */
     static void putLeast(ObjectNode entry, HullCover cover) {
         Answers.COVER.figures().stream().filter(f -> f.key().startsWith("least"))
-                .forEach(f -> JsonPage.put(entry, f, cover));
+                .forEach(f -> JsonObjects.put(entry, f, cover));
     }
 
     /** What passes through the covers, and how it fares. */
@@ -33,10 +33,10 @@ final class CoverPage {
         assessment.cover().ifPresent(cover -> cover.passing().forEach(p -> {
             ObjectNode entry = all.addObject().put("hull", p.hull()).put("id", p.thing().id())
                     .put("kind", p.thing().kind().word()).put("state", p.state());
-            JsonPage.put(entry, "deepest_soil_m", p.deepest());
-            JsonPage.put(entry, "share_under_soil", p.shareUnderSoil());
-            JsonPage.put(entry, "open_way_m", p.openWay());
-            JsonPage.put(entry, "displaced_m3", p.displaced());
+            JsonObjects.put(entry, "deepest_soil_m", p.deepest());
+            JsonObjects.put(entry, "share_under_soil", p.shareUnderSoil());
+            JsonObjects.put(entry, "open_way_m", p.openWay());
+            JsonObjects.put(entry, "displaced_m3", p.displaced());
         }));
     }
 
@@ -45,7 +45,7 @@ final class CoverPage {
         ArrayNode toes = page.putArray("toes");
         assessment.cover().ifPresent(cover -> cover.toes().forEach(toe -> {
             ArrayNode ring = toes.addArray();
-            toe.corners().forEach(corner -> ring.add(JsonPage.place(corner)));
+            toe.corners().forEach(corner -> ring.add(JsonObjects.place(corner)));
         }));
     }
 }

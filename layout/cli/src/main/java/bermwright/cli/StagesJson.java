@@ -14,8 +14,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** The order of work step by step, for programs. */
-final class StagesPage {
-    private StagesPage() {
+final class StagesJson {
+    private StagesJson() {
     }
 
     static void put(ObjectNode page, Assessment assessment) {
@@ -27,7 +27,7 @@ final class StagesPage {
     }
 
     private static void whole(ObjectNode entry, StagesResult result) {
-        JsonPage.put(entry, "days", result.days());
+        JsonObjects.put(entry, "days", result.days());
         result.criticalChain().forEach(entry.putArray("critical_chain")::add);
     }
 
@@ -35,19 +35,19 @@ final class StagesPage {
         entry.put("id", stage.step().id()).put("step", stage.step().step().word()).put("of", stage.step().of());
         stage.step().lift().ifPresent(lift -> entry.put("lift", lift));
         stage.step().after().forEach(entry.putArray("after")::add);
-        JsonPage.put(entry, "start_day", stage.bar().start());
-        JsonPage.put(entry, "end_day", stage.bar().end());
+        JsonObjects.put(entry, "start_day", stage.bar().start());
+        JsonObjects.put(entry, "end_day", stage.bar().end());
         if (!stage.bar().resource().isEmpty()) {
             entry.put("machine", stage.bar().resource());
         }
-        JsonPage.put(entry, "machine_hours", stage.bar().machineHours());
+        JsonObjects.put(entry, "machine_hours", stage.bar().machineHours());
         entry.put("critical", stage.bar().critical());
         new TreeSet<>(stage.standing()).forEach(entry.putArray("standing")::add);
         new TreeSet<>(stage.lying()).forEach(entry.putArray("lying")::add);
         ObjectNode heights = entry.putObject("cover_heights_m");
-        new TreeMap<>(stage.coverHeights()).forEach((hull, height) -> JsonPage.put(heights, hull, height));
-        JsonPage.put(entry, "placed_m3", stage.soil().placed());
-        JsonPage.put(entry, "ramp_m3", stage.soil().ramp());
+        new TreeMap<>(stage.coverHeights()).forEach((hull, height) -> JsonObjects.put(heights, hull, height));
+        JsonObjects.put(entry, "placed_m3", stage.soil().placed());
+        JsonObjects.put(entry, "ramp_m3", stage.soil().ramp());
         stage.soil().lifts().forEach(entry.putArray("lift_tops_m")::add);
         assessment.partBuilt().stream().filter(p -> p.step().equals(stage.step().id())).findFirst()
                 .ifPresent(built -> put(entry.putObject("part_built"), built, assessment.plan().exposure()));
@@ -58,16 +58,16 @@ final class StagesPage {
         for (HullCover cover : built.covers()) {
             ObjectNode one = covers.addObject().put("id", cover.id());
             one.put("is_whole", built.whole().contains(cover.id()));
-            CoverPage.putLeast(one, cover);
+            CoverJson.putLeast(one, cover);
         }
         ArrayNode stations = entry.putArray("stations");
         for (StationDose dose : built.stations()) {
             ObjectNode one = stations.addObject().put("hull", dose.hull()).put("id", dose.station());
             one.put("quantity", StationDose.QUANTITY);
-            JsonPage.put(one, "covered_mSv", InUnits.millisieverts(dose.covered().best()));
-            JsonPage.put(one, "low_mSv", InUnits.millisieverts(dose.covered().low()));
-            JsonPage.put(one, "high_mSv", InUnits.millisieverts(dose.covered().high()));
-            JsonPage.put(one, "share_of_limit", PartBuilt.used(exposure, dose));
+            JsonObjects.put(one, "covered_mSv", InUnits.millisieverts(dose.covered().best()));
+            JsonObjects.put(one, "low_mSv", InUnits.millisieverts(dose.covered().low()));
+            JsonObjects.put(one, "high_mSv", InUnits.millisieverts(dose.covered().high()));
+            JsonObjects.put(one, "share_of_limit", PartBuilt.used(exposure, dose));
         }
     }
 }

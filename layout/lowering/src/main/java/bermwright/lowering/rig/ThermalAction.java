@@ -11,14 +11,14 @@ import java.util.List;
  * @param expansion growth of the line with temperature (1/K), zero or more
  * @param light     when the lines stand in sun or in shade; empty where nobody knows
  */
-public record Temper(double swing, double expansion, List<Light> light) {
+public record ThermalAction(double swing, double expansion, List<Light> light) {
     /** Growth of steel (1/K); handbooks, from memory. */
     public static final double STEEL_EXPANSION = 1.2e-5;
     /** Sun to shade within one lowering, 100 K, on steel lines; the ground swings by some 280 K in a lunar day. */
-    public static final Temper USUAL = new Temper(100, STEEL_EXPANSION, List.of());
+    public static final ThermalAction USUAL = new ThermalAction(100, STEEL_EXPANSION, List.of());
 
     /** Copies the windows. */
-    public Temper {
+    public ThermalAction {
         Require.notNegative("temperature swing", swing, "K");
         Require.notNegative("expansion of the line", expansion, "1/K");
         light = List.copyOf(light);

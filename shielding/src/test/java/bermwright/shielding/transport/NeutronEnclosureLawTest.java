@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Walls by diffusion and rooms by albedo, held against closed forms and against neutrons that walk by chance. */
-class SlowRoomLawTest {
+class NeutronEnclosureLawTest {
     /** Sixty cells. */
     private static final double CELLS = 0.004;
     /** Diffusion theory a few mean free paths from a face, for soil that loses 0.04 of a collision. */
@@ -85,7 +85,7 @@ class SlowRoomLawTest {
     @ParameterizedTest
     @ValueSource(doubles = {15, 50, 180})
     void aRoomUnderLevelCoverIsThatOfWalks(double cover) {
-        SlowRoom.Walls walls = OneGroup.walking().room().walls();
+        NeutronEnclosure.Walls walls = OneGroup.walking().room().walls();
         for (int i = 0; i < 200; i++) {
             walls.add(cover, cover / ((i + 0.5) / 200), 200 / (i + 0.5), 1.0 / 200);
         }
@@ -108,7 +108,7 @@ class SlowRoomLawTest {
     @CsvSource({"660, 15, 33", "660, 50, 33", "660, 180, 33", "660, 400, 33", "300, 180, 33", "660, 180, 25"})
     void aCylinderInItsMoundIsThatOfWalks(double radius, double cover, double slopeDeg) {
         MoundPlace mound = new MoundPlace(radius, cover, Math.toRadians(slopeDeg));
-        SlowRoom.Walls walls = OneGroup.walking().room().walls();
+        NeutronEnclosure.Walls walls = OneGroup.walking().room().walls();
         mound.look(walls);
         within(walls.fluence()[0], new ChanceWalk(mound, 7).fluence(2 * STARTS));
     }
@@ -119,22 +119,22 @@ class SlowRoomLawTest {
 
     @Test
     void anOpenSkyLeavesWhatTheFloorSends() {
-        SlowRoom.Walls walls = OneGroup.walking().room().walls();
+        NeutronEnclosure.Walls walls = OneGroup.walking().room().walls();
         walls.add(0, 0, 1, 1);
         assertArrayEquals(walls.fromFloor(), walls.fluence(), ROUNDING);
     }
 
     @Test
     void aRoomIsTheSameFromItsNumbers() {
-        SlowRoom room = OneGroup.walking().room();
-        SlowRoom again = SlowRoom.of(room.numbers());
-        SlowRoom.Walls one = room.walls();
-        SlowRoom.Walls other = again.walls();
+        NeutronEnclosure room = OneGroup.walking().room();
+        NeutronEnclosure again = NeutronEnclosure.of(room.numbers());
+        NeutronEnclosure.Walls one = room.walls();
+        NeutronEnclosure.Walls other = again.walls();
         one.add(123, 456, 2, 1);
         other.add(123, 456, 2, 1);
         assertArrayEquals(one.fluence(), other.fluence(), 0);
         double[] cut = Arrays.copyOf(room.numbers(), 40);
-        assertThrows(IllegalArgumentException.class, () -> SlowRoom.of(cut));
+        assertThrows(IllegalArgumentException.class, () -> NeutronEnclosure.of(cut));
         assertThrows(IllegalArgumentException.class, () -> one.add(Double.NaN, 1, 1, 1));
     }
 }

@@ -7,27 +7,27 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintStream;
 
 /** Landings all over the dispersion, for programs and for people. */
-final class DiscPage {
-    private DiscPage() {
+final class DiscJson {
+    private DiscJson() {
     }
 
     static void put(ObjectNode entry, LandingDisc disc) {
-        JsonPage.put(entry, "dispersion_m", disc.radius());
-        JsonPage.put(entry, "swing_deg", InUnits.degrees(disc.swing()));
-        JsonPage.put(entry, "centre_of_mass_shift_m", disc.centre());
+        JsonObjects.put(entry, "dispersion_m", disc.radius());
+        JsonObjects.put(entry, "swing_deg", InUnits.degrees(disc.swing()));
+        JsonObjects.put(entry, "centre_of_mass_shift_m", disc.centre());
         entry.put("worst", disc.worst().where());
         ArrayNode spots = entry.putArray("tried");
         for (LandingDisc.Spot s : disc.spots()) {
             ObjectNode row = spots.addObject();
-            JsonPage.put(row, "ahead_m", s.ahead());
-            JsonPage.put(row, "left_m", s.left());
-            JsonPage.put(row, "eased_line_each_kN", InUnits.kilonewtons(s.eased().tension()));
-            JsonPage.put(row, "worst_line_each_kN", InUnits.kilonewtons(s.worst().tension()));
-            JsonPage.put(row, "worst_at_tilt_deg", InUnits.degrees(s.worst().tilt()));
-            JsonPage.put(row, "worst_swing_deg", InUnits.degrees(s.worst().swing()));
-            JsonPage.put(row, "worst_centre_of_mass_shift_m", s.worst().centre());
-            JsonPage.put(row, "lines_out_of_plane_deg", InUnits.degrees(s.turn()));
-            JsonPage.put(row, "lines_across_kN", InUnits.kilonewtons(s.side()));
+            JsonObjects.put(row, "ahead_m", s.ahead());
+            JsonObjects.put(row, "left_m", s.left());
+            JsonObjects.put(row, "eased_line_each_kN", InUnits.kilonewtons(s.eased().tension()));
+            JsonObjects.put(row, "worst_line_each_kN", InUnits.kilonewtons(s.worst().tension()));
+            JsonObjects.put(row, "worst_at_tilt_deg", InUnits.degrees(s.worst().tilt()));
+            JsonObjects.put(row, "worst_swing_deg", InUnits.degrees(s.worst().swing()));
+            JsonObjects.put(row, "worst_centre_of_mass_shift_m", s.worst().centre());
+            JsonObjects.put(row, "lines_out_of_plane_deg", InUnits.degrees(s.turn()));
+            JsonObjects.put(row, "lines_across_kN", InUnits.kilonewtons(s.side()));
             row.put("shoe_lifts", s.lifts());
         }
     }

@@ -15,8 +15,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 
 /** How a hull comes to lie, for programs. */
-final class LoweringPage {
-    private LoweringPage() {
+final class LoweringJson {
+    private LoweringJson() {
     }
 
     static void put(ObjectNode entry, HullAssessment hull) {
@@ -27,7 +27,7 @@ final class LoweringPage {
         Optional<LoweringResult> lines = hull.laydown().flatMap(l -> l.lowering());
         Optional<ThrusterResult> thrusters = hull.laydown().flatMap(l -> l.thrusters());
         if (byThrusters) {
-            thrusters.ifPresent(result -> ThrusterPage.put(means(entry, hull), result));
+            thrusters.ifPresent(result -> ThrusterJson.put(means(entry, hull), result));
         } else {
             lines.ifPresent(result -> lowering(means(entry, hull), result));
         }
@@ -40,17 +40,17 @@ final class LoweringPage {
     }
 
     private static void lying(ObjectNode entry, LyingPose pose) {
-        entry.set("axis_start", JsonPage.point(pose.axisStart()));
-        entry.set("axis_end", JsonPage.point(pose.axisEnd()));
+        entry.set("axis_start", JsonObjects.point(pose.axisStart()));
+        entry.set("axis_end", JsonObjects.point(pose.axisEnd()));
         entry.put("slope_along_deg", InUnits.degrees(pose.slopeAlong()));
         entry.put("slope_across_deg", InUnits.degrees(pose.slopeAcross()));
     }
 
     private static void lowering(ObjectNode entry, LoweringResult result) {
-        JsonPage.put(entry, Answers.LOWERING, result);
+        JsonObjects.put(entry, Answers.LOWERING, result);
         entry.put("balances", result.balances().words());
         ArrayNode tilts = entry.putArray("tilts");
-        result.tilts().forEach(state -> JsonPage.put(tilts.addObject(), Answers.TILTS, state));
+        result.tilts().forEach(state -> JsonObjects.put(tilts.addObject(), Answers.TILTS, state));
         factors(entry.putObject("factors"), result.factors());
         entry.put("governing", result.governingPart());
         chain(entry.putArray("chain"), result.chain());
@@ -64,22 +64,22 @@ final class LoweringPage {
         for (ChainRow row : chain.rows()) {
             ObjectNode line = rows.addObject();
             line.put("part", row.part().words()).put("case", row.loadWords());
-            JsonPage.put(line, "demand", row.demandShown());
-            JsonPage.put(line, "capacity", row.capacityShown());
-            JsonPage.put(line, "factor", row.factor());
-            JsonPage.put(line, "required", row.required());
+            JsonObjects.put(line, "demand", row.demandShown());
+            JsonObjects.put(line, "capacity", row.capacityShown());
+            JsonObjects.put(line, "factor", row.factor());
+            JsonObjects.put(line, "required", row.required());
             line.put("unit", row.unitShown());
-            JsonPage.put(line, "tilt_deg", InUnits.degrees(row.tilt()));
+            JsonObjects.put(line, "tilt_deg", InUnits.degrees(row.tilt()));
             line.put("verdict", row.verdict().word()).put("governs", chain.governs(row)).put("source", row.source());
-            chain.soil(row).ifPresent(soil -> SoilPage.put(line.putObject("soil"), soil));
+            chain.soil(row).ifPresent(soil -> SoilJson.put(line.putObject("soil"), soil));
         }
     }
 
     private static void factors(ObjectNode entry, Factors factors) {
-        JsonPage.put(entry, "line", factors.line());
-        JsonPage.put(entry, "winch", factors.winch());
-        JsonPage.put(entry, "pole", factors.pole());
-        JsonPage.put(entry, "anchor", factors.anchor());
-        JsonPage.put(entry, "pivot_hold", factors.pivotHold());
+        JsonObjects.put(entry, "line", factors.line());
+        JsonObjects.put(entry, "winch", factors.winch());
+        JsonObjects.put(entry, "pole", factors.pole());
+        JsonObjects.put(entry, "anchor", factors.anchor());
+        JsonObjects.put(entry, "pivot_hold", factors.pivotHold());
     }
 }

@@ -14,7 +14,7 @@ import java.util.Map;
  * <p>Neutral pions hand their energy to electrons and gammas, which give it up with the mean depth of showers; slow
  * neutrons are not carried but counted where they are made.
  */
-public final class March {
+public final class BeamTransport {
     /** Mean depth over which showers of some hundred MeV give up their energy, in radiation lengths. */
     private static final double SHOWER_LENGTHS = 3;
     /** Radiation length of silicate and air is near 716.4 A/[Z(Z+1) ln(287/sqrt Z)]. */
@@ -38,7 +38,7 @@ public final class March {
      *
      * @param medium the medium
      */
-    public March(Medium medium) {
+    public BeamTransport(Medium medium) {
         this.medium = medium;
         size = medium.grid().size();
         shiftedPhi = new double[size];

@@ -10,12 +10,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 
 /** What every answer about a plan holds for programs: name, version, cautions, models, soil, findings. */
-final class CommonPage {
-    private CommonPage() {
+final class CommonJson {
+    private CommonJson() {
     }
 
     static ObjectNode of(Assessment assessment) {
-        ObjectNode page = JsonPage.object();
+        ObjectNode page = JsonObjects.object();
         page.put("plan", assessment.planName()).put("bermwright", assessment.version());
         assessment.cautions().forEach(page.putArray("cautions")::add);
         var models = page.putArray("models");
@@ -38,10 +38,10 @@ final class CommonPage {
     private static void put(ObjectNode entry, Numbered numbered) {
         Finding finding = numbered.finding();
         entry.put("rule", finding.rule().id()).put("level", finding.level().word()).put("subject", finding.subject());
-        JsonPage.put(entry, "measured", finding.measured());
-        JsonPage.put(entry, "limit", finding.limit());
+        JsonObjects.put(entry, "measured", finding.measured());
+        JsonObjects.put(entry, "limit", finding.limit());
         entry.put("unit", finding.unit());
-        finding.place().ifPresent(place -> entry.set("place", JsonPage.place(place)));
+        finding.place().ifPresent(place -> entry.set("place", JsonObjects.place(place)));
         entry.put("source", finding.source()).put("text", finding.text());
         entry.put("todo", finding.todo()).put("id", finding.id()).put("group", finding.group())
                 .put("number", numbered.number());

@@ -12,9 +12,9 @@ import java.util.Objects;
  * @param density   density of the soil
  * @param thickness thickness of the cover
  */
-public record Doubt(Band model, Band sun, Band density, Band thickness) {
+public record DoseUncertainty(Band model, Band sun, Band density, Band thickness) {
     /** Nothing is off. */
-    public static final Doubt NONE = new Doubt(Band.NONE, Band.NONE, Band.NONE, Band.NONE);
+    public static final DoseUncertainty NONE = new DoseUncertainty(Band.NONE, Band.NONE, Band.NONE, Band.NONE);
 
     /** What a dose may be off by. */
     public enum Term {
@@ -44,7 +44,7 @@ public record Doubt(Band model, Band sun, Band density, Band thickness) {
     }
 
     /** Refuses missing parts. */
-    public Doubt {
+    public DoseUncertainty {
         Objects.requireNonNull(model, "model");
         Objects.requireNonNull(sun, "sun");
         Objects.requireNonNull(density, "density");

@@ -5,7 +5,7 @@ import bermwright.report.sheet.CurveSheets;
 import bermwright.shielding.dose.DoseCurve;
 import bermwright.shielding.dose.Particles;
 import bermwright.shielding.dose.PublishedDose;
-import bermwright.shielding.fold.Doubt;
+import bermwright.shielding.fold.DoseUncertainty;
 import bermwright.site.exposure.DoseAgainstCover;
 import bermwright.site.exposure.StationDose;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -13,10 +13,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 
 /** Dose against cover and the particles that make it, for programs. */
-final class CurvePage {
+final class CurveJson {
     private static final double KG_M2 = 10;
 
-    private CurvePage() {
+    private CurveJson() {
     }
 
     static void putCurves(ObjectNode page, List<CurveSheets> sheets) {
@@ -30,7 +30,7 @@ final class CurvePage {
     private static void put(ObjectNode entry, DoseAgainstCover curves) {
         curves.hulls().forEach(entry.putArray("hulls")::add);
         entry.put("materials", curves.materials());
-        JsonPage.put(entry, "modulation_W", curves.modulationW());
+        JsonObjects.put(entry, "modulation_W", curves.modulationW());
         entry.put("under", "dome of equal thickness, without the ground's return");
         points(entry.putArray("cosmic_year"), curves, curves.cosmic(), CurveSheets.YEAR_DAYS);
         curves.event().ifPresent(event -> {
@@ -43,20 +43,20 @@ final class CurvePage {
         for (DoseCurve.Point point : curve.points()) {
             ObjectNode entry = points.addObject();
             double dose = InUnits.millisieverts(point.dome() * days);
-            JsonPage.put(entry, "areal_density_g_cm2", InUnits.gramsASquareCentimetre(point.arealDensity()));
-            JsonPage.put(entry, "dose_mSv", dose);
-            Doubt doubt = curves.doubt(curve, point);
-            JsonPage.put(entry, "low_mSv", dose * doubt.together().low());
-            JsonPage.put(entry, "high_mSv", dose * doubt.together().high());
-            DosePage.put(entry, doubt);
+            JsonObjects.put(entry, "areal_density_g_cm2", InUnits.gramsASquareCentimetre(point.arealDensity()));
+            JsonObjects.put(entry, "dose_mSv", dose);
+            DoseUncertainty uncertainty = curves.uncertainty(curve, point);
+            JsonObjects.put(entry, "low_mSv", dose * uncertainty.together().low());
+            JsonObjects.put(entry, "high_mSv", dose * uncertainty.together().high());
+            DoseJson.put(entry, uncertainty);
         }
     }
 
     private static void put(ObjectNode entry, PublishedDose figure) {
-        JsonPage.put(entry, "areal_density_g_cm2", InUnits.gramsASquareCentimetre(figure.arealDensity()));
-        JsonPage.put(entry, "modulation_W", figure.modulationW());
-        JsonPage.put(entry, "published_year_mSv", InUnits.millisieverts(figure.dome() * CurveSheets.YEAR_DAYS));
-        JsonPage.put(entry, "ours_year_mSv", InUnits.millisieverts(figure.ours() * CurveSheets.YEAR_DAYS));
+        JsonObjects.put(entry, "areal_density_g_cm2", InUnits.gramsASquareCentimetre(figure.arealDensity()));
+        JsonObjects.put(entry, "modulation_W", figure.modulationW());
+        JsonObjects.put(entry, "published_year_mSv", InUnits.millisieverts(figure.dome() * CurveSheets.YEAR_DAYS));
+        JsonObjects.put(entry, "ours_year_mSv", InUnits.millisieverts(figure.ours() * CurveSheets.YEAR_DAYS));
         entry.put("quantity", figure.work().quantity()).put("source", figure.work().source())
                 .put("counts_for_band", figure.work().counts());
     }
@@ -75,7 +75,7 @@ final class CurvePage {
             for (double depth : depths) {
                 ObjectNode entry = all.addObject();
                 curves.hulls().forEach(entry.putArray("hulls")::add);
-                JsonPage.put(entry, "dome_g_cm2", depth);
+                JsonObjects.put(entry, "dome_g_cm2", depth);
                 put(entry.putObject("cosmic_year"),
                         curves.cosmic().at(depth * KG_M2).underDome().times(CurveSheets.YEAR_DAYS));
                 curves.event().ifPresent(e -> put(entry.putObject("event_whole"),
@@ -85,13 +85,13 @@ final class CurvePage {
     }
 
     private static void put(ObjectNode entry, Particles dose) {
-        JsonPage.put(entry, "total_mSv", InUnits.millisieverts(dose.total()));
-        JsonPage.put(entry, "fast_neutrons_mSv", InUnits.millisieverts(dose.fastNeutrons()));
-        JsonPage.put(entry, "slow_neutrons_mSv", InUnits.millisieverts(dose.slowNeutrons()));
-        JsonPage.put(entry, "protons_mSv", InUnits.millisieverts(dose.protons()));
-        JsonPage.put(entry, "helium_mSv", InUnits.millisieverts(dose.helium()));
-        JsonPage.put(entry, "heavy_mSv", InUnits.millisieverts(dose.heavy()));
-        JsonPage.put(entry, "pions_mSv", InUnits.millisieverts(dose.pions()));
-        JsonPage.put(entry, "gammas_mSv", InUnits.millisieverts(dose.gammas()));
+        JsonObjects.put(entry, "total_mSv", InUnits.millisieverts(dose.total()));
+        JsonObjects.put(entry, "fast_neutrons_mSv", InUnits.millisieverts(dose.fastNeutrons()));
+        JsonObjects.put(entry, "slow_neutrons_mSv", InUnits.millisieverts(dose.slowNeutrons()));
+        JsonObjects.put(entry, "protons_mSv", InUnits.millisieverts(dose.protons()));
+        JsonObjects.put(entry, "helium_mSv", InUnits.millisieverts(dose.helium()));
+        JsonObjects.put(entry, "heavy_mSv", InUnits.millisieverts(dose.heavy()));
+        JsonObjects.put(entry, "pions_mSv", InUnits.millisieverts(dose.pions()));
+        JsonObjects.put(entry, "gammas_mSv", InUnits.millisieverts(dose.gammas()));
     }
 }

@@ -14,12 +14,12 @@ import java.util.Set;
  * @param extras keys that begin with {@code x_}, in their order, each value as JSON text
  * @param given  names of the keys that stood in the file; a key not given takes its printed default
  */
-public record Kept(Optional<String> note, Map<String, String> extras, Set<String> given) {
+public record Annotations(Optional<String> note, Map<String, String> extras, Set<String> given) {
     /** Nothing kept. */
-    public static final Kept NOTHING = new Kept(Optional.empty(), Map.of(), Set.of());
+    public static final Annotations NOTHING = new Annotations(Optional.empty(), Map.of(), Set.of());
 
     /** Copies what it is given and keeps the order of the extras. */
-    public Kept {
+    public Annotations {
         note = note == null ? Optional.empty() : note;
         extras = Collections.unmodifiableMap(new LinkedHashMap<>(extras));
         given = Set.copyOf(given);

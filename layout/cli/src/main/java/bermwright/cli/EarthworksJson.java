@@ -10,8 +10,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 
 /** Soil to be moved, for programs. */
-final class EarthworksPage {
-    private EarthworksPage() {
+final class EarthworksJson {
+    private EarthworksJson() {
     }
 
     static void put(ObjectNode page, Assessment assessment) {
@@ -21,22 +21,22 @@ final class EarthworksPage {
             assessment.slopes().ifPresent(slopes -> put(entry, slopes));
             ArrayNode digging = entry.putArray("gear_digging");
             for (GearDigging.Item item : assessment.digging().items()) {
-                JsonPage.put(digging.addObject(), Answers.DIGGING, item);
+                JsonObjects.put(digging.addObject(), Answers.DIGGING, item);
             }
         });
     }
 
     private static void put(ObjectNode entry, SlopeChecks slopes) {
         ArrayNode rows = entry.putArray("slopes");
-        slopes.slopes().forEach(s -> JsonPage.put(rows.addObject(), Answers.SLOPES, s));
-        JsonPage.put(entry, "steepest_made_ground_deg", InUnits.degrees(slopes.steepest()));
+        slopes.slopes().forEach(s -> JsonObjects.put(rows.addObject(), Answers.SLOPES, s));
+        JsonObjects.put(entry, "steepest_made_ground_deg", InUnits.degrees(slopes.steepest()));
     }
 
     private static void put(ObjectNode entry, EarthworksResult works) {
-        JsonPage.put(entry, Answers.EARTHWORKS, works);
+        JsonObjects.put(entry, Answers.EARTHWORKS, works);
         ArrayNode hauls = entry.putArray("hauls");
-        works.hauls().forEach(haul -> JsonPage.put(hauls.addObject(), Answers.HAULS, haul));
+        works.hauls().forEach(haul -> JsonObjects.put(hauls.addObject(), Answers.HAULS, haul));
         ArrayNode machines = entry.putArray("machines");
-        works.machineDays().forEach(m -> JsonPage.put(machines.addObject(), Answers.MACHINES, m));
+        works.machineDays().forEach(m -> JsonObjects.put(machines.addObject(), Answers.MACHINES, m));
     }
 }

@@ -19,8 +19,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** JSON objects of results; what could not be computed is left out. */
-final class JsonPage {
-    private JsonPage() {
+final class JsonObjects {
+    private JsonObjects() {
     }
 
     static ObjectNode object() {
