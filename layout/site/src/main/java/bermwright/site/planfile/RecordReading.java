@@ -46,7 +46,7 @@ final class RecordReading {
         for (Key key : keys) {
             value(key, fields, at).ifPresent(value -> values.put(key.component(), value));
         }
-        values.put("kept", annotations(keys, fields, at));
+        values.put("annotations", annotations(keys, fields, at));
         return build(type, values, fields.line(), at);
     }
 

@@ -19,7 +19,7 @@ final class RecordWriting {
 
     static Json.Fields write(Record plan) {
         Map<String, Json> members = new LinkedHashMap<>();
-        Annotations annotations = (Annotations) component(plan, "kept");
+        Annotations annotations = (Annotations) component(plan, "annotations");
         for (Key key : PlanKeys.of(plan.getClass())) {
             Optional<Object> value = unwrapped(component(plan, key.component()));
             if (value.isEmpty() || isLeftOut(key, value.get(), annotations)) {
