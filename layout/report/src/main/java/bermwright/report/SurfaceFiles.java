@@ -3,6 +3,7 @@ package bermwright.report;
 
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
+import bermwright.report.exchange.Detail;
 import bermwright.report.exchange.DxfSurfaceFile;
 import bermwright.report.exchange.LandXmlFile;
 import bermwright.report.exchange.SiteFrame;
@@ -22,7 +23,9 @@ import bermwright.terrain.gridfile.ReferenceSystem;
 import bermwright.terrain.gridfile.SurfaceContent;
 import bermwright.terrain.gridfile.SurfaceFile;
 import bermwright.terrain.relief.GradientMethod;
+import bermwright.terrain.relief.HeightBlock;
 import bermwright.terrain.relief.SlopeSurface;
+import bermwright.terrain.relief.Surface;
 import bermwright.terrain.relief.SurfaceStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -36,8 +39,12 @@ import java.util.Optional;
 
 /** The finished ground and each lift as grids (GeoTIFF) and as triangles (LandXML, DXF). */
 final class SurfaceFiles {
-    /** How far a triangle's side may be off the surface at its middle (m); blades hold no less: common practice. */
-    static final double TOLERANCE = 0.02;
+    /** How far a triangle's side may be off the surface at its middle (m); blades hold no less: common practice, no source. */
+    static final double TOLERANCE = 0.03;
+    /** No side is farther off where nothing is built (m), however little is known of the ground; our own choice. */
+    private static final double COARSEST = 0.25;
+    /** Slopes are written to this (degrees), a part of one that is exact in binary. */
+    private static final double SLOPE_STEP = 1.0 / 32;
     /** A lift is handed over this many nodes beyond its soil. */
     private static final int BESIDE = 3;
 
@@ -76,21 +83,40 @@ final class SurfaceFiles {
         ElevationGrid grid = grid(work.frame(), finished);
         GeoTiffWriter.write(folder.resolve("finished.tif"), grid, system, Progress.NONE);
         try (SurfaceFile slope = SurfaceFile.packed(folder.resolve("slope.tif"), layer(work.frame(), "deg",
-                "slope of the finished ground to the level"))) {
-            SurfaceStream.run(grid, new SlopeSurface(GradientMethod.HORN), slope, Progress.NONE);
+                "slope of the finished ground to the level, to 1/32 degree"))) {
+            SurfaceStream.run(grid, new Rounded(new SlopeSurface(GradientMethod.HORN), SLOPE_STEP), slope,
+                    Progress.NONE);
             slope.finish(Progress.NONE);
         }
         values("placed_thickness.tif", work.frame(), work.placed(), "soil placed as cover, upright");
         values("cover_depth.tif", work.frame(), work.coverDepth(),
                 "least way from the skin seen from above to the surface");
-        double[] prepared = work.heights(cover.prepared());
-        Tin net = Tin.over(work.frame(), List.of(finished, prepared), TOLERANCE);
-        String off = String.format(Locale.ROOT, "; no node of the grid is farther than %.3f m from it",
-                net.greatestMiss());
-        TinSurface whole = new TinSurface("finished", "Finished ground: benches, mounds and borrow pits" + off, net, 0);
+        Tin net = Tin.over(work.frame(), List.of(finished, work.prepared()), new Detail(
+                node -> work.isBuilt(node) ? TOLERANCE : work.isDug(node) ? known() : untouched(), work::isBuilt,
+                false));
+        TinSurface whole = new TinSurface("finished", "Finished ground: benches, mounds and borrow pits" + off(net),
+                net, 0);
         landXml(whole);
         faces(whole);
-        landXml(new TinSurface("prepared", "Ground after benches, before soil is placed or borrowed" + off, net, 1));
+        landXml(new TinSurface("prepared", "Ground after benches, before soil is placed or borrowed" + off(net), net,
+                1));
+    }
+
+    /** How well the ground is known (m), which a pit's floor follows. */
+    private double known() {
+        return Math.max(TOLERANCE, Math.min(COARSEST, assessment.plan().ground().elevationSpread()));
+    }
+
+    /** Ground that stays as it is is followed to two standard deviations of its file's heights (m). */
+    private double untouched() {
+        return Math.min(COARSEST, 2 * known());
+    }
+
+    private String off(Tin net) {
+        return String.format(Locale.ROOT, "; no node of the grid is farther than %.3f m from it where soil is placed"
+                + " or a bed prepared, and %.3f m elsewhere (the sides of triangles were held to %.2f m there, %.2f m"
+                + " in borrow pits and %.2f m on untouched ground)", net.greatestMiss(), net.greatestMissElsewhere(),
+                TOLERANCE, known(), untouched());
     }
 
     private void landXml(TinSurface surface) throws IOException {
@@ -106,10 +132,11 @@ final class SurfaceFiles {
         List<List<String>> rows = new ArrayList<>();
         for (Stage stage : assessment.stages().map(s -> s.stages()).orElse(List.of())) {
             if (stage.step().step() == WorkStep.Kind.COVER) {
+                double[] bare = stage.surface(Double.NEGATIVE_INFINITY).heights();
                 for (double height : stage.soil().lifts()) {
                     progress.check();
                     String name = String.format(Locale.ROOT, "lift_%03d", rows.size() + 1);
-                    lift(stage, height, name).ifPresent(miss -> rows.add(List.of(name, stage.step().id(),
+                    lift(stage, bare, height, name).ifPresent(miss -> rows.add(List.of(name, stage.step().id(),
                             stage.step().of(), Words.fixed(height, 3), Words.fixed(miss, 3))));
                 }
             }
@@ -124,39 +151,78 @@ final class SurfaceFiles {
     }
 
     /** The soil of one cover up to a height, with a strip around it; how far its triangles are off. */
-    private Optional<Double> lift(Stage stage, double height, String name) throws IOException {
+    private Optional<Double> lift(Stage stage, double[] bare, double height, String name) throws IOException {
         ElevationGrid surface = stage.surface(height);
-        double[] bare = stage.surface(Double.NEGATIVE_INFINITY).heights();
         double[] raised = surface.heights();
-        double[] kept = new double[raised.length];
-        Arrays.fill(kept, Double.NaN);
         List<Point> places = new ArrayList<>();
         GridFrame nodes = surface.frame();
         for (int i = 0; i < raised.length; i++) {
-            int row = i / nodes.columns();
-            int column = i % nodes.columns();
             if (raised[i] > bare[i]) {
-                places.add(new Point(nodes.east(column), nodes.north(row)));
-                for (int r = Math.max(0, row - BESIDE); r <= Math.min(nodes.rows() - 1, row + BESIDE); r++) {
-                    int from = r * nodes.columns();
-                    int first = from + Math.max(0, column - BESIDE);
-                    int last = from + Math.min(nodes.columns() - 1, column + BESIDE);
-                    System.arraycopy(raised, first, kept, first, last - first + 1);
-                }
+                places.add(new Point(nodes.east(i % nodes.columns()), nodes.north(i / nodes.columns())));
             }
         }
         if (places.isEmpty()) {
             return Optional.empty();
         }
         GridFrame square = WorkGround.square(nodes, nodes.spacing(), places);
-        double[] heights = WorkGround.on(square, surface.withHeights(kept));
-        GeoTiffWriter.write(folder.resolve(name + ".tif"), grid(square, heights), system, Progress.NONE);
-        Tin net = Tin.over(square, List.of(heights), TOLERANCE);
+        double[] heights = WorkGround.on(square, surface);
+        double[] before = WorkGround.on(square, surface.withHeights(bare));
+        Tin net = Tin.over(square, List.of(heights), new Detail(
+                node -> heights[node] > before[node] ? TOLERANCE : untouched(), node -> heights[node] > before[node],
+                true));
+        GeoTiffWriter.write(folder.resolve(name + ".tif"), grid(square, strip(square, heights, before)), system,
+                Progress.NONE);
         TinSurface lift = new TinSurface(name, String.format(Locale.ROOT, "Step %s: cover of hull %s up to %.2f m over"
-                + " its bed", stage.step().id(), stage.step().of(), height), net, 0);
+                + " its bed, with the ground at its toe", stage.step().id(), stage.step().of(), height) + off(net), net,
+                0);
         landXml(lift);
         faces(lift);
         return Optional.of(net.greatestMiss());
+    }
+
+    /** Heights where soil stands and beside it only. */
+    private static double[] strip(GridFrame nodes, double[] heights, double[] before) {
+        double[] kept = new double[heights.length];
+        Arrays.fill(kept, Double.NaN);
+        for (int i = 0; i < heights.length; i++) {
+            if (heights[i] > before[i]) {
+                int row = i / nodes.columns();
+                int column = i % nodes.columns();
+                for (int r = Math.max(0, row - BESIDE); r <= Math.min(nodes.rows() - 1, row + BESIDE); r++) {
+                    int from = r * nodes.columns();
+                    int first = from + Math.max(0, column - BESIDE);
+                    int last = from + Math.min(nodes.columns() - 1, column + BESIDE);
+                    System.arraycopy(heights, first, kept, first, last - first + 1);
+                }
+            }
+        }
+        return kept;
+    }
+
+    /** A surface whose values are rounded, for files that hold no noise. */
+    private record Rounded(Surface of, double step) implements Surface {
+        @Override
+        public int margin() {
+            return of.margin();
+        }
+
+        @Override
+        public boolean reachesEdge() {
+            return of.reachesEdge();
+        }
+
+        @Override
+        public String unit() {
+            return of.unit();
+        }
+
+        @Override
+        public void row(HeightBlock heights, int row, double[] into) {
+            of.row(heights, row, into);
+            for (int i = 0; i < into.length; i++) {
+                into[i] = Math.rint(into[i] / step) * step;
+            }
+        }
     }
 
     private ElevationGrid grid(GridFrame nodes, double[] heights) {

@@ -31,17 +31,27 @@ final class WorkGround {
     private static final int MOST_CELLS = 2048;
     /** Ground shown around the work, in projected metres; our own choice. */
     private static final double AROUND = 10;
+    /** Ground that is changed by less counts as it was (m). */
+    private static final double BUILT = 0.001;
     private static final Set<ShapeKind> WORK = EnumSet.of(ShapeKind.LYING, ShapeKind.COVER_TOE, ShapeKind.PREPARATION,
             ShapeKind.BORROW, ShapeKind.WALL, ShapeKind.TUNNEL);
 
     private final Assessment assessment;
     private final SiteCover cover;
     private final GridFrame frame;
+    private final double[] natural;
+    private final double[] bed;
+    private final double[] raised;
+    private final double[] dug;
 
     private WorkGround(Assessment assessment, SiteCover cover, GridFrame frame) {
         this.assessment = assessment;
         this.cover = cover;
         this.frame = frame;
+        this.bed = heights(cover.prepared());
+        this.natural = cover.natural() == cover.prepared() ? bed : heights(cover.natural());
+        this.raised = heights(cover.finished());
+        this.dug = dug();
     }
 
     static WorkGround of(Assessment assessment, SiteCover cover) {
@@ -86,7 +96,7 @@ final class WorkGround {
     }
 
     /** Heights of a surface on the nodes; missing where the ground is not known. */
-    double[] heights(ElevationGrid surface) {
+    private double[] heights(ElevationGrid surface) {
         return on(frame, surface);
     }
 
@@ -100,30 +110,52 @@ final class WorkGround {
 
     /** The ground with benches, mounds and, as deep as their soil is needed, borrow pits. */
     double[] finished() {
-        double[] heights = heights(cover.finished());
-        ElevationGrid before = cover.prepared().withPatches(List.of());
-        ElevationGrid dug = before;
-        for (DugGround pit : assessment.earthworks().map(e -> e.dug()).orElse(List.of())) {
-            dug = pit.dugIn(dug);
-        }
-        if (dug != before) {
-            double[] from = heights(before);
-            double[] to = heights(dug);
-            for (int i = 0; i < heights.length; i++) {
-                heights[i] -= from[i] - to[i];
-            }
+        double[] heights = raised.clone();
+        for (int i = 0; i < heights.length; i++) {
+            heights[i] -= dug[i];
         }
         return heights;
     }
 
+    /** The ground after benches, before soil is placed or borrowed. */
+    double[] prepared() {
+        return bed.clone();
+    }
+
     /** Soil placed as cover, upright (m), nothing where there is none. */
     double[] placed() {
-        double[] thickness = heights(cover.finished());
-        double[] bed = heights(cover.prepared());
+        double[] thickness = raised.clone();
         for (int i = 0; i < thickness.length; i++) {
             thickness[i] -= bed[i];
         }
         return thickness;
+    }
+
+    /** Whether soil is borrowed at a node. */
+    boolean isDug(int node) {
+        return dug[node] > BUILT;
+    }
+
+    /** Whether soil is placed or a bed prepared at a node; a borrow pit's floor is known no better than its ground. */
+    boolean isBuilt(int node) {
+        return Math.abs(raised[node] - bed[node]) > BUILT || Math.abs(bed[node] - natural[node]) > BUILT;
+    }
+
+    private double[] dug() {
+        ElevationGrid before = cover.prepared().withPatches(List.of());
+        ElevationGrid after = before;
+        for (DugGround pit : assessment.earthworks().map(e -> e.dug()).orElse(List.of())) {
+            after = pit.dugIn(after);
+        }
+        double[] depth = new double[frame.size()];
+        if (after != before) {
+            double[] from = heights(before);
+            double[] to = heights(after);
+            for (int i = 0; i < depth.length; i++) {
+                depth[i] = from[i] - to[i];
+            }
+        }
+        return depth;
     }
 
     /** The least way from the skin seen from above to the surface (m); missing beside the covered hulls. */

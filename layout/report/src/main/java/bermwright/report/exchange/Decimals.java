@@ -31,4 +31,15 @@ final class Decimals {
         return to.append(size / TENS[decimals]).append('.').append("00000000", 0, decimals - rest.length())
                 .append(rest);
     }
+
+    /** The same without the zeros that end it, but for one behind the point. */
+    static StringBuilder appendTrimmed(StringBuilder to, double value, int decimals) {
+        append(to, value, decimals);
+        int end = to.length();
+        while (to.charAt(end - 1) == '0' && to.charAt(end - 2) != '.') {
+            end--;
+        }
+        to.setLength(end);
+        return to;
+    }
 }

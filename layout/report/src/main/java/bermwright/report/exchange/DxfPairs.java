@@ -14,10 +14,22 @@ final class DxfPairs {
 
     private final StringBuilder text = new StringBuilder();
 
+    private final boolean narrow;
+
+    DxfPairs() {
+        this(false);
+    }
+
+    /** Lines without blanks before codes, ended by a line feed alone, where there are very many of them. */
+    DxfPairs(boolean narrow) {
+        this.narrow = narrow;
+    }
+
     DxfPairs pair(int code, String value) {
         String digits = Integer.toString(code);
-        text.append("   ", 0, Math.max(0, 3 - digits.length())).append(digits).append("\r\n").append(value)
-                .append("\r\n");
+        String end = narrow ? "\n" : "\r\n";
+        text.append("   ", 0, narrow ? 0 : Math.max(0, 3 - digits.length())).append(digits).append(end).append(value)
+                .append(end);
         return this;
     }
 
@@ -27,7 +39,7 @@ final class DxfPairs {
     }
 
     DxfPairs number(int code, double value) {
-        return pair(code, Decimals.of(value, DECIMALS));
+        return pair(code, Decimals.appendTrimmed(new StringBuilder(16), value, DECIMALS).toString());
     }
 
     /** A place under the codes 10, 20, 30; a height that is not known as 0. */

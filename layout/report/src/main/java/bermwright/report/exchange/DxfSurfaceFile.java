@@ -27,7 +27,7 @@ public final class DxfSurfaceFile {
     public static void write(Path file, TinSurface surface, String datum) throws IOException {
         Tin net = surface.net();
         String layer = surface.name().toUpperCase(Locale.ROOT);
-        DxfPairs out = new DxfPairs().words(999, surface.about()).words(999, datum);
+        DxfPairs out = new DxfPairs(true).words(999, surface.about()).words(999, datum);
         out.pair(0, "SECTION").pair(2, "HEADER").pair(9, "$ACADVER").pair(1, "AC1009").pair(0, "ENDSEC");
         out.pair(0, "SECTION").pair(2, "TABLES").pair(0, "TABLE").pair(2, "LTYPE").pair(70, "1").pair(0, "LTYPE")
                 .pair(2, "CONTINUOUS").pair(70, "0").pair(3, "Solid line").pair(72, "65").pair(73, "0")
@@ -38,9 +38,13 @@ public final class DxfSurfaceFile {
             out.pair(0, "3DFACE").pair(8, layer);
             for (int k = 0; k < 4; k++) {
                 int point = net.corner(i, Math.min(k, 2));
-                out.place(10 + k, new Vec3(net.east(point), net.north(point), surface.height(point)));
+                out.place(10 + k, new Vec3(net.east(point), net.north(point), millimetres(surface.height(point))));
             }
         }
         out.pair(0, "ENDSEC").pair(0, "EOF").write(file);
+    }
+
+    private static double millimetres(double height) {
+        return Math.rint(1000 * height) / 1000;
     }
 }

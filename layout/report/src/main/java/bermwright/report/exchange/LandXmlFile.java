@@ -17,6 +17,7 @@ import java.nio.file.Path;
  */
 public final class LandXmlFile {
     private static final int DECIMALS = 4;
+    private static final int HEIGHT_DECIMALS = 3;
 
     private LandXmlFile() {
     }
@@ -58,9 +59,9 @@ public final class LandXmlFile {
             StringBuilder line = new StringBuilder();
             for (int i = 0; i < net.points(); i++) {
                 line.setLength(0);
-                Decimals.append(line.append("<P id=\"").append(i + 1).append("\">"), net.north(i), DECIMALS);
-                Decimals.append(line.append(' '), net.east(i), DECIMALS);
-                Decimals.append(line.append(' '), surface.height(i), DECIMALS);
+                Decimals.appendTrimmed(line.append("<P id=\"").append(i + 1).append("\">"), net.north(i), DECIMALS);
+                Decimals.appendTrimmed(line.append(' '), net.east(i), DECIMALS);
+                Decimals.appendTrimmed(line.append(' '), surface.height(i), HEIGHT_DECIMALS);
                 out.write(line.append("</P>\n").toString());
             }
             out.write("</Pnts>\n<Faces>\n");

@@ -3,126 +3,148 @@ package bermwright.report.exchange;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntPredicate;
 
-/** Halves the two triangles of a square grid as often as its heights ask for; see {@link Tin}. */
+/**
+ * Halves the two triangles of a square grid as often as its heights ask for; see {@link Tin}.
+ *
+ * <p>A triangle is its two corners on the long side and the one at the right angle, as numbers of nodes; the middle of
+ * two such corners is the middle of their numbers.
+ */
 final class RightTriangles {
     private final int size;
     private final List<double[]> surfaces;
+    private final Detail detail;
+    private final int[] roots;
+    /** By the node in the middle of the long side: how far it is off at most, as a share of what is allowed. */
     private final float[] off;
     private int[] found = new int[3 << 10];
     private int length;
 
-    RightTriangles(int size, List<double[]> surfaces) {
+    RightTriangles(int size, List<double[]> surfaces, Detail detail) {
         this.size = size;
         this.surfaces = List.copyOf(surfaces);
+        this.detail = detail;
         this.off = new float[size * size];
         int side = size - 1;
-        // Triangles are numbered as the nodes of two binary trees, so that halves come before what they are halves of.
-        long all = 2L * side * side - 2;
-        long withHalves = all - (long) side * side;
-        for (long i = all - 1; i >= 0; i--) {
-            measure(i + 2, i < withHalves);
+        this.roots = new int[] {0, side * size + side, side};
+        // Halves come before what they are halves of, on both sides of each long side.
+        for (int depth = 2 * Integer.numberOfTrailingZeros(side) - 1; depth >= 0; depth--) {
+            measure(depth, roots[0], roots[1], roots[2]);
+            measure(depth, roots[1], roots[0], side * size);
         }
     }
 
-    private void measure(long number, boolean hasHalves) {
-        int side = size - 1;
-        boolean odd = (number & 1) == 1;
-        int ax = odd ? 0 : side;
-        int ay = odd ? 0 : side;
-        int bx = odd ? side : 0;
-        int by = odd ? side : 0;
-        int cx = odd ? side : 0;
-        int cy = odd ? 0 : side;
-        for (long way = number >> 1; way > 1; way >>= 1) {
-            int mx = ax + bx >> 1;
-            int my = ay + by >> 1;
-            if ((way & 1) == 1) {
-                bx = ax;
-                by = ay;
-                ax = cx;
-                ay = cy;
-            } else {
-                ax = bx;
-                ay = by;
-                bx = cx;
-                by = cy;
-            }
-            cx = mx;
-            cy = my;
+    private void measure(int depth, int a, int b, int c) {
+        int middle = a + b >>> 1;
+        if (depth > 0) {
+            measure(depth - 1, c, a, middle);
+            measure(depth - 1, b, c, middle);
+            return;
         }
-        int mx = ax + bx >> 1;
-        int my = ay + by >> 1;
-        int middle = my * size + mx;
-        double most = off[middle];
+        double miss = 0;
         for (double[] heights : surfaces) {
-            double miss = Math.abs((heights[ay * size + ax] + heights[by * size + bx]) / 2 - heights[middle]);
+            double here = Math.abs((heights[a] + heights[b]) / 2 - heights[middle]);
             // Beside missing heights triangles get as small as they can.
-            most = Double.isNaN(miss) || Double.isNaN(heights[cy * size + cx]) ? Double.POSITIVE_INFINITY
-                    : Math.max(most, miss);
+            miss = Double.isNaN(here) || Double.isNaN(heights[c]) ? Double.POSITIVE_INFINITY : Math.max(miss, here);
         }
-        if (hasHalves) {
-            most = Math.max(most, Math.max(off[(ay + cy >> 1) * size + (ax + cx >> 1)],
-                    off[(by + cy >> 1) * size + (bx + cx >> 1)]));
+        double most = Math.max(off[middle], miss > 0 ? miss / detail.tolerance().applyAsDouble(middle) : 0);
+        if (!isUnit(a, middle) || !isUnit(middle, c)) {
+            most = Math.max(most, Math.max(off[a + c >>> 1], off[b + c >>> 1]));
         }
         off[middle] = Math.nextUp((float) most);
     }
 
+    /** Whether two nodes are next to each other, so that there is none in their middle. */
+    private boolean isUnit(int a, int b) {
+        int apart = Math.abs(a - b);
+        return apart == 1 || apart == size;
+    }
+
     /** Nodes of the corners, three for each triangle, anticlockwise seen from above. */
-    int[] corners(double tolerance) {
+    int[] corners() {
         length = 0;
-        int side = size - 1;
-        halve(new int[] {0, 0, side, side, side, 0}, tolerance);
-        halve(new int[] {side, side, 0, 0, 0, side}, tolerance);
+        halve(roots[0], roots[1], roots[2]);
+        halve(roots[1], roots[0], roots[1] - size + 1);
         return Arrays.copyOf(found, length);
     }
 
-    private void halve(int[] t, double tolerance) {
-        int mx = t[0] + t[2] >> 1;
-        int my = t[1] + t[3] >> 1;
-        if (Math.abs(t[0] - t[4]) + Math.abs(t[1] - t[5]) > 1 && off[my * size + mx] > tolerance) {
-            halve(new int[] {t[4], t[5], t[0], t[1], mx, my}, tolerance);
-            halve(new int[] {t[2], t[3], t[4], t[5], mx, my}, tolerance);
+    private void halve(int a, int b, int c) {
+        int middle = a + b >>> 1;
+        if (!isUnit(a, c) && off[middle] > 1) {
+            halve(c, a, middle);
+            halve(b, c, middle);
             return;
         }
-        int[] nodes = {t[1] * size + t[0], t[5] * size + t[4], t[3] * size + t[2]};
         for (double[] heights : surfaces) {
-            for (int node : nodes) {
-                if (Double.isNaN(heights[node])) {
-                    return;
-                }
+            if (Double.isNaN(heights[a]) || Double.isNaN(heights[b]) || Double.isNaN(heights[c])) {
+                return;
             }
+        }
+        if (detail.builtOnly() && !any(new int[] {a, b, c}, detail.isBuilt())) {
+            return;
         }
         if (length + 3 > found.length) {
             found = Arrays.copyOf(found, 2 * found.length);
         }
-        long turn = (long) (t[4] - t[0]) * (t[3] - t[1]) - (long) (t[5] - t[1]) * (t[2] - t[0]);
-        found[length++] = nodes[0];
-        found[length++] = turn > 0 ? nodes[1] : nodes[2];
-        found[length++] = turn > 0 ? nodes[2] : nodes[1];
+        boolean turnsLeft = (long) (c % size - a % size) * (b / size - a / size)
+                - (long) (b % size - a % size) * (c / size - a / size) > 0;
+        found[length++] = a;
+        found[length++] = turnsLeft ? c : b;
+        found[length++] = turnsLeft ? b : c;
     }
 
-    /** How far nodes lie from the triangles over them at most. */
-    double greatestMiss(int[] corners) {
-        double most = 0;
-        for (int i = 0; i < corners.length; i += 3) {
-            int[] x = {corners[i] % size, corners[i + 1] % size, corners[i + 2] % size};
-            int[] y = {corners[i] / size, corners[i + 1] / size, corners[i + 2] / size};
-            double area = (double) (x[1] - x[0]) * (y[2] - y[0]) - (double) (x[2] - x[0]) * (y[1] - y[0]);
-            for (int r = Arrays.stream(y).min().getAsInt(); r <= Arrays.stream(y).max().getAsInt(); r++) {
-                for (int c = Arrays.stream(x).min().getAsInt(); c <= Arrays.stream(x).max().getAsInt(); c++) {
-                    double u = ((double) (c - x[0]) * (y[2] - y[0]) - (double) (x[2] - x[0]) * (r - y[0])) / area;
-                    double v = ((double) (x[1] - x[0]) * (r - y[0]) - (double) (c - x[0]) * (y[1] - y[0])) / area;
-                    if (u >= 0 && v >= 0 && u + v <= 1) {
-                        for (double[] h : surfaces) {
-                            double plane = h[corners[i]] + u * (h[corners[i + 1]] - h[corners[i]])
-                                    + v * (h[corners[i + 2]] - h[corners[i]]);
-                            most = Math.max(most, Math.abs(plane - h[r * size + c]));
-                        }
-                    }
+    /** Whether something holds for any node of a triangle, its sides included. */
+    private boolean any(int[] corners, IntPredicate what) {
+        int[] x = {corners[0] % size, corners[1] % size, corners[2] % size};
+        int[] y = {corners[0] / size, corners[1] / size, corners[2] / size};
+        int area = (x[1] - x[0]) * (y[2] - y[0]) - (x[2] - x[0]) * (y[1] - y[0]);
+        int sign = Integer.signum(area);
+        int east = Math.max(x[0], Math.max(x[1], x[2]));
+        int west = Math.min(x[0], Math.min(x[1], x[2]));
+        for (int r = Math.min(y[0], Math.min(y[1], y[2])); r <= Math.max(y[0], Math.max(y[1], y[2])); r++) {
+            for (int c = west; c <= east; c++) {
+                int u = sign * ((c - x[0]) * (y[2] - y[0]) - (x[2] - x[0]) * (r - y[0]));
+                int v = sign * ((x[1] - x[0]) * (r - y[0]) - (c - x[0]) * (y[1] - y[0]));
+                if (u >= 0 && v >= 0 && u + v <= sign * area && what.test(r * size + c)) {
+                    return true;
                 }
             }
         }
+        return false;
+    }
+
+    /** How far nodes lie from the triangles over them at most: where something is built, and elsewhere. */
+    double[] greatestMisses(int[] corners) {
+        double[] most = new double[2];
+        for (int i = 0; i < corners.length; i += 3) {
+            int[] nodes = {corners[i], corners[i + 1], corners[i + 2]};
+            for (double[] heights : surfaces) {
+                double[] plane = plane(nodes, heights);
+                any(nodes, node -> {
+                    int at = detail.isBuilt().test(node) ? 0 : 1;
+                    most[at] = Math.max(most[at], Math.abs(plane[0] + plane[1] * (node % size)
+                            + plane[2] * (node / size) - heights[node]));
+                    return false;
+                });
+            }
+        }
         return most;
+    }
+
+    /** The plane of a triangle: its height at column and row 0, rise a column, rise a row. */
+    private double[] plane(int[] nodes, double[] h) {
+        int x = nodes[0] % size;
+        int y = nodes[0] / size;
+        double x1 = nodes[1] % size - x;
+        double y1 = nodes[1] / size - y;
+        double x2 = nodes[2] % size - x;
+        double y2 = nodes[2] / size - y;
+        double z1 = h[nodes[1]] - h[nodes[0]];
+        double z2 = h[nodes[2]] - h[nodes[0]];
+        double area = x1 * y2 - x2 * y1;
+        double east = (z1 * y2 - z2 * y1) / area;
+        double north = (x1 * z2 - x2 * z1) / area;
+        return new double[] {h[nodes[0]] - east * x - north * y, east, north};
     }
 }

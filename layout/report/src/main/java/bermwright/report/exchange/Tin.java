@@ -21,14 +21,15 @@ public final class Tin {
     private final double[] north;
     private final double[][] heights;
     private final int[] corners;
-    private final double greatestMiss;
+    private final double[] greatestMisses;
 
-    private Tin(double[] east, double[] north, double[][] heights, int[] corners, double greatestMiss) {
+    private Tin(double[] east, double[] north, double[][] heights, int[] corners,
+            double[] greatestMisses) {
         this.east = east;
         this.north = north;
         this.heights = heights;
         this.corners = corners;
-        this.greatestMiss = greatestMiss;
+        this.greatestMisses = greatestMisses;
     }
 
     /**
@@ -36,15 +37,15 @@ public final class Tin {
      *
      * @param frame     its nodes: as many rows as columns, a power of two and one more, 3 or more
      * @param surfaces  heights of each surface (m), rows x columns, row 0 southernmost, {@code NaN} where missing
-     * @param tolerance how far the middle of a side may be off (m), zero or more
+     * @param detail    how closely they are followed
      * @return the net
      */
-    public static Tin over(GridFrame frame, List<double[]> surfaces, double tolerance) {
+    public static Tin over(GridFrame frame, List<double[]> surfaces, Detail detail) {
         Require.that(frame.rows() == frame.columns() && Integer.bitCount(frame.rows() - 1) == 1,
                 "a net over %s x %s nodes; accepted: a square of a power of two and one more", frame.rows(),
                 frame.columns());
-        RightTriangles net = new RightTriangles(frame.rows(), surfaces);
-        int[] nodes = net.corners(tolerance);
+        RightTriangles net = new RightTriangles(frame.rows(), surfaces, detail);
+        int[] nodes = net.corners();
         int[] number = new int[frame.size()];
         Arrays.fill(number, -1);
         int[] used = new int[frame.size()];
@@ -67,16 +68,25 @@ public final class Tin {
                 heights[s][i] = surfaces.get(s)[used[i]];
             }
         }
-        return new Tin(east, north, heights, corners, net.greatestMiss(nodes));
+        return new Tin(east, north, heights, corners, net.greatestMisses(nodes));
     }
 
     /**
-     * How far a left-out node is from its triangle at most, upright, over all surfaces.
+     * How far a left-out node is from its triangle at most, upright, over all surfaces, where something is built.
      *
      * @return the distance (m), zero or more
      */
     public double greatestMiss() {
-        return greatestMiss;
+        return greatestMisses[0];
+    }
+
+    /**
+     * The same where nothing is built.
+     *
+     * @return the distance (m), zero or more
+     */
+    public double greatestMissElsewhere() {
+        return greatestMisses[1];
     }
 
     /**
