@@ -40,7 +40,8 @@ final class SiteFeatures {
         for (SettingOutPoint point : assessment.settingOut()) {
             features.add(new Feature("setting_out", point.id(), Feature.Shape.POINT,
                     List.of(point.place()),
-                    Map.of("subject", point.subject(), "what", point.kind().word())));
+                    Map.of("subject", point.subject(), "what", point.kind().word(), "height_of",
+                            point.kind().heightOf())));
         }
         for (Numbered numbered : Numbered.of(assessment.findings())) {
             numbered.finding().place().ifPresent(place -> features.add(finding(assessment, numbered, place)));

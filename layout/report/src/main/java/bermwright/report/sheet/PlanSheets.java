@@ -94,7 +94,7 @@ public record PlanSheets(Assessment assessment) {
         List<MapItem> items = new ArrayList<>(SiteMap.bodies(hull));
         List<Point> places = new ArrayList<>();
         for (SettingOutPoint point : assessment.settingOut()) {
-            if (point.subject().equals(id)) {
+            if (point.subject().equals(id) && point.kind() != SettingOutPoint.Kind.AXIS_END) {
                 boolean named = point.kind() != SettingOutPoint.Kind.TOE && point.kind() != SettingOutPoint.Kind.CREST;
                 String name = point.id().startsWith(id + "-") ? point.id().substring(id.length() + 1) : point.id();
                 items.add(new MapItem.Spot(MapStyle.SETTING_OUT, named ? name : "", point.place().plan()));

@@ -147,9 +147,10 @@ public record StageSheets(StagesResult work) {
         return new Table("setting-out", "Points to set out, in projected metres", List.of(
                 Column.words("point", "point"),
                 Column.words("subject", "of"), Column.words("what", "what"), Column.number("east_m", "east (m)"),
-                Column.number("north_m", "north (m)"), Column.number("height_m", "height (m)")),
+                Column.number("north_m", "north (m)"), Column.number("height_m", "height (m)"),
+                Column.words("height_of", "height of")),
                 points.stream().map(p -> List.of(p.id(), p.subject(), p.kind().word(), Words.fixed(p.place().x(), 3),
-                Words.fixed(p.place().y(), 3), Words.fixed(p.place().z(), 3))).toList());
+                Words.fixed(p.place().y(), 3), Words.fixed(p.place().z(), 3), p.kind().heightOf())).toList());
     }
 
     private static String words(WorkStep step) {

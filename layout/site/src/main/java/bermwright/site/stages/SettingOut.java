@@ -11,6 +11,7 @@ import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
+import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,9 +71,7 @@ public final class SettingOut {
             }
         }
         if (hull.arrival() != Hull.Arrival.STAYS_UPRIGHT) {
-            Point base = hull.baseCentre().moved(way, hull.pivotAhead() / k, 0);
-            add(hull.id(), SettingOutPoint.Kind.AXIS, "base", base);
-            add(hull.id(), SettingOutPoint.Kind.AXIS, "far", base.moved(way, hull.length() / k, 0));
+            axis(hull);
         }
         for (Shape shape : shapes.shapes()) {
             SettingOutPoint.Kind kind = switch (shape.kind()) {
@@ -85,6 +84,26 @@ public final class SettingOut {
                 add(hull.id(), kind, shape.part(), shape.outline().centre());
             }
         }
+    }
+
+    /** The ends of the axis as the hull comes to lie, and the ground right under them. */
+    private void axis(Hull hull) {
+        LyingPose.of(hull, ground).ifPresent(pose -> {
+            Vec3 start = pose.axisStart();
+            Vec3 end = lyingAt(pose, hull.length());
+            add(hull.id(), SettingOutPoint.Kind.AXIS, "base", start.plan());
+            add(hull.id(), SettingOutPoint.Kind.AXIS, "far", end.plan());
+            points.add(new SettingOutPoint(hull.id() + "-axis-end-base", hull.id(), SettingOutPoint.Kind.AXIS_END,
+                    start));
+            points.add(new SettingOutPoint(hull.id() + "-axis-end-far", hull.id(), SettingOutPoint.Kind.AXIS_END, end));
+        });
+    }
+
+    /** A place on the axis of a lying hull, in the plan's projected frame. */
+    private Vec3 lyingAt(LyingPose pose, double along) {
+        Vec3 way = pose.direction().times(along);
+        double k = ground.metreScale();
+        return pose.axisStart().plus(new Vec3(way.x() / k, way.y() / k, way.z()));
     }
 
     private static double halfSpread(Hull hull) {
@@ -107,17 +126,17 @@ public final class SettingOut {
     }
 
     private void crest(Hull hull, PlacedCover cover) {
-        double length = hull.length() / ground.metreScale();
-        int pieces = (int) Math.ceil(length * ground.metreScale() / CREST_SPACING);
-        Point base = hull.baseCentre().moved(hull.layDownAzimuth(), hull.pivotAhead() / ground.metreScale(), 0);
-        for (int i = 0; i <= pieces; i++) {
-            Point p = base.moved(hull.layDownAzimuth(), length * i / pieces, 0);
-            double height = cover.finished().height(p);
-            if (height > ground.height(p)) {
-                points.add(new SettingOutPoint("%s-crest-%02d".formatted(hull.id(), i + 1), hull.id(),
-                        SettingOutPoint.Kind.CREST, p.at(height)));
+        int pieces = (int) Math.ceil(hull.length() / CREST_SPACING);
+        LyingPose.of(hull, ground).ifPresent(pose -> {
+            for (int i = 0; i <= pieces; i++) {
+                Point p = lyingAt(pose, hull.length() * i / pieces).plan();
+                double height = cover.finished().height(p);
+                if (height > ground.height(p)) {
+                    points.add(new SettingOutPoint("%s-crest-%02d".formatted(hull.id(), i + 1), hull.id(),
+                            SettingOutPoint.Kind.CREST, p.at(height)));
+                }
             }
-        }
+        });
     }
 
     private void preparation(Preparation preparation) {

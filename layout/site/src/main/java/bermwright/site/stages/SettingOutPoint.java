@@ -18,6 +18,8 @@ public record SettingOutPoint(String id, String subject, Kind kind, Vec3 place) 
         PIVOT("pivot"),
         /** The ground under an end of the lying axis. */
         AXIS("axis"),
+        /** An end of the lying axis itself: middle of the base plane, and tip of the far end. */
+        AXIS_END("axis end"),
         /** Where a cover meets the ground. */
         TOE("toe"),
         /** The crest of a cover above the hull's axis. */
@@ -52,6 +54,20 @@ public record SettingOutPoint(String id, String subject, Kind kind, Vec3 place) 
          */
         public String word() {
             return word;
+        }
+
+        /**
+         * What the height of such a point is the height of.
+         *
+         * @return the words used in files and pages
+         */
+        public String heightOf() {
+            return switch (this) {
+                case AXIS_END -> "axis of the lying hull";
+                case CREST -> "finished surface";
+                case PREPARATION -> "prepared floor";
+                default -> "ground before soil is placed";
+            };
         }
     }
 }

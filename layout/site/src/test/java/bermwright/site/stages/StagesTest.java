@@ -10,6 +10,7 @@ import bermwright.finding.WorkRule;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.foundation.Ring;
+import bermwright.foundation.Vec3;
 import bermwright.site.example.SiteExample.Change;
 import bermwright.site.example.SiteExample;
 import bermwright.site.haulage.Earthworks;
@@ -22,6 +23,7 @@ import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Machine;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.WorkStep;
+import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.List;
@@ -291,6 +293,26 @@ class StagesTest {
         SettingOutPoint pivot = points.stream().filter(p -> p.id().equals("A-pivot-rim")).findFirst().orElseThrow();
         assertEquals(304, pivot.place().y(), SMALL);
         assertEquals(3, pivot.place().z(), 1e-3);
+    }
+
+    @Test
+    void endsOfTheAxisAreSetOutWhereTheHullComesToLie() {
+        ElevationGrid slope = SiteExample.ground((e, n) -> 0.05 * n + 0.04 * e);
+        Plan plan = plan(List.of(), A);
+        List<SettingOutPoint> points = stages(plan, slope, false, A).settingOut();
+        LyingPose pose = LyingPose.of(plan.hull("A").orElseThrow(), slope).orElseThrow();
+        Vec3 base = point(points, "A-axis-end-base");
+        Vec3 far = point(points, "A-axis-end-far");
+        assertEquals(0, base.minus(pose.axisStart()).norm(), SMALL);
+        assertEquals(0, far.minus(pose.axisEnd()).norm(), 1e-2);
+        Vec3 under = point(points, "A-axis-base");
+        assertEquals(0, under.plan().distance(base.plan()), SMALL);
+        assertEquals(slope.height(under.plan()), under.z(), SMALL);
+        assertTrue(base.z() - under.z() > 0.9 * plan.hull("A").orElseThrow().radius());
+    }
+
+    private static Vec3 point(List<SettingOutPoint> points, String id) {
+        return points.stream().filter(p -> p.id().equals(id)).findFirst().orElseThrow().place();
     }
 
     @Test
