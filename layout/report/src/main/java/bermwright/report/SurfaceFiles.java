@@ -39,7 +39,7 @@ import java.util.Optional;
 
 /** The finished ground and each lift as grids (GeoTIFF) and as triangles (LandXML, DXF). */
 final class SurfaceFiles {
-    /** How far a triangle's side may be off the surface at its middle (m); blades hold no less: common practice, no source. */
+    /** How far a side may be off where soil is placed (m); blades hold no less: common practice, no source. */
     static final double TOLERANCE = 0.03;
     /** No side is farther off where nothing is built (m), however little is known of the ground; our own choice. */
     private static final double COARSEST = 0.25;
