@@ -41,7 +41,7 @@ public final class SamplePlans {
                 List.of(), List.of(limit(ExposurePlan.Over.STAY, 0.15)), K);
         Rules rules = new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, 1.5, 1, K);
         return new Plan("Test plan", ground, hulls, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of(), List.of(), exposure, rules, List.of(), K);
+                List.of(), List.of(), List.of(), exposure, rules, List.of(), Optional.empty(), K);
     }
 
     /** A limit of the plan's own on the effective dose from all sources (Sv). */
@@ -64,7 +64,7 @@ public final class SamplePlans {
                 List.of(new Station("bunks", 18, 0, 1, 0.5, true, K)),
                 Optional.of(new CoverPlan(2.5, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
                         OptionalDouble.empty(), CoverPlan.End.COVERED, CoverPlan.End.COVERED, Optional.empty(),
-                        Optional.empty(), 0, 0.5, OptionalDouble.empty(), List.of(), K)), K);
+                        Optional.empty(), 0, 0.5, OptionalDouble.empty(), List.of(), K)), false, K);
     }
 
     /** Two lines over poles with stays, a pull-over line and a pivot hold. */

@@ -21,48 +21,48 @@ final class PlanParts {
     static Plan withWalls(Plan p, List<Wall> list) {
         return new Plan(p.title(), p.ground(), p.hulls(), list, p.tunnels(), p.keepOuts(), p.corridors(),
                 p.landingPads(), p.preparations(), p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(),
-                p.rules(), p.orderOfWork(), p.annotations());
+                p.rules(), p.orderOfWork(), p.arrangeWithin(), p.annotations());
     }
 
     static Plan withKeepOuts(Plan p, List<KeepOut> list) {
         return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), list, p.corridors(),
                 p.landingPads(), p.preparations(), p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(),
-                p.rules(), p.orderOfWork(), p.annotations());
+                p.rules(), p.orderOfWork(), p.arrangeWithin(), p.annotations());
     }
 
     static Plan withCorridors(Plan p, List<Corridor> list) {
         return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), list, p.landingPads(),
                 p.preparations(), p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(), p.rules(),
-                p.orderOfWork(), p.annotations());
+                p.orderOfWork(), p.arrangeWithin(), p.annotations());
     }
 
     static Plan withLandingPads(Plan p, List<LandingPad> list) {
         return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(), list,
                 p.preparations(), p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(), p.rules(),
-                p.orderOfWork(), p.annotations());
+                p.orderOfWork(), p.arrangeWithin(), p.annotations());
     }
 
     static Plan withPreparations(Plan p, List<Preparation> list) {
         return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
                 p.landingPads(), list, p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(), p.rules(),
-                p.orderOfWork(), p.annotations());
+                p.orderOfWork(), p.arrangeWithin(), p.annotations());
     }
 
     static Plan withBorrowGrounds(Plan p, List<BorrowGround> list) {
         return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
                 p.landingPads(), p.preparations(), list, p.stockpiles(), p.machines(), p.exposure(), p.rules(),
-                p.orderOfWork(), p.annotations());
+                p.orderOfWork(), p.arrangeWithin(), p.annotations());
     }
 
     static Plan withStockpiles(Plan p, List<Stockpile> list) {
         return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
                 p.landingPads(), p.preparations(), p.borrowGrounds(), list, p.machines(), p.exposure(), p.rules(),
-                p.orderOfWork(), p.annotations());
+                p.orderOfWork(), p.arrangeWithin(), p.annotations());
     }
 
     static Plan withWork(Plan p, List<Tunnel> tunnels, List<WorkStep> steps) {
         return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), tunnels, p.keepOuts(), p.corridors(),
                 p.landingPads(), p.preparations(), p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(),
-                p.rules(), steps, p.annotations());
+                p.rules(), steps, p.arrangeWithin(), p.annotations());
     }
 }

@@ -37,6 +37,7 @@ import java.util.OptionalDouble;
  * @param seat                what it lies on
  * @param stations            places where people stay
  * @param cover               the wanted cover; empty where it stays bare
+ * @param held                whether a search for arrangements leaves it where it is
  * @param annotations                note, own keys and the keys given
  */
 public record Hull(String id, double length, double diameter, End baseEnd, End farEnd, List<SkinLayer> skin,
@@ -44,7 +45,7 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
         double centreOfMassOffAxis, double centreOfMassSpread, OptionalDouble inertiaAboutCentre,
         double residualPropellant, Point baseCentre, double landingDispersion, Azimuth layDownAzimuth,
         double clocking, Pivot pivot, Arrival arrival, Optional<LoweringGear> lowering, List<Hatch> hatches, Seat seat,
-        List<Station> stations, Optional<CoverPlan> cover, Annotations annotations) {
+        List<Station> stations, Optional<CoverPlan> cover, boolean held, Annotations annotations) {
     /** Copies the lists. */
     public Hull {
         skin = List.copyOf(skin);
@@ -208,13 +209,13 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
         return new Hull(id, length, diameter, baseEnd, farEnd, skin, shell, innerPressure, mass,
                 centreOfMassFromBase, centreOfMassOffAxis, centreOfMassSpread, inertiaAboutCentre, residualPropellant,
                 baseCentre, landingDispersion, layDownAzimuth, clocking, pivot, arrival, lowering, hatches, other,
-                stations, cover, annotations);
+                stations, cover, held, annotations);
     }
 
     private Hull copy(Point place, Azimuth azimuth, Optional<LoweringGear> gear, Optional<CoverPlan> wanted) {
         return new Hull(id, length, diameter, baseEnd, farEnd, skin, shell, innerPressure, mass,
                 centreOfMassFromBase, centreOfMassOffAxis, centreOfMassSpread, inertiaAboutCentre, residualPropellant,
                 place, landingDispersion, azimuth, clocking, pivot, arrival, gear, hatches, seat, stations, wanted,
-                annotations);
+                held, annotations);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.plan;
 
+import bermwright.foundation.Ring;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -23,13 +24,14 @@ import java.util.function.UnaryOperator;
  * @param exposure      stay, sun, event and limits
  * @param rules         limits and design factors of this plan
  * @param orderOfWork   the steps of the work
+ * @param arrangeWithin where hulls may be moved to by a search for arrangements; empty: anywhere on the ground
  * @param annotations          note, own keys and the keys given
  */
 public record Plan(String title, GroundPlan ground, List<Hull> hulls, List<Wall> walls, List<Tunnel> tunnels,
         List<KeepOut> keepOuts, List<Corridor> corridors, List<LandingPad> landingPads,
         List<Preparation> preparations, List<BorrowGround> borrowGrounds, List<Stockpile> stockpiles,
         List<Machine> machines, ExposurePlan exposure, Rules rules, List<WorkStep> orderOfWork,
-                Annotations annotations) {
+        Optional<Ring> arrangeWithin, Annotations annotations) {
     /** Copies the lists. */
     public Plan {
         hulls = List.copyOf(hulls);
@@ -63,7 +65,7 @@ public record Plan(String title, GroundPlan ground, List<Hull> hulls, List<Wall>
      */
     public Plan withHulls(List<Hull> others) {
         return new Plan(title, ground, others, walls, tunnels, keepOuts, corridors, landingPads, preparations,
-                borrowGrounds, stockpiles, machines, exposure, rules, orderOfWork, annotations);
+                borrowGrounds, stockpiles, machines, exposure, rules, orderOfWork, arrangeWithin, annotations);
     }
 
     /**
@@ -74,7 +76,7 @@ public record Plan(String title, GroundPlan ground, List<Hull> hulls, List<Wall>
      */
     public Plan withOrderOfWork(List<WorkStep> steps) {
         return new Plan(title, ground, hulls, walls, tunnels, keepOuts, corridors, landingPads, preparations,
-                borrowGrounds, stockpiles, machines, exposure, rules, steps, annotations);
+                borrowGrounds, stockpiles, machines, exposure, rules, steps, arrangeWithin, annotations);
     }
 
     /**

@@ -65,7 +65,9 @@ final class HullKeys {
             standard("hatches", "hatches", Types.many(Hatch.class), Standard.none(), "Its hatches."),
             standard("seat", "seat", Types.part(Seat.class), Standard.ofItsParts(), "What it lies on."),
             standard("stations", "stations", Types.many(Station.class), Standard.none(), "Places where people stay."),
-            optional("cover", "cover", Types.part(CoverPlan.class), "it stays bare", "The cover required."));
+            optional("cover", "cover", Types.part(CoverPlan.class), "it stays bare", "The cover required."),
+            standard("held", "held", Types.FLAG, Standard.of("false", CHOSEN),
+                    "Whether arrange leaves it where it is."));
 
     static final List<Key> END = List.of(
             standard("shape", "shape", Types.choice(Hull.Shape.values(), Hull.Shape::word),

@@ -49,7 +49,9 @@ final class SiteKeys {
             standard("rules", "rules", Types.part(Rules.class), Standard.ofItsParts(),
                     "Limits and design factors of this plan."),
             standard("order_of_work", "orderOfWork", Types.many(WorkStep.class), Standard.none(),
-                    "The steps of the work."));
+                    "The steps of the work."),
+            optional("arrange_within", "arrangeWithin", Types.OUTLINE, "anywhere on the ground",
+                    "Where arrange may move hulls to."));
 
     static final List<Key> GROUND = List.of(
             required("elevation_file", "elevationFile", Types.NAME, "Elevation file, as a path beside the plan."),

@@ -93,7 +93,7 @@ class HullBurialPublishedTest {
                 h.centreOfMassFromBase(), h.centreOfMassOffAxis(), h.centreOfMassSpread(), h.inertiaAboutCentre(),
                 h.residualPropellant(), h.baseCentre(), h.landingDispersion(), h.layDownAzimuth(), h.clocking(),
                 h.pivot(), h.arrival(), h.lowering(), h.hatches(), h.seat(), h.stations(), Optional.of(cover),
-                h.annotations());
+                h.held(), h.annotations());
         Plan p = SamplePlans.plan(List.of(wide));
         GroundPlan g = p.ground();
         GroundPlan.Regolith r = g.regolith();
@@ -104,7 +104,7 @@ class HullBurialPublishedTest {
                         r.annotations()), g.annotations());
         Plan plan = new Plan(p.title(), steep, p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
                 p.landingPads(), p.preparations(), p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(),
-                p.rules(), p.orderOfWork(), p.annotations());
+                p.rules(), p.orderOfWork(), p.arrangeWithin(), p.annotations());
         ElevationGrid ground = ElevationGrid.sampled(new GridFrame(321, 441, 0, 0, 0.25), (e, n) -> 0);
         return HullBurial.of(plan, SiteCover.raised(plan, ground, ground)).get(0);
     }

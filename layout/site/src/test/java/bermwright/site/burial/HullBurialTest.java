@@ -43,7 +43,7 @@ class HullBurialTest {
                 h.baseEnd(), h.farEnd(), h.skin(), h.shell(), 0, h.mass(), h.centreOfMassFromBase(),
                 h.centreOfMassOffAxis(), h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(),
                 h.baseCentre(), h.landingDispersion(), h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(),
-                h.lowering(), h.hatches(), h.seat(), h.stations(), h.cover(), h.annotations()));
+                h.lowering(), h.hatches(), h.seat(), h.stations(), h.cover(), h.held(), h.annotations()));
         HullBurial burial = burial(flat);
         assertTrue(burial.shellFactor() < 1);
         assertTrue(burial.findings().stream().anyMatch(f -> f.rule().id().equals("burial-crushed")

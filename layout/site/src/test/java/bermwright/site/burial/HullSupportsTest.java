@@ -46,7 +46,7 @@ class HullSupportsTest {
                         h.innerPressure(), h.mass(), centre, h.centreOfMassOffAxis(), h.centreOfMassSpread(),
                         h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), h.landingDispersion(),
                         h.layDownAzimuth(), h.clocking(), pivot.orElse(h.pivot()), h.arrival(), h.lowering(),
-                        h.hatches(), seat, h.stations(), h.cover(), h.annotations()));
+                        h.hatches(), seat, h.stations(), h.cover(), h.held(), h.annotations()));
     }
 
     private static HullSupports on(Seat seat) {

@@ -322,6 +322,6 @@ class ClearanceTest {
                 h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), h.landingDispersion(),
                 h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), h.lowering(),
                 List.of(new Hatch("door", Hatch.End.BASE, 0, 0, 1, 2, 0, Annotations.NOTHING)), h.seat(), h.stations(),
-                h.cover(), h.annotations());
+                h.cover(), h.held(), h.annotations());
     }
 }

@@ -78,7 +78,7 @@ class SpaceSecondRouteTest {
             return new Hull("A", length, 2 * radius, h.baseEnd(), h.farEnd(), h.skin(), h.shell(), h.innerPressure(),
                     h.mass(), length / 2, 0, h.centreOfMassSpread(), h.inertiaAboutCentre(), 0, h.baseCentre(), 0,
                     new Azimuth(azimuth), 0, h.pivot(), h.arrival(), Optional.of(gear), h.hatches(), h.seat(),
-                    h.stations(), Optional.empty(), h.annotations());
+                    h.stations(), Optional.empty(), h.held(), h.annotations());
         }
 
         /** East, north and height of a place ahead of the pivot line, to its left and up. */

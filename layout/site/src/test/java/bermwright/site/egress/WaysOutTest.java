@@ -46,7 +46,7 @@ class WaysOutTest {
                 plain.centreOfMassOffAxis(), plain.centreOfMassSpread(), plain.inertiaAboutCentre(),
                 plain.residualPropellant(), plain.baseCentre(), plain.landingDispersion(), plain.layDownAzimuth(),
                 plain.clocking(), plain.pivot(), plain.arrival(), plain.lowering(), hatches, plain.seat(),
-                plain.stations(), Optional.of(cover), plain.annotations());
+                plain.stations(), Optional.of(cover), plain.held(), plain.annotations());
     }
 
     private static WaysOut ways(Plan plan) {
@@ -88,7 +88,7 @@ class WaysOutTest {
                 h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
                 h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(),
                 h.landingDispersion(), h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), h.lowering(),
-                List.of(), h.seat(), h.stations(), h.cover(), h.annotations());
+                List.of(), h.seat(), h.stations(), h.cover(), h.held(), h.annotations());
         assertEquals(List.of(Finding.Level.WARN), ways(SamplePlans.plan(List.of(bare))).findings().stream()
                 .filter(f -> f.rule().id().equals("ways-out")).map(Finding::level).toList());
     }
@@ -100,7 +100,7 @@ class WaysOutTest {
         Plan joined = new Plan(two.title(), two.ground(), two.hulls(), two.walls(),
                 List.of(new Tunnel("T", "A/side", "B/side", 2.4, List.of(), Annotations.NOTHING)), two.keepOuts(),
                 two.corridors(), two.landingPads(), two.preparations(), two.borrowGrounds(), two.stockpiles(),
-                two.machines(), two.exposure(), two.rules(), two.orderOfWork(), two.annotations());
+                two.machines(), two.exposure(), two.rules(), two.orderOfWork(), two.arrangeWithin(), two.annotations());
         assertEquals(1, ways(two).hulls().get("A"));
         assertEquals(2, ways(joined).hulls().get("A"));
         assertEquals(2, ways(joined).hulls().get("B"));
@@ -114,7 +114,7 @@ class WaysOutTest {
                 Arrays.stream(keepOuts).map(k -> new KeepOut("K", "boulder field", k, Annotations.NOTHING)).toList(),
                 p.corridors(), List.of(new LandingPad("P", pad, 10, 100, Annotations.NOTHING)), p.preparations(),
                 p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(), p.rules(), p.orderOfWork(),
-                        p.annotations());
+                        p.arrangeWithin(), p.annotations());
     }
 
     private static Plan oneHull(CoverPlan.End far) {
@@ -189,7 +189,7 @@ class WaysOutTest {
                 other.residualPropellant(), other.baseCentre(), other.landingDispersion(), other.layDownAzimuth(),
                 other.clocking(), other.pivot(), other.arrival(), other.lowering(), other.hatches(), other.seat(),
                 List.of(new Station("desk", 10, 0, 0, 0.2, false, Annotations.NOTHING)), other.cover(),
-                        other.annotations());
+                        other.held(), other.annotations());
         WaysOut ways = ways(SamplePlans.plan(List.of(shelter, bare)));
         WaysOut.WayToShelter way = from(ways, "B/desk");
         assertEquals("A/bunks", way.shelter());

@@ -79,7 +79,7 @@ public final class SiteExample {
         return new Hull(id, LENGTH, 2 * RADIUS, flat, flat, List.of(), Optional.empty(), 70e3, 80e3, 22, 0, 0.5,
                 OptionalDouble.empty(), 0, new Point(east, north), 0, Azimuth.ofDegrees(azimuthDeg), 0, rim,
                 Hull.Arrival.LOWERED, Optional.of(gear()), List.of(), Seat.usual(Seat.Kind.GROUND, 0, 0),
-                List.of(), Optional.of(cover()), NOTHING);
+                List.of(), Optional.of(cover()), false, NOTHING);
     }
 
     public static CoverPlan cover() {
@@ -93,7 +93,7 @@ public final class SiteExample {
                 h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
                 h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), dispersion,
                 h.layDownAzimuth(), h.clocking(), h.pivot(), arrival, h.lowering(), h.hatches(), h.seat(), stations,
-                h.cover(), h.annotations());
+                h.cover(), h.held(), h.annotations());
     }
 
     public static BorrowGround borrow(String id, Ring area, double depth) {
@@ -115,7 +115,7 @@ public final class SiteExample {
                 OptionalDouble.empty(), Optional.empty(), Optional.empty(), "built in", List.of(), List.of(), NOTHING);
         return new Plan("test", groundPlan(), List.of(hulls), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), List.of(machine()), exposure,
-                new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, 1.5, 1, NOTHING), List.of(), NOTHING);
+                new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, 1.5, 1, NOTHING), List.of(), Optional.empty(), NOTHING);
     }
 
     /** A builder of changed copies for the parts that tests change. */
@@ -127,7 +127,7 @@ public final class SiteExample {
                 change.pads == null ? p.landingPads() : change.pads, p.preparations(),
                 change.borrow == null ? p.borrowGrounds() : change.borrow, p.stockpiles(),
                 change.machines == null ? p.machines() : change.machines, p.exposure(), p.rules(),
-                change.order == null ? p.orderOfWork() : change.order, p.annotations());
+                change.order == null ? p.orderOfWork() : change.order, p.arrangeWithin(), p.annotations());
     }
 
     /** Parts of a plan to change; what is left alone stays. */

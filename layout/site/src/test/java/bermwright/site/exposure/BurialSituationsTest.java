@@ -46,7 +46,7 @@ class BurialSituationsTest {
                 h.residualPropellant(), h.baseCentre(), h.landingDispersion(), h.layDownAzimuth(), h.clocking(),
                 h.pivot(), arrival, h.lowering(), List.of(), h.seat(),
                 List.of(new Station("mid", length / 2, 0, 0, 1, true, Annotations.NOTHING)), h.cover(),
-                        h.annotations());
+                        h.held(), h.annotations());
     }
 
     private static Hull.End end(Hull.Shape shape, double depth) {
@@ -147,7 +147,7 @@ class BurialSituationsTest {
                         plain.keepOuts(),
                 plain.corridors(), plain.landingPads(), plain.preparations(), plain.borrowGrounds(),
                 plain.stockpiles(), plain.machines(), plain.exposure(), plain.rules(), plain.orderOfWork(),
-                plain.annotations());
+                plain.arrangeWithin(), plain.annotations());
         double full = 2 * RADIUS + WANTED;
         SiteCover atWall = SiteCover.raised(walled, LEVEL, LEVEL);
         assertEquals(full, atWall.finished().height(new Point(121, 150)), CELL);

@@ -44,7 +44,8 @@ class CoverFindingsTest {
         Plan plan = SamplePlans.plan(List.of(hull));
         return new Plan(plan.title(), plan.ground(), plan.hulls(), walls, plan.tunnels(), plan.keepOuts(),
                 plan.corridors(), plan.landingPads(), plan.preparations(), plan.borrowGrounds(), plan.stockpiles(),
-                plan.machines(), plan.exposure(), plan.rules(), plan.orderOfWork(), plan.annotations());
+                plan.machines(), plan.exposure(), plan.rules(), plan.orderOfWork(), plan.arrangeWithin(),
+                plan.annotations());
     }
 
     private static List<Finding> raised(Plan plan) {
@@ -188,7 +189,8 @@ class CoverFindingsTest {
         Plan joined = new Plan(plan.title(), plan.ground(), plan.hulls(), plan.walls(),
                 List.of(new Tunnel("T", "A/main", "B/main", 2.4, List.of(), Annotations.NOTHING)), plan.keepOuts(),
                 plan.corridors(), plan.landingPads(), plan.preparations(), plan.borrowGrounds(), plan.stockpiles(),
-                plan.machines(), plan.exposure(), plan.rules(), plan.orderOfWork(), plan.annotations());
+                plan.machines(), plan.exposure(), plan.rules(), plan.orderOfWork(), plan.arrangeWithin(),
+                plan.annotations());
         assertEquals("T", only(raised(joined), "tunnel-unplaced").subject());
     }
 

@@ -201,7 +201,7 @@ class PassThroughsTest {
                         Annotations.NOTHING)),
                 plan.tunnels(), plan.keepOuts(), plan.corridors(), plan.landingPads(), plan.preparations(),
                 plan.borrowGrounds(), plan.stockpiles(), plan.machines(), plan.exposure(), plan.rules(),
-                plan.orderOfWork(), plan.annotations());
+                plan.orderOfWork(), plan.arrangeWithin(), plan.annotations());
         assertTrue(Clearance.check(shapes, Optional.of(GROUND)).stream()
                 .noneMatch(f -> f.rule().id().equals("kept-clear-built-on")));
         Finding on = Clearance.check(SiteShapes.of(built, Optional.of(GROUND), Map.of()), Optional.of(GROUND)).stream()

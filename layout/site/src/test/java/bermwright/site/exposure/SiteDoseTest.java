@@ -47,7 +47,7 @@ class SiteDoseTest {
                 hull.centreOfMassOffAxis(), hull.centreOfMassSpread(), hull.inertiaAboutCentre(),
                 hull.residualPropellant(), hull.baseCentre(), hull.landingDispersion(), hull.layDownAzimuth(),
                 hull.clocking(), hull.pivot(), hull.arrival(), hull.lowering(), hull.hatches(), hull.seat(), stations,
-                hull.cover(), hull.annotations());
+                hull.cover(), hull.held(), hull.annotations());
     }
 
     private static Station station(String id, double along, double up) {

@@ -137,7 +137,8 @@ class SiteShapesTest {
         Hull cone = new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(),
                 new Hull.End(Hull.Shape.CONE, 6, h.annotations()), h.skin(), h.shell(), h.innerPressure(), h.mass(),
                 h.centreOfMassFromBase(), 0, 0, h.inertiaAboutCentre(), 0, h.baseCentre(), 0, h.layDownAzimuth(), 0,
-                h.pivot(), h.arrival(), h.lowering(), h.hatches(), h.seat(), h.stations(), h.cover(), h.annotations());
+                h.pivot(), h.arrival(), h.lowering(), h.hatches(), h.seat(), h.stations(), h.cover(), h.held(),
+                h.annotations());
         Ring lying = shapes(cone).first(ShapeKind.LYING).orElseThrow().outline();
         assertEquals(34 * 8 + 6 * 8 / 2.0, lying.area(), 0.05);
     }

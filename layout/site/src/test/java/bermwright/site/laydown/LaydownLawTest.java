@@ -75,7 +75,7 @@ class LaydownLawTest {
                 pivot, wild ? Hull.Arrival.values()[Math.min(2, r.nextInt(8) / 3)]
                 : Hull.Arrival.LOWERED,
                 Optional.of(gear(r, wild)), h.hatches(), h.seat(),
-                h.stations(), h.cover(), K);
+                h.stations(), h.cover(), false, K);
     }
 
     private static OptionalDouble maybe(Random r, double value) {

@@ -175,7 +175,7 @@ class LaydownTest {
                 h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
                 h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), off,
                 h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), h.lowering(), h.hatches(), h.seat(),
-                h.stations(), h.cover(), h.annotations());
+                h.stations(), h.cover(), h.held(), h.annotations());
     }
 
     @Test
@@ -220,7 +220,7 @@ class LaydownTest {
                 h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
                 h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), 0,
                 h.layDownAzimuth(), h.clocking(), h.pivot(), Hull.Arrival.LANDS_LYING, Optional.empty(), h.hatches(),
-                h.seat(), h.stations(), h.cover(), h.annotations());
+                h.seat(), h.stations(), h.cover(), h.held(), h.annotations());
         Laydown laydown = laydown(lying, LEVEL);
         assertTrue(laydown.landing().isPresent() && laydown.lowering().isEmpty());
         assertTrue(finds(laydown, Finding.Level.WARN, "landing-no-pad"));

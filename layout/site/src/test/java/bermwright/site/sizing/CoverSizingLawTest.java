@@ -55,7 +55,7 @@ class CoverSizingLawTest {
                 List.of(SamplePlans.limit(ExposurePlan.Over.STAY, LIMIT_SV)), e.annotations());
         return new Plan(plan.title(), plan.ground(), plan.hulls(), plan.walls(), plan.tunnels(), plan.keepOuts(),
                 plan.corridors(), plan.landingPads(), plan.preparations(), plan.borrowGrounds(), plan.stockpiles(),
-                plan.machines(), changed, plan.rules(), plan.orderOfWork(), plan.annotations());
+                plan.machines(), changed, plan.rules(), plan.orderOfWork(), plan.arrangeWithin(), plan.annotations());
     }
 
     @Test

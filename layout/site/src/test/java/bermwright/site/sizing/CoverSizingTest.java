@@ -52,7 +52,7 @@ class CoverSizingTest {
                 List.of(SamplePlans.limit(ExposurePlan.Over.STAY, limit)), e.annotations());
         return new Plan(plan.title(), plan.ground(), plan.hulls(), plan.walls(), plan.tunnels(), plan.keepOuts(),
                 plan.corridors(), plan.landingPads(), plan.preparations(), plan.borrowGrounds(), plan.stockpiles(),
-                plan.machines(), changed, plan.rules(), plan.orderOfWork(), plan.annotations());
+                plan.machines(), changed, plan.rules(), plan.orderOfWork(), plan.arrangeWithin(), plan.annotations());
     }
 
     private static Plan plan(CoverPlan.End base, double limit) {
@@ -139,7 +139,8 @@ class CoverSizingTest {
                 Math.toRadians(45), 0.9, 5, Annotations.NOTHING);
         return new Plan(plan.title(), plan.ground(), plan.hulls(), plan.walls(), plan.tunnels(), plan.keepOuts(),
                 plan.corridors(), plan.landingPads(), plan.preparations(), List.of(borrow), plan.stockpiles(),
-                plan.machines(), plan.exposure(), plan.rules(), plan.orderOfWork(), plan.annotations());
+                plan.machines(), plan.exposure(), plan.rules(), plan.orderOfWork(), plan.arrangeWithin(),
+                plan.annotations());
     }
 
     @Test

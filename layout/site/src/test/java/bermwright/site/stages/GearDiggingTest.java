@@ -45,14 +45,14 @@ class GearDiggingTest {
                 h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
                 h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(),
                 h.landingDispersion(), h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), Optional.of(gear),
-                h.hatches(), Seat.usual(Seat.Kind.GROUND, sunk, 0), h.stations(), h.cover(), h.annotations());
+                h.hatches(), Seat.usual(Seat.Kind.GROUND, sunk, 0), h.stations(), h.cover(), h.held(), h.annotations());
     }
 
     private static Plan plan(Hull hull, List<Preparation> preparations) {
         Plan p = SamplePlans.plan(List.of(hull));
         return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
                 p.landingPads(), preparations, p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(),
-                p.rules(), p.orderOfWork(), p.annotations());
+                p.rules(), p.orderOfWork(), p.arrangeWithin(), p.annotations());
     }
 
     private static Optional<GearDigging.Item> item(GearDigging digging, String part) {

@@ -84,6 +84,6 @@ class PreparedGroundTest {
         Plan p = SamplePlans.plan(List.of());
         return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), corridors,
                 p.landingPads(), preparations, p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(),
-                p.rules(), p.orderOfWork(), p.annotations());
+                p.rules(), p.orderOfWork(), p.arrangeWithin(), p.annotations());
     }
 }

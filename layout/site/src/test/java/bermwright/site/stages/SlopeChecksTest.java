@@ -44,7 +44,7 @@ class SlopeChecksTest {
                 Math.toRadians(benchDeg), Annotations.NOTHING);
         return new Plan(p.title(), ground, p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
                 p.landingPads(), List.of(bench), List.of(pit), p.stockpiles(), p.machines(), p.exposure(), p.rules(),
-                p.orderOfWork(), p.annotations());
+                p.orderOfWork(), p.arrangeWithin(), p.annotations());
     }
 
     private static SlopeChecks checks(Plan plan) {
