@@ -73,6 +73,17 @@ public enum CoverRule implements Rule {
     SADDLE_HORN(WARN, WARN, HULL, "stress of the wall at the upper edge of a saddle", "MPa",
             "Zick (1951), from memory; yield stress of the plan",
             "Give a ring in the plane of each saddle, or a cradle or bedding under its whole length."),
+    COVER_METEOROIDS(WARN, WARN, PEOPLE, "chance that a meteoroid perforates a hull in the stay", "1",
+            "perforation_chance in the plan's hazards", "Cover the bare skin, raise the cover, or give the bare end a"
+                    + " shield against meteoroids."),
+    COVER_THROWN_SOIL(WARN, WARN, HULL, "skin or soil against grains thrown by landings", "mm",
+            "grains of 1 mm at 2 km/s: NASA's recommendations on historic lunar sites (2011)",
+            "Move the pad, raise a berm between, pave it, or cover the skin that looks at it."),
+    COVER_HEAT(NOTE, NOTE, COST, "cover depth at which the lunar day is not felt", "m",
+            "swing of 1 K either way, our own planning figure", "Raise the cover, or plan insulation for the swing."),
+    COVER_QUAKE(WARN, WARN, HULL, "factor of safety of the mound while the ground shakes", "1",
+            "quake_acceleration_m_s2 in the plan's hazards; factor 1, pseudo-static",
+            "Place the soil flatter or more densely, or plan to make the mound good after a quake."),
     HULL_IN_WALL(REFUSE, WARN, HULL, "how far the end of a hull stands in the wall that holds its cover", "m",
             "walls of the plan and where the hull comes to rest", "Move the wall's line out by as much, or the hull.");
     private final Entry entry;

@@ -25,8 +25,10 @@ final class AssessCommand extends PlanCommand {
             LoweringJson.put(entry, hull);
             CoverJson.put(entry, hull);
             BurialJson.put(entry, hull);
+            HazardJson.put(entry, hull.hull().id(), assessment);
             DoseJson.put(entry, hull, assessment.plan().exposure());
         });
+        HazardJson.putJudged(page, assessment);
         DoseJson.putJudged(page, assessment);
         DoseJson.putCrew(page, assessment);
         CoverJson.putPassThroughs(page, assessment);
@@ -46,6 +48,7 @@ final class AssessCommand extends PlanCommand {
         CoverText.writeSupports(assessment, out);
         DoseText.write(assessment, out);
         DoseText.judged(assessment, out);
+        HazardJson.write(assessment, out);
         WaysOutText.write(assessment, out);
         EarthworksText.write(assessment, out);
         CommonText.foot(assessment, out);

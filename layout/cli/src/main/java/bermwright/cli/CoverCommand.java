@@ -25,7 +25,9 @@ final class CoverCommand extends PlanCommand {
             entry.put("id", hull.hull().id());
             CoverJson.put(entry, hull);
             BurialJson.put(entry, hull);
+            HazardJson.put(entry, hull.hull().id(), assessment);
         });
+        HazardJson.putJudged(page, assessment);
         CoverJson.putToes(page, assessment);
         CoverJson.putPassThroughs(page, assessment);
         return page;
@@ -37,6 +39,7 @@ final class CoverCommand extends PlanCommand {
         CoverText.write(assessment, out);
         CoverText.writePassThroughs(assessment, out);
         CoverText.writeSupports(assessment, out);
+        HazardJson.write(assessment, out);
         CommonText.findings(assessment.findings(), out);
         CommonText.foot(assessment, out);
     }

@@ -14,6 +14,7 @@ import bermwright.report.sheet.CurveSheets;
 import bermwright.report.sheet.DoseSheets;
 import bermwright.report.sheet.EarthworkSheets;
 import bermwright.report.sheet.EgressSheets;
+import bermwright.report.sheet.HazardSheets;
 import bermwright.report.sheet.LaydownSheets;
 import bermwright.report.sheet.LoweringSheets;
 import bermwright.report.sheet.Marks;
@@ -201,9 +202,22 @@ record DisciplineParts(Assessment assessment, Pack pack) {
             assessment.hulls().forEach(hull -> sheets.sky(hull.hull().id()).ifPresent(sky -> pack.figure(sky, "")));
             againstCover(dose);
         }, () -> page.note("warn", "No dose was worked out."));
+        hazards();
         coverTrade();
         assessment.hulls().forEach(this::cover);
         egress();
+    }
+
+    private void hazards() {
+        if (assessment.hazards().judged().isEmpty()) {
+            return;
+        }
+        pack.page.heading(3, "hazards", "What the covers keep off");
+        pack.page.paragraph("Each hull and station against radiation, meteoroids, thrown soil, heat and moonquakes. The"
+                + " hazard that governs uses up most of what is allowed. Models, their range and their spread stand at"
+                + " the end.");
+        pack.table(HazardSheets.judged(assessment.hazards()));
+        pack.table(HazardSheets.figures(assessment.hazards()));
     }
 
     private void egress() {

@@ -21,6 +21,8 @@ import java.util.Optional;
  */
 public record FoldedDose(double fromSky, double groundReturn, double low, double high, double shareBeyondTable,
         double skyShare, DoseUncertainty uncertainty) {
+    /** A dose is never known to be less than this share of its best value (1). */
+    private static final double LEAST_FACTOR = 0.01;
     /** Length over which what walls let through falls (kg/m2), for the mean of their thickness. */
     private static final double RELAXATION = 1500;
 
@@ -211,7 +213,9 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
         }
 
         private Band band(double one, double other) {
-            return new Band(Math.min(1, Math.min(one, other) / best), Math.max(1, Math.max(one, other) / best));
+            // The floor's part is that of the best value, so a far thicker wall could leave less than nothing.
+            return new Band(Math.min(1, Math.max(LEAST_FACTOR, Math.min(one, other) / best)),
+                    Math.max(1, Math.max(one, other) / best));
         }
     }
 

@@ -43,18 +43,22 @@ public record SlipCircle(double along, double height, double radius) {
      * @see "Bishop (1955), Geotechnique 5, 7-17"
      */
     public double bishop(SlopeProfile profile, SlopeStability.Soil soil) {
-        return bishop(slices(profile), soil);
+        return bishop(slices(profile), soil, 0);
     }
 
-    /** The same for the arc between two places on the surface, which may not cut deeper outside them. */
-    double bishop(SlopeProfile profile, SlopeStability.Soil soil, double from, double to) {
-        return bishop(slices(profile, from, to), soil);
+    /**
+     * The same for the arc between two places on the surface, which may not cut deeper outside them, while a share of
+     * the weight pushes outwards in the middle of each slice (pseudo-static).
+     */
+    double bishop(SlopeProfile profile, SlopeStability.Soil soil, double[] ends, double push) {
+        return bishop(slices(profile, ends[0], ends[1]), soil, push);
     }
 
-    private static double bishop(double[][] slices, SlopeStability.Soil soil) {
+    private double bishop(double[][] slices, SlopeStability.Soil soil, double push) {
         double driving = 0;
         for (double[] s : slices) {
-            driving += soil.density() * soil.gravity() * s[0] * s[1] * Math.sin(s[2]);
+            driving += soil.density() * soil.gravity() * s[0] * s[1]
+                    * (Math.sin(s[2]) + push * (Math.cos(s[2]) - s[1] / (2 * radius)));
         }
         if (!(driving > 0)) {
             return Double.POSITIVE_INFINITY;

@@ -3,7 +3,6 @@ package bermwright.terrain.earthworks;
 
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Require;
-import java.util.function.Consumer;
 
 /**
  * The circle a straight slope of one dry soil is nearest to sliding on: the least by Bishop's simplified method over
@@ -34,36 +33,76 @@ public record WorstSlip(double factor, SlipCircle circle) {
      * @return the worst slip
      */
     public static WorstSlip of(double height, double slope, SlopeStability.Soil soil) {
-        Require.positive("height of a slope", height, "m");
-        Require.that(slope > 0 && slope <= STEEPEST, "slope is %s rad; accepted: above 0 to %s.", slope, STEEPEST);
-        SlopeProfile profile = SlopeProfile.simple(height, slope);
-        double run = height / Math.tan(slope);
-        WorstSlip[] best = {null};
-        Trial[] at = {null};
-        Consumer<Trial> trial = t -> {
-            WorstSlip slip = t.slip(profile, soil);
-            if (best[0] == null || slip.factor < best[0].factor) {
-                best[0] = slip;
-                at[0] = t;
+        return new Search(height, slope, soil).atRest();
+    }
+
+    /** Looks for the worst circle of one slope, at rest and then under pushes, each from where the last one was. */
+    static final class Search {
+        private final double height;
+        private final double run;
+        private final SlopeProfile profile;
+        private final SlopeStability.Soil soil;
+        private double push;
+        private WorstSlip best;
+        private Trial at;
+
+        Search(double height, double slope, SlopeStability.Soil soil) {
+            Require.positive("height of a slope", height, "m");
+            Require.that(slope > 0 && slope <= STEEPEST, "slope is %s rad; accepted: above 0 to %s.", slope, STEEPEST);
+            this.height = height;
+            this.soil = soil;
+            profile = SlopeProfile.simple(height, slope);
+            run = height / Math.tan(slope);
+        }
+
+        WorstSlip atRest() {
+            push = 0;
+            best = null;
+            scan();
+            refine(REFINEMENTS);
+            return best;
+        }
+
+        /** The worst circle near the last one while a share of the weight pushes outwards. */
+        WorstSlip pushed(double share) {
+            Trial start = at;
+            push = share;
+            best = null;
+            tried(start);
+            refine(REFINEMENTS / 2);
+            return best;
+        }
+
+        private void tried(Trial trial) {
+            WorstSlip slip = trial.slip(profile, soil, push);
+            if (best == null || slip.factor < best.factor) {
+                best = slip;
+                at = trial;
             }
-        };
-        for (double exit : EXITS) {
-            for (int i = 1; i <= ENTRIES; i++) {
-                for (int j = 0; j < BULGES; j++) {
-                    trial.accept(new Trial(-exit * height, run * (0.4 + 0.6 * i / 6) + height * Math.max(0, i - 6) / 8,
-                            LEAST_BULGE * Math.pow(BULGE_GROWTH, j)));
+        }
+
+        private void scan() {
+            for (double exit : EXITS) {
+                for (int i = 1; i <= ENTRIES; i++) {
+                    for (int j = 0; j < BULGES; j++) {
+                        tried(new Trial(-exit * height,
+                                run * (0.4 + 0.6 * i / 6) + height * Math.max(0, i - 6) / 8,
+                                LEAST_BULGE * Math.pow(BULGE_GROWTH, j)));
+                    }
                 }
             }
         }
-        double step = 0.25;
-        for (int i = 0; i < REFINEMENTS; i++) {
-            Trial before = at[0];
-            for (Trial near : before.around(step, height)) {
-                trial.accept(near);
+
+        private void refine(int times) {
+            double step = 0.25;
+            for (int i = 0; i < times; i++) {
+                Trial before = at;
+                for (Trial near : before.around(step, height)) {
+                    tried(near);
+                }
+                step *= at.equals(before) ? 0.6 : 1;
             }
-            step *= at[0].equals(before) ? 0.6 : 1;
         }
-        return best[0];
     }
 
     /**
@@ -82,7 +121,7 @@ public record WorstSlip(double factor, SlipCircle circle) {
 
     /** A circle by where it leaves and enters the slope, and how far it bulges out of the chord (share of it). */
     private record Trial(double exit, double entry, double bulge) {
-        WorstSlip slip(SlopeProfile profile, SlopeStability.Soil soil) {
+        WorstSlip slip(SlopeProfile profile, SlopeStability.Soil soil, double push) {
             double rise = profile.height(entry) - profile.height(exit);
             if (!(entry > exit && bulge >= LEAST_BULGE && bulge < GREATEST_BULGE && rise > 0)) {
                 return new WorstSlip(Double.POSITIVE_INFINITY, new SlipCircle(0, 0, 1));
@@ -90,7 +129,7 @@ public record WorstSlip(double factor, SlipCircle circle) {
             SlipCircle circle = SlipCircle.through(exit, profile.height(exit), entry, profile.height(entry), bulge);
             // A circle that leans back over the crest would leave a hanging face.
             return new WorstSlip(circle.height() < profile.height(entry) ? Double.POSITIVE_INFINITY
-                    : circle.bishop(profile, soil, exit, entry), circle);
+                    : circle.bishop(profile, soil, new double[] {exit, entry}, push), circle);
         }
 
         Trial[] around(double step, double height) {

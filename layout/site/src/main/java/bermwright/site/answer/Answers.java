@@ -5,6 +5,7 @@ import static bermwright.site.answer.Figure.maybe;
 import static bermwright.site.answer.Figure.of;
 import static bermwright.site.answer.Figure.words;
 
+import bermwright.finding.Finding.Figures;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.statics.TiltState;
 import bermwright.regolith.SoilSensitivity;
@@ -14,9 +15,12 @@ import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.haulage.Haul;
+import bermwright.site.hazard.HullHazards;
+import bermwright.site.hazard.JudgedCover;
 import bermwright.site.stages.GearDigging;
 import bermwright.site.stages.SlopeChecks;
 import java.util.List;
+import java.util.Locale;
 
 /** The tables of results: a new figure is one line here. */
 public final class Answers {
@@ -210,6 +214,66 @@ public final class Answers {
             of("fill_m3", "filled in, placed", "Volume filled in, placed.", Unit.M3, GearDigging.Item::fill)
                     .digits(1)));
 
+    /** Covers judged for all that they keep off. */
+    public static final AnswerTable<JudgedCover> JUDGED_COVERS = new AnswerTable<>("cover_judged[]",
+            "Cover judged for all that it keeps off, by hull and station.", "", List.of(
+            words("hull", "hull", "Id of the hull; all for the crew.", JudgedCover::hull),
+            words("station", "station", "Id of the station; empty for the whole hull.", JudgedCover::station),
+            words("against", "against", "What it is judged for: radiation, meteoroids, thrown soil, heat, moonquake.",
+                    (JudgedCover j) -> j.hazard().word()),
+            words("found_text", "found", "What was found, with its unit.", (JudgedCover j) ->
+                    inUnit(j.measure().found(), j.measure().unit())),
+            words("allowed_text", "allowed", "What is allowed, with its unit.", (JudgedCover j) ->
+                    (Double.isNaN(j.measure().allowed()) ? "" : j.measure().isLeast() ? "at least " : "at most ")
+                            + inUnit(j.measure().allowed(), j.measure().unit())),
+            of("found", "found", "What was found, in unit.", Unit.ONE, (JudgedCover j) -> j.measure().found())
+                    .digits(6).filesOnly(),
+            of("allowed", "allowed", "What is allowed, in unit.", Unit.ONE, (JudgedCover j) -> j.measure().allowed())
+                    .digits(6).filesOnly(),
+            words("unit", "unit", "Unit of found and allowed.", (JudgedCover j) -> j.measure().unit()).filesOnly(),
+            of("used_share", "used up", "How much of what is allowed is used up.", Unit.PERCENT, (JudgedCover j) ->
+                    j.measure().used()),
+            of("cover_required_m", "cover required", "Cover depth required for it; absent where depth is not what"
+                    + " decides.", Unit.M, JudgedCover::required),
+            of("cover_m", "cover there", "Cover depth at the thinnest place.", Unit.M, JudgedCover::there),
+            words("verdict", "verdict", "met, not met or not judged.", (JudgedCover j) -> j.verdict().word()),
+            words("governs", "governs", "yes where no other hazard there uses up more.", (JudgedCover j) ->
+                    j.governs() ? "yes" : ""),
+            words("text", "what it means", "What was found, in words.", JudgedCover::words).filesOnly()));
+    /** The figures behind what covers keep off besides radiation. */
+    public static final AnswerTable<HullHazards> HAZARDS = new AnswerTable<>("hulls[].hazards",
+            "What the cover of a hull keeps off besides radiation.", "", List.of(
+            words("hull", "hull", "Id of the hull.", HullHazards::hull),
+            of("perforation_chance", "chance of a perforation", "Chance that a meteoroid perforates the hull in the"
+                    + " stay; model meteoroids.", Unit.PERCENT, (HullHazards h) -> h.meteoroids().chance()).digits(4),
+            of("perforation_by_bare_share", "of it through bare skin", "Share of it that comes through bare skin.",
+                    Unit.PERCENT, (HullHazards h) -> h.meteoroids().byBare()).digits(0),
+            of("meteoroid_stopped_g", "meteoroid stopped", "Greatest mass stopped at the thinnest place.", Unit.GRAM,
+                    (HullHazards h) -> h.meteoroids().stopped()),
+            of("pad_distance_m", "nearest pad", "From the middle of the hull to that of the nearest pad; model"
+                    + " thrown-soil.", Unit.M, (HullHazards h) -> h.thrown().distance()).digits(0),
+            of("thrown_soil_kg_m2", "thrown soil", "Soil that crosses an upright square metre in the stay.",
+                    Unit.KG_M2, (HullHazards h) -> h.thrown().mass()),
+            of("skin_required_mm", "skin required against it", "Skin that a grain of 1 mm does not perforate.",
+                    Unit.MM, (HullHazards h) -> h.thrown().skinRequired()),
+            of("day_not_felt_m", "day not felt below", "Depth at which the lunar day moves the temperature by less than"
+                    + " 1 K either way; model soil-heat.", Unit.M, (HullHazards h) -> h.heat().notFelt()),
+            of("skin_swing_K", "swing at the skin", "What the lunar day moves the skin by, either way, at the thinnest"
+                    + " place.", Unit.K, (HullHazards h) -> h.heat().swing()).digits(2),
+            of("skin_unheated_K", "skin, unheated", "Temperature of a covered skin that nothing heats.", Unit.K,
+                    (HullHazards h) -> h.heat().unheated()).digits(0),
+            of("heat_loss_W", "heat lost", "Heat the hull loses through its cover at the temperature of the cabin.",
+                    Unit.WATT, (HullHazards h) -> h.heat().loss()),
+            of("skin_rise_K_kW", "warmer by each kW", "How much warmer than unheated the skin grows for each kilowatt"
+                    + " that must leave through the soil.", Unit.K, (HullHazards h) -> h.heat().risePerKilowatt())
+                    .digits(0),
+            of("mound_factor_at_rest", "factor of safety at rest", "Of the mound; model moonquake-slope.", Unit.ONE,
+                    (HullHazards h) -> h.quake().atRest()),
+            of("mound_factor_shaken", "factor of safety shaken", "Of the mound at the plan's acceleration.", Unit.ONE,
+                    (HullHazards h) -> h.quake().shaken()),
+            of("yield_acceleration_m_s2", "slides from", "Acceleration at which the mound begins to slide.", Unit.M_S2,
+                    (HullHazards h) -> h.quake().yield())));
+
     private Answers() {
     }
 
@@ -219,7 +283,13 @@ public final class Answers {
      * @return the tables, in the order of the answer
      */
     public static List<AnswerTable<?>> all() {
-        return List.of(LOWERING, TILTS, COVER, SUPPORTS, LIFTS, STATIONS, EARTHWORKS, HAULS, MACHINES, SLOPES, DIGGING);
+        return List.of(LOWERING, TILTS, COVER, SUPPORTS, LIFTS, STATIONS, EARTHWORKS, HAULS, MACHINES, SLOPES, DIGGING,
+                JUDGED_COVERS, HAZARDS);
+    }
+
+    private static String inUnit(double value, String unit) {
+        return Double.isNaN(value) ? "" : Math.abs(value) < 0.001 && value != 0 ? String.format(Locale.ROOT, "%.1e",
+                value) : Figures.number(value) + (unit.equals("1") ? "" : " " + unit);
     }
 
     /** A value of the place of least cover, where there is one. */

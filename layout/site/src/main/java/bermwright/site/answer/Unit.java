@@ -25,6 +25,18 @@ public enum Unit {
     MSV("mSv", 1e3, 2),
     /** Grams on a square centimetre, from kg/m2. */
     G_CM2("g/cm²", 0.1, 1),
+    /** Millimetres, from m. */
+    MM("mm", 1e3, 1),
+    /** Grams, from kg. */
+    GRAM("g", 1e3, 3),
+    /** Kilograms on a square metre. */
+    KG_M2("kg/m²", 1, 2),
+    /** Kelvins. */
+    K("K", 1, 1),
+    /** Watts. */
+    WATT("W", 1, 0),
+    /** Metres a second squared. */
+    M_S2("m/s²", 1, 2),
     /** Hours, as they are. */
     HOURS("h", 1, 1),
     /** Days, as they are. */

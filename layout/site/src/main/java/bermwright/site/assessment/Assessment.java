@@ -8,6 +8,7 @@ import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.haulage.EarthworksResult;
+import bermwright.site.hazard.SiteHazards;
 import bermwright.site.plan.Plan;
 import bermwright.site.stages.GearDigging;
 import bermwright.site.stages.SettingOutPoint;
@@ -36,6 +37,7 @@ import java.util.Optional;
  * @param settingOut points to be staked out; none where the assessment was not asked for everything
  * @param waysOut  ways out of every hull and to the storm shelters
  * @param slopes   whether mounds, pits and prepared ground stand; empty where earthworks were not asked for
+ * @param hazards  covers judged for all that they keep off
  * @param digging  what must be dug for the gear where the plan states no preparation for it
  */
 public record Assessment(Plan plan, String planName, String version, SiteGround ground, List<String> cautions,
@@ -43,7 +45,7 @@ public record Assessment(Plan plan, String planName, String version, SiteGround 
         Optional<SiteCover> cover, Optional<SiteDose> dose, Optional<EarthworksResult> earthworks,
         Optional<StagesResult> stages, List<PartBuilt> partBuilt,
         List<SettingOutPoint> settingOut, WaysOut waysOut, Optional<SlopeChecks> slopes,
-        GearDigging digging) {
+        SiteHazards hazards, GearDigging digging) {
     /** Copies the lists. */
     public Assessment {
         cautions = List.copyOf(cautions);

@@ -19,6 +19,7 @@ import bermwright.site.footprint.SiteShapes;
 import bermwright.site.haulage.Earthworks;
 import bermwright.site.haulage.EarthworksInput;
 import bermwright.site.haulage.EarthworksResult;
+import bermwright.site.hazard.SiteHazards;
 import bermwright.site.laydown.Laydown;
 import bermwright.site.laydown.LaydownOfHull;
 import bermwright.site.plan.Hull;
@@ -168,12 +169,16 @@ public final class Assessments {
         findings.addAll(HullBurial.notReckoned(plan, cover));
         WaysOut waysOut = WaysOut.of(shapes, cover);
         findings.addAll(waysOut.findings());
+        SiteHazards hazards = SiteHazards.of(plan, cover, dose);
+        findings.addAll(hazards.findings());
+        models.addAll(hazards.notes());
         progress.report(1, "done");
         return new Assessment(plan, site.name, Version.text(), ground, Cautions.of(ground), each(models),
                 Numbered.worstFirst(findings), hulls(plan, bed, new Parts(laydowns, cover, dose, burials)), shapes,
                 Optional.of(cover), dose, work.earthworks, work.stages, partBuilt,
                 work.stages.map(StagesResult::settingOut).orElseGet(() -> asked != Asked.EVERYTHING ? List.of()
-                        : SettingOut.of(StagesInput.under(plan, cover, Optional.empty()))), waysOut, slopes, digging);
+                        : SettingOut.of(StagesInput.under(plan, cover, Optional.empty()))), waysOut, slopes,
+                hazards, digging);
     }
 
     private record Work(Optional<EarthworksResult> earthworks, Optional<StagesResult> stages) {

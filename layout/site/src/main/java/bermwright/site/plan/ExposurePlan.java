@@ -20,16 +20,26 @@ import java.util.OptionalDouble;
  * @param response          {@code built in}, or a response table as a path beside the plan
  * @param moreResponses     response tables of other quantities or the other time, as paths beside the plan
  * @param limits            limits to be met
- * @param annotations              note, own keys and the keys given
+ * @param hazards           what covers are judged for besides radiation
+ * @param annotations       note, own keys and the keys given
  */
 public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<SolarActivity> solarActivity,
         Optional<LocalDate> solarDate, OptionalDouble modulationW, Optional<String> event,
         Optional<String> eventSpectrumFile, String response, List<String> moreResponses, List<Limit> limits,
-        Annotations annotations) {
+        HazardPlan hazards, Annotations annotations) {
     /** Copies the lists. */
     public ExposurePlan {
         moreResponses = List.copyOf(moreResponses);
         limits = List.copyOf(limits);
+    }
+
+    /** An exposure with the usual hazards besides radiation. */
+    public ExposurePlan(double stayDays, double hoursOutsideADay, Optional<SolarActivity> solarActivity,
+            Optional<LocalDate> solarDate, OptionalDouble modulationW, Optional<String> event,
+            Optional<String> eventSpectrumFile, String response, List<String> moreResponses, List<Limit> limits,
+            Annotations annotations) {
+        this(stayDays, hoursOutsideADay, solarActivity, solarDate, modulationW, event, eventSpectrumFile, response,
+                moreResponses, limits, HazardPlan.USUAL, annotations);
     }
 
     /** Presets of solar activity. */

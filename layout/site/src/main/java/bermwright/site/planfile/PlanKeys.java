@@ -8,6 +8,7 @@ import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hatch;
+import bermwright.site.plan.HazardPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.KeepOut;
 import bermwright.site.plan.LandingPad;
@@ -130,6 +131,7 @@ public final class PlanKeys {
         table.put(Machine.class, WorkKeys.MACHINE);
         table.put(ExposurePlan.class, WorkKeys.EXPOSURE);
         table.put(ExposurePlan.Limit.class, WorkKeys.LIMIT);
+        table.put(HazardPlan.class, WorkKeys.HAZARDS);
         table.put(Rules.class, WorkKeys.RULES);
         table.put(WorkStep.class, WorkKeys.WORK_STEP);
         return Collections.unmodifiableMap(table);

@@ -49,8 +49,12 @@ public enum Unit {
     MEGAPASCAL("MPa", 1e6, 1),
     /** Gigapascals. */
     GIGAPASCAL("GPa", 1e9, 1),
-    /** Kelvins, as a difference. */
+    /** Kelvins. */
     KELVIN("K", 1, 1),
+    /** Watts a metre and kelvin. */
+    WATT_A_METRE_KELVIN("W/m K", 1, 1),
+    /** Joules a kilogram and kelvin. */
+    JOULE_A_KILOGRAM_KELVIN("J/kg K", 1, 1),
     /** Millisieverts. */
     MILLISIEVERT("mSv", 1, 1000),
     /** A pure number. */

@@ -10,6 +10,7 @@ import bermwright.shielding.dose.OrganDose;
 import bermwright.shielding.spectrum.SolarActivity;
 import bermwright.lowering.rig.DesignFactors;
 import bermwright.site.plan.ExposurePlan;
+import bermwright.site.plan.HazardPlan;
 import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.WorkStep;
 import bermwright.site.planfile.Key.Standard;
@@ -70,7 +71,46 @@ final class WorkKeys {
             standard("more_responses", "moreResponses", new ValueType.Many(Types.NAME), Standard.none(),
                     "More response tables, as paths beside the plan: of the other time (a day or an event), or of an"
                             + " organ, with a line \"# quantity: gray equivalent, skin\"; limits are judged by them."),
-            standard("limits", "limits", Types.many(ExposurePlan.Limit.class), Standard.none(), "Limits to be met."));
+            standard("limits", "limits", Types.many(ExposurePlan.Limit.class), Standard.none(), "Limits to be met."),
+            standard("hazards", "hazards", Types.part(HazardPlan.class), Standard.ofItsParts(),
+                    "What covers are judged for besides radiation."));
+
+    static final List<Key> HAZARDS = List.of(
+            standard("perforation_chance", "perforationChance", Types.shareAboveNone(),
+                    Standard.of(HazardPlan.USUAL.perforationChance(), CHOSEN),
+                    "Greatest chance that a meteoroid perforates a hull in the stay."),
+            standard("landings", "landings", new ValueType.Count(Range.between(0, 10_000)),
+                    Standard.of(HazardPlan.USUAL.landings(), CHOSEN), "Landings on each pad in the stay."),
+            standard("thrown_soil_t", "thrownSoil", Types.quantity(Unit.TONNE, Range.between(0, 10_000)),
+                    Standard.of(26, "Metzger (2024), Icarus 417: 11 to 26 t for the landers of the first crews, from"
+                            + " memory; the greater one"),
+                    "Soil that one landing throws about; nothing on a paved pad."),
+            standard("mean_surface_temperature_K", "surfaceTemperature",
+                    Types.quantity(Unit.KELVIN, Range.between(20, 400)),
+                    Standard.of(HazardPlan.USUAL.surfaceTemperature(), "Apollo 15 heat flow, preliminary report: 252 K"
+                            + " at 1 m and some 35 K less at the surface; polar ground is far colder"),
+                    "Mean temperature of the ground's surface."),
+            standard("surface_temperature_swing_K", "surfaceSwing",
+                    Types.quantity(Unit.KELVIN, Range.between(0, 200)),
+                    Standard.of(HazardPlan.USUAL.surfaceSwing(), "half of 95 to 390 K at the equator, from memory,"
+                            + " rounded"),
+                    "Swing of that temperature in a lunar day, either way."),
+            standard("cabin_temperature_K", "cabinTemperature", Types.quantity(Unit.KELVIN, Range.between(200, 350)),
+                    Standard.of(HazardPlan.USUAL.cabinTemperature(), CHOSEN), "Temperature inside the hulls."),
+            standard("conductivity_W_m_K", "conductivity",
+                    Types.quantity(Unit.WATT_A_METRE_KELVIN, Range.above(0, 10)),
+                    Standard.of(HazardPlan.USUAL.conductivity(), "chosen here, between 0.0034 (Hayne et al. 2017, at"
+                            + " 1 m) and 0.014 to 0.025 (Apollo 15 heat flow, preliminary report)"),
+                    "Heat conductivity of placed soil."),
+            standard("specific_heat_J_kg_K", "specificHeat",
+                    Types.quantity(Unit.JOULE_A_KILOGRAM_KELVIN, Range.above(0, 5000)),
+                    Standard.of(HazardPlan.USUAL.specificHeat(), "Hemingway et al. (1973) at 250 K, from memory"),
+                    "Specific heat of soil."),
+            standard("quake_acceleration_m_s2", "quakeAcceleration",
+                    Types.quantity(Unit.METRE_A_SECOND_SQUARED, Range.between(0, 20)),
+                    Standard.of(HazardPlan.USUAL.quakeAcceleration(), "light shaking, 0.14 to 0.38 m/s2 (Wald et al."
+                            + " 1999, from memory), as beyond 50 km from a large shallow quake (Watters et al. 2024)"),
+                    "Greatest acceleration of the ground in the stay, level."));
 
     static final List<Key> LIMIT = List.of(
             optional("published", "published", Types.words(LimitInForce.names().toArray(String[]::new)),
