@@ -18,7 +18,7 @@ import bermwright.foundation.Require;
  *     worksheet of crater sizes"
  */
 public record SoilCrater(double density, double strength, double gravity) {
-    /** Soil that keeps the wall below whole, over the depth of the crater in deep soil (1): the rule for thick walls. */
+    /** Soil that keeps the wall below whole, over the crater's depth in deep soil (1): the rule for thick walls. */
     public static final double MARGIN = 1.8;
     private static final double K = 0.132;
     private static final double MU = 0.41;

@@ -80,8 +80,8 @@ public final class ThrownSoil {
      * @return the note
      */
     public static ModelNote note() {
-        return new ModelNote("thrown-soil", "soil thrown by landings as a sheet of up to 3 degrees, thinned by the square"
-                + " of the distance; grains of 1 mm at 2 km/s against skin and soil",
+        return new ModelNote("thrown-soil", "soil thrown by landings as a sheet of up to 3 degrees, thinned by the"
+                + " square of the distance; grains of 1 mm at 2 km/s against skin and soil",
                 "landers of the size of those that have landed people, open ground between pad and hull; heavier"
                         + " landers throw more and coarser soil",
                 "a factor of 2.5 in the soil thrown (11 to 26 t a landing), more in speed: 300 to 2000 m/s",

@@ -75,7 +75,7 @@ public record ShakenSlope(double atRest, double shaken, double yield) {
                 "accelerations are modelled, none was measured: light shaking 0.14 to 0.38 m/s2, moderate to 0.9 m/s2;"
                         + " strength of the soil by a third",
                 ModelNote.Status.PROVISIONAL, "Newmark (1965), Geotechnique 15, 139; shaking by distance: Watters et"
-                        + " al. (2024), Planetary Science Journal 5, 22; accelerations of its classes: Wald et al. (1999),"
-                        + " Earthquake Spectra 15, 557, from memory");
+                        + " al. (2024), Planetary Science Journal 5, 22; accelerations of its classes: Wald et al."
+                        + " (1999), Earthquake Spectra 15, 557, from memory");
     }
 }

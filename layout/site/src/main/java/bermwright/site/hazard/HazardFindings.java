@@ -40,8 +40,8 @@ final class HazardFindings {
             }
             case THROWN_SOIL -> {
                 if (!isOpen) {
-                    findings.add(made(plan, CoverRule.COVER_THROWN_SOIL, Level.WARN, line, text("A pad lies %.0f m away:"
-                            + " grains of 1 mm at 2 km/s perforate %s.", hull.thrown().distance(),
+                    findings.add(made(plan, CoverRule.COVER_THROWN_SOIL, Level.WARN, line, text("A pad lies %.0f m"
+                            + " away: grains of 1 mm at 2 km/s perforate %s.", hull.thrown().distance(),
                             line.measure().unit().equals("mm") ? "the bare skin" : "the soil over it")));
                 }
             }

@@ -91,8 +91,8 @@ final class HazardsOfHull {
         if (!part.isKnown()) {
             return JudgedCover.open(place, Hazard.METEOROIDS, "the cover depth is not known everywhere");
         } else if (bare > 0 && SkinOfHull.of(hull).isEmpty()) {
-            return JudgedCover.open(place, Hazard.METEOROIDS, text("%.0f m2 of skin lie bare and the plan states no skin"
-                    + " of a known material", bare));
+            return JudgedCover.open(place, Hazard.METEOROIDS, text("%.0f m2 of skin lie bare and the plan states no"
+                    + " skin of a known material", bare));
         }
         double allowed = asked.perforationChance();
         double chance = MeteoroidFlux.chance(hits.expected(part));
@@ -187,7 +187,8 @@ final class HazardsOfHull {
     private Optional<JudgedCover> byQuake(JudgedCover.Place place, HullHazards.Quake quake) {
         return Double.isNaN(quake.height()) ? Optional.empty() : Optional.of(JudgedCover.of(place, Hazard.MOONQUAKE,
                 new JudgedCover.Measure(quake.shaken(), 1, "1", true), Double.NaN, text("factor of safety of the mound,"
-                        + " %.1f m high, while the ground shakes with %.2f m/s2; %.2f at rest, it slides from %.2f m/s2",
+                        + " %.1f m high, while the ground shakes with %.2f m/s2; %.2f at rest, it slides from %.2f"
+                        + " m/s2",
                         quake.height(), asked.quakeAcceleration(), quake.atRest(), quake.yield())));
     }
 
