@@ -163,15 +163,11 @@ public final class Assessments {
         List<PartBuilt> partBuilt = work.stages.isEmpty() || dose.isEmpty() ? List.of()
                 : PartBuilt.of(plan, cover, work.stages.get(), sources, progress.part(0.75, 0.98));
         work.stages.ifPresent(s -> findings.addAll(PartBuilt.findings(plan, s.stages(), partBuilt)));
-        List<HullBurial> burials = HullBurial.of(plan, cover);
-        burials.forEach(b -> findings.addAll(b.findings()));
-        burials.forEach(b -> models.add(b.supports().note()));
+        List<HullBurial> burials = burials(HullBurial.of(plan, cover), findings, models);
         findings.addAll(HullBurial.notReckoned(plan, cover));
         WaysOut waysOut = WaysOut.of(shapes, cover);
         findings.addAll(waysOut.findings());
-        SiteHazards hazards = SiteHazards.of(plan, cover, dose);
-        findings.addAll(hazards.findings());
-        models.addAll(hazards.notes());
+        SiteHazards hazards = hazards(SiteHazards.of(plan, cover, dose), findings, models);
         progress.report(1, "done");
         return new Assessment(plan, site.name, Version.text(), ground, Cautions.of(ground), each(models),
                 Numbered.worstFirst(findings), hulls(plan, bed, new Parts(laydowns, cover, dose, burials)), shapes,
@@ -179,6 +175,18 @@ public final class Assessments {
                 work.stages.map(StagesResult::settingOut).orElseGet(() -> asked != Asked.EVERYTHING ? List.of()
                         : SettingOut.of(StagesInput.under(plan, cover, Optional.empty()))), waysOut, slopes,
                 hazards, digging);
+    }
+
+    private static List<HullBurial> burials(List<HullBurial> burials, List<Finding> findings, List<ModelNote> models) {
+        burials.forEach(b -> findings.addAll(b.findings()));
+        burials.forEach(b -> models.add(b.supports().note()));
+        return burials;
+    }
+
+    private static SiteHazards hazards(SiteHazards hazards, List<Finding> findings, List<ModelNote> models) {
+        findings.addAll(hazards.findings());
+        models.addAll(hazards.notes());
+        return hazards;
     }
 
     private record Work(Optional<EarthworksResult> earthworks, Optional<StagesResult> stages) {

@@ -33,15 +33,6 @@ public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<So
         limits = List.copyOf(limits);
     }
 
-    /** An exposure with the usual hazards besides radiation. */
-    public ExposurePlan(double stayDays, double hoursOutsideADay, Optional<SolarActivity> solarActivity,
-            Optional<LocalDate> solarDate, OptionalDouble modulationW, Optional<String> event,
-            Optional<String> eventSpectrumFile, String response, List<String> moreResponses, List<Limit> limits,
-            Annotations annotations) {
-        this(stayDays, hoursOutsideADay, solarActivity, solarDate, modulationW, event, eventSpectrumFile, response,
-                moreResponses, limits, HazardPlan.USUAL, annotations);
-    }
-
     /** Presets of solar activity. */
     public enum SolarActivity {
         /** Solar minimum, modulation index 10: the most cosmic rays. */
