@@ -22,6 +22,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -71,13 +73,34 @@ class DemoRunTest {
 
     @Test
     void thePageStandsAloneAndShowsEveryHull() throws IOException {
-        String page = Files.readString(folder.resolve("report.html"));
+        String page = pages();
         for (String word : List.of("alder", "birch", "cedar", "<svg", "Larkspur Shelf")) {
             assertTrue(page.contains(word), word);
         }
         assertFalse(page.matches("(?s).*(src|href)=\"(https?:)?//.*"), "the page reaches for the network");
         assertTrue(Files.size(folder.resolve("drawings/plan-site.svg")) > 10_000);
         assertTrue(Files.size(folder.resolve("exchange/site.geojson")) > 1000);
+    }
+
+    private static String pages() throws IOException {
+        StringBuilder all = new StringBuilder();
+        for (String name : List.of("report", "planner", "reviewer", "excavation")) {
+            all.append(Files.readString(folder.resolve(name + ".html")));
+        }
+        return all.toString();
+    }
+
+    @Test
+    void theReportsAreHandedOverAsPdfSmallEnoughToSend() throws IOException {
+        for (String name : List.of("planner", "reviewer", "excavation")) {
+            Path file = folder.resolve(name + ".pdf");
+            assertTrue(Files.size(file) < 5_000_000, name);
+            try (PDDocument document = Loader.loadPDF(file.toFile())) {
+                assertTrue(document.getDocumentCatalog().getMarkInfo().isMarked(), name);
+                assertTrue(!name.equals("reviewer") || document.getNumberOfPages() < 40,
+                        name + ": " + document.getNumberOfPages());
+            }
+        }
     }
 
     @Test
@@ -110,7 +133,7 @@ class DemoRunTest {
 
     /** A figure of JSON stands in the same characters in the file and on the page. */
     private static void agree(AnswerTable<?> table, Iterable<JsonNode> found, String... files) throws IOException {
-        String page = Files.readString(folder.resolve("report.html"));
+        String page = pages();
         Set<String> rows = new HashSet<>();
         for (String file : files) {
             List<String> lines = Files.readAllLines(folder.resolve("tables").resolve(file + ".csv"));

@@ -36,6 +36,7 @@ class ArchitectureTest {
     static Stream<Arguments> rules() {
         return Stream.of(
                 Arguments.of(House.SCREENS_IN_THE_EDITOR_ONLY, List.of("bermwright.report.planted")),
+                Arguments.of(House.PDF_LAYOUT_IN_ONE_ROOM_ONLY, List.of("bermwright.report.planted")),
                 Arguments.of(House.POLYGONS_IN_TWO_ROOMS_ONLY, List.of("bermwright.site.planted")),
                 Arguments.of(House.REFERENCE_SYSTEMS_IN_ONE_ROOM_ONLY, List.of("bermwright.site.planted")),
                 Arguments.of(House.NO_FILES_IN_LOWERING, List.of("bermwright.lowering.planted")),

@@ -31,6 +31,11 @@ final class House {
             .should().dependOnClassesThat().resideInAnyPackage("org.apache.sis..", "org.opengis..")
             .because("file libraries stop where height files are read");
 
+    static final ArchRule PDF_LAYOUT_IN_ONE_ROOM_ONLY = noClasses()
+            .that().resideOutsideOfPackage("bermwright.report.pdf..")
+            .should().dependOnClassesThat().resideInAnyPackage("com.openhtmltopdf..")
+            .because("a page knows nothing of the program that sets it");
+
     static final ArchRule NO_FILES_IN_LOWERING = noClasses().that().resideInAPackage("bermwright.lowering..")
             .should().dependOnClassesThat().resideInAnyPackage("java.nio.file..", "java.nio.channels..",
                     "com.fasterxml..")

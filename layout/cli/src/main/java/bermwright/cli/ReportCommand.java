@@ -4,17 +4,22 @@ package bermwright.cli;
 import bermwright.filestore.WholeFolder;
 import bermwright.foundation.InputException;
 import bermwright.report.Reports;
+import bermwright.report.reader.DocumentControl;
+import bermwright.report.reader.Handover;
+import bermwright.report.reader.Reader;
 import bermwright.site.assessment.Assessment;
-import bermwright.site.assessment.Assessments;
-import bermwright.site.assessment.SiteGround;
-import bermwright.site.plan.Plan;
-import bermwright.site.planfile.PlanFiles;
+import bermwright.site.comparison.Comparison;
+import bermwright.site.judgement.Judgements;
+import bermwright.site.planfile.JudgementFiles;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -33,6 +38,20 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "DIR", required = true, description = "Where to; made where it is not there.")
     private Path directory;
 
+    @Option(names = "--for", paramLabel = "READERS", split = ",", description = "Whose reports: planner, reviewer,"
+            + " excavation, with commas between; all three.")
+    private List<String> readers = List.of();
+
+    @Option(names = "--date", paramLabel = "DATE", description = "Date of the reports, such as 2031-02-14; none is"
+            + " stated otherwise, so that the same input gives the same files.")
+    private Optional<String> date = Optional.empty();
+
+    @Option(names = "--revision", paramLabel = "REVISION", description = "Letter or number of the revision.")
+    private String revision = "";
+
+    @Option(names = "--against", paramLabel = "OLD", description = "An earlier plan: what changed since is reported.")
+    private Optional<Path> against = Optional.empty();
+
     @Parameters(paramLabel = "PLAN", description = "The plan file.")
     private Path planFile;
 
@@ -43,12 +62,16 @@ final class ReportCommand implements Callable<Integer> {
             throw InputException.badValue(new InputException.Place("", 0, "--out"), directory.toString(),
                     "a folder, or the name of one to be made");
         }
-        Plan plan = PlanFiles.read(planFile);
+        DocumentControl.Issue issue = new DocumentControl.Issue(revision, date.map(d -> Days.day("--date", d)));
+        Set<Reader> asked = asked();
+        Judgements judgements = JudgementFiles.of(planFile);
         check();
-        SiteGround ground = SiteGround.read(plan, planFile, console.progress().part(0, 0.02));
-        Assessment assessment = Assessments.standard().run(plan, planFile.toString(), ground,
-                console.progress().part(0.02, 0.8));
-        Path page = written(assessment, console);
+        double share = against.isPresent() ? 0.5 : 1;
+        Optional<Assessment> earlier = against.map(old -> Assessed.plan(old, console.progress().part(0, 0.4)));
+        Assessment assessment = Assessed.plan(planFile, console.progress().part(0.8 * (1 - share), 0.8));
+        Reports.Order order = new Reports.Order(asked, issue, new Handover.Review(judgements,
+                earlier.map(e -> Comparison.of(e, assessment))));
+        Path page = written(assessment, order, console);
         console.progress().end();
         if (json) {
             ObjectNode answer = CommonJson.of(assessment);
@@ -59,6 +82,14 @@ final class ReportCommand implements Callable<Integer> {
             console.out().printf("Written: %s%n", page);
         }
         return ExitCode.of(assessment.findings()).number();
+    }
+
+    private Set<Reader> asked() {
+        Set<Reader> asked = EnumSet.noneOf(Reader.class);
+        readers.forEach(word -> asked.add(Reader.of(word.strip()).orElseThrow(() -> InputException.badValue(
+                new InputException.Place("", 0, "--for"), word, "planner, reviewer, excavation, with commas"
+                + " between"))));
+        return asked.isEmpty() ? EnumSet.allOf(Reader.class) : asked;
     }
 
     /** Refuses a folder that can't be replaced before the long work begins. */
@@ -79,9 +110,9 @@ final class ReportCommand implements Callable<Integer> {
                 directory + " cannot be written to (" + e + ")", "a folder that can be written to", Optional.of(e));
     }
 
-    private Path written(Assessment assessment, Console console) {
+    private Path written(Assessment assessment, Reports.Order order, Console console) {
         try {
-            Reports.write(assessment, directory, console.progress().part(0.8, 1));
+            Reports.write(assessment, order, directory, console.progress().part(0.8, 1));
             return directory.resolve(Reports.PAGE);
         } catch (IOException e) {
             throw notWritten(e);

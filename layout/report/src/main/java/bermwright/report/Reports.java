@@ -2,7 +2,6 @@
 package bermwright.report;
 
 import bermwright.filestore.WholeFolder;
-import bermwright.foundation.ModelNote;
 import bermwright.foundation.Progress;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.exchange.DxfFile;
@@ -11,11 +10,16 @@ import bermwright.report.exchange.GeoJsonFile;
 import bermwright.report.exchange.GeoPackageFile;
 import bermwright.report.exchange.SiteFrame;
 import bermwright.report.page.Html;
+import bermwright.report.page.PageFrame;
 import bermwright.report.page.Table;
-import bermwright.report.page.Table.Column;
-import bermwright.report.sheet.DefaultSheets;
+import bermwright.report.pdf.PdfFile;
+import bermwright.report.reader.DocumentControl;
+import bermwright.report.reader.Handover;
+import bermwright.report.reader.Opening;
+import bermwright.report.reader.Pack;
+import bermwright.report.reader.Reader;
+import bermwright.report.reader.Studies;
 import bermwright.report.sheet.FindingSheets;
-import bermwright.report.sheet.Words;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.Version;
 import bermwright.site.planfile.PlanFiles;
@@ -23,16 +27,21 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 
 /**
- * Writes what is handed over: one page, drawings, tables and exchange files.
+ * Writes what is handed over: a start page, a report for each reader as page and PDF, drawings, tables and exchange
+ * files.
  *
  * <p>Nothing is computed here; every figure is the assessment's own.
  */
 public final class Reports {
-    /** Name of the page. */
+    /** Name of the page to start from. */
     public static final String PAGE = "report.html";
     private static final String RULES = "rules.html";
 
@@ -40,23 +49,64 @@ public final class Reports {
     }
 
     /**
-     * Writes all of it into a new folder, which then takes the place of the old one as a whole.
+     * What is asked for.
+     *
+     * @param readers whose reports
+     * @param issue   revision and date
+     * @param review  what was judged, and the earlier plan
+     */
+    public record Order(Set<Reader> readers, DocumentControl.Issue issue, Handover.Review review) {
+        /** All reports, without revision, date and review. */
+        public static final Order ALL = new Order(EnumSet.allOf(Reader.class), DocumentControl.Issue.NOT_STATED,
+                Handover.Review.NONE);
+
+        /** Copies the readers, in their order. */
+        public Order {
+            readers = Collections.unmodifiableSet(EnumSet.copyOf(readers));
+        }
+    }
+
+    /**
+     * Writes all reports, as {@link #write(Assessment, Order, Path, Progress)}.
      *
      * @param assessment the assessment
+     * @param directory  where to
+     * @param progress   told how far the work has come; may cancel it
+     * @return the start page's file
+     * @throws IOException if something cannot be written
+     */
+    public static Path write(Assessment assessment, Path directory, Progress progress) throws IOException {
+        return write(assessment, Order.ALL, directory, progress);
+    }
+
+    /**
+     * Writes what is ordered into a new folder, which then takes the place of the old one as a whole.
+     *
+     * @param assessment the assessment
+     * @param order      what is asked for
      * @param directory  where to; made where it is not there; an earlier report there is replaced, a folder with other
      *                   files is refused
      * @param progress   told how far the work has come; may cancel it, and then nothing is left behind
-     * @return the page's file
+     * @return the start page's file
      * @throws IOException if something cannot be written
      * @throws java.util.concurrent.CancellationException if the work was cancelled
      */
-    public static Path write(Assessment assessment, Path directory, Progress progress) throws IOException {
+    public static Path write(Assessment assessment, Order order, Path directory, Progress progress)
+            throws IOException {
         WholeFolder.check(directory);
-        progress.report(0, "drawing");
-        Pack pack = new Pack();
-        String page = page(assessment, pack);
         progress.check();
-        WholeFolder.write(directory, folder -> write(assessment, pack, page, new Draft(folder, progress)));
+        Studies studies = Studies.of(assessment, progress.part(0, 0.4));
+        progress.report(0.4, "drawing");
+        Handover handover = new Handover(assessment, studies, DocumentControl.of(assessment, order.issue),
+                order.review);
+        Map<Reader, Pack> reports = new EnumMap<>(Reader.class);
+        for (Reader reader : order.readers) {
+            progress.check();
+            reports.put(reader, handover.report(reader));
+        }
+        Pack start = start(handover, order.readers);
+        progress.check();
+        WholeFolder.write(directory, folder -> write(handover, start, reports, new Draft(folder, progress)));
         progress.report(1, "written");
         return directory.toAbsolutePath().resolve(PAGE);
     }
@@ -64,22 +114,37 @@ public final class Reports {
     private record Draft(Path folder, Progress progress) {
     }
 
-    private static void write(Assessment assessment, Pack pack, String page, Draft draft) throws IOException {
-        draft.progress.report(0.7, "writing the page, drawings and tables");
-        Files.writeString(draft.folder.resolve(PAGE), page, StandardCharsets.UTF_8);
+    private static void write(Handover handover, Pack start, Map<Reader, Pack> reports, Draft draft)
+            throws IOException {
+        draft.progress.report(0.5, "writing pages, drawings and tables");
+        Files.writeString(draft.folder.resolve(PAGE), start.text(), StandardCharsets.UTF_8);
         Files.writeString(draft.folder.resolve(RULES), rules(), StandardCharsets.UTF_8);
         Path drawings = Files.createDirectories(draft.folder.resolve("drawings"));
-        for (Drawing drawing : pack.drawings) {
-            drawing.write(drawings);
-        }
         Path tables = Files.createDirectories(draft.folder.resolve("tables"));
-        for (Table table : pack.tables) {
-            Files.writeString(tables.resolve(table.name() + ".csv"), table.csv(), StandardCharsets.UTF_8);
+        written(start, drawings, tables);
+        for (Map.Entry<Reader, Pack> report : reports.entrySet()) {
+            draft.progress.check();
+            String name = report.getKey().word();
+            String text = report.getValue().text();
+            Files.writeString(draft.folder.resolve(name + ".html"), text, StandardCharsets.UTF_8);
+            written(report.getValue(), drawings, tables);
+            draft.progress.report(0.55 + 0.1 * report.getKey().ordinal(), "setting the " + name + "'s report as PDF");
+            PdfFile.write(draft.folder.resolve(name + ".pdf"), text,
+                    handover.control().issue().date().orElse(DocumentControl.NO_DATE), handover.control().program());
         }
         draft.progress.check();
         draft.progress.report(0.85, "writing exchange files");
-        exchange(assessment, Files.createDirectories(draft.folder.resolve("exchange")), draft.progress);
+        exchange(handover.assessment(), Files.createDirectories(draft.folder.resolve("exchange")), draft.progress);
         draft.progress.check();
+    }
+
+    private static void written(Pack pack, Path drawings, Path tables) throws IOException {
+        for (Drawing drawing : pack.drawings()) {
+            drawing.write(drawings);
+        }
+        for (Table table : pack.tables()) {
+            Files.writeString(tables.resolve(table.name() + ".csv"), table.csv(), StandardCharsets.UTF_8);
+        }
     }
 
     /** The catalogue of findings as a page of its own. */
@@ -87,58 +152,36 @@ public final class Reports {
         return new Html().open("first").heading(1, "top", "Catalogue of findings").paragraph("Every rule that a finding"
                 + " can come from. A finding of level refuse says that the plan must not be carried out so; warn, that"
                 + " somebody must decide; note, that it is worth knowing.").table(FindingSheets.catalogue()).close()
-                .page("Catalogue of findings", "Bermwright " + Version.text() + ".");
+                .page(PageFrame.plain("Catalogue of findings", "Bermwright " + Version.text() + "."));
     }
 
-    private static String page(Assessment assessment, Pack pack) {
-        String title = assessment.plan().title().isBlank() ? assessment.planName() : assessment.plan().title();
-        Html page = pack.page.open("first").heading(1, "top", title);
-        page.paragraph("Assessment of the plan " + fileName(assessment) + ", made with Bermwright "
-                + assessment.version() + ". The plan as it was read stands in exchange/plan.json.");
+    /** The page to start from: what governs, and where each reader reads on. */
+    private static Pack start(Handover handover, Set<Reader> readers) {
+        Assessment assessment = handover.assessment();
+        Pack pack = new Pack();
+        DocumentControl control = handover.control();
+        Html page = pack.page().open("first").heading(1, "top", control.title());
+        page.paragraph("Start page of the reports on the plan " + control.file() + ", revision and date "
+                + (control.issue().revision().isBlank() ? "not stated" : control.issue().revision()) + ", "
+                + control.date() + ". Each reader has a report of their own:");
+        readers.forEach(reader -> page.beside(reader.word() + ".html", reader.title() + ": page")
+                .beside(reader.word() + ".pdf", reader.title() + ": PDF, to print and sign"));
         page.open("caution").paragraph("Read first.").list(assessment.cautions()).close();
-        page.links(List.of(new Html.Link("summary", "What governs"), new Html.Link("planner", "Surface planner"),
-                new Html.Link("reviewer", "Crew-safety reviewer"), new Html.Link("excavation", "Excavation lead"),
-                new Html.Link("behind", "What stands behind")));
         new Summary(assessment).write(pack);
         page.beside(RULES, "Catalogue of findings: every rule, what it measures and where its limit is from");
-        page.close().open("planner");
-        DisciplineParts readers = new DisciplineParts(assessment, pack);
-        readers.planner();
-        page.close().open("reviewer");
-        readers.reviewer();
-        page.close().open("excavation");
-        readers.excavation();
         page.close().open("behind");
-        behind(assessment, pack);
+        behind(handover, pack);
         page.close();
-        return page.page(title, "Planning figures only. Lowering: qualified riggers and engineers, local codes and"
-                + " licensed practice decide. Radiation: qualified health physics decides; as low as reasonably"
-                + " achievable. Plan " + fileName(assessment) + ", Bermwright " + assessment.version() + ".");
+        return pack.framed(control.title(), "Start page of the reports on " + control.title(), "",
+                "Planning figures only. Plan " + control.file() + ", " + control.program() + ".");
     }
 
-    private static String fileName(Assessment assessment) {
-        Path name = Path.of(assessment.planName()).getFileName();
-        return name == null ? assessment.planName() : name.toString();
-    }
-
-    private static void behind(Assessment assessment, Pack pack) {
-        Html page = pack.page;
+    private static void behind(Handover handover, Pack pack) {
+        Html page = pack.page();
         page.heading(2, "behind", "What stands behind the figures");
-        page.paragraph("Each model with the range in which it holds, how far it may be off, and where it is from.");
-        pack.table(models(assessment.models()));
-        page.heading(3, "soil", "Assumptions: the soil as it was taken");
-        pack.table(DefaultSheets.soil(assessment.plan()));
-        page.heading(3, "defaults", "Assumptions: defaults taken");
-        page.paragraph("What the plan does not state was taken as follows.");
-        pack.table(DefaultSheets.table(assessment.plan()));
+        pack.table(Opening.models(handover.assessment().models()));
         page.heading(3, "conventions", "How to read positions and angles");
-        page.list(List.of("East and north are projected metres in the elevation file's reference system; one projected"
-                + " metre is " + Words.fixed(assessment.ground().grid().metreScale(), 6) + " true metres here.",
-                "Distances, volumes and slopes are true ones.",
-                "Azimuths run clockwise from grid north. Tilt is 0° standing and 90° lying on the fitted ground.",
-                "Left and right are seen looking from a hull's base to its far end with the lay-down side down.",
-                "Low and high are the 16th and 84th percentile.",
-                "Heights smaller than a cell or within the elevation spread are not known, never clear."));
+        page.list(Opening.conventions(handover.assessment()));
         page.heading(3, "files", "Files beside this page");
         page.list(List.of("drawings: every drawing as SVG.", "tables: every table as comma-separated values, units in"
                 + " the column names.",
@@ -148,17 +191,6 @@ public final class Reports {
                 "exchange/surfaces: the finished ground, its slope, the placed soil, the cover depth and each lift as"
                 + " GeoTIFF, and the finished ground and each lift as triangles in LandXML 1.2 and as 3-D faces in DXF"
                 + " (the prepared ground in LandXML), in projected metres; lifts.csv says which file is which lift."));
-        page.heading(3, "cautions", "Cautions");
-        page.list(assessment.cautions());
-    }
-
-    private static Table models(List<ModelNote> models) {
-        return new Table("models", "Models", List.of(Column.words("id", "model"), Column.words("status", "status"),
-                Column.words("model", "what is computed"), Column.words("valid_for", "valid for"),
-                Column.words("spread", "spread"), Column.words("source", "source")), models.stream().map(m -> List.of(
-                m.id(), m.status() == ModelNote.Status.COMPUTED ? m.status().word()
-                : m.status().word().toUpperCase(Locale.ROOT), m.model(), m.validFor(), m.spread(),
-                m.source())).toList());
     }
 
     private static void exchange(Assessment assessment, Path directory, Progress progress) throws IOException {

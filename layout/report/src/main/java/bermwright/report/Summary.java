@@ -5,6 +5,8 @@ import bermwright.finding.Finding;
 import bermwright.finding.Numbered;
 import bermwright.foundation.ModelNote;
 import bermwright.report.page.Html;
+import bermwright.report.reader.HullWords;
+import bermwright.report.reader.Pack;
 import bermwright.report.sheet.FindingSheets;
 import bermwright.report.sheet.Marks;
 import bermwright.report.sheet.PlanSheets;
@@ -18,7 +20,7 @@ import java.util.List;
  */
 record Summary(Assessment assessment) {
     void write(Pack pack) {
-        Html page = pack.page;
+        Html page = pack.page();
         page.heading(2, "summary", "What governs");
         verdict(page);
         listed(page, Finding.Level.REFUSE);

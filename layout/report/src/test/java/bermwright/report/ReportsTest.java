@@ -15,6 +15,9 @@ import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.DrawingXml;
 import bermwright.report.drawing.Svg;
+import bermwright.report.pdf.PdfFile;
+import bermwright.report.reader.DocumentControl;
+import bermwright.report.reader.Reader;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.planfile.PlanFiles;
@@ -59,13 +62,61 @@ class ReportsTest {
         Path plan = out.resolve("exchange/plan.json");
         assertEquals(PlanFiles.text(assessment.plan()), Files.readString(plan), "the plan as it was read");
         assertEquals(assessment.plan(), PlanFiles.read(plan));
-        page = Files.readString(file);
+        StringBuilder all = new StringBuilder(Files.readString(file));
+        for (Reader reader : Reader.values()) {
+            all.append(Files.readString(out.resolve(reader.word() + ".html")));
+        }
+        page = all.toString();
     }
 
     private static List<Path> files(String ending) throws IOException {
         try (Stream<Path> all = Files.walk(out)) {
             return all.filter(p -> p.toString().endsWith(ending)).sorted().toList();
         }
+    }
+
+    @Test
+    void eachReportOpensWithItsAnswerInFiveLinesAndIsWellFormed() throws IOException {
+        for (Reader reader : Reader.values()) {
+            String text = Files.readString(out.resolve(reader.word() + ".html"));
+            String answer = text.substring(text.indexOf("<ol class=\"answer\">"), text.indexOf("</ol>"));
+            assertEquals(5, answer.split("<li>", -1).length - 1, reader.title());
+            assertTrue(text.indexOf("<ol class=\"answer\">") < text.indexOf("<h2"), "the answer comes first");
+            assertTrue(text.contains("site plan.json") && text.contains("revision") && text.contains("SHA-256"));
+            DrawingXml.read(text.substring(text.indexOf("<html")));
+        }
+    }
+
+    @Test
+    void pdfsAreTaggedCarryTheirFontsAndAPageNumberAndNameEachHullOnItsSheet() throws Exception {
+        Poppler.need("pdfinfo", "pdffonts", "pdftotext", "qpdf");
+        for (Reader reader : Reader.values()) {
+            String file = out.resolve(reader.word() + ".pdf").toString();
+            Poppler.run("qpdf", "--check", file);
+            String about = Poppler.run("pdfinfo", file);
+            assertTrue(about.matches("(?s).*Tagged: +yes.*"), about);
+            assertTrue(about.contains("2000"), "the stated date stands for none: " + about);
+            List<String> fonts = Poppler.run("pdffonts", file).lines().skip(2).toList();
+            assertTrue(fonts.size() >= 2, fonts::toString);
+            fonts.forEach(f -> assertTrue(f.matches(".* yes yes yes +\\d+ +\\d+"), f));
+            String text = Poppler.run("pdftotext", "-layout", file, "-");
+            String[] sheets = text.split("\f");
+            for (int i = 0; i < sheets.length; i++) {
+                assertTrue(sheets[i].contains((i + 1) + " / " + sheets.length), reader + ", sheet " + (i + 1));
+                assertTrue(sheets[i].contains("revision not stated") || sheets[i].contains("lowering sheet"),
+                        reader + ", head of sheet " + (i + 1));
+            }
+            assertTrue(Files.size(Path.of(file)) < 5_000_000);
+        }
+    }
+
+    @Test
+    void aPageGivesTheSamePdfEachTime() throws IOException {
+        String text = Files.readString(out.resolve("excavation.html"));
+        Path again = directory.resolve("again.pdf");
+        PdfFile.write(again, text, DocumentControl.NO_DATE, "Bermwright " + assessment.version());
+        assertEquals(-1, Files.mismatch(out.resolve("excavation.pdf"), again));
+        Files.delete(again);
     }
 
     @Test
@@ -116,7 +167,8 @@ class ReportsTest {
     @Test
     void thePageAsksForNothingAndEscapesWhatUsersWrote() {
         assertFalse(page.contains("<script"));
-        assertFalse(page.matches("(?s).*(src|href)=\"(?!#|rules.html\"|data:image/png)[^\"]*\".*"));
+        assertFalse(page.matches("(?s).*(src|href)=\"(?!#|"
+                + "(rules|planner|reviewer|excavation)[.](html|pdf)\"|data:image/png)[^\"]*\".*"));
         assertFalse(page.replace("http://www.w3.org/2000/svg",
                 "").matches("(?s).*(url\\((?!#)|@import|<link|<iframe).*"));
         assertTrue(page.contains(Svg.escaped(SiteOfTests.HOSTILE)));
@@ -214,8 +266,8 @@ class ReportsTest {
         for (String caution : assessment.cautions()) {
             assertTrue(page.contains(Svg.escaped(caution)), caution);
         }
-        for (String heading : List.of("For the surface planner", "For the crew-safety reviewer",
-                "For the excavation lead", "What governs", "What stands behind the figures")) {
+        for (String heading : List.of("What governs", "What stands behind the figures", "Dose against each limit",
+                "Clearances", "Volumes and borrow", "Lifts and their levels", "Ways out and ways to shelter")) {
             assertTrue(page.contains(">" + heading + "</h2>"), heading);
         }
         Set<String> models = csv("models").stream().skip(1).map(r -> r.get(0)).collect(Collectors.toSet());

@@ -4,6 +4,7 @@ package bermwright.editor.view;
 import bermwright.editor.edit.Part;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
+import bermwright.foundation.Azimuth;
 import bermwright.report.sheet.DoseSheets;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.exposure.JudgedLimit;
@@ -65,7 +66,9 @@ final class DosePane extends ScrollPane {
         shownHull = hull;
         Optional<DoseSheets> sheets = assessment.flatMap(a -> a.dose()
                 .map(dose -> new DoseSheets(a.plan().exposure(), dose)));
-        background.start(SKY_LANE, progress -> DrawingView.prepared(sheets.flatMap(s -> hull.flatMap(s::sky))),
+        Optional<Azimuth> north = assessment.get().ground().file().scale().trueNorth();
+        background.start(SKY_LANE, progress -> DrawingView.prepared(sheets.flatMap(s -> hull.flatMap(
+                h -> s.sky(h, north)))),
                 Background.Listener.of(sky::show, this::failed));
         if (!isSame) {
             background.start(LANE, progress -> drawn(sheets), Background.Listener.of(this::show, this::failed));

@@ -35,6 +35,8 @@ public enum MapStyle {
     FALL_ZONE("fall zone of a pole", Look.line(Ink.DARK_GREY, 1.1, "6 2 1 2")),
     /** Where a parting line may lash. */
     SNAP_BACK("snap-back zone", Look.area(Ink.RED, 1.1, "4 3", Patterns.FALLING)),
+    /** Something where it was in an earlier plan. */
+    BEFORE("as it was before", Look.line(Ink.DARK_GREY, 1.8, "4 4")),
     /** All that a falling body can pass over. */
     SWEEP("lowering sweep", Look.area(Ink.ORANGE, 2.0, "12 4", Patterns.RISING)),
     /** Where a hull may land. */

@@ -3,6 +3,7 @@ package bermwright.report.page;
 
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.Svg;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -18,10 +19,15 @@ public final class Html {
     private static final int LINE_OF_ITS_OWN = 450;
     /** Drawings lower than this share of their width are printed two to a page. */
     private static final double WIDE = 0.65;
+    /** Where the contents list goes. */
+    private static final String CONTENTS = "<!-- contents -->\n";
+    /** Tables with more columns than this are read row by row on a narrow screen. */
+    private static final int BROAD = 3;
     private final StringBuilder body = new StringBuilder();
+    private final List<Link> headings = new ArrayList<>();
 
     /**
-     * A heading that can be linked to.
+     * A heading that can be linked to; those of level 2 stand in the contents list.
      *
      * @param level 1 to 4
      * @param id    where links lead
@@ -29,6 +35,9 @@ public final class Html {
      * @return this
      */
     public Html heading(int level, String id, String words) {
+        if (level == 2) {
+            headings.add(new Link(id, words));
+        }
         body.append("<h" + level + " id=\"" + Svg.escaped(id) + "\">" + Svg.escaped(words) + "</h" + level + ">\n");
         return this;
     }
@@ -42,7 +51,8 @@ public final class Html {
     public Html decisions(List<List<String>> rows) {
         body.append("<table class=\"decisions\"><tbody>\n");
         for (List<String> row : rows) {
-            body.append("<tr><td><b>").append(Svg.escaped(row.get(0))).append("</b> ").append(Svg.escaped(row.get(1)))
+            body.append("<tr><td class=\"which\"><b>").append(Svg.escaped(row.get(0))).append("</b> ")
+                    .append(Svg.escaped(row.get(1)))
                     .append("</td><td>").append(Svg.escaped(row.get(2))).append(" <b>").append(Svg.escaped(row.get(3)))
                     .append("</b></td></tr>\n");
         }
@@ -102,6 +112,37 @@ public final class Html {
     }
 
     /**
+     * The answer of a page: short questions, each with its answer in a line or two.
+     *
+     * @param lines question and answer of each
+     * @return this
+     */
+    public Html answer(List<Link> lines) {
+        body.append("<ol class=\"answer\">\n");
+        lines.forEach(line -> body.append("<li><b>").append(Svg.escaped(line.id)).append("</b> ")
+                .append(Svg.escaped(line.words)).append("</li>\n"));
+        body.append("</ol>\n");
+        return this;
+    }
+
+    /**
+     * The list of all headings of level 2, also those that follow, with the number of their sheet in print.
+     *
+     * @return this
+     */
+    public Html contents() {
+        body.append(CONTENTS);
+        return this;
+    }
+
+    private String contentsList() {
+        StringBuilder list = new StringBuilder("<div class=\"contents\"><b>Contents</b>\n<ol>\n");
+        headings.forEach(link -> list.append("<li><a href=\"#").append(Svg.escaped(link.id)).append("\">")
+                .append(Svg.escaped(link.words)).append("</a></li>\n"));
+        return list.append("</ol></div>\n").toString();
+    }
+
+    /**
      * Links to headings, in a row.
      *
      * @param links id and words of each
@@ -116,10 +157,10 @@ public final class Html {
     }
 
     /**
-     * A link to a heading.
+     * A link to a heading, or a question with its answer.
      *
-     * @param id    the heading's id
-     * @param words its words
+     * @param id    the heading's id, or the question
+     * @param words its words, or the answer
      */
     public record Link(String id, String words) {
     }
@@ -131,7 +172,10 @@ public final class Html {
      * @return this
      */
     public Html table(Table table) {
-        body.append("<div class=\"table\"><table>\n<caption>").append(Svg.escaped(table.title()))
+        boolean cards = table.columns().size() > BROAD && table.columns().stream()
+                .filter(c -> c.kind() == Table.Kind.WORDS).count() > 1;
+        body.append("<div class=\"table\"><table").append(kinds(table, cards)).append(">\n<caption>")
+                .append(Svg.escaped(table.title()))
                 .append(" <span class=\"file\">").append(Svg.escaped(table.name())).append(".csv</span></caption>\n")
                 .append("<thead><tr>");
         int[] longest = IntStream.range(0, table.columns().size()).map(i -> table.rows().stream()
@@ -144,19 +188,27 @@ public final class Html {
         }
         body.append("</tr></thead>\n<tbody>\n");
         for (List<String> row : table.rows()) {
-            row(table, row, longest);
+            row(table, row, longest, cards);
         }
         body.append("</tbody></table></div>\n");
         return this;
     }
 
-    private void row(Table table, List<String> row, int[] longest) {
+    /** Style classes of a table: read row by row on a narrow screen, and with room to sign. */
+    private static String kinds(Table table, boolean cards) {
+        boolean signed = table.columns().stream().anyMatch(c -> c.key().equals("signature"));
+        String words = (cards ? "cards" : "") + (signed ? " signed" : "");
+        return words.isEmpty() ? "" : " class=\"" + words.strip() + "\"";
+    }
+
+    private void row(Table table, List<String> row, int[] longest, boolean cards) {
         List<Integer> below = IntStream.range(0, longest.length)
                 .filter(i -> longest[i] > LINE_OF_ITS_OWN && !row.get(i).isEmpty()).boxed().toList();
         body.append(below.isEmpty() ? "<tr>" : "<tr class=\"more-follows\">");
         for (int i = 0; i < longest.length; i++) {
             if (longest[i] <= LINE_OF_ITS_OWN) {
-                body.append("<td").append(style(table.columns().get(i), longest[i])).append('>')
+                body.append("<td").append(style(table.columns().get(i), longest[i])).append(cards ? " data-label=\""
+                        + Svg.escaped(table.columns().get(i).heading()) + "\"" : "").append('>')
                         .append(Svg.escaped(row.get(i))).append("</td>");
             }
         }
@@ -186,9 +238,9 @@ public final class Html {
     }
 
     /**
-     * Opens a part of the page for one reader.
+     * Opens a part of the page.
      *
-     * @param kind style class
+     * @param kind style classes
      * @return this
      */
     public Html open(String kind) {
@@ -209,24 +261,25 @@ public final class Html {
     /**
      * The whole page.
      *
-     * @param title  its title
-     * @param footer words at the end of the page and at the foot of every printed one
-     * @return the text of the file
+     * @param frame title and what stands at head and foot
+     * @return the text of the file, which is well-formed XML too
      */
-    public String page(String title, String footer) {
-        return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
-                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
+    public String page(PageFrame frame) {
+        return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
+                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n"
+                + "<meta name=\"description\" content=\"" + Svg.escaped(frame.description()) + "\"/>\n"
                 + "<meta http-equiv=\"Content-Security-Policy\""
-                + " content=\"default-src 'none'; img-src data:; style-src 'unsafe-inline'\">\n"
-                + "<title>" + Svg.escaped(title) + "</title>\n<style>\n"
-                + Styles.withFooter(footer) + "</style>\n</head>\n<body>\n"
-                + body + "<footer>" + Svg.escaped(footer) + "</footer>\n</body>\n</html>\n";
+                + " content=\"default-src 'none'; img-src data:; style-src 'unsafe-inline'\"/>\n"
+                + "<title>" + Svg.escaped(frame.title()) + "</title>\n<style>\n"
+                + Styles.of(frame) + "</style>\n</head>\n<body>\n"
+                + body.toString().replace(CONTENTS, contentsList())
+                + "<div class=\"foot\">" + Svg.escaped(frame.foot()) + "</div>\n</body>\n</html>\n";
     }
 
     private static String style(Table.Column column, int longest) {
         if (column.kind() == Table.Kind.NUMBER) {
             return " class=\"number\"";
         }
-        return longest > LONG ? " class=\"long\"" : "";
+        return longest > LONG ? " class=\"long\"" : longest == 0 ? " class=\"blank\"" : "";
     }
 }

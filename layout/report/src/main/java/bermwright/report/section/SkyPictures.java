@@ -9,6 +9,7 @@ import bermwright.report.drawing.Ink;
 import bermwright.report.drawing.Picture;
 import bermwright.report.drawing.Svg;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
 
 /**
@@ -19,8 +20,9 @@ import java.util.function.DoubleBinaryOperator;
  * @param title   title for people
  * @param views   one view a station
  * @param classes classes of areal density
+ * @param trueNorth azimuth of true north, clockwise from grid north; empty where it is not known
  */
-public record SkyPictures(String name, String title, List<View> views, Classes classes) {
+public record SkyPictures(String name, String title, List<View> views, Classes classes, Optional<Azimuth> trueNorth) {
     private static final double WIDTH = 960;
     private static final double CELL = 236;
     private static final double RADIUS = 92;
@@ -63,7 +65,11 @@ public record SkyPictures(String name, String title, List<View> views, Classes c
         double end = TOP + 18 + (CELL + 30) * rowCount;
         svg.text(new Dot(14, end + 8), "Equal areas are equal parts of the sky. Rings at 0°, 30° and 60° elevation. "
                 + "The cross marks the weakest direction.", "font-size", "11", "fill", Ink.DARK_GREY);
-        return svg.drawing(title, new Dot(WIDTH, end + 18));
+        svg.text(new Dot(14, end + 24), trueNorth.map(n -> "N is grid north, from which azimuths run clockwise; the"
+                + " arrow TN points to true north, " + Math.round(n.degrees()) + "° clockwise from it.")
+                .orElse("N is grid north, from which azimuths run clockwise; true north is not known."), "font-size",
+                "11", "fill", Ink.DARK_GREY);
+        return svg.drawing(title, new Dot(WIDTH, end + 34));
     }
 
     private void view(Svg svg, View view, Dot middle) {
@@ -74,7 +80,8 @@ public record SkyPictures(String name, String title, List<View> views, Classes c
             svg.circle(middle, RADIUS * reach(Math.toRadians(elevation)), "fill", "none", "stroke",
                     elevation == 0 ? Ink.BLACK : "#ffffff", "stroke-width", elevation == 0 ? "1.4" : "0.8");
         }
-        String[] letters = {"N", "E", "S", "W"};
+        trueNorth.ifPresent(north -> trueNorth(svg, middle, north));
+        String[] letters = {"grid N", "E", "S", "W"};
         for (int i = 0; i < letters.length; i++) {
             double turn = Math.PI / 2 * i;
             svg.text(new Dot(middle.x() + (RADIUS + 10) * Math.sin(turn), middle.y() - (RADIUS + 10) * Math.cos(turn)
@@ -96,6 +103,22 @@ public record SkyPictures(String name, String title, List<View> views, Classes c
         svg.text(new Dot(middle.x(), middle.y() + RADIUS + 44), "towards azimuth "
                 + Math.round(view.weakest.degrees()) + "°, elevation " + Math.round(Math.toDegrees(view.elevation))
                 + "°", "text-anchor", "middle", "font-size", "11");
+    }
+
+    /** An arrow inside the horizon towards true north, seen on dark and on light. */
+    private static void trueNorth(Svg svg, Dot middle, Azimuth north) {
+        double x = north.east();
+        double y = -north.north();
+        Dot tip = new Dot(middle.x() + RADIUS * x, middle.y() + RADIUS * y);
+        Dot back = new Dot(middle.x() + (RADIUS - 22) * x, middle.y() + (RADIUS - 22) * y);
+        svg.line(back, tip, "stroke", "#ffffff", "stroke-width", "5");
+        svg.line(back, tip, "stroke", Ink.BLACK, "stroke-width", "2");
+        svg.outline(List.of(tip, new Dot(tip.x() - 9 * x - 4 * y, tip.y() - 9 * y + 4 * x),
+                new Dot(tip.x() - 9 * x + 4 * y, tip.y() - 9 * y - 4 * x)), "fill", Ink.BLACK, "stroke", "#ffffff",
+                "stroke-width", "0.8");
+        svg.text(new Dot(middle.x() + (RADIUS - 32) * x, middle.y() + (RADIUS - 32) * y + 4), "TN", "text-anchor",
+                "middle", "font-size", "11", "font-weight", "bold", "stroke", "#ffffff", "stroke-width", "3",
+                "paint-order", "stroke");
     }
 
     private int colour(View view, int column, int row) {

@@ -76,15 +76,16 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
     /**
      * The sky as the stations of a hull see it through skin and soil.
      *
-     * @param hull the hull's id
+     * @param hull      the hull's id
+     * @param trueNorth azimuth of true north, clockwise from grid north; empty where it is not known
      * @return the drawing; empty where the hull has no station with a dose
      */
-    public Optional<Drawing> sky(String hull) {
+    public Optional<Drawing> sky(String hull, Optional<Azimuth> trueNorth) {
         List<SkyPictures.View> views = dose.stations().stream().filter(s -> s.hull().equals(hull))
                 .map(DoseSheets::view).toList();
         return views.isEmpty() ? Optional.empty() : Optional.of(new SkyPictures(Drawing.name("sky", hull), "Hull "
-                + hull + ": areal density between each station and the sky, skin counted as soil", views, SKY)
-                .drawing());
+                + hull + ": areal density between each station and the sky, skin counted as soil", views, SKY,
+                trueNorth).drawing());
     }
 
     private static SkyPictures.View view(StationDose station) {

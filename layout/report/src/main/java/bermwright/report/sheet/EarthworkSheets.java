@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.sheet;
 
+import bermwright.foundation.ModelNote;
 import bermwright.report.drawing.Bars;
 import bermwright.report.drawing.Chart;
 import bermwright.report.drawing.Dot;
@@ -11,15 +12,19 @@ import bermwright.report.map.MapStyle;
 import bermwright.report.page.Table.Column;
 import bermwright.report.page.Table;
 import bermwright.site.answer.Answers;
+import bermwright.site.haulage.DugGround;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.haulage.Haul;
 import bermwright.site.haulage.SoilNeed;
+import bermwright.site.plan.BorrowGround;
 import bermwright.site.stages.GearDigging;
 import bermwright.site.stages.SlopeChecks;
+import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 
 /**
  * The drawings and tables of soil and hauls, also for the editor.
@@ -29,6 +34,7 @@ import java.util.Locale;
 public record EarthworkSheets(EarthworksResult soil) {
     private static final int MOST_SOURCES = 6;
     private static final double MEGA = 1e6;
+    private static final String ENERGY = "haul-energy";
 
     /**
      * Where each hull's and fill's soil comes from, in bank volume; ramps are left out, for they go back.
@@ -87,7 +93,7 @@ public record EarthworkSheets(EarthworksResult soil) {
 
     /** Bank, loose and placed volumes with their spread. */
     public Table volumes() {
-        return new Table("volumes", "Soil to be moved" + Marks.of(soil.notes()), List.of(
+        return new Table("volumes", "Soil to be moved" + mark(), List.of(
                 Column.words("soil", "soil"), Column.number("value", "value"), Column.words("unit", "unit")),
                 Answers.EARTHWORKS.figures().stream().map(f -> List.of(f.heading(), f.text(soil),
                         f.unit().orElseThrow().symbol())).toList());
@@ -154,12 +160,50 @@ public record EarthworkSheets(EarthworksResult soil) {
     }
 
     private Table hauls(String name, String title, List<Haul> shown) {
-        return AnswerSheets.table(name, title + Marks.of(soil.notes()), Answers.HAULS, shown);
+        return AnswerSheets.table(name, title + mark() + (driving().isEmpty() ? "" : "; driving energy is "
+                + driving()), Answers.HAULS, shown);
+    }
+
+    /** Marks of all models but that of the driving energy, on which neither volumes nor hours rest. */
+    private String mark() {
+        return Marks.of(soil.notes().stream().filter(n -> !n.id().equals(ENERGY)).toList());
+    }
+
+    /** How little the driving energy can be leaned on; empty where it can. */
+    private String driving() {
+        return soil.notes().stream().filter(n -> n.id().equals(ENERGY) && n.status() != ModelNote.Status.COMPUTED)
+                .map(n -> n.status().word().toUpperCase(Locale.ROOT)).findFirst().orElse("");
+    }
+
+    /** The borrow grounds: how deep each is dug, the level of its floor, what it gives and what is left. */
+    public Table borrow(ElevationGrid ground, List<BorrowGround> grounds) {
+        List<List<String>> rows = new ArrayList<>();
+        for (DugGround dug : soil.dug()) {
+            grounds.stream().filter(g -> g.id().equals(dug.from())).findFirst().ifPresent(g -> {
+                double[] heights = g.area().corners().stream().mapToDouble(ground::height).filter(Double::isFinite)
+                        .toArray();
+                double low = DoubleStream.of(heights).min().orElse(Double.NaN);
+                double high = DoubleStream.of(heights).max().orElse(Double.NaN);
+                rows.add(List.of(dug.from(), Words.fixed(dug.usable(), 0), Words.fixed(dug.used(), 0),
+                        Words.fixed(dug.usable() - dug.used(), 0), Words.fixed(dug.depth(), 2),
+                        Words.fixed(g.greatestDepth(), 2), Words.fixed(low - dug.depth(), 2),
+                        Words.fixed(high - dug.depth(), 2), Words.degrees(g.sideSlope()),
+                        Words.fixed(g.keepClear(), 1)));
+            });
+        }
+        return new Table("borrow", "Borrow grounds: the floor follows the ground at the depth dug; its lowest and"
+                + " highest corner in heights of the elevation file", List.of(Column.words("from", "borrow ground"),
+                Column.number("usable_m3", "usable, bank (m³)"), Column.number("used_m3", "taken, bank (m³)"),
+                Column.number("left_m3", "left, bank (m³)"), Column.number("depth_m", "dug to depth (m)"),
+                Column.number("greatest_depth_m", "deepest allowed (m)"),
+                Column.number("floor_low_m", "floor, lowest corner (m)"),
+                Column.number("floor_high_m", "floor, highest corner (m)"),
+                Column.number("side_slope_deg", "sides (°)"), Column.number("keep_clear_m", "kept clear (m)")), rows);
     }
 
     /** Hours and days by machine. */
     public Table machines() {
-        return AnswerSheets.table("machines", "Machines" + Marks.of(soil.notes()), Answers.MACHINES,
+        return AnswerSheets.table("machines", "Machines" + mark(), Answers.MACHINES,
                 soil.machineDays());
     }
 

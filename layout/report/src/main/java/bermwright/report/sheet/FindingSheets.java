@@ -9,6 +9,7 @@ import bermwright.report.page.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /** The findings with the numbers they carry on drawings and in tables. */
 public final class FindingSheets {
@@ -39,6 +40,27 @@ public final class FindingSheets {
 
     private static String figure(OptionalDouble value) {
         return value.isPresent() ? Finding.Figures.number(value.getAsDouble()).replace(",", "") : "";
+    }
+
+    /**
+     * Findings of a reader in the columns that are read on paper; the file of all findings has more.
+     *
+     * @param findings all findings
+     * @param shown    which of them
+     * @return the table
+     */
+    public static Table shown(List<Finding> findings, Predicate<Finding> shown) {
+        List<List<String>> rows = Numbered.of(findings).stream().filter(n -> shown.test(n.finding())).map(n -> {
+            Finding f = n.finding();
+            boolean figures = f.measured().isPresent() || f.limit().isPresent();
+            return List.of(n.number(), f.level().word(), f.subject(), f.text(), f.todo(), figure(f.measured()),
+                    figure(f.limit()), figures ? f.unit() : "", f.source());
+        }).toList();
+        return new Table("findings", "Findings, the worst first; the numbers stand on the drawings", List.of(
+                Column.words("number", "no."), Column.words("level", "level"), Column.words("subject", "about"),
+                Column.words("text", "what it means"), Column.words("todo", "what to do"),
+                Column.number("measured", "measured"), Column.number("limit", "limit"), Column.words("unit", "unit"),
+                Column.words("source", "limit from, or what it goes by")), rows);
     }
 
     /**

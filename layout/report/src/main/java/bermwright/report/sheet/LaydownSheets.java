@@ -2,6 +2,7 @@
 package bermwright.report.sheet;
 
 import bermwright.lowering.rest.RestPose;
+import bermwright.lowering.sequence.HoldPoint;
 import bermwright.lowering.thrust.LyingLanding;
 import bermwright.lowering.thrust.ThrusterResult;
 import bermwright.report.drawing.Chart;
@@ -13,6 +14,7 @@ import bermwright.site.laydown.LandingDisc;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -74,6 +76,31 @@ public record LaydownSheets(Hull hull) {
         f.add("speed of the far end if thrust fails at balance", r.freeFallSpeed(), 2, "m/s");
         return new Table(Drawing.name("thrusters", hull.id()), "Hull " + hull.id() + ": side thrusters"
                 + Marks.of(List.of(r.note())), Figures.COLUMNS, f.rows);
+    }
+
+    /** Where to stop and check while thrusters lay it down, to be signed. */
+    public Table holdPoints(ThrusterResult r) {
+        List<HoldPoint> points = new ArrayList<>(List.of(
+                new HoldPoint(0, "reach of the jets and sweep clear of people and gear; propellant, valves and each"
+                        + " thruster checked; pivot held along the ground both ways"),
+                new HoldPoint(r.balanceTilt(), "balance: thrust turns round from pushing to braking; compare it with"
+                        + " the table")));
+        r.abortTilt().ifPresent(tilt -> points.add(new HoldPoint(tilt, "last tilt at which one side lost can be held:"
+                + " go on only with all thrusters at work")));
+        points.add(new HoldPoint(r.atTilt(), "hardest braking: compare thrust and rate with the table"));
+        points.add(new HoldPoint(Math.PI / 2, "contact: thrust off, chocks on both sides, jets cold before anybody"
+                + " comes near"));
+        points.sort(Comparator.comparingDouble(HoldPoint::tilt));
+        return LoweringSheets.holdPoints(hull.id(), points);
+    }
+
+    /** Where to stop and check when it lands on its side, to be signed. */
+    public Table holdPoints(LyingLanding r) {
+        return LoweringSheets.holdPoints(hull.id(), List.of(
+                new HoldPoint(Math.PI / 2, "before descent: pad surveyed and clear, nobody within the reach of the"
+                        + " plume"),
+                new HoldPoint(Math.PI / 2, "after touchdown: chocks on both sides; the far end came down with up to "
+                        + Words.said(r.slapSpeed(), "m/s") + ": look the shell over before it is pressurised")));
     }
 
     /** Landing on the side in single figures. */

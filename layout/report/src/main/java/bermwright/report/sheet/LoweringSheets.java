@@ -26,6 +26,9 @@ public final class LoweringSheets {
     private static final double KILO = 1000;
     /** Rows of the tilt table stand this far apart in pages (rad); the file holds all tilts. */
     private static final double PAGE_STEP = Math.toRadians(5);
+    /** The same on the sheet that the crew holds in its hands, which is one page. */
+    private static final double SHEET_STEP = Math.toRadians(10);
+    private static final int SHEET_PARTS = 8;
 
     private LoweringSheets() {
     }
@@ -106,12 +109,23 @@ public final class LoweringSheets {
 
     /** The tilts that a page shows: every five degrees, balance, hand-over, the hardest pull, and at rest. */
     public static Table shownTilts(String hull, LoweringResult result) {
+        return tilts(hull, stepped(result, PAGE_STEP), "every 5° and the tilts that matter; the file holds all"
+                + Marks.of(result.notes()));
+    }
+
+    /** The tilts of the lowering sheet: every ten degrees and those that matter. */
+    public static Table sheetTilts(String hull, LoweringResult result) {
+        return tilts(hull, stepped(result, SHEET_STEP), "every 10° and the tilts that matter"
+                + Marks.of(result.notes()));
+    }
+
+    private static List<TiltState> stepped(LoweringResult result, double width) {
         List<TiltState> shown = new ArrayList<>();
         List<TiltState> all = result.tilts();
         for (int i = 0; i < all.size(); i++) {
             double tilt = all.get(i).tilt();
             double next = i + 1 < all.size() ? all.get(i + 1).tilt() : tilt;
-            boolean step = Math.abs(tilt / PAGE_STEP - Math.rint(tilt / PAGE_STEP)) < 1e-6;
+            boolean step = Math.abs(tilt / width - Math.rint(tilt / width)) < 1e-6;
             boolean hardest = Math.abs(tilt - result.atTilt()) < 1e-9;
             boolean turns = tilt <= result.balanceTilt() && next > result.balanceTilt()
                     || tilt <= result.handOverTilt() && next > result.handOverTilt();
@@ -119,8 +133,7 @@ public final class LoweringSheets {
                 shown.add(all.get(i));
             }
         }
-        return tilts(hull, shown, "every 5° and the tilts that matter; the file holds all"
-                + Marks.of(result.notes()));
+        return shown;
     }
 
     private static Table tilts(String hull, List<TiltState> tilts, String which) {
@@ -160,15 +173,37 @@ public final class LoweringSheets {
         return value.isPresent() ? Words.fixed(value.getAsDouble(), 2) : "";
     }
 
+    /** The parts with the least margin, short enough for one sheet. */
+    public static Table sheetParts(String hull, LoweringResult result) {
+        List<ChainRow> all = result.chain().governing();
+        List<List<String>> rows = all.stream().limit(SHEET_PARTS).map(row -> List.of(row.part().words() + "; "
+                + row.loadWords(), figure(row.demandShown()), figure(row.capacityShown()), row.unitShown(),
+                row.factor().isPresent() ? Words.fixed(row.factor().getAsDouble(), 2) : "",
+                Words.fixed(row.required(), 2), row.verdict().word())).toList();
+        return new Table(Drawing.name("least-margins", hull), "Hull " + hull + ": the " + rows.size() + " parts of "
+                + all.size() + " with the least margin" + Marks.of(result.notes()), List.of(
+                Column.words("part", "part; load case"), Column.number("demand", "demand"),
+                Column.number("capacity", "capacity"), Column.words("unit", "unit"),
+                Column.number("factor", "factor"), Column.number("required_factor", "required"),
+                Column.words("verdict", "verdict")), rows);
+    }
+
     /** Where to stop and check. */
     public static Table holdPoints(String hull, LoweringResult result) {
+        return holdPoints(hull, result.holdPoints());
+    }
+
+    /** Hold points with room for name, signature and time. */
+    static Table holdPoints(String hull, List<HoldPoint> points) {
         List<List<String>> rows = new ArrayList<>();
-        for (HoldPoint point : result.holdPoints()) {
-            rows.add(List.of(Integer.toString(rows.size() + 1), Words.degrees(point.tilt()), point.check(), ""));
+        for (HoldPoint point : points) {
+            rows.add(List.of(Integer.toString(rows.size() + 1), Words.degrees(point.tilt()), point.check(), "", "",
+                    ""));
         }
         return new Table(Drawing.name("hold-points", hull), "Hull " + hull + ": hold points, to be signed", List.of(
                 Column.number("number", "no."), Column.number("tilt_deg", "tilt (°)"),
-                Column.words("check", "stop and check"), Column.words("signed", "signed")), rows);
+                Column.words("check", "stop and check"), Column.words("name", "name"),
+                Column.words("signature", "signature"), Column.words("time", "time")), rows);
     }
 
     /** Which balance is higher, in words with figures. */

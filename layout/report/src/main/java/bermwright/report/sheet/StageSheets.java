@@ -9,10 +9,12 @@ import bermwright.report.drawing.Ink;
 import bermwright.report.drawing.TimeBars;
 import bermwright.report.page.Table.Column;
 import bermwright.report.page.Table;
+import bermwright.site.assessment.HullAssessment;
 import bermwright.site.assessment.PartBuilt;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.WorkStep;
+import bermwright.site.pose.LyingPose;
 import bermwright.site.stages.SettingOutPoint;
 import bermwright.site.stages.Stage;
 import bermwright.site.stages.StagesResult;
@@ -20,6 +22,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -82,7 +85,7 @@ public record StageSheets(StagesResult work) {
         }
         List<Chart.Curve> curves = new ArrayList<>();
         high.forEach((station, dots) -> curves.add(new Chart.Curve(station, dots,
-                Ink.of(curves.size()).withMarker(Ink.Marker.values()[1 + curves.size() % 4]))));
+                Ink.scattered(Ink.of(curves.size()).colour(), Ink.Marker.values()[1 + curves.size() % 4]))));
         return new Chart("part-built", "Dose, high value, if work stopped as the covers rise" + Marks.of(models),
                 "days from the start of the work", StationDose.QUANTITY + " for the stay and event (mSv)", curves,
                 List.of(), List.of(), Chart.Scale.LOGARITHMIC).drawing();
@@ -140,6 +143,31 @@ public record StageSheets(StagesResult work) {
                 Column.words("critical", "critical"), Column.number("height_m", "soil up to (m)"),
                 Column.number("placed_m3", "placed (m³)"), Column.number("ramp_m3", "ramp (m³)"),
                 Column.words("lift_tops_m", "tops of its lifts (m)")), rows);
+    }
+
+    /**
+     * The top of each lift as a level, at both ends of its hull: lifts are level across and follow the bed along.
+     *
+     * @param hulls the hulls as assessed
+     * @return the table
+     */
+    public Table levels(List<HullAssessment> hulls) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Stage stage : work.stages()) {
+            Optional<LyingPose> pose = hulls.stream().filter(h -> h.hull().id().equals(stage.step().of())).findFirst()
+                    .flatMap(HullAssessment::lying);
+            for (int i = 0; pose.isPresent() && i < stage.soil().lifts().size(); i++) {
+                double top = stage.soil().lifts().get(i);
+                rows.add(List.of(stage.step().id(), stage.step().of(), Integer.toString(i + 1), Words.fixed(top, 2),
+                        Words.fixed(pose.get().bed().height(pose.get().axisStart().plan()) + top, 2),
+                        Words.fixed(pose.get().bed().height(pose.get().axisEnd().plan()) + top, 2)));
+            }
+        }
+        return new Table("lift-levels", "Tops of the lifts as levels; datum: the heights of the elevation file",
+                List.of(Column.words("step", "step"), Column.words("hull", "hull"), Column.number("number", "lift"),
+                Column.number("top_over_bed_m", "top over the hull's bed (m)"),
+                Column.number("level_base_m", "level at the base end (m)"),
+                Column.number("level_far_m", "level at the far end (m)")), rows);
     }
 
     /** Points to be staked out. */

@@ -40,7 +40,7 @@ class TableAndPageTest {
     void aPageEscapesAllWordsAndAsksForNothingFromTheNetwork() {
         String page = new Html().open("first").heading(1, HOSTILE, HOSTILE).paragraph(HOSTILE).note("caution", HOSTILE)
                 .list(List.of(HOSTILE)).table(table(HOSTILE)).links(List.of(new Html.Link("a", HOSTILE))).close()
-                .page(HOSTILE, HOSTILE);
+                .page(new PageFrame(HOSTILE, HOSTILE, HOSTILE, HOSTILE, List.of(HOSTILE)));
         assertFalse(page.contains("<script"), page);
         assertFalse(page.contains("\u0007"));
         assertTrue(page.contains("&lt;script&gt;alert(&#39;x&#39;)&lt;/script&gt; &amp; &quot;q&quot;"));
@@ -53,7 +53,7 @@ class TableAndPageTest {
         Table table = new Table("means", "Means", List.of(Table.Column.words("means", "means"),
                 Table.Column.number("load_kN", "load (kN)"), Table.Column.words("against", "against it")),
                 List.of(List.of("lines", "58.3", "word ".repeat(200)), List.of("thrusters", "40.0", "")));
-        String page = new Html().table(table).page("t", "f");
+        String page = new Html().table(table).page(PageFrame.plain("t", "f"));
         assertFalse(page.contains("<th>against it</th>"));
         assertTrue(page.contains("<tr class=\"more\"><td colspan=\"2\"><i>against it:</i> word word"));
         assertEquals(1, page.split("class=\"more\"", -1).length - 1, "an empty cell makes no line");
@@ -62,7 +62,7 @@ class TableAndPageTest {
 
     @Test
     void theFootOfPrintedPagesCannotLeaveItsString() {
-        String page = new Html().page("t", "a\"; } </style> \\ é µ");
+        String page = new Html().page(PageFrame.plain("t", "a\"; } </style> \\ é µ"));
         assertTrue(page.contains("content: \"a\\22 ; \\7d  \\3c /style\\3e  \\5c  é µ\""), page);
         assertEquals(1, page.split("</style>", -1).length - 1);
     }

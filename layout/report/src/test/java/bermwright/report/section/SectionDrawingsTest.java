@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -77,6 +78,6 @@ class SectionDrawingsTest {
                     - 250 * Math.exp(-Math.pow(Math.cos(a - turn) - 1, 2) * 40 - e), new Azimuth(turn), 0.2, 180 + i));
         }
         check(new SkyPictures("sky-A", "Hull A: the sky through skin and soil", views, new Classes(List.of(100.0, 200.0,
-                400.0, 700.0, 1000.0), "g/cm²")).drawing());
+                400.0, 700.0, 1000.0), "g/cm²"), Optional.of(Azimuth.ofDegrees(60))).drawing());
     }
 }

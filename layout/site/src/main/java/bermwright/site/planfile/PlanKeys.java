@@ -50,7 +50,7 @@ public final class PlanKeys {
      * @throws IllegalArgumentException if the record is not one of the plan file's
      */
     public static List<Key> of(Class<? extends Record> type) {
-        List<Key> keys = TABLE.get(type);
+        List<Key> keys = TABLE.containsKey(type) ? TABLE.get(type) : JudgementKeys.TABLE.get(type);
         if (keys == null) {
             throw new IllegalArgumentException(type.getName() + " is not an object of the plan file");
         }

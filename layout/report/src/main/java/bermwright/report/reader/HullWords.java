@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.report;
+package bermwright.report.reader;
 
 import bermwright.finding.Finding;
 import bermwright.lowering.sequence.LoweringResult;
@@ -23,8 +23,13 @@ import java.util.stream.Collectors;
  * @param assessment the assessment
  * @param of         the hull's entry in it
  */
-record HullWords(Assessment assessment, HullAssessment of) {
-    List<String> lines() {
+public record HullWords(Assessment assessment, HullAssessment of) {
+    /**
+     * The sentences.
+     *
+     * @return one a line
+     */
+    public List<String> lines() {
         List<String> lines = new ArrayList<>();
         Hull hull = of.hull();
         lines.add(Words.said(hull.length(), "m") + " long, " + Words.said(hull.diameter(), "m") + " across, "
