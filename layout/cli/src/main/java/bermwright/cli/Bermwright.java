@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
             + " 3 our mistake."},
         subcommands = {AssessCommand.class, LowerCommand.class, CoverCommand.class, DoseCommand.class,
             EarthworksCommand.class, SizeCoverCommand.class, GroundCommand.class, ReportCommand.class,
-            CompareCommand.class, JudgeCommand.class,
+            DrawingsCommand.class, CompareCommand.class, JudgeCommand.class,
             SchemaCommand.class, RulesCommand.class, EditCommand.class})
 final class Bermwright implements Runnable {
     private final Console console;

@@ -19,6 +19,8 @@ import bermwright.report.reader.Opening;
 import bermwright.report.reader.Pack;
 import bermwright.report.reader.Reader;
 import bermwright.report.reader.Studies;
+import bermwright.report.scale.ScaleDrawings;
+import bermwright.report.scale.SheetSize;
 import bermwright.report.sheet.FindingSheets;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.Version;
@@ -120,6 +122,13 @@ public final class Reports {
         Files.writeString(draft.folder.resolve(PAGE), start.text(), StandardCharsets.UTF_8);
         Files.writeString(draft.folder.resolve(RULES), rules(), StandardCharsets.UTF_8);
         Path drawings = Files.createDirectories(draft.folder.resolve("drawings"));
+        draft.progress.report(0.52, "drawing to scale");
+        ScaleDrawings toScale = ScaleDrawings.of(handover.assessment(), handover.control().issue().revision(),
+                handover.control().issue().date().map(Object::toString).orElse(""));
+        for (SheetSize size : SheetSize.values()) {
+            draft.progress.check();
+            toScale.write(drawings, size);
+        }
         Path tables = Files.createDirectories(draft.folder.resolve("tables"));
         written(start, drawings, tables);
         for (Map.Entry<Reader, Pack> report : reports.entrySet()) {
@@ -183,8 +192,10 @@ public final class Reports {
         page.heading(3, "conventions", "How to read positions and angles");
         page.list(Opening.conventions(handover.assessment()));
         page.heading(3, "files", "Files beside this page");
-        page.list(List.of("drawings: every drawing as SVG.", "tables: every table as comma-separated values, units in"
-                + " the column names.",
+        page.list(List.of("drawings: every drawing as SVG; drawings/sheets-A3.pdf"
+                + " and sheets-A1.pdf: drawings to scale (site, hulls with sections, contours, borrow pits,"
+                + " setting-out), each sheet as SVG in the folder of the same name.",
+                "tables: every table as comma-separated values, units in the column names.",
                 "exchange: site.geojson (projected metres, not longitude and latitude), site.wkt"
                 + " (the reference system), site.dxf (release 12), site.gpkg (GeoPackage), plan.json (the plan as"
                 + " it was read).",

@@ -12,6 +12,7 @@ import bermwright.report.exchange.TinSurface;
 import bermwright.report.page.Table;
 import bermwright.report.page.Table.Column;
 import bermwright.report.sheet.Words;
+import bermwright.report.sheet.WorkGround;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.plan.WorkStep;

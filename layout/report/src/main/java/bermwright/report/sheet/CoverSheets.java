@@ -49,6 +49,15 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover, List<Wall>
      * @return the drawing
      */
     public Drawing longSection() {
+        return longCut().drawing();
+    }
+
+    /**
+     * What the section along the hull's axis shows, for drawings of other kinds.
+     *
+     * @return the section
+     */
+    public HullSection longCut() {
         DoubleFunction<Point> line = way -> base().moved(azimuth(), way / scale(), 0);
         double from = -reach(w -> line.apply(-w));
         double to = hull.length() + reach(w -> line.apply(hull.length() + w));
@@ -72,7 +81,7 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover, List<Wall>
         return new HullSection(Drawing.name("long-section", hull.id()), "Hull " + hull.id() + ": long section, azimuth "
                 + Words.fixed(azimuth().degrees(), 1) + "°", "along the lay-down azimuth from the base plane (m)",
                 surface(line, from, to, cover.natural()), surface(line, from, to, cover.finished()), List.of(outline),
-                cuts().along(line, from, to), passages.along(line, this::along), stations, dimensions).drawing();
+                cuts().along(line, from, to), passages.along(line, this::along), stations, dimensions);
     }
 
     /**
@@ -82,6 +91,16 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover, List<Wall>
      * @return the drawing; what lies to the left looking from base to far end is on the left
      */
     public Drawing crossSection(double along) {
+        return crossCut(along).drawing();
+    }
+
+    /**
+     * What the section across the hull shows, for drawings of other kinds.
+     *
+     * @param along distance of the cut from the base plane (m)
+     * @return the section
+     */
+    public HullSection crossCut(double along) {
         Vec3 axis = at(along, 0, 0);
         DoubleFunction<Point> line = right -> axis.plan().moved(azimuth(), 0, -right / scale());
         double from = -Math.min(reach(w -> line.apply(-w)), GREATEST_ACROSS);
@@ -106,7 +125,7 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover, List<Wall>
                 + Words.fixed(along, 1) + " m from the base plane, looking to the far end",
                 "across the axis (m), right positive", surface(line, from, to, cover.natural()),
                 surface(line, from, to, cover.finished()), List.of(circle), cuts().along(line, from, to),
-                passages.across(along, line, axis.z()), stations, dimensions).drawing();
+                passages.across(along, line, axis.z()), stations, dimensions);
     }
 
     /**

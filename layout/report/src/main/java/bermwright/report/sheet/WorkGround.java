@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.report;
+package bermwright.report.sheet;
 
 import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
@@ -26,7 +26,7 @@ import java.util.Set;
  *
  * <p>The nodes are those that the cover itself is described on, so nothing is interpolated where a mound stands.
  */
-final class WorkGround {
+public final class WorkGround {
     /** Most cells along a side; with 0.25 m they reach 512 m, and farther apart beyond that. */
     private static final int MOST_CELLS = 2048;
     /** Ground shown around the work, in projected metres; our own choice. */
@@ -54,7 +54,14 @@ final class WorkGround {
         this.dug = dug();
     }
 
-    static WorkGround of(Assessment assessment, SiteCover cover) {
+    /**
+     * The ground of a plan's work.
+     *
+     * @param assessment the assessment
+     * @param cover      its cover
+     * @return the surfaces
+     */
+    public static WorkGround of(Assessment assessment, SiteCover cover) {
         ElevationGrid grid = cover.finished();
         double spacing = grid.patches().stream().mapToDouble(p -> p.frame().spacing()).min()
                 .orElse(grid.frame().spacing());
@@ -65,8 +72,15 @@ final class WorkGround {
         return new WorkGround(assessment, cover, square(grid.frame(), spacing, corners));
     }
 
-    /** The least square of a power of two of cells that holds the places, its nodes on those of the grid. */
-    static GridFrame square(GridFrame grid, double spacing, List<Point> places) {
+    /**
+     * The least square of a power of two of cells that holds places, its nodes on those of a grid.
+     *
+     * @param grid    the grid
+     * @param spacing distance of the nodes wanted (m)
+     * @param places  the places
+     * @return the nodes
+     */
+    public static GridFrame square(GridFrame grid, double spacing, List<Point> places) {
         double west = places.stream().mapToDouble(Point::east).min().orElse(grid.west()) - AROUND;
         double south = places.stream().mapToDouble(Point::north).min().orElse(grid.south()) - AROUND;
         double wide = Math.max(places.stream().mapToDouble(Point::east).max().orElse(grid.eastEdge()) + AROUND - west,
@@ -91,7 +105,12 @@ final class WorkGround {
         return first + Math.round((inside - first) / spacing) * spacing;
     }
 
-    GridFrame frame() {
+    /**
+     * The nodes.
+     *
+     * @return their frame
+     */
+    public GridFrame frame() {
         return frame;
     }
 
@@ -100,7 +119,14 @@ final class WorkGround {
         return on(frame, surface);
     }
 
-    static double[] on(GridFrame nodes, ElevationGrid surface) {
+    /**
+     * Heights of a surface on nodes.
+     *
+     * @param nodes   the nodes
+     * @param surface the surface
+     * @return the heights (m), rows x columns; {@code NaN} where the ground is not known
+     */
+    public static double[] on(GridFrame nodes, ElevationGrid surface) {
         double[] heights = new double[nodes.size()];
         for (int i = 0; i < heights.length; i++) {
             heights[i] = surface.height(nodes.east(i % nodes.columns()), nodes.north(i / nodes.columns()));
@@ -108,8 +134,12 @@ final class WorkGround {
         return heights;
     }
 
-    /** The ground with benches, mounds and, as deep as their soil is needed, borrow pits. */
-    double[] finished() {
+    /**
+     * The ground with benches, mounds and, as deep as their soil is needed, borrow pits.
+     *
+     * @return heights (m), rows x columns
+     */
+    public double[] finished() {
         double[] heights = raised.clone();
         for (int i = 0; i < heights.length; i++) {
             heights[i] -= dug[i];
@@ -117,13 +147,21 @@ final class WorkGround {
         return heights;
     }
 
-    /** The ground after benches, before soil is placed or borrowed. */
-    double[] prepared() {
+    /**
+     * The ground after benches, before soil is placed or borrowed.
+     *
+     * @return heights (m), rows x columns
+     */
+    public double[] prepared() {
         return bed.clone();
     }
 
-    /** Soil placed as cover, upright (m), nothing where there is none. */
-    double[] placed() {
+    /**
+     * Soil placed as cover, upright.
+     *
+     * @return thickness (m), rows x columns, nothing where there is none
+     */
+    public double[] placed() {
         double[] thickness = raised.clone();
         for (int i = 0; i < thickness.length; i++) {
             thickness[i] -= bed[i];
@@ -131,13 +169,23 @@ final class WorkGround {
         return thickness;
     }
 
-    /** Whether soil is borrowed at a node. */
-    boolean isDug(int node) {
+    /**
+     * Whether soil is borrowed at a node.
+     *
+     * @param node its number: row times columns plus column
+     * @return true where it is
+     */
+    public boolean isDug(int node) {
         return dug[node] > BUILT;
     }
 
-    /** Whether soil is placed or a bed prepared at a node; a borrow pit's floor is known no better than its ground. */
-    boolean isBuilt(int node) {
+    /**
+     * Whether soil is placed or a bed prepared at a node; a borrow pit's floor is known no better than its ground.
+     *
+     * @param node its number: row times columns plus column
+     * @return true where it is
+     */
+    public boolean isBuilt(int node) {
         return Math.abs(raised[node] - bed[node]) > BUILT || Math.abs(bed[node] - natural[node]) > BUILT;
     }
 
@@ -158,8 +206,12 @@ final class WorkGround {
         return depth;
     }
 
-    /** The least way from the skin seen from above to the surface (m); missing beside the covered hulls. */
-    double[] coverDepth() {
+    /**
+     * The least way from the skin seen from above to the surface.
+     *
+     * @return depth (m), rows x columns; missing beside the covered hulls
+     */
+    public double[] coverDepth() {
         double[] depths = new double[frame.size()];
         Arrays.fill(depths, Double.NaN);
         SiteScene scene = SiteScene.of(assessment.plan(), cover);
