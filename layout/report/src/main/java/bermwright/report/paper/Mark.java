@@ -54,7 +54,8 @@ public sealed interface Mark {
             double shift = align == Align.LEFT ? width / 2 : align == Align.RIGHT ? -width / 2 : 0;
             double cos = Math.cos(turn);
             double sin = Math.sin(turn);
-            return new Patch(new Dot(at.x() + shift * cos - capital / 2 * sin, at.y() - shift * sin - capital / 2 * cos),
+            Dot middle = new Dot(at.x() + shift * cos - capital / 2 * sin, at.y() - shift * sin - capital / 2 * cos);
+            return new Patch(middle,
                     width / 2 + 0.15 * capital, 0.72 * capital, turn);
         }
     }

@@ -162,7 +162,8 @@ record CutDrawing(Sheet sheet, Dot zero, int scale, double taller, Patch room) {
         sheet.name(new Dot(p.x(), p.y() - 1.8), (what.isEmpty() ? "" : what + " ")
                 + String.format(Locale.ROOT, "%.2f", cut.y()), false);
         sheet.legend().add("level, in metres", (paper, box) -> paper.outline(Pen.THIN, List.of(
-                new Dot(box.middle().x(), box.middle().y() + 0.9), new Dot(box.middle().x() - 1.1, box.middle().y() - 0.9),
+                new Dot(box.middle().x(), box.middle().y() + 0.9),
+                new Dot(box.middle().x() - 1.1, box.middle().y() - 0.9),
                 new Dot(box.middle().x() + 1.1, box.middle().y() - 0.9))));
     }
 

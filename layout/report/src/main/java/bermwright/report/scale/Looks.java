@@ -45,9 +45,11 @@ final class Looks {
             case POLE_FOOT -> new Look("pole foot", Pen.MEDIUM, Optional.of(new Hatching(SLANT, 0.5, Pen.THIN)), true);
             case POLE_FALL_ZONE -> Look.line("reach of a falling pole", Pen.THIN.dashed(8.0, 1.5, 0.5, 1.0, 0.5, 1.5));
             case ANCHOR -> new Look("anchor", Pen.MEDIUM, Optional.of(new Hatching(-SLANT, 0.7, Pen.THIN)), true);
-            case ANCHOR_SOIL -> Look.hatched("soil that holds an anchor: do not dig", Pen.THIN.dashed(0.5, 0.7), 0, 1.4);
+            case ANCHOR_SOIL -> Look.hatched("soil that holds an anchor: do not dig", Pen.THIN.dashed(0.5, 0.7), 0,
+                    1.4);
             case WINCH -> new Look("winch", Pen.THICK, Optional.of(new Hatching(0, 0.6, Pen.THIN)), true);
-            case SNAP_BACK -> Look.line("snap-back zone of a parting line", Pen.THIN.dashed(4.0, 1.0, 0.4, 1.0, 0.4, 1.0));
+            case SNAP_BACK -> Look.line("snap-back zone of a parting line",
+                    Pen.THIN.dashed(4.0, 1.0, 0.4, 1.0, 0.4, 1.0));
             case THRUSTER_PLUME, LANDING_PLUME -> Look.line("reach of jets", Pen.THIN.dashed(1.0, 3.0));
             case COVER_TOE -> Look.line("toe of the cover", Pen.MEDIUM.dashed(3.0, 1.2, 0.6, 1.2));
             case PASS_THROUGH -> Look.hatched("passage through the cover", Pen.MEDIUM, Math.PI / 2, 0.6);

@@ -206,8 +206,8 @@ record SheetPanel(Sheet sheet, SheetInfo info, Head head) {
             paper.words(new Dot(x, at), line, 2.5);
             at += 4.2;
         }
-        for (String line : List.of("Plan " + info.plan() + ", Bermwright " + info.version(), "Places: projected metres, "
-                + info.system(), info.datum())) {
+        for (String line : List.of("Plan " + info.plan() + ", Bermwright " + info.version(),
+                "Places: projected metres, " + info.system(), info.datum())) {
             for (String part : Lettering.wrapped(line, Lettering.LEAST, width()).stream().limit(2).toList()) {
                 paper.words(new Dot(x, at), part, Lettering.LEAST);
                 at += LINE;
