@@ -8,7 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.site.answer.AnswerTable;
 import bermwright.site.answer.Answers;
+import bermwright.site.answer.CoverAnswers;
 import bermwright.site.answer.Figure;
+import bermwright.site.answer.WorkAnswers;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
@@ -143,12 +145,21 @@ class DemoRunTest {
         for (JsonNode one : found) {
             List<String> cells = table.figures().stream().map(f -> {
                 JsonNode value = one.at("/" + f.key().replace('.', '/'));
-                return f.unit().isPresent() ? f.shown(value.asDouble(Double.NaN)) : value.isBoolean()
-                        ? value.asBoolean() ? "yes" : "" : value.asText();
+                return cell(f, value);
             }).toList();
             assertTrue(rows.contains(String.join(",", cells)), table.path() + " " + cells);
             cells.forEach(cell -> assertTrue(page.contains(">" + cell + "<") || table.path().contains("tilts"), cell));
         }
+    }
+
+    private static String cell(Figure<?> figure, JsonNode value) {
+        List<String> parts = new ArrayList<>();
+        value.forEach(v -> parts.add(cell(figure, v)));
+        List<String> names = new ArrayList<>();
+        value.fieldNames().forEachRemaining(n -> names.add(n + " " + cell(figure, value.get(n))));
+        return value.isObject() ? String.join(", ", names) : value.isArray() ? String.join(", ", parts)
+                : value.isNumber() || figure.unit().isPresent() ? figure.shown(value.asDouble(Double.NaN))
+                : value.isBoolean() ? value.asBoolean() ? "yes" : "no" : value.asText();
     }
 
     private static List<JsonNode> each(JsonNode... arrays) {
@@ -176,6 +187,15 @@ class DemoRunTest {
         agree(Answers.MACHINES, works.get("machines"), "machines");
         agree(Answers.SLOPES, works.get("slopes"), "slopes");
         agree(Answers.DIGGING, works.get("gear_digging"), "gear-digging");
+        agree(WorkAnswers.STAGES, all.get("stages"), "order-of-work");
+        for (JsonNode stage : all.get("stages")) {
+            agree(WorkAnswers.PART_BUILT, stage.at("/part_built/stations"), "part-built");
+        }
+        agree(WorkAnswers.WAYS, all.at("/ways_out/hulls"), "ways-out");
+        agree(WorkAnswers.SHELTERS, all.at("/ways_out/to_shelter"), "ways-to-shelter");
+        for (JsonNode passing : all.get("pass_throughs")) {
+            agree(CoverAnswers.PASSING, List.of(passing), "pass-throughs-" + passing.get("hull").asText());
+        }
     }
 
     @Test

@@ -38,17 +38,26 @@ final class AnswerSchema {
     }
 
     private static void put(ObjectNode schema, AnswerTable<?> table) {
-        ObjectNode object = at(schema, table.path()).put("description", table.meaning());
+        put(at(schema, table.path()).put("description", table.meaning()), table, table.model());
+    }
+
+    private static void put(ObjectNode object, AnswerTable<?> table, String model) {
         for (Figure<?> figure : table.figures()) {
             int point = figure.key().indexOf('.');
             ObjectNode holder = point < 0 ? object : at(object, figure.key().substring(0, point));
             ObjectNode one = holder.withObjectProperty("properties").putObject(figure.key().substring(point + 1))
-                    .put("type", figure.unit().isPresent() ? "number" : "string").put("description", figure.meaning());
+                    .put("type", figure.type().word()).put("description", figure.meaning());
             figure.unit().ifPresent(u -> one.put("unit", u.symbol().isEmpty() ? "1" : u.symbol())
                     .put("digits", figure.digits()));
-            if (!table.model().isEmpty()) {
-                one.put("model", table.model());
+            if (!model.isEmpty()) {
+                one.put("model", model);
             }
+        }
+        for (AnswerTable.Part<?, ?> part : table.parts()) {
+            String inner = part.table().model().isEmpty() ? model : part.table().model();
+            ObjectNode holder = part.key().isEmpty() ? object
+                    : at(object, part.key() + (part.many() ? "[]" : "")).put("description", part.table().meaning());
+            put(holder, part.table(), inner);
         }
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.site.answer.WorkAnswers;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.Assessments;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -24,7 +25,7 @@ final class AssessCommand extends PlanCommand {
             ObjectNode entry = hulls.addObject();
             LoweringJson.put(entry, hull);
             CoverJson.put(entry, hull);
-            BurialJson.put(entry, hull);
+            CoverJson.putBurial(entry, hull);
             HazardJson.put(entry, hull.hull().id(), assessment);
             DoseJson.put(entry, hull, assessment.plan().exposure());
         });
@@ -32,9 +33,9 @@ final class AssessCommand extends PlanCommand {
         DoseJson.putJudged(page, assessment);
         DoseJson.putCrew(page, assessment);
         CoverJson.putPassThroughs(page, assessment);
-        WaysOutJson.put(page, assessment);
-        EarthworksJson.put(page, assessment);
-        StagesJson.put(page, assessment);
+        JsonObjects.put(page.putObject("ways_out"), WorkAnswers.WAYS_OUT, assessment);
+        WorkJson.putSoil(page, assessment);
+        WorkJson.putStages(page, assessment);
         return page;
     }
 

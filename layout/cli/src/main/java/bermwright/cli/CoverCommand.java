@@ -24,7 +24,7 @@ final class CoverCommand extends PlanCommand {
             ObjectNode entry = hulls.addObject();
             entry.put("id", hull.hull().id());
             CoverJson.put(entry, hull);
-            BurialJson.put(entry, hull);
+            CoverJson.putBurial(entry, hull);
             HazardJson.put(entry, hull.hull().id(), assessment);
         });
         HazardJson.putJudged(page, assessment);

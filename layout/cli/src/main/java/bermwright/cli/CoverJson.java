@@ -2,11 +2,13 @@
 package bermwright.cli;
 
 import bermwright.site.answer.Answers;
+import bermwright.site.answer.CoverAnswers;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
-import bermwright.site.exposure.HullCover;
+import bermwright.site.exposure.SiteCover;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 
 /** The cover of a hull, for programs. */
 final class CoverJson {
@@ -21,23 +23,14 @@ final class CoverJson {
         });
     }
 
-    /** Where a cover is least deep. */
-    static void putLeast(ObjectNode entry, HullCover cover) {
-        Answers.COVER.figures().stream().filter(f -> f.key().startsWith("least"))
-                .forEach(f -> JsonObjects.put(entry, f, cover));
+    static void putBurial(ObjectNode entry, HullAssessment hull) {
+        hull.burial().ifPresent(burial -> JsonObjects.put(entry.putObject("burial"), CoverAnswers.BURIAL, burial));
     }
 
     /** What passes through the covers, and how it fares. */
     static void putPassThroughs(ObjectNode page, Assessment assessment) {
-        ArrayNode all = page.putArray("pass_throughs");
-        assessment.cover().ifPresent(cover -> cover.passing().forEach(p -> {
-            ObjectNode entry = all.addObject().put("hull", p.hull()).put("id", p.thing().id())
-                    .put("kind", p.thing().kind().word()).put("state", p.state());
-            JsonObjects.put(entry, "deepest_soil_m", p.deepest());
-            JsonObjects.put(entry, "share_under_soil", p.shareUnderSoil());
-            JsonObjects.put(entry, "open_way_m", p.openWay());
-            JsonObjects.put(entry, "displaced_m3", p.displaced());
-        }));
+        JsonObjects.putAll(page, "pass_throughs", CoverAnswers.PASSING,
+                assessment.cover().map(SiteCover::passing).orElse(List.of()));
     }
 
     /** The outlines where the mound meets the ground. */

@@ -3,6 +3,8 @@ package bermwright.cli;
 
 import bermwright.lowering.strength.SupportedBeam;
 import bermwright.site.answer.Answers;
+import bermwright.site.answer.CoverAnswers;
+import bermwright.site.answer.Unit;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.burial.HullBurial;
 import bermwright.site.burial.HullSupports;
@@ -25,7 +27,7 @@ final class CoverText {
                 out));
         assessment.cover().ifPresent(cover -> out.printf("  In all %s m3 placed, slopes of at most %s deg.%n%n",
                 TextTable.words(cover.volume(), 0),
-                TextTable.words(InUnits.degrees(assessment.plan().ground().regolith().stableSlope()), 1)));
+                TextTable.words(Unit.DEG.of(assessment.plan().ground().regolith().stableSlope()), 1)));
     }
 
     /** What passes through the covers; nothing where nothing does. */
@@ -35,13 +37,7 @@ final class CoverText {
             return;
         }
         CommonText.heading("What passes through the covers", out);
-        TextTable table = new TextTable("hull", "what", "kind", "at along m", "around deg", "state", "soil over it m",
-                "open way m", "takes up m3");
-        all.forEach(p -> table.row(p.hull(), p.thing().id(), p.thing().kind().word(),
-                TextTable.number(p.thing().along(), 1), TextTable.number(InUnits.degrees(p.thing().around()), 0),
-                p.state(), TextTable.number(p.deepest(), 2), TextTable.number(p.openWay(), 2),
-                TextTable.number(p.displaced(), 2)));
-        out.println(table);
+        out.println(TextTable.of(CoverAnswers.PASSING, all));
     }
 
     /** What carries each buried hull. */
@@ -64,10 +60,10 @@ final class CoverText {
         if (!(supports.hogging() > 0) && !(supports.sagging() > 0)) {
             return;
         }
-        CommonText.wrapped(hull + " bends with " + TextTable.words(InUnits.kilonewtons(supports.hogging()), 0)
-                + " kN m over a support and " + TextTable.words(InUnits.kilonewtons(supports.sagging()), 0)
+        CommonText.wrapped(hull + " bends with " + TextTable.words(Unit.KN.of(supports.hogging()), 0)
+                + " kN m over a support and " + TextTable.words(Unit.KN.of(supports.sagging()), 0)
                 + " kN m between, and shears with up to "
-                + TextTable.words(InUnits.kilonewtons(supports.beam().map(SupportedBeam::greatestShear).orElse(0.0)), 0)
+                + TextTable.words(Unit.KN.of(supports.beam().map(SupportedBeam::greatestShear).orElse(0.0)), 0)
                 + " kN" + supports.shell().map(shell -> "; factor of safety of the bare shell "
                 + TextTable.words(shell.pressurisedFactor(), 1) + " with the pressure on, "
                 + TextTable.words(shell.bendingFactor(), 1) + " with it off").orElse("") + ".", 2, out);

@@ -18,8 +18,8 @@ final class EarthworksCommand extends PlanCommand {
     @Override
     ObjectNode page(Assessment assessment) {
         ObjectNode page = CommonJson.of(assessment);
-        EarthworksJson.put(page, assessment);
-        StagesJson.put(page, assessment);
+        WorkJson.putSoil(page, assessment);
+        WorkJson.putStages(page, assessment);
         return page;
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.site.answer.Unit;
 import bermwright.site.assessment.GroundSheet;
 import bermwright.site.ground.GroundWork;
 import bermwright.terrain.grid.GridFrame;
@@ -118,10 +119,10 @@ final class GroundCommand implements Callable<Integer> {
         JsonObjects.put(page, "highest_m", sheet.statistics().highest());
         page.put("missing", sheet.statistics().missing());
         ObjectNode slope = page.putObject("slope_deg");
-        JsonObjects.put(slope, "median", InUnits.degrees(sheet.statistics().slope(0.5)));
-        JsonObjects.put(slope, "ninety_percent", InUnits.degrees(sheet.statistics().slope(0.9)));
-        JsonObjects.put(slope, "ninety_nine_percent", InUnits.degrees(sheet.statistics().slope(0.99)));
-        JsonObjects.put(slope, "greatest", InUnits.degrees(sheet.statistics().slope(1)));
+        JsonObjects.put(slope, "median", Unit.DEG.of(sheet.statistics().slope(0.5)));
+        JsonObjects.put(slope, "ninety_percent", Unit.DEG.of(sheet.statistics().slope(0.9)));
+        JsonObjects.put(slope, "ninety_nine_percent", Unit.DEG.of(sheet.statistics().slope(0.99)));
+        JsonObjects.put(slope, "greatest", Unit.DEG.of(sheet.statistics().slope(1)));
         page.put("stored", ground.heights().stored()).put("vertical_unit", ground.heights().verticalUnit());
         JsonObjects.put(page, "no_data_mark", ground.heights().noDataMark());
         page.put("cells_are_areas", ground.heights().cellsAreAreas());
@@ -155,10 +156,10 @@ final class GroundCommand implements Callable<Integer> {
         table.row("lowest height", TextTable.number(sheet.statistics().lowest(), 2), "m");
         table.row("highest height", TextTable.number(sheet.statistics().highest(), 2), "m");
         table.row("heights missing", TextTable.number(sheet.statistics().missing(), 0), "nodes");
-        table.row("slope, median", TextTable.number(InUnits.degrees(sheet.statistics().slope(0.5)), 2), "deg");
-        table.row("slope, 90 % below", TextTable.number(InUnits.degrees(sheet.statistics().slope(0.9)), 2), "deg");
-        table.row("slope, 99 % below", TextTable.number(InUnits.degrees(sheet.statistics().slope(0.99)), 2), "deg");
-        table.row("slope, greatest", TextTable.number(InUnits.degrees(sheet.statistics().slope(1)), 2), "deg");
+        table.row("slope, median", TextTable.number(Unit.DEG.of(sheet.statistics().slope(0.5)), 2), "deg");
+        table.row("slope, 90 % below", TextTable.number(Unit.DEG.of(sheet.statistics().slope(0.9)), 2), "deg");
+        table.row("slope, 99 % below", TextTable.number(Unit.DEG.of(sheet.statistics().slope(0.99)), 2), "deg");
+        table.row("slope, greatest", TextTable.number(Unit.DEG.of(sheet.statistics().slope(1)), 2), "deg");
         table.row("scale along east", TextTable.number(ground.scale().east(), 6), "m true a projected m");
         table.row("scale along north", TextTable.number(ground.scale().north(), 6), "m true a projected m");
         ground.scale().trueNorth().ifPresent(north -> table.row("true north lies at",

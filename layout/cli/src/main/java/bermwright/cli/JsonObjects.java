@@ -20,6 +20,8 @@ import java.util.OptionalDouble;
 
 /** JSON objects of results; what could not be computed is left out. */
 final class JsonObjects {
+    private static final ObjectMapper VALUES = new ObjectMapper();
+
     private JsonObjects() {
     }
 
@@ -38,21 +40,34 @@ final class JsonObjects {
         value.ifPresent(v -> put(object, key, v));
     }
 
-    /** Puts the figures of a table; a point in a key leads into an object. */
+    /** Puts a figure of a table and what belongs to it; a point in a key leads into an object. */
     static <T> void put(ObjectNode object, AnswerTable<T> table, T of) {
         table.figures().forEach(figure -> put(object, figure, of));
+        table.parts().forEach(part -> put(object, part, of));
+    }
+
+    /** Puts a list of things of one kind. */
+    static <T> void putAll(ObjectNode object, String key, AnswerTable<T> table, List<T> things) {
+        ArrayNode array = object.putArray(key);
+        things.forEach(thing -> put(array.addObject(), table, thing));
+    }
+
+    private static <T, U> void put(ObjectNode object, AnswerTable.Part<T, U> part, T of) {
+        List<U> things = part.of().apply(of);
+        if (part.many()) {
+            putAll(object, part.key(), part.table(), things);
+        } else {
+            things.forEach(u -> put(part.key().isEmpty() ? object : object.withObjectProperty(part.key()),
+                    part.table(), u));
+        }
     }
 
     /** Puts one figure. */
     static <T> void put(ObjectNode object, Figure<T> figure, T of) {
         int point = figure.key().indexOf('.');
-        String key = figure.key().substring(point + 1);
-        if (figure.unit().isEmpty()) {
-            object.put(key, figure.text(of));
-        } else if (figure.number(of).isPresent()) {
-            put(point < 0 ? object : object.withObjectProperty(figure.key().substring(0, point)), key,
-                    figure.number(of));
-        }
+        figure.value(of).ifPresent(value -> (point < 0 ? object
+                : object.withObjectProperty(figure.key().substring(0, point))).set(figure.key().substring(point + 1),
+                VALUES.valueToTree(value)));
     }
 
     static ArrayNode place(Point place) {

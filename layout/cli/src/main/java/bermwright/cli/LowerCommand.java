@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.site.answer.LoweringAnswers;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.Assessments;
 import bermwright.site.assessment.HullAssessment;
@@ -37,13 +38,14 @@ final class LowerCommand extends PlanCommand {
         for (HullAssessment hull : assessment.hulls()) {
             ObjectNode entry = hulls.addObject();
             LoweringJson.put(entry, hull);
-            hull.laydown().ifPresent(laydown -> ReviewJson.put(entry, laydown));
+            hull.laydown().ifPresent(laydown -> LoweringJson.putReview(entry, laydown));
             Optional<Alternatives> other = Optional.ofNullable(choices.get(hull.hull().id()));
             if (compare) {
-                other.ifPresent(c -> ChoicesJson.compared(entry, c));
+                other.ifPresent(c -> JsonObjects.put(entry, LoweringAnswers.COMPARED, c));
             }
             if (suggest) {
-                other.flatMap(c -> c.suggestions()).ifPresent(s -> ChoicesJson.suggested(entry, s));
+                other.flatMap(c -> c.suggestions()).ifPresent(s -> JsonObjects.put(entry.putObject("suggestions"),
+                        LoweringAnswers.SUGGESTED, s));
             }
         }
         return page;

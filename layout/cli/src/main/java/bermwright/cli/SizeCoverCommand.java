@@ -4,6 +4,7 @@ package bermwright.cli;
 import bermwright.filestore.WholeFile;
 import bermwright.foundation.InputException;
 import bermwright.report.sheet.TradeSheet;
+import bermwright.site.answer.Unit;
 import bermwright.site.assessment.Cautions;
 import bermwright.site.assessment.CoverSearch;
 import bermwright.site.assessment.SiteGround;
@@ -85,16 +86,16 @@ final class SizeCoverCommand implements Callable<Integer> {
         ArrayNode stations = page.putArray("stations");
         sized.stations().forEach(station -> {
             ObjectNode entry = stations.addObject().put("station", station.station());
-            JsonObjects.put(entry, "covered_mSv", InUnits.millisieverts(station.dose().best()));
-            JsonObjects.put(entry, "high_mSv", InUnits.millisieverts(station.dose().high()));
+            JsonObjects.put(entry, "covered_mSv", Unit.MSV.of(station.dose().best()));
+            JsonObjects.put(entry, "high_mSv", Unit.MSV.of(station.dose().high()));
             JsonObjects.put(entry, "share_of_limit", station.used());
         });
         ArrayNode trade = page.putArray("trade");
         for (TradePoint point : sized.trade()) {
             ObjectNode entry = trade.addObject().put("thickness_m", point.thickness());
             entry.put("volume_m3", point.volume()).put("station", point.station());
-            JsonObjects.put(entry, "covered_mSv", InUnits.millisieverts(point.best()));
-            JsonObjects.put(entry, "high_mSv", InUnits.millisieverts(point.high()));
+            JsonObjects.put(entry, "covered_mSv", Unit.MSV.of(point.best()));
+            JsonObjects.put(entry, "high_mSv", Unit.MSV.of(point.high()));
             JsonObjects.put(entry, "share_of_limit", point.used());
         }
         ArrayNode intervals = page.putArray("intervals");

@@ -5,6 +5,7 @@ import bermwright.finding.DoseRule;
 import bermwright.finding.Rule;
 import bermwright.finding.SizingRule;
 import bermwright.shielding.cover.CoverThickness;
+import bermwright.site.answer.Unit;
 import bermwright.site.assessment.Cautions;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hull;
@@ -77,8 +78,8 @@ record SizeCoverText(Plan plan, Path file, SizedCover sized) {
                 + TextTable.words(plan.exposure().hoursOutsideADay(), 1) + " h a day outside", out);
         TextTable table = new TextTable("station", "best mSv", "high mSv", "share of limit %");
         sized.stations().forEach(s -> table.row(s.station(),
-                TextTable.number(InUnits.millisieverts(s.dose().best()), 1),
-                TextTable.number(InUnits.millisieverts(s.dose().high()), 1), TextTable.number(100 * s.used(), 0)));
+                TextTable.number(Unit.MSV.of(s.dose().best()), 1),
+                TextTable.number(Unit.MSV.of(s.dose().high()), 1), TextTable.number(100 * s.used(), 0)));
         out.println(table);
     }
 
@@ -103,8 +104,8 @@ record SizeCoverText(Plan plan, Path file, SizedCover sized) {
                 "share of limit %");
         for (TradePoint point : sized.trade()) {
             trade.row(TextTable.number(point.thickness(), 2), TextTable.number(point.volume(), 0), point.station(),
-                    TextTable.number(InUnits.millisieverts(point.best()), 1),
-                    TextTable.number(InUnits.millisieverts(point.high()), 1),
+                    TextTable.number(Unit.MSV.of(point.best()), 1),
+                    TextTable.number(Unit.MSV.of(point.high()), 1),
                     TextTable.number(100 * point.used(), 0));
         }
         out.println(trade);

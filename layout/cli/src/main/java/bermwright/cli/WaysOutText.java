@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.site.answer.WorkAnswers;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.egress.WaysOut;
 import bermwright.site.haulage.FootWays;
@@ -24,10 +25,7 @@ final class WaysOutText {
             out.printf("%n  No station is named as a storm shelter, or none can be reached.%n%n");
             return;
         }
-        TextTable table = new TextTable("from", "shelter", "inside m", "outside m", "minutes");
-        ways.shelters().forEach(w -> table.row(w.from(), w.shelter(), TextTable.number(w.inside(), 0),
-                TextTable.number(w.outside(), 0), TextTable.number(w.seconds() / 60, 1)));
-        out.println(table);
+        out.println(TextTable.of(WorkAnswers.SHELTERS, ways.shelters()));
         CommonText.wrapped(String.format(Locale.ROOT, "At %.1f m/s inside and %.1f m/s outside, around hulls, walls and"
                 + " keep-outs and over ground no steeper than %.0f degrees; time in locks is not in it.",
                 WaysOut.WALK_SPEED, WaysOut.OUTSIDE_SPEED, FootWays.STEEPEST_DEG), 2, out);

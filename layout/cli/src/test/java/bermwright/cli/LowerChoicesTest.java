@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.site.answer.ReviewAnswers;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -34,7 +35,7 @@ class LowerChoicesTest {
         String out = Run.of("lower", plan.toString(), "--compare", "--suggest").out();
         assertTrue(out.contains("All means for"), out);
         assertTrue(out.contains("Poles for"), out);
-        assertTrue(out.contains("one thing lost"), out);
+        assertTrue(out.contains(ReviewAnswers.LOSSES.meaning()), out);
         String plain = Run.of("lower", plan.toString()).out();
         assertFalse(plain.contains("All means for"));
     }

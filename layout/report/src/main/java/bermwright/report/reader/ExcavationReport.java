@@ -9,6 +9,7 @@ import bermwright.report.sheet.EarthworkSheets;
 import bermwright.report.sheet.PlanSheets;
 import bermwright.report.sheet.StageSheets;
 import bermwright.report.sheet.Words;
+import bermwright.site.answer.WorkAnswers;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.haulage.DugGround;
 import bermwright.site.haulage.EarthworksResult;
@@ -146,7 +147,7 @@ record ExcavationReport(Handover handover, Opening opening) {
         StageSheets sheets = new StageSheets(work);
         page.open("part").heading(2, "order", "Order of work");
         pack().figure(sheets.time(), "Each step starts as soon as those before it are done and its machine is free.");
-        pack().table(sheets.steps());
+        pack().table(sheets.steps(WorkAnswers.InStage.of(assessment())));
         page.heading(2, "lifts", "Lifts and their levels");
         pack().table(sheets.levels(assessment().hulls()));
         if (!work.lifts().isEmpty()) {

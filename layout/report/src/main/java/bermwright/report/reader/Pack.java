@@ -3,8 +3,8 @@ package bermwright.report.reader;
 
 import bermwright.report.drawing.Drawing;
 import bermwright.report.page.Html;
-import bermwright.report.page.Table;
 import bermwright.report.page.PageFrame;
+import bermwright.report.page.Table;
 import java.util.ArrayList;
 import java.util.List;
 

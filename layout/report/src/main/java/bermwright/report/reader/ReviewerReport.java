@@ -15,6 +15,7 @@ import bermwright.report.sheet.Marks;
 import bermwright.report.sheet.PlanSheets;
 import bermwright.report.sheet.StageSheets;
 import bermwright.report.sheet.Words;
+import bermwright.site.answer.DoseAnswers;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.CoverTrade;
 import bermwright.site.assessment.HullAssessment;
@@ -99,7 +100,7 @@ record ReviewerReport(Handover handover, Opening opening) {
         return all.stream().map(l -> {
             String who = l.held().stream().filter(JudgedLimit.Held::isCrew).findFirst().map(h -> ", the crew gets "
                     + spread(h.dose())).orElse("");
-            return "On " + DoseSheets.words(l.limit()) + ", " + Words.said(l.limit().limit() * MILLI, "mSv") + ": "
+            return "On " + DoseAnswers.limitWords(l.limit()) + ", " + Words.said(l.limit().limit() * MILLI, "mSv") + ": "
                     + l.verdict().word().toUpperCase(Locale.ROOT) + who
                     + (l.isJudged() ? "." : " (" + l.why() + ").");
         }).collect(Collectors.joining(" "));
@@ -161,7 +162,7 @@ record ReviewerReport(Handover handover, Opening opening) {
             if (limit.isJudged()) {
                 pack().figure(sheets.against(i), DoseSheets.origin(limit));
             } else {
-                page.note("warn", "The limit on " + DoseSheets.words(limit.limit()) + ". "
+                page.note("warn", "The limit on " + DoseAnswers.limitWords(limit.limit()) + ". "
                         + DoseSheets.origin(limit));
             }
         }

@@ -6,12 +6,12 @@ import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
-import bermwright.report.page.Table.Column;
 import bermwright.report.page.Table;
 import bermwright.report.section.HullSection;
 import bermwright.report.section.UnrolledDepth;
 import bermwright.shielding.cover.DepthMap;
 import bermwright.site.answer.Answers;
+import bermwright.site.answer.CoverAnswers;
 import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.PassedThrough;
 import bermwright.site.exposure.SiteCover;
@@ -163,19 +163,8 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover, List<Wall>
      * @return the table; empty where nothing does
      */
     public Optional<Table> passThroughs() {
-        List<List<String>> rows = passing().stream().map(p -> List.of(p.thing().id(), p.thing().kind().word(),
-                Words.fixed(p.thing().along(), 1), Words.fixed(Math.toDegrees(p.thing().around()), 0),
-                Words.fixed(p.thing().width(), 2), Words.fixed(p.thing().length(), 2), p.state(),
-                Words.fixed(p.deepest(), 2), Words.fixed(100 * p.shareUnderSoil(), 0), Words.fixed(p.openWay(), 2),
-                Words.fixed(p.displaced(), 2))).toList();
-        return rows.isEmpty() ? Optional.empty() : Optional.of(new Table(Drawing.name("pass-throughs", hull.id()),
-                "Hull " + hull.id() + ": what passes through its cover", List.of(Column.words("id", "what"),
-                Column.words("kind", "kind"), Column.number("along_m", "from base plane (m)"),
-                Column.number("around_deg", "from crown (°)"), Column.number("width_m", "around (m)"),
-                Column.number("length_m", "along (m)"), Column.words("state", "state"),
-                Column.number("deepest_m", "soil over it (m)"), Column.number("under_soil_percent", "under soil (%)"),
-                Column.number("open_way_m", "open way through soil (m)"),
-                Column.number("displaced_m3", "soil it takes up (m³)")), rows));
+        return passing().isEmpty() ? Optional.empty() : Optional.of(AnswerSheets.table(Drawing.name("pass-throughs",
+                hull.id()), "Hull " + hull.id() + ": what passes through its cover", CoverAnswers.PASSING, passing()));
     }
 
     private WallCuts cuts() {

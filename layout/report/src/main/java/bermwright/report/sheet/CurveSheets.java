@@ -6,15 +6,16 @@ import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.Ink;
 import bermwright.report.page.Table;
-import bermwright.report.page.Table.Column;
 import bermwright.shielding.dose.DoseCurve;
 import bermwright.shielding.dose.Particles;
 import bermwright.shielding.dose.PublishedDose;
+import bermwright.site.answer.DoseAnswers;
 import bermwright.site.exposure.DoseAgainstCover;
 import bermwright.site.exposure.StationDose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -102,23 +103,8 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
 
     /** The curves in figures. */
     public Table table() {
-        List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < curves.cosmic().points().size(); i++) {
-            int at = i;
-            DoseCurve.Point point = curves.cosmic().points().get(i);
-            List<String> row = new ArrayList<>(List.of(Words.gramsOnCentimetre(point.arealDensity())));
-            row.addAll(spread(curves.cosmic(), point, YEAR_DAYS));
-            row.addAll(curves.event().map(e -> spread(e.curve(), e.curve().points().get(at), 1))
-                    .orElse(List.of("", "", "")));
-            rows.add(row);
-        }
-        return new Table(Drawing.name("dose-against-cover", String.join("-", curves.hulls())), "Dose under a dome of"
-                + " equal thickness: " + curves.materials(), List.of(
-                Column.number("areal_density_g_cm2", "soil and skin (g/cm²)"),
-                Column.number("cosmic_year_mSv", "cosmic rays, a year (mSv)"),
-                Column.number("cosmic_year_low_mSv", "low (mSv)"), Column.number("cosmic_year_high_mSv", "high (mSv)"),
-                Column.number("event_mSv", "event (mSv)"), Column.number("event_low_mSv", "low (mSv)"),
-                Column.number("event_high_mSv", "high (mSv)")), rows);
+        return AnswerSheets.table(Drawing.name("dose-against-cover", String.join("-", curves.hulls())), "Dose under a"
+                + " dome of equal thickness: " + curves.materials(), DoseAnswers.CURVE, DoseAnswers.AtDepth.of(curves));
     }
 
     private List<String> spread(DoseCurve curve, DoseCurve.Point point, double days) {
@@ -128,37 +114,31 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
 
     /** Published figures with their sources, beside ours for the same depth and sun. */
     public static Table published(List<PublishedDose> figures) {
-        List<List<String>> rows = new ArrayList<>();
-        for (PublishedDose figure : figures) {
-            rows.add(List.of(Words.gramsOnCentimetre(figure.arealDensity()), Words.fixed(figure.modulationW(), 0),
-                    Words.millisieverts(figure.dome() * YEAR_DAYS), Words.millisieverts(figure.ours() * YEAR_DAYS),
-                    figure.work().quantity(), figure.work().counts() ? "yes" : "no", figure.work().source()));
-        }
-        return new Table("published-doses", "Published doses of cosmic rays, as under a dome, beside ours for the same"
-                + " quantity, depth and sun without skin", List.of(
-                Column.number("areal_density_g_cm2", "areal density (g/cm²)"),
-                Column.number("modulation_W_1", "solar modulation W"), Column.number("published_year_mSv",
-                        "published, a year (mSv)"),
-                Column.number("ours_year_mSv", "ours, a year (mSv)"), Column.words("quantity", "quantity"),
-                Column.words("counts", "counts for the band"), Column.words("source", "source")), rows);
+        return AnswerSheets.table("published-doses", "Published doses of cosmic rays, as under a dome, beside ours for"
+                + " the same quantity, depth and sun without skin", DoseAnswers.PUBLISHED,
+                figures);
     }
 
     /** The particles that make the dose at each station, from the whole of its sky. */
     public Table composition() {
-        List<List<String>> rows = new ArrayList<>();
-        for (StationDose station : stations) {
-            rows.add(row(station, "cosmic rays", atStation(curves.cosmic(), station)));
-            curves.event().ifPresent(event -> rows.add(row(station, event.name(),
-                    atStation(event.curve(), station))));
-        }
-        return new Table(Drawing.name("dose-particles", String.join("-", curves.hulls())), "Particles that make the"
-                + " dose: " + curves.materials(), List.of(Column.words("hull", "hull"),
-                Column.words("station", "station"), Column.words("from", "from"),
-                Column.number("fast_neutrons_percent", "neutrons above 20 MeV (%)"),
-                Column.number("slow_neutrons_percent", "neutrons below (%)"),
-                Column.number("protons_percent", "protons (%)"), Column.number("helium_percent", "helium (%)"),
-                Column.number("heavy_percent", "heavier ions (%)"), Column.number("pions_percent", "pions, muons (%)"),
-                Column.number("gammas_percent", "electrons, gammas (%)")), rows);
+        List<DoseAnswers.MadeOf> rows = new ArrayList<>();
+        stations.forEach(s -> rows.addAll(madeOf(s.hull() + "/" + s.station(), c -> atStation(c, s))));
+        return AnswerSheets.table(Drawing.name("dose-particles", String.join("-", curves.hulls())), "Particles that"
+                + " make the dose: " + curves.materials(), DoseAnswers.SHARES, rows);
+    }
+
+    /**
+     * The particles that make the dose at one place.
+     *
+     * @param at    where, in words
+     * @param taken the dose that a curve gives there
+     * @return that of cosmic rays in a year, and that of the event where there is one
+     */
+    public List<DoseAnswers.MadeOf> madeOf(String at, Function<DoseCurve, Particles> taken) {
+        List<DoseAnswers.MadeOf> rows = new ArrayList<>(List.of(new DoseAnswers.MadeOf(at, "cosmic rays",
+                taken.apply(curves.cosmic()).times(DoseAnswers.YEAR_DAYS))));
+        curves.event().ifPresent(e -> rows.add(new DoseAnswers.MadeOf(at, e.name(), taken.apply(e.curve()))));
+        return rows;
     }
 
     /**

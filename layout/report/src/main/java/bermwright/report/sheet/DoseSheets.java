@@ -6,13 +6,11 @@ import bermwright.report.drawing.Bars;
 import bermwright.report.drawing.Chart;
 import bermwright.report.drawing.Classes;
 import bermwright.report.drawing.Drawing;
-import bermwright.report.page.Table.Column;
 import bermwright.report.page.Table;
 import bermwright.report.section.SkyPictures;
-import bermwright.shielding.dose.Band;
-import bermwright.shielding.fold.DoseUncertainty;
 import bermwright.shielding.fold.SkyPicture;
 import bermwright.site.answer.Answers;
+import bermwright.site.answer.DoseAnswers;
 import bermwright.site.exposure.CrewDose;
 import bermwright.site.exposure.JudgedLimit;
 import bermwright.site.exposure.LimitFindings;
@@ -22,9 +20,7 @@ import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.LimitInForce;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * The drawings and tables of the dose at the stations, also for the editor.
@@ -67,7 +63,7 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
         LimitInForce limit = judged.limit();
         String unit = judged.unit();
         List<Bars.Bar> bars = judged.held().stream().map(h -> bar(name(h), h.dose(), unit)).toList();
-        return new Bars("dose-limit-" + (number + 1), "Against the limit on " + counts(limit)
+        return new Bars("dose-limit-" + (number + 1), "Against the limit on " + DoseAnswers.counts(limit)
                 + (judged.isJudged() ? "" : ": NOT JUDGED") + mark(limit),
                 limit.quantity() + " (" + unit + ")", List.of("dose that this limit counts"), bars,
                 List.of(new Chart.Mark("limit", limit.limit() * MILLI, unit))).drawing();
@@ -105,58 +101,14 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
 
     /** The crew's dose by where and from what it is got. */
     public Table crewTable() {
-        List<List<String>> rows = new ArrayList<>();
-        crew().ifPresent(crew -> {
-            rows.add(crewRow("cosmic rays inside, by occupancy", crew.inside()));
-            rows.add(crewRow("cosmic rays outside, " + Words.fixed(exposure.hoursOutsideADay(), 1)
-                    + " h a day in the open", crew.outside()));
-            if (dose.hasEvent()) {
-                rows.add(crewRow("the event, at the storm shelter where it is worst", crew.event()));
-            }
-            rows.add(crewRow(dose.hasEvent() ? "together" : "together, " + dose.event(), crew.all()));
-        });
-        return new Table("dose-crew", "Dose of the crew, sharing its time as planned, " + stay() + mark(), List.of(
-                Column.words("part", "part of the dose"), Column.number("best_mSv", "best (mSv)"),
-                Column.number("low_mSv", "low, 16th percentile (mSv)"),
-                Column.number("high_mSv", "high, 84th percentile (mSv)")), rows);
-    }
-
-    private static List<String> crewRow(String part, StationDose.Spread dose) {
-        return List.of(part, Words.millisieverts(dose.best()), Words.millisieverts(dose.low()),
-                Words.millisieverts(dose.high()));
+        return AnswerSheets.table("dose-crew", "Dose of the crew, sharing its time as planned, " + stay() + mark(),
+                DoseAnswers.CREW_PARTS, DoseAnswers.CrewPart.of(exposure, dose));
     }
 
     /** What low and high of each station's dose are made of, by source, and which of it is the greatest. */
     public Table uncertainties() {
-        List<List<String>> rows = new ArrayList<>();
-        for (StationDose station : dose.stations()) {
-            rows.add(uncertainties(station, "cosmic rays", station.parts().uncertainties().cosmic()));
-            station.parts().uncertainties().event()
-                    .ifPresent(uncertainty -> rows.add(uncertainties(station, "event", uncertainty)));
-        }
-        List<Column> columns = new ArrayList<>(List.of(Column.words("hull", "hull"),
-                Column.words("station", "station"), Column.words("from", "from")));
-        for (DoseUncertainty.Term term : DoseUncertainty.Term.values()) {
-            columns.add(Column.words(term.name().toLowerCase(Locale.ROOT) + "_percent", term.word() + " (%)"));
-        }
-        columns.add(Column.words("together_percent", "together (%)"));
-        columns.add(Column.words("mostly_by", "mostly by"));
-        return new Table("dose-doubts", "What makes the doses uncertain, one standard deviation down and up", columns,
-                rows);
-    }
-
-    private static List<String> uncertainties(StationDose station, String from, DoseUncertainty uncertainty) {
-        List<String> row = new ArrayList<>(List.of(station.hull(), station.station(), from));
-        for (DoseUncertainty.Term term : DoseUncertainty.Term.values()) {
-            row.add(percent(uncertainty.of(term)));
-        }
-        row.add(percent(uncertainty.together()));
-        row.add(uncertainty.greatest().word());
-        return row;
-    }
-
-    private static String percent(Band band) {
-        return Words.fixed(100 * (band.low() - 1), 0) + " to +" + Words.fixed(100 * (band.high() - 1), 0);
+        return AnswerSheets.table("dose-doubts", "What makes the doses uncertain, one standard deviation down and up",
+                DoseAnswers.UNCERTAINTIES, DoseAnswers.FromSource.of(dose.stations()));
     }
 
     /** Dose by station, as in the file. */
@@ -167,29 +119,8 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
 
     /** Each limit against the crew and each station; a limit that is not judged has a row that says why. */
     public Table limits() {
-        List<List<String>> rows = new ArrayList<>();
-        for (JudgedLimit judged : dose.limits()) {
-            LimitInForce limit = judged.limit();
-            List<String> head = List.of(words(limit), Words.millisieverts(limit.limit()));
-            if (judged.held().stream().noneMatch(JudgedLimit.Held::isCrew)) {
-                rows.add(row(head, List.of("crew", "", "", "", judged.verdict().word() + ": " + judged.why(),
-                        limit.source(), "")));
-            }
-            judged.held().forEach(h -> rows.add(row(head, List.of(name(h), Words.millisieverts(h.dose().best()),
-                    Words.millisieverts(h.dose().low()), Words.millisieverts(h.dose().high()), h.outcome(),
-                    limit.source(), judged.calculation()))));
-        }
-        return new Table("dose-limits", "Every limit, for the crew and for each station alone"
-                + Marks.of(dose.models()), List.of(
-                Column.words("limit", "limit on"), Column.number("limit_mSv", "limit (mSv)"),
-                Column.words("who", "who"), Column.number("best_mSv", "best (mSv)"),
-                Column.number("low_mSv", "low (mSv)"), Column.number("high_mSv", "high (mSv)"),
-                Column.words("verdict", "verdict"), Column.words("source", "source of the limit"),
-                Column.words("calculated_by", "dose by")), rows);
-    }
-
-    private static List<String> row(List<String> head, List<String> rest) {
-        return Stream.concat(head.stream(), rest.stream()).toList();
+        return AnswerSheets.table("dose-limits", "Every limit, for the crew and for each station alone"
+                + Marks.of(dose.models()), DoseAnswers.LIMIT_LINES, DoseAnswers.HeldLine.of(dose.limits()));
     }
 
     private String name(JudgedLimit.Held held) {
@@ -202,28 +133,6 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
     public static String origin(JudgedLimit judged) {
         return "Source of the limit: " + judged.limit().source() + ". " + (judged.isJudged()
                 ? "Dose by: " + judged.calculation() + "." : "NOT JUDGED: " + judged.why() + ".");
-    }
-
-    /** What a limit counts, in words, for a column that is headed mSv. */
-    public static String words(LimitInForce limit) {
-        return counts(limit) + (StationDose.organ(limit.quantity()).isPresent() ? ", mSv read as mGy-Eq" : "");
-    }
-
-    private static String counts(LimitInForce limit) {
-        String from = switch (limit.from()) {
-            case COSMIC -> "cosmic rays";
-            case EVENT -> "a solar particle event";
-            case ALL -> "all sources";
-        };
-        String over = switch (limit.over()) {
-            case STAY -> "the whole stay";
-            case EVENT -> "one event";
-            case DAY -> "any day";
-            case THIRTY_DAYS -> "any 30 days";
-            case YEAR -> "any year";
-            case CAREER -> "a career, by this stay alone";
-        };
-        return limit.quantity() + " from " + from + " over " + over;
     }
 
     private String mark() {

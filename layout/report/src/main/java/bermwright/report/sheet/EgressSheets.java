@@ -5,7 +5,7 @@ import bermwright.foundation.Point;
 import bermwright.report.map.MapItem;
 import bermwright.report.map.MapStyle;
 import bermwright.report.page.Table;
-import bermwright.report.page.Table.Column;
+import bermwright.site.answer.WorkAnswers;
 import bermwright.site.egress.WaysOut;
 import bermwright.site.haulage.FootWays;
 import bermwright.site.plan.Hull;
@@ -30,20 +30,14 @@ public record EgressSheets(List<Hull> hulls, WaysOut ways) {
 
     /** Independent ways out by hull. */
     public Table out() {
-        return new Table("ways-out", "Independent ways out", List.of(Column.words("hull", "hull"),
-                Column.words("covered", "covered"), Column.number("ways_1", "ways out")), hulls.stream().map(h ->
-                List.of(h.id(), h.cover().isPresent() ? "yes" : "no",
-                        Integer.toString(ways.hulls().getOrDefault(h.id(), 0)))).toList());
+        return AnswerSheets.table("ways-out", WorkAnswers.WAYS.meaning(), WorkAnswers.WAYS,
+                WorkAnswers.WaysOfHull.of(hulls, ways));
     }
 
     /** The way to the nearest storm shelter from each station and from outside. */
     public Table shelters() {
-        return new Table("ways-to-shelter", "Ways to the nearest storm shelter", List.of(
-                Column.words("from", "from"), Column.words("shelter", "shelter"),
-                Column.number("inside_m", "inside (m)"), Column.number("outside_m", "outside (m)"),
-                Column.number("time_min", "time (min)")), ways.shelters().stream().map(w -> List.of(w.from(),
-                w.shelter(), Words.fixed(w.inside(), 0), Words.fixed(w.outside(), 0),
-                Words.fixed(w.seconds() / MINUTE, 1))).toList());
+        return AnswerSheets.table("ways-to-shelter", WorkAnswers.SHELTERS.meaning(), WorkAnswers.SHELTERS,
+                ways.shelters());
     }
 
     /** What the times take for granted. */

@@ -5,14 +5,14 @@ import bermwright.lowering.chain.ChainRow;
 import bermwright.lowering.sequence.HoldPoint;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.statics.TiltState;
-import bermwright.regolith.SoilSensitivity;
 import bermwright.report.drawing.Chart;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.Ink;
-import bermwright.report.page.Table.Column;
 import bermwright.report.page.Table;
+import bermwright.report.page.Table.Column;
 import bermwright.site.answer.Answers;
+import bermwright.site.answer.LoweringAnswers;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import java.util.ArrayList;
@@ -153,39 +153,18 @@ public final class LoweringSheets {
     }
 
     private static Table chain(String hull, LoweringResult result, List<ChainRow> shown, String which) {
-        List<List<String>> rows = new ArrayList<>();
-        for (ChainRow row : shown) {
-            rows.add(List.of(row.part().words(), row.loadWords(), figure(row.demandShown()),
-                    figure(row.capacityShown()), row.unitShown(), row.factor().isPresent()
-                            ? Words.fixed(row.factor().getAsDouble(), 2) : "", Words.fixed(row.required(), 2),
-                    row.verdict().word(), Words.degrees(row.tilt()),
-                    result.chain().soil(row).map(SoilSensitivity::words).orElse(""), row.source()));
-        }
-        return new Table(Drawing.name("parts", hull), "Hull " + hull + ": " + which + Marks.of(result.notes()),
-                List.of(Column.words("part", "part"), Column.words("case", "load case"),
-                Column.number("demand", "demand"), Column.number("capacity", "capacity"), Column.words("unit", "unit"),
-                Column.number("factor", "factor of safety"), Column.number("required_factor", "required"),
-                Column.words("verdict", "verdict"), Column.number("tilt_deg", "at tilt (°)"),
-                Column.words("factor_by_soil", "factor with other soil"), Column.words("source", "source")), rows);
-    }
-
-    private static String figure(OptionalDouble value) {
-        return value.isPresent() ? Words.fixed(value.getAsDouble(), 2) : "";
+        return AnswerSheets.table(Drawing.name("parts", hull), "Hull " + hull + ": " + which
+                + Marks.of(result.notes()), LoweringAnswers.CHAIN, LoweringAnswers.InChain.of(result.chain(), shown));
     }
 
     /** The parts with the least margin, short enough for one sheet. */
     public static Table sheetParts(String hull, LoweringResult result) {
         List<ChainRow> all = result.chain().governing();
-        List<List<String>> rows = all.stream().limit(SHEET_PARTS).map(row -> List.of(row.part().words() + "; "
-                + row.loadWords(), figure(row.demandShown()), figure(row.capacityShown()), row.unitShown(),
-                row.factor().isPresent() ? Words.fixed(row.factor().getAsDouble(), 2) : "",
-                Words.fixed(row.required(), 2), row.verdict().word())).toList();
-        return new Table(Drawing.name("least-margins", hull), "Hull " + hull + ": the " + rows.size() + " parts of "
-                + all.size() + " with the least margin" + Marks.of(result.notes()), List.of(
-                Column.words("part", "part; load case"), Column.number("demand", "demand"),
-                Column.number("capacity", "capacity"), Column.words("unit", "unit"),
-                Column.number("factor", "factor"), Column.number("required_factor", "required"),
-                Column.words("verdict", "verdict")), rows);
+        List<ChainRow> shown = all.stream().limit(SHEET_PARTS).toList();
+        return AnswerSheets.table(Drawing.name("least-margins", hull), "Hull " + hull + ": the " + shown.size()
+                + " parts of " + all.size() + " with the least margin" + Marks.of(result.notes()),
+                LoweringAnswers.CHAIN.only("part", "case", "demand", "capacity", "unit", "factor", "required",
+                "verdict"), LoweringAnswers.InChain.of(result.chain(), shown));
     }
 
     /** Where to stop and check. */

@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.sheet;
 
-import bermwright.lowering.choice.MeansRow;
 import bermwright.lowering.choice.PayloadSweep.PayloadPoint;
 import bermwright.report.drawing.Chart;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.Ink;
 import bermwright.report.page.Table;
-import bermwright.report.page.Table.Column;
+import bermwright.site.answer.LoweringAnswers;
 import bermwright.site.laydown.Alternatives;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -24,21 +22,9 @@ public record MeansSheets(Alternatives choices) {
 
     /** All means side by side. */
     public Table means() {
-        List<List<String>> rows = new ArrayList<>();
-        for (MeansRow row : choices.comparison()) {
-            rows.add(List.of(row.means(), row.possible() ? "yes" : "NO", Words.kilonewtons(row.greatestLoad()),
-                    row.loadOn(), Words.tonnes(row.gearMass()), String.join("; ", row.gear()), row.preparation(),
-                    Integer.toString(row.holdPoints()), Words.fixed(row.duration() / 60, 1), row.governs(),
-                    String.join(" ", row.against())));
-        }
-        return new Table(Drawing.name("means", choices.hull()), "Hull " + choices.hull() + ": all means side by side;"
-                + " gear mass is good to a factor of two, for ranking only", List.of(Column.words("means", "means"),
-                Column.words("possible", "possible as given"), Column.number("greatest_load_kN", "greatest load (kN)"),
-                Column.words("load_on", "on"), Column.number("gear_mass_t", "gear (t)"), Column.words("gear",
-                        "made of"),
-                Column.words("preparation", "the ground needs"), Column.number("hold_points_1", "stops"),
-                Column.number("move_time_min", "move (min)"), Column.words("governs", "what governs"),
-                Column.words("against", "against it")), rows);
+        return AnswerSheets.table(Drawing.name("means", choices.hull()), "Hull " + choices.hull()
+                + ": all means side by side; gear mass is good to a factor of two, for ranking only",
+                LoweringAnswers.MEANS, choices.comparison());
     }
 
     /**

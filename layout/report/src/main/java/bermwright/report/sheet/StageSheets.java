@@ -7,13 +7,13 @@ import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.Ink;
 import bermwright.report.drawing.TimeBars;
-import bermwright.report.page.Table.Column;
 import bermwright.report.page.Table;
+import bermwright.report.page.Table.Column;
+import bermwright.site.answer.WorkAnswers;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.assessment.PartBuilt;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.ExposurePlan;
-import bermwright.site.plan.WorkStep;
 import bermwright.site.pose.LyingPose;
 import bermwright.site.stages.SettingOutPoint;
 import bermwright.site.stages.Stage;
@@ -23,7 +23,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * The drawings and tables of the order of work, also for the editor.
@@ -40,7 +39,8 @@ public record StageSheets(StagesResult work) {
      * @return the drawing
      */
     public Drawing time() {
-        List<TimeBars.Step> steps = work.stages().stream().map(s -> new TimeBars.Step(s.step().id(), words(s.step()),
+        List<TimeBars.Step> steps = work.stages().stream()
+                .map(s -> new TimeBars.Step(s.step().id(), WorkAnswers.title(s.step()),
                 new TimeBars.Span(s.bar().start(), s.bar().end()), s.bar().critical(), s.step().after())).toList();
         return new TimeBars("order-of-work", "Order of work: " + Words.said(work.days(), "1") + " days in all"
                 + Marks.of(work.notes()), "days from the start of the work", steps).drawing();
@@ -100,49 +100,18 @@ public record StageSheets(StagesResult work) {
      * @return the table
      */
     public Table partBuilt(List<PartBuilt> built, ExposurePlan exposure, String mark) {
-        List<List<String>> rows = new ArrayList<>();
-        for (PartBuilt part : built) {
-            for (StationDose s : part.stations()) {
-                String depth = part.covers().stream().filter(c -> c.id().equals(s.hull())).findFirst()
-                        .map(c -> Words.fixed(c.least().depth(), 2)).orElse("");
-                rows.add(List.of(part.step(), s.hull(), s.station(), depth, Words.millisieverts(s.covered().best()),
-                        Words.millisieverts(s.covered().low()), Words.millisieverts(s.covered().high()),
-                        exposure.judgedLimits().isEmpty() ? "" : Words.fixed(100 * PartBuilt.used(exposure, s), 0),
-                        isCovered(part, s) ? part.whole().contains(s.hull()) ? finished(part, s)
-                                : "PART-BUILT: not safe"
-                                : "no cover"));
-            }
-        }
-        return new Table("part-built", "Cover and dose after each step that places soil" + mark, List.of(
-                Column.words("step", "after step"), Column.words("hull", "hull"), Column.words("station", "station"),
-                Column.number("least_depth_m", "least cover (m)"), Column.number("covered_mSv", "best (mSv)"),
-                Column.number("low_mSv", "low (mSv)"), Column.number("high_mSv", "high (mSv)"),
-                Column.number("of_limit_percent", "of the narrowest limit, all the time there (%)"),
-                Column.words("cover", "cover")), rows);
+        return AnswerSheets.table("part-built", "Cover and dose after each step that places soil" + mark,
+                WorkAnswers.PART_BUILT, WorkAnswers.Built.of(built, exposure));
     }
 
-    private static boolean isCovered(PartBuilt part, StationDose station) {
-        return part.covers().stream().anyMatch(c -> c.id().equals(station.hull()));
-    }
-
-    /** The steps as a table. */
-    public Table steps() {
-        List<List<String>> rows = new ArrayList<>();
-        for (Stage s : work.stages()) {
-            rows.add(List.of(s.step().id(), words(s.step()), String.join(", ", s.step().after()), s.bar().resource(),
-                    Words.fixed(s.bar().machineHours(), 1), Words.fixed(s.bar().start(), 2),
-                    Words.fixed(s.bar().end(), 2), s.bar().critical() ? "yes" : "no",
-                    Words.fixed(s.soil().height(), 2), Words.fixed(s.soil().placed(), 1),
-                    Words.fixed(s.soil().ramp(), 1), s.soil().lifts().stream().map(h -> Words.fixed(h,
-                            2)).collect(Collectors.joining(" "))));
-        }
-        return new Table("order-of-work", "Order of work" + Marks.of(work.notes()), List.of(
-                Column.words("step", "step"), Column.words("what", "what"), Column.words("after", "after"),
-                Column.words("machine", "by"), Column.number("machine_time_h", "machine hours (h)"),
-                Column.number("start_days", "start (days)"), Column.number("end_days", "end (days)"),
-                Column.words("critical", "critical"), Column.number("height_m", "soil up to (m)"),
-                Column.number("placed_m3", "placed (m³)"), Column.number("ramp_m3", "ramp (m³)"),
-                Column.words("lift_tops_m", "tops of its lifts (m)")), rows);
+    /**
+     * The steps as a table.
+     *
+     * @param steps the steps
+     * @return the table
+     */
+    public Table steps(List<WorkAnswers.InStage> steps) {
+        return AnswerSheets.table("order-of-work", "Order of work" + Marks.of(work.notes()), WorkAnswers.STAGES, steps);
     }
 
     /**
@@ -172,20 +141,7 @@ public record StageSheets(StagesResult work) {
 
     /** Points to be staked out. */
     public static Table settingOut(List<SettingOutPoint> points) {
-        return new Table("setting-out", "Points to set out, in projected metres", List.of(
-                Column.words("point", "point"),
-                Column.words("subject", "of"), Column.words("what", "what"), Column.number("east_m", "east (m)"),
-                Column.number("north_m", "north (m)"), Column.number("height_m", "height (m)"),
-                Column.words("height_of", "height of")),
-                points.stream().map(p -> List.of(p.id(), p.subject(), p.kind().word(), Words.fixed(p.place().x(), 3),
-                Words.fixed(p.place().y(), 3), Words.fixed(p.place().z(), 3), p.kind().heightOf())).toList());
-    }
-
-    private static String words(WorkStep step) {
-        String lift = step.lift().isPresent() ? ", stage " + step.lift().getAsInt() : "";
-        String height = step.upToHeight().isPresent() ? ", up to " + Words.said(step.upToHeight().getAsDouble(), "m")
-                : "";
-        String title = step.step().word() + " " + step.of() + lift + height;
-        return title.startsWith(step.id()) ? title : step.id() + ": " + title;
+        return AnswerSheets.table("setting-out", "Points to set out, in projected metres", WorkAnswers.SETTING_OUT,
+                points);
     }
 }

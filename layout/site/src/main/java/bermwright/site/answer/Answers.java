@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.answer;
 
+import static bermwright.site.answer.Figure.flag;
 import static bermwright.site.answer.Figure.maybe;
 import static bermwright.site.answer.Figure.of;
 import static bermwright.site.answer.Figure.words;
@@ -124,8 +125,7 @@ public final class Answers {
             "Dose of somebody who spends the whole stay, and the event, at one station.", "dose-particles", List.of(
             words("hull", "hull", "Id of the hull.", StationDose::hull),
             words("id", "station", "Id of the station.", StationDose::station),
-            words("storm_shelter", "storm shelter", "Whether people shelter here from an event.", (StationDose d) ->
-                    d.stormShelter() ? "yes" : ""),
+            flag("storm_shelter", "storm shelter", StationDose::stormShelter),
             of("upright_mSv", "upright, bare", "Dose at the same place of the bare standing hull.", Unit.MSV,
                     StationDose::upright),
             of("covered_mSv", "covered, best", "Dose under the cover: cosmic rays, event and ground return.", Unit.MSV,
@@ -283,8 +283,12 @@ public final class Answers {
      * @return the tables, in the order of the answer
      */
     public static List<AnswerTable<?>> all() {
-        return List.of(LOWERING, TILTS, COVER, SUPPORTS, LIFTS, STATIONS, EARTHWORKS, HAULS, MACHINES, SLOPES, DIGGING,
-                JUDGED_COVERS, HAZARDS);
+        return List.of(LoweringAnswers.LYING, LoweringAnswers.BY_LINES, ReviewAnswers.REVIEW,
+                LoweringAnswers.THRUSTERS, LoweringAnswers.LANDING, LoweringAnswers.LANDINGS, LoweringAnswers.REST,
+                LoweringAnswers.COMPARED, LoweringAnswers.SUGGESTED, COVER, CoverAnswers.BURIAL, DoseAnswers.STATION,
+                DoseAnswers.LIMITS, DoseAnswers.PUBLISHED_LIMITS, DoseAnswers.CREW, DoseAnswers.OPEN_GROUND,
+                DoseAnswers.PUBLISHED, CoverAnswers.PASSING, WorkAnswers.EARTHWORKS, WorkAnswers.MADE_GROUND, DIGGING,
+                WorkAnswers.STAGES, WorkAnswers.WORK, WorkAnswers.WAYS_OUT, JUDGED_COVERS, HAZARDS);
     }
 
     private static String inUnit(double value, String unit) {

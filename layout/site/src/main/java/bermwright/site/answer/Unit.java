@@ -13,6 +13,28 @@ public enum Unit {
     T("t", 1e-3, 1),
     /** Degrees, from rad. */
     DEG("°", 180 / Math.PI, 2),
+    /** Degrees in a second, from rad/s. */
+    DEG_S("°/s", 180 / Math.PI, 2),
+    /** Kilograms. */
+    KG("kg", 1, 0),
+    /** Metres in a second. */
+    M_S("m/s", 1, 2),
+    /** Seconds. */
+    S("s", 1, 0),
+    /** Minutes, from s. */
+    MIN("min", 1 / 60.0, 1),
+    /** Hours, from s. */
+    H("h", 1 / 3600.0, 2),
+    /** Joules. */
+    J("J", 1, 0),
+    /** Kilojoules, from J. */
+    KJ("kJ", 1e-3, 1),
+    /** Pascals. */
+    PA("Pa", 1, 0),
+    /** Megapascals, from Pa. */
+    MPA("MPa", 1e-6, 1),
+    /** Kilonewton metres, from N m. */
+    KNM("kN m", 1e-3, 1),
     /** Kilonewtons, from N. */
     KN("kN", 1e-3, 2),
     /** Kilonewtons on a metre, from N/m. */
@@ -45,6 +67,8 @@ public enum Unit {
     PERCENT("%", 1, 1),
     /** A ratio. */
     ONE("", 1, 2),
+    /** In the unit that stands beside it. */
+    BESIDE("", 1, 2),
     /** How many. */
     COUNT("", 1, 0);
 
