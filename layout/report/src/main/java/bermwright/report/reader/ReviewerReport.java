@@ -100,7 +100,8 @@ record ReviewerReport(Handover handover, Opening opening) {
         return all.stream().map(l -> {
             String who = l.held().stream().filter(JudgedLimit.Held::isCrew).findFirst().map(h -> ", the crew gets "
                     + spread(h.dose())).orElse("");
-            return "On " + DoseAnswers.limitWords(l.limit()) + ", " + Words.said(l.limit().limit() * MILLI, "mSv") + ": "
+            return "On " + DoseAnswers.limitWords(l.limit()) + ", " + Words.said(l.limit().limit() * MILLI, "mSv")
+                    + ": "
                     + l.verdict().word().toUpperCase(Locale.ROOT) + who
                     + (l.isJudged() ? "." : " (" + l.why() + ").");
         }).collect(Collectors.joining(" "));
