@@ -2,7 +2,6 @@
 package bermwright.cli;
 
 import bermwright.report.sheet.CurveSheets;
-import bermwright.shielding.dose.Particles;
 import bermwright.shielding.dose.PublishedDose;
 import bermwright.site.answer.DoseAnswers;
 import bermwright.site.answer.Unit;
