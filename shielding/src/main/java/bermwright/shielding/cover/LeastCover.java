@@ -68,11 +68,10 @@ public final class LeastCover {
         Require.that(stableSlope > 0 && stableSlope < Math.PI / 2,
                 "stable slope is %s degrees; accepted: above 0 and below 90", Math.toDegrees(stableSlope));
         Repose repose = Repose.of(stableSlope);
-        ElevationGrid whole = ground.patches().isEmpty() ? ground : ground.withPatches(List.of());
-        List<HullEnvelope> envelopes = hulls.stream().map(h -> new HullEnvelope(h, repose, whole)).toList();
-        Work work = new Work(whole, envelopes, hulls, keptClear, repose);
-        Mound.Part rough = work.raised(whole);
-        List<Mound.Part> parts = MoundFrames.of(rough, spacing).stream().map(f -> work.raised(whole.patch(f)))
+        List<HullEnvelope> envelopes = hulls.stream().map(h -> new HullEnvelope(h, repose, ground)).toList();
+        Work work = new Work(ground, envelopes, hulls, keptClear, repose);
+        Mound.Part rough = work.raised(ground);
+        List<Mound.Part> parts = MoundFrames.of(rough, spacing).stream().map(f -> work.raised(ground.patch(f)))
                 .toList();
         return new Mound(rough, parts, hulls);
     }

@@ -195,6 +195,6 @@ public final class Mound {
      * @return volume (m3), zero or more
      */
     public static double volumeBetween(ElevationGrid lower, ElevationGrid upper) {
-        return SoilVolume.between(lower, upper, node -> true);
+        return SoilVolume.between(lower, upper);
     }
 }

@@ -1,13 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.cover;
 
+import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.FinerPatch;
 import bermwright.terrain.grid.GridFrame;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 
-/** Where a mound gets nodes of its own: frames around the parts of it that stand apart, every rough node kept. */
+/**
+ * Where a mound gets nodes of its own: frames around the parts of it that stand apart and around each finer patch of the
+ * ground, every rough node kept.
+ */
 final class MoundFrames {
     /** Rough cells kept around a mound, so that its toe lies inside. */
     private static final int MARGIN = 3;
@@ -34,6 +39,9 @@ final class MoundFrames {
             }
         }
         GridFrame frame = made.frame;
+        for (ElevationGrid patch : rough.ground().patches()) {
+            join(boxes, FinerPatch.nodes(frame, patch.frame()));
+        }
         int times = (int) Math.max(1, Math.ceil(frame.spacing() / spacing - 1e-6));
         List<GridFrame> frames = new ArrayList<>();
         for (int[] b : boxes) {

@@ -9,6 +9,7 @@ import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.LocalRay;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
+import java.util.List;
 import java.util.function.IntPredicate;
 
 /** Volumes between two surfaces of triangles, and of the part of a hull between them. */
@@ -43,6 +44,21 @@ final class SoilVolume {
             }
         }
         return sum * third;
+    }
+
+    /** The same over a whole grid: in its finer patches by their nodes, which hold all of a mound that has them. */
+    static double between(ElevationGrid lower, ElevationGrid upper) {
+        List<GridFrame> finer = upper.patches().stream().map(ElevationGrid::frame).toList();
+        if (finer.isEmpty() || !finer.equals(lower.patches().stream().map(ElevationGrid::frame).toList())) {
+            return between(lower, upper, node -> true);
+        }
+        GridFrame own = upper.frame();
+        double sum = between(lower, upper, node -> finer.stream().noneMatch(f -> f.holds(
+                own.east(node % own.columns()), own.north(node / own.columns()))));
+        for (int i = 0; i < finer.size(); i++) {
+            sum += between(lower.patches().get(i), upper.patches().get(i), node -> true);
+        }
+        return sum;
     }
 
     /** Volume of a hull that lies above one surface and below another, by upright chords over its plan. */

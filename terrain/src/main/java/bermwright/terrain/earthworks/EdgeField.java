@@ -11,6 +11,8 @@ import java.util.List;
 final class EdgeField {
     /** Pieces are cut to this many cells, so that the ground along one is nearly straight. */
     private static final double CELLS_A_PIECE = 2;
+    /** They need be no shorter than this (m). */
+    private static final double PIECE = 2;
 
     /** Is shown a node near a piece. */
     interface Visitor {
@@ -42,7 +44,8 @@ final class EdgeField {
         for (int i = 1; i < line.size(); i++) {
             Point a = line.get(i - 1);
             Point b = line.get(i);
-            int count = (int) Math.max(1, Math.ceil(a.distance(b) / (CELLS_A_PIECE * frame.spacing())));
+            int count = (int) Math.max(1, Math.ceil(a.distance(b)
+                    / Math.max(PIECE, CELLS_A_PIECE * frame.spacing()) - 1e-9));
             for (int k = 0; k < count; k++) {
                 double t = (double) k / count;
                 points.add(new Point(a.east() + t * (b.east() - a.east()), a.north() + t * (b.north() - a.north())));

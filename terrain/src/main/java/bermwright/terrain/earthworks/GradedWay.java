@@ -16,6 +16,9 @@ import java.util.OptionalDouble;
  * soil moved along its middle: ramps and corridors.
  */
 public final class GradedWay {
+    /** Stations lie no closer (m), so that a way is the same on finer nodes. */
+    private static final double STATIONS = 1;
+
     private GradedWay() {
     }
 
@@ -64,17 +67,42 @@ public final class GradedWay {
     }
 
     /**
-     * A way made.
+     * The heights of a way along its middle line.
      *
-     * @param ground  the ground before and after
      * @param places  stations along the middle line
      * @param heights height of the way at each (m)
      */
-    public record Made(ShapedGround ground, List<Point> places, List<Double> heights) {
+    public record Profile(List<Point> places, List<Double> heights) {
         /** Copies the lists. */
-        public Made {
+        public Profile {
             places = List.copyOf(places);
             heights = List.copyOf(heights);
+        }
+    }
+
+    /**
+     * A way made.
+     *
+     * @param ground  the ground before and after
+     * @param profile its heights along the middle line
+     */
+    public record Made(ShapedGround ground, Profile profile) {
+        /**
+         * Stations.
+         *
+         * @return places along the middle line
+         */
+        public List<Point> places() {
+            return profile.places;
+        }
+
+        /**
+         * Heights of the way.
+         *
+         * @return height at each station (m)
+         */
+        public List<Double> heights() {
+            return profile.heights;
         }
     }
 
@@ -87,7 +115,20 @@ public final class GradedWay {
      *     ends are too far apart for its length and grade
      */
     public static Optional<Made> made(ElevationGrid ground, Way way) {
-        List<Point> stations = stations(way.line, ground.frame().spacing());
+        return profile(ground, way).map(p -> new Made(shaped(ground, way, p), p));
+    }
+
+    /**
+     * Finds the heights of a way.
+     *
+     * @param ground the ground
+     * @param way    the way wanted
+     * @return its heights; absent where ground under its middle line is missing, or where the heights wanted at its
+     *     ends are too far apart for its length and grade
+     */
+    public static Optional<Profile> profile(ElevationGrid ground, Way way) {
+        List<Point> stations = stations(way.line,
+                Math.max(ground.frame().spacing(), STATIONS / ground.metreScale()));
         double[] heights = stations.stream().mapToDouble(ground::height).toArray();
         if (Arrays.stream(heights).anyMatch(Double::isNaN)) {
             return Optional.empty();
@@ -101,11 +142,10 @@ public final class GradedWay {
         return GradedProfile.leastMoved(heights, limits)
                 .map(z -> way.ends.fillFromCut.isPresent() ? balanced(heights, z, way.ends.fillFromCut.getAsDouble())
                         : z)
-                .map(z -> new Made(shaped(ground, way, stations, z), stations,
-                        Arrays.stream(z).boxed().toList()));
+                .map(z -> new Profile(stations, Arrays.stream(z).boxed().toList()));
     }
 
-    /** Stations a cell apart or closer; each part of the line is cut evenly. */
+    /** Stations so far apart or closer; each part of the line is cut evenly. */
     private static List<Point> stations(List<Point> line, double spacing) {
         List<Point> stations = new ArrayList<>();
         stations.add(line.get(0));
@@ -148,9 +188,18 @@ public final class GradedWay {
         return Arrays.stream(heights).map(z -> z + rise).toArray();
     }
 
-    private static ShapedGround shaped(ElevationGrid ground, Way way, List<Point> stations, double[] z) {
+    /**
+     * Shapes ground to a way.
+     *
+     * @param ground  the ground, whichever nodes it has
+     * @param way     the way wanted
+     * @param profile its heights
+     * @return the ground before and after
+     */
+    public static ShapedGround shaped(ElevationGrid ground, Way way, Profile profile) {
         double half = way.width / 2 / ground.metreScale();
-        return SideField.shaped(ground, new SideField.Line(stations, z, half), way.sides,
+        double[] z = profile.heights.stream().mapToDouble(h -> h).toArray();
+        return SideField.shaped(ground, new SideField.Line(profile.places, z, half), way.sides,
                 (node, distance, onLine) -> distance <= half ? onLine : Double.NaN);
     }
 

@@ -460,14 +460,14 @@ public final class ElevationGrid implements HeightSource {
      *
      * @param southwest south-west corner of the area
      * @param northeast north-east corner of the area
-     * @return the smallest part on the same nodes that holds what of the area lies in this grid
+     * @return the smallest part on the same nodes that holds what of the area lies in this grid, with its patches
      * @throws IllegalArgumentException if nothing of the area lies in this grid
      */
     public ElevationGrid window(Point southwest, Point northeast) {
         int[] nodes = FinerNodes.window(frame, southwest, northeast);
         GridFrame part = frame.part(nodes[0], nodes[1], nodes[2], nodes[3]);
         return new ElevationGrid(part, FinerNodes.part(this, part, nodes[0], nodes[1]), metreScale, refinement,
-                NO_PATCHES);
+                FinerNodes.patches(this, part));
     }
 
     /**

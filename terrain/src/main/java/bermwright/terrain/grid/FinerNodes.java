@@ -33,10 +33,11 @@ final class FinerNodes {
     /** First row and column, last row and column of the smallest part that holds what of an area lies in a frame. */
     static int[] window(GridFrame frame, Point southwest, Point northeast) {
         double s = frame.spacing();
-        int firstColumn = (int) Math.max(0, Math.floor((southwest.east() - frame.west()) / s));
-        int firstRow = (int) Math.max(0, Math.floor((southwest.north() - frame.south()) / s));
-        int lastColumn = (int) Math.min(frame.columns() - 1, Math.ceil((northeast.east() - frame.west()) / s));
-        int lastRow = (int) Math.min(frame.rows() - 1, Math.ceil((northeast.north() - frame.south()) / s));
+        int firstColumn = (int) Math.max(0, Math.floor((southwest.east() - frame.west()) / s + ROUNDING));
+        int firstRow = (int) Math.max(0, Math.floor((southwest.north() - frame.south()) / s + ROUNDING));
+        int lastColumn = (int) Math.min(frame.columns() - 1,
+                Math.ceil((northeast.east() - frame.west()) / s - ROUNDING));
+        int lastRow = (int) Math.min(frame.rows() - 1, Math.ceil((northeast.north() - frame.south()) / s - ROUNDING));
         Require.that(firstColumn < lastColumn && firstRow < lastRow, "no cell of the grid lies in the window.");
         return new int[] {firstRow, firstColumn, lastRow, lastColumn};
     }
@@ -49,7 +50,39 @@ final class FinerNodes {
         return kept;
     }
 
+    /** Heights of a grid at other nodes, those of its patches where they lie. */
     static double[] heights(ElevationGrid grid, GridFrame nodes) {
+        double[] heights = own(grid, nodes);
+        double slack = ROUNDING * nodes.spacing();
+        for (ElevationGrid patch : grid.patches()) {
+            GridFrame f = patch.frame();
+            int firstRow = (int) Math.max(0, Math.ceil((f.south() - slack - nodes.south()) / nodes.spacing()));
+            int firstColumn = (int) Math.max(0, Math.ceil((f.west() - slack - nodes.west()) / nodes.spacing()));
+            int lastRow = (int) Math.min(nodes.rows() - 1.0,
+                    Math.floor((f.northEdge() + slack - nodes.south()) / nodes.spacing()));
+            int lastColumn = (int) Math.min(nodes.columns() - 1.0,
+                    Math.floor((f.eastEdge() + slack - nodes.west()) / nodes.spacing()));
+            if (lastRow > firstRow && lastColumn > firstColumn) {
+                GridFrame common = nodes.part(firstRow, firstColumn, lastRow, lastColumn);
+                double[] finer = own(patch, common);
+                for (int row = 0; row < common.rows(); row++) {
+                    System.arraycopy(finer, row * common.columns(), heights,
+                            (firstRow + row) * nodes.columns() + firstColumn, common.columns());
+                }
+            }
+        }
+        return heights;
+    }
+
+    /** The patches of a grid in a part of it, cut where they reach out of it. */
+    static ElevationGrid[] patches(ElevationGrid grid, GridFrame part) {
+        return grid.patches().stream().filter(p -> p.frame().west() < part.eastEdge()
+                && p.frame().eastEdge() > part.west() && p.frame().south() < part.northEdge()
+                && p.frame().northEdge() > part.south()).map(p -> p.window(new Point(part.west(), part.south()),
+                new Point(part.eastEdge(), part.northEdge()))).toArray(ElevationGrid[]::new);
+    }
+
+    private static double[] own(ElevationGrid grid, GridFrame nodes) {
         double[] heights = new double[nodes.size()];
         GridFrame own = grid.frame();
         IntStream.range(0, nodes.rows()).parallel().forEach(r -> {

@@ -60,6 +60,7 @@ final class SoilBalance {
 
     private List<SoilNeed> covers() {
         List<SoilNeed> needs = new ArrayList<>();
+        List<PlacedCover> placed = StagesInput.under(plan, cover, Optional.empty()).covers();
         for (HullCover one : cover.hulls()) {
             Optional<Hull> hull = plan.hull(one.id());
             if (hull.isPresent() && one.volume() > LEAST) {
@@ -68,7 +69,7 @@ final class SoilBalance {
                         List.of(LyingPose.footprint(hull.get(), cover.natural().metreScale())));
                 SoilNeed need = new SoilNeed(one.id(), SoilNeed.Kind.COVER, one.volume(), density, outlines);
                 needs.add(need);
-                ramp(hull.get()).filter(r -> r.volume() > LEAST)
+                ramp(hull.get(), placed).filter(r -> r.volume() > LEAST)
                         .ifPresent(r -> needs.add(need.forRamp(r)));
             }
         }
@@ -76,10 +77,8 @@ final class SoilBalance {
     }
 
     /** The ramp to the crown, where the plan's machine needs one. */
-    private Optional<Ramp> ramp(Hull hull) {
-        Optional<PlacedCover> placed = StagesInput.under(plan, cover, Optional.empty()).covers().stream()
-                .filter(p -> p.hull().equals(hull.id())).findFirst();
-        return placed.flatMap(p -> LiftedCover.of(hull, cover.prepared(), p))
+    private Optional<Ramp> ramp(Hull hull, List<PlacedCover> placed) {
+        return placed.stream().filter(p -> p.hull().equals(hull.id())).findFirst().flatMap(p -> LiftedCover.of(hull, cover.prepared(), p))
                 .flatMap(l -> Ramp.on(plan, hull.id(), l.top()));
     }
 }

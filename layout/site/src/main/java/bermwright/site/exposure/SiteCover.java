@@ -15,6 +15,7 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Tunnel;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.GridFrame;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +24,7 @@ import java.util.Set;
 /**
  * The cover of a plan: the mound over all hulls, and what it gives each of them.
  *
- * <p>The three surfaces carry the mound's own finer nodes as patches; a surface that was given has none.
+ * <p>The three surfaces carry the mound's own finer nodes as patches; a surface that was given has those it was given with.
  *
  * @param natural  the ground before any work
  * @param prepared the ground after benches and trenches, on which hulls lie and soil is placed
@@ -101,13 +102,14 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
      * @param plan     the plan
      * @param natural  the ground before any work
      * @param prepared the ground after benches and trenches, on the same grid
-     * @param finished the surface as it stands, on the same grid
+     * @param finished the surface as it stands, on the same grid and either on its patches too or without any
      * @return the cover, without toes; volumes of single hulls are not known and stand at 0
      */
     public static SiteCover standing(Plan plan, ElevationGrid natural, ElevationGrid prepared,
             ElevationGrid finished) {
-        ElevationGrid bed = prepared.withPatches(List.of());
-        ElevationGrid before = natural == prepared ? bed : natural.withPatches(List.of());
+        boolean finer = frames(finished).equals(frames(prepared)) && frames(prepared).equals(frames(natural));
+        ElevationGrid bed = finer ? prepared : prepared.withPatches(List.of());
+        ElevationGrid before = finer ? natural : natural == prepared ? bed : natural.withPatches(List.of());
         SiteHulls site = new SiteHulls(plan, bed);
         ElevationGrid surface = site.metres().stretched(finished);
         List<HullCover> covers = new ArrayList<>();
@@ -129,6 +131,10 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
         taken += states.stream().mapToDouble(PassedThrough::displaced).sum();
         double volume = Math.max(0, Mound.volumeBetween(site.ground(), surface) - taken);
         return new SiteCover(before, bed, finished, List.of(), volume, covers, states, findings, Set.of());
+    }
+
+    private static List<GridFrame> frames(ElevationGrid grid) {
+        return grid.patches().stream().map(ElevationGrid::frame).toList();
     }
 
     /** Soil placed for a hull, the ground before, and the outlines of all mounds; none where they are not known. */

@@ -10,7 +10,9 @@ import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.BorrowGround;
 import bermwright.site.plan.PlanSoil;
 import bermwright.terrain.earthworks.BorrowPit;
+import bermwright.terrain.earthworks.BuiltGround;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.FinerPatch;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -79,7 +81,7 @@ final class BorrowOffers {
         }
         List<BorrowPit.KeptClear> clear = keptClear(borrow, window.get());
         BorrowPit pit = pit(borrow, window.get(), clear);
-        grounds.add(new DugGround(borrow, pit, window.get().frame(), 0));
+        grounds.add(new DugGround(borrow, pit, 0));
         if (!clear.isEmpty()) {
             double whole = pit(borrow, window.get(), List.of()).bank() * borrow.yieldShare();
             double usable = pit.bank() * borrow.yieldShare();
@@ -97,13 +99,13 @@ final class BorrowOffers {
                 STRIP, clear));
     }
 
-    /** The ground around a borrow ground, so that big sites cost no more than their pits. */
+    /** The ground around a borrow ground on finer nodes, so that big sites cost no more than their pits. */
     private Optional<ElevationGrid> window(BorrowGround borrow) {
         if (input.ground().isMissing(borrow.area())) {
             return Optional.empty();
         }
         Ring.Box box = borrow.area().box().wider(2 * input.ground().frame().spacing());
-        return Optional.of(input.ground().window(box.southwest(), box.northeast()));
+        return Optional.of(FinerPatch.over(input.ground(), box, BuiltGround.SPACING));
     }
 
     private List<BorrowPit.KeptClear> keptClear(BorrowGround borrow, ElevationGrid window) {

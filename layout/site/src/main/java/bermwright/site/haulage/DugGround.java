@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.haulage;
 
+import bermwright.foundation.Ring;
 import bermwright.site.plan.BorrowGround;
 import bermwright.terrain.earthworks.BorrowPit;
+import bermwright.terrain.earthworks.BuiltGround;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.FinerPatch;
 import bermwright.terrain.grid.GridFrame;
 import java.util.List;
 
@@ -11,21 +14,19 @@ import java.util.List;
 public final class DugGround {
     private final BorrowGround borrow;
     private final BorrowPit pit;
-    private final GridFrame window;
     private final double usable;
     private final double used;
 
-    DugGround(BorrowGround borrow, BorrowPit pit, GridFrame window, double used) {
+    DugGround(BorrowGround borrow, BorrowPit pit, double used) {
         this.borrow = borrow;
         this.pit = pit;
-        this.window = window;
         this.usable = pit.bank() * borrow.yieldShare();
         this.used = used;
     }
 
     /** The same ground with so much of it used (bank m3). */
     DugGround withUsed(double volume) {
-        return new DugGround(borrow, pit, window, volume);
+        return new DugGround(borrow, pit, volume);
     }
 
     /**
@@ -77,23 +78,25 @@ public final class DugGround {
      * The ground with this pit dug; made when asked.
      *
      * @param ground the ground before, on the grid that the earthworks were planned on
-     * @return the ground after
+     * @return the ground after, with a finer patch where the pit is
      */
     public ElevationGrid dugIn(ElevationGrid ground) {
-        GridFrame frame = ground.frame();
-        int rowOffset = (int) Math.round((window.south() - frame.south()) / frame.spacing());
-        int columnOffset = (int) Math.round((window.west() - frame.west()) / frame.spacing());
-        ElevationGrid natural = pit.surface(0);
         ElevationGrid dug = pit.surface(depth());
-        double[] heights = ground.heights();
-        for (int row = 0; row < window.rows(); row++) {
-            for (int column = 0; column < window.columns(); column++) {
-                double taken = natural.nodeHeight(row, column) - dug.nodeHeight(row, column);
-                if (taken > 0) {
-                    heights[(row + rowOffset) * frame.columns() + column + columnOffset] -= taken;
-                }
-            }
+        double[] taken = pit.surface(0).heights();
+        double[] left = dug.heights();
+        for (int i = 0; i < taken.length; i++) {
+            taken[i] -= left[i];
         }
-        return ground.withHeights(heights);
+        ElevationGrid depths = dug.withHeights(taken);
+        GridFrame pitNodes = dug.frame();
+        ElevationGrid part = FinerPatch.over(ground, new Ring.Box(pitNodes.west(), pitNodes.south(),
+                pitNodes.eastEdge(), pitNodes.northEdge()), BuiltGround.SPACING);
+        GridFrame nodes = part.frame();
+        double[] heights = part.heights();
+        for (int i = 0; i < heights.length; i++) {
+            double away = depths.height(nodes.east(i % nodes.columns()), nodes.north(i / nodes.columns()));
+            heights[i] -= away > 0 ? away : 0;
+        }
+        return FinerPatch.put(ground, part.withHeights(heights));
     }
 }

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A cover placed in lifts: up to a height over the hull's bed, level across the hull, following the bed along it.
@@ -24,8 +25,8 @@ public final class LiftedCover {
     private final Hull hull;
     private final ElevationGrid ground;
     private final PlacedCover cover;
-    private final int[] nodes;
-    private final double[] bed;
+    private final Layer own;
+    private final List<Layer> finer;
     private final double bottom;
     private final double top;
     private final double share;
@@ -34,21 +35,17 @@ public final class LiftedCover {
         this.hull = hull;
         this.ground = ground;
         this.cover = cover;
-        GridFrame frame = ground.frame();
-        List<Integer> raised = new ArrayList<>();
-        for (int i = 0; i < frame.size(); i++) {
-            double rise = height(cover.finished(), i) - height(ground, i);
-            if (rise > 0) {
-                raised.add(i);
-            }
-        }
-        this.nodes = raised.stream().mapToInt(i -> i).toArray();
-        this.bed = Arrays.stream(nodes).mapToDouble(i -> plane.height(onAxis(frame, i))).toArray();
+        this.own = layer(ground, cover.finished(), plane);
+        List<ElevationGrid> beds = ground.patches();
+        List<ElevationGrid> mounds = cover.finished().patches();
+        this.finer = IntStream.range(0, mounds.size()).mapToObj(i -> layer(beds.get(i), mounds.get(i), plane)).toList();
         double highest = 0;
         double lowest = 0;
-        for (int k = 0; k < nodes.length; k++) {
-            highest = Math.max(highest, height(cover.finished(), nodes[k]) - bed[k]);
-            lowest = Math.min(lowest, height(ground, nodes[k]) - bed[k]);
+        for (Layer layer : counted()) {
+            for (int k = 0; k < layer.nodes.length; k++) {
+                highest = Math.max(highest, layer.mound[k] - layer.bed[k]);
+                lowest = Math.min(lowest, layer.ground[k] - layer.bed[k]);
+            }
         }
         this.bottom = lowest;
         this.top = highest;
@@ -61,7 +58,7 @@ public final class LiftedCover {
      *
      * @param hull   the hull
      * @param ground the ground it lies on
-     * @param cover  its finished cover, on the ground's grid
+     * @param cover  its finished cover, on the ground's grid and either on its patches too or without any
      * @return the lifts, empty where the ground under the hull is not known
      */
     public static Optional<LiftedCover> of(Hull hull, ElevationGrid ground, PlacedCover cover) {
@@ -71,8 +68,33 @@ public final class LiftedCover {
         return plane.map(p -> new LiftedCover(hull, ground, cover, p));
     }
 
-    private static double height(ElevationGrid grid, int node) {
-        return grid.nodeHeight(node / grid.frame().columns(), node % grid.frame().columns());
+    /** The raised nodes of one grid: heights of the ground, of the finished mound and of the bed beside them. */
+    private record Layer(int[] nodes, double[] ground, double[] mound, double[] bed, double cell) {
+        double at(int k, double height) {
+            return Math.min(mound[k], Math.max(ground[k], bed[k] + height));
+        }
+
+        void raise(double[] heights, double height) {
+            for (int k = 0; k < nodes.length; k++) {
+                heights[nodes[k]] = Math.max(heights[nodes[k]], at(k, height));
+            }
+        }
+    }
+
+    private Layer layer(ElevationGrid before, ElevationGrid after, FittedPlane plane) {
+        double[] low = before.heights();
+        double[] high = after.heights();
+        GridFrame frame = before.frame();
+        int[] nodes = IntStream.range(0, low.length).filter(i -> high[i] > low[i]).toArray();
+        return new Layer(nodes, Arrays.stream(nodes).mapToDouble(i -> low[i]).toArray(),
+                Arrays.stream(nodes).mapToDouble(i -> high[i]).toArray(),
+                Arrays.stream(nodes).mapToDouble(i -> plane.height(onAxis(frame, i))).toArray(),
+                before.trueSpacing() * before.trueSpacing());
+    }
+
+    /** The layers that hold all of the mound, each part once: the finer ones where there are some. */
+    private List<Layer> counted() {
+        return finer.isEmpty() ? List.of(own) : finer;
     }
 
     /** The place on the hull's axis beside a node. */
@@ -118,16 +140,15 @@ public final class LiftedCover {
     }
 
     private double prism(double height) {
-        double sum = 0;
-        for (int k = 0; k < nodes.length; k++) {
-            sum += at(k, height) - height(ground, nodes[k]);
+        double volume = 0;
+        for (Layer layer : counted()) {
+            double sum = 0;
+            for (int k = 0; k < layer.nodes.length; k++) {
+                sum += layer.at(k, height) - layer.ground[k];
+            }
+            volume += sum * layer.cell;
         }
-        return sum * ground.trueSpacing() * ground.trueSpacing();
-    }
-
-    private double at(int k, double height) {
-        double natural = height(ground, nodes[k]);
-        return Math.min(height(cover.finished(), nodes[k]), Math.max(natural, bed[k] + height));
+        return volume;
     }
 
     /** What the hull takes up between its bed and a height. */
@@ -140,14 +161,23 @@ public final class LiftedCover {
     }
 
     /**
-     * Raises a surface by the cover up to a height.
+     * A surface raised by the cover up to a height.
      *
-     * @param heights heights of the surface (m), as {@link ElevationGrid#heights()}; changed in place
+     * @param surface a surface on the ground's nodes and patches
      * @param height  height over the bed (m)
+     * @return the raised surface
      */
-    void raise(double[] heights, double height) {
-        for (int k = 0; k < nodes.length; k++) {
-            heights[nodes[k]] = Math.max(heights[nodes[k]], at(k, height));
+    ElevationGrid raised(ElevationGrid surface, double height) {
+        double[] heights = surface.heights();
+        own.raise(heights, height);
+        List<ElevationGrid> patches = new ArrayList<>(surface.patches());
+        for (int i = 0; i < finer.size(); i++) {
+            if (finer.get(i).nodes.length > 0) {
+                double[] built = patches.get(i).heights();
+                finer.get(i).raise(built, height);
+                patches.set(i, patches.get(i).withHeights(built));
+            }
         }
+        return surface.withHeights(heights).withPatches(patches);
     }
 }

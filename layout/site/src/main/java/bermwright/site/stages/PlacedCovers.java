@@ -24,9 +24,31 @@ final class PlacedCovers {
         List<HullCover> covered = site.hulls().stream().filter(h -> h.volume() > 0).toList();
         List<Hull> hulls = covered.stream().map(h -> plan.hull(h.id()).orElseThrow()).toList();
         ElevationGrid ground = site.prepared();
+        List<double[]> parts = parted(hulls, ground, site.finished());
+        List<List<ElevationGrid>> finer = new ArrayList<>();
+        hulls.forEach(h -> finer.add(new ArrayList<>()));
+        for (int i = 0; i < ground.patches().size(); i++) {
+            ElevationGrid bed = ground.patches().get(i);
+            List<double[]> part = parted(hulls, bed, site.finished().patches().get(i));
+            for (int k = 0; k < hulls.size(); k++) {
+                finer.get(k).add(bed.withHeights(part.get(k)));
+            }
+        }
+        List<PlacedCover> covers = new ArrayList<>();
+        for (int k = 0; k < hulls.size(); k++) {
+            Point middle = LyingPose.footprint(hulls.get(k), ground.metreScale()).centre();
+            List<Ring> toes = site.toes().stream().filter(t -> t.contains(middle)).toList();
+            covers.add(new PlacedCover(hulls.get(k).id(), ground.withHeights(parts.get(k)).withPatches(
+                    finer.get(k)), covered.get(k).volume(), toes));
+        }
+        return covers;
+    }
+
+    /** The surface over each hull's own soil, the bare ground elsewhere. */
+    private static List<double[]> parted(List<Hull> hulls, ElevationGrid ground, ElevationGrid mound) {
         GridFrame frame = ground.frame();
         double[] natural = ground.heights();
-        double[] finished = site.finished().heights();
+        double[] finished = mound.heights();
         List<double[]> parts = new ArrayList<>();
         hulls.forEach(h -> parts.add(natural.clone()));
         for (int i = 0; i < natural.length; i++) {
@@ -38,14 +60,7 @@ final class PlacedCovers {
                 }
             }
         }
-        List<PlacedCover> covers = new ArrayList<>();
-        for (int k = 0; k < hulls.size(); k++) {
-            Point middle = LyingPose.footprint(hulls.get(k), ground.metreScale()).centre();
-            List<Ring> toes = site.toes().stream().filter(t -> t.contains(middle)).toList();
-            covers.add(new PlacedCover(hulls.get(k).id(), ground.withHeights(parts.get(k)), covered.get(k).volume(),
-                    toes));
-        }
-        return covers;
+        return parts;
     }
 
     private static int nearest(List<Hull> hulls, Point place, double metreScale) {

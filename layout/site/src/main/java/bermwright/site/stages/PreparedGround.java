@@ -14,11 +14,11 @@ import bermwright.site.plan.Plan;
 import bermwright.site.plan.PlanSoil;
 import bermwright.site.plan.Preparation;
 import bermwright.terrain.earthworks.BenchFit;
+import bermwright.terrain.earthworks.BuiltGround;
 import bermwright.terrain.earthworks.CutAndFill;
 import bermwright.terrain.earthworks.GradePlane;
 import bermwright.terrain.earthworks.GradedWay;
 import bermwright.terrain.earthworks.Grading;
-import bermwright.terrain.earthworks.ShapedGround;
 import bermwright.terrain.earthworks.SideSlopes;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
@@ -35,7 +35,7 @@ import java.util.OptionalDouble;
  * steeper than it may be is cut and filled down to its grade, level across, with as much cut as its fill needs.
  *
  * @param natural  the ground before
- * @param surface  the ground after
+ * @param surface  the ground after, with finer patches where something is made
  * @param moved    what each preparation moves, in the plan's order
  * @param findings preparations that cannot be made, and sides that never meet the ground
  */
@@ -75,7 +75,7 @@ public record PreparedGround(ElevationGrid natural, ElevationGrid surface, List<
             if (preparation.kind() == Preparation.Kind.SPOIL) {
                 continue;
             }
-            Optional<ShapedGround> shaped = shaped(plan, preparation, surface);
+            Optional<BuiltGround> shaped = shaped(plan, preparation, surface);
             if (shaped.isEmpty()) {
                 findings.add(finding(SiteRule.PREPARATION_NO_GROUND, Level.REFUSE, preparation,
                         "lies over missing ground or leaves the elevation file; it is not made"));
@@ -92,7 +92,7 @@ public record PreparedGround(ElevationGrid natural, ElevationGrid surface, List<
             }
         }
         for (Corridor corridor : plan.corridors()) {
-            Optional<ShapedGround> cut = cutToGrade(plan, corridor, surface, findings);
+            Optional<BuiltGround> cut = cutToGrade(plan, corridor, surface, findings);
             if (cut.isPresent()) {
                 moved.add(new Moved(corridor.id(), band(corridor, surface.metreScale()), cut.get().moved()));
                 surface = cut.get().after();
@@ -102,7 +102,7 @@ public record PreparedGround(ElevationGrid natural, ElevationGrid surface, List<
     }
 
     /** A corridor cut to its grade; empty where it is no steeper, or cannot be made. */
-    private static Optional<ShapedGround> cutToGrade(Plan plan, Corridor corridor, ElevationGrid ground,
+    private static Optional<BuiltGround> cutToGrade(Plan plan, Corridor corridor, ElevationGrid ground,
             List<Finding> findings) {
         List<Point> line = line(corridor);
         double sides = plan.ground().regolith().stableSlope();
@@ -110,9 +110,10 @@ public record PreparedGround(ElevationGrid natural, ElevationGrid surface, List<
                 || !(CorridorGrade.steepest(corridor, ground).grade() > corridor.greatestGrade())) {
             return Optional.empty();
         }
-        Optional<GradedWay.Made> made = GradedWay.made(ground, new GradedWay.Way(line, corridor.width(),
+        GradedWay.Way way = new GradedWay.Way(line, corridor.width(),
                 corridor.greatestGrade(), SideSlopes.of(sides), new GradedWay.Ends(OptionalDouble.empty(),
-                OptionalDouble.empty(), OptionalDouble.of(fillFromCut(plan)))));
+                OptionalDouble.empty(), OptionalDouble.of(fillFromCut(plan))));
+        Optional<GradedWay.Profile> made = GradedWay.profile(ground, way);
         Point place = line.get(line.size() / 2);
         if (made.isEmpty()) {
             findings.add(Finding.of(SiteRule.CORRIDOR_NOT_CUT, Level.WARN, corridor.id(), Figures.NONE,
@@ -120,17 +121,19 @@ public record PreparedGround(ElevationGrid natural, ElevationGrid surface, List<
                     .at(place));
             return Optional.empty();
         }
-        CutAndFill volumes = made.get().ground().moved();
+        BuiltGround built = BuiltGround.of(ground, band(corridor, ground.metreScale()),
+                g -> GradedWay.shaped(g, way, made.get()));
+        CutAndFill volumes = built.moved();
         findings.add(Finding.of(SiteRule.CORRIDOR_CUT, Level.NOTE, corridor.id(), Figures.measured(volumes.moved(),
                 "m3"),
                 String.format(Locale.ROOT, "Corridor %s is cut and filled down to %.1f deg: %.0f m3 cut, %.0f m3 fill;"
                         + " its ends move up to %.1f m from the ground they meet.", corridor.id(),
                         Math.toDegrees(corridor.greatestGrade()), volumes.cut(), volumes.fill(),
                         ends(made.get(), ground))).at(place));
-        return Optional.of(made.get().ground());
+        return Optional.of(built);
     }
 
-    private static double ends(GradedWay.Made made, ElevationGrid ground) {
+    private static double ends(GradedWay.Profile made, ElevationGrid ground) {
         int last = made.places().size() - 1;
         return Math.max(Math.abs(made.heights().get(0) - ground.height(made.places().get(0))),
                 Math.abs(made.heights().get(last) - ground.height(made.places().get(last))));
@@ -160,7 +163,7 @@ public record PreparedGround(ElevationGrid natural, ElevationGrid surface, List<
                 new Point(a.east() + east, a.north() + north)));
     }
 
-    private static Optional<ShapedGround> shaped(Plan plan, Preparation preparation, ElevationGrid ground) {
+    private static Optional<BuiltGround> shaped(Plan plan, Preparation preparation, ElevationGrid ground) {
         Ring area = preparation.area();
         if (ground.isMissing(area) || !(preparation.sideSlope() > 0)) {
             return Optional.empty();
@@ -169,7 +172,8 @@ public record PreparedGround(ElevationGrid natural, ElevationGrid surface, List<
                 ? Optional.of(GradePlane.level(preparation.level().getAsDouble()))
                 : BenchFit.leastMoved(ground, area, new BenchFit.Limits(preparation.greatestGrade(),
                         OptionalDouble.of(fillFromCut(plan))));
-        return floor.map(f -> Grading.shaped(ground, area, f::height, SideSlopes.of(preparation.sideSlope())));
+        return floor.map(f -> BuiltGround.of(ground, area,
+                g -> Grading.shaped(g, area, f::height, SideSlopes.of(preparation.sideSlope()))));
     }
 
     /** Fill that one volume of cut makes, soil keeping its mass (1). */

@@ -19,6 +19,7 @@ import bermwright.terrain.earthworks.StandingSlopes;
 import bermwright.terrain.earthworks.WorstSlip;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -93,7 +94,7 @@ public record SlopeChecks(List<Slope> slopes, double steepest, List<Finding> fin
                     .ifPresent(slopes::add);
         }
         slopes.stream().filter(s -> s.circle() < WANTED).map(SlopeChecks::slides).forEach(findings::add);
-        StandingSlopes made = StandingSlopes.of(cover.natural(), cover.prepared(),
+        StandingSlopes made = standing(cover.natural(), cover.prepared(),
                 Math.min(soil.stableSlope() + GRID, STEEPEST));
         if (!made.stands()) {
             findings.add(Finding.of(WorkRule.MADE_GROUND_STEEP, Level.WARN, "ground", Figures.of(
@@ -102,6 +103,20 @@ public record SlopeChecks(List<Slope> slopes, double steepest, List<Finding> fin
                     made.areaTooSteep(), Math.toDegrees(made.steepest()))).at(made.place().orElseThrow()));
         }
         return new SlopeChecks(slopes, made.steepest(), findings);
+    }
+
+    /** Changed ground on the finer nodes where there are some; all of it lies in patches then. */
+    private static StandingSlopes standing(ElevationGrid before, ElevationGrid after, double limit) {
+        if (after.patches().isEmpty()) {
+            return StandingSlopes.of(before, after, limit);
+        }
+        List<StandingSlopes> parts = new ArrayList<>();
+        for (int i = 0; i < after.patches().size(); i++) {
+            parts.add(StandingSlopes.of(before.patches().get(i), after.patches().get(i), limit));
+        }
+        StandingSlopes worst = parts.stream().max(Comparator.comparingDouble(StandingSlopes::steepest)).orElseThrow();
+        return new StandingSlopes(parts.stream().allMatch(StandingSlopes::stands), worst.steepest(), worst.place(),
+                parts.stream().mapToDouble(StandingSlopes::areaTooSteep).sum());
     }
 
     /**
@@ -141,6 +156,14 @@ public record SlopeChecks(List<Slope> slopes, double steepest, List<Finding> fin
     }
 
     private static double height(ElevationGrid before, ElevationGrid after) {
+        double most = rise(before, after);
+        for (int i = 0; i < after.patches().size(); i++) {
+            most = Math.max(most, rise(before.patches().get(i), after.patches().get(i)));
+        }
+        return most;
+    }
+
+    private static double rise(ElevationGrid before, ElevationGrid after) {
         double[] low = before.heights();
         double[] high = after.heights();
         double most = 0;

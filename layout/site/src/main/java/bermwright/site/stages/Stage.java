@@ -77,11 +77,7 @@ public final class Stage {
         Map<String, ElevationGrid> placed() {
             Map<String, ElevationGrid> placed = new LinkedHashMap<>();
             heights.forEach((hull, reached) -> Optional.ofNullable(covers.get(hull)).filter(c -> reached > 0)
-                    .ifPresent(c -> {
-                        double[] raised = ground.heights();
-                        c.raise(raised, reached);
-                        placed.put(hull, ground.withHeights(raised));
-                    }));
+                    .ifPresent(c -> placed.put(hull, c.raised(ground, reached))));
             return placed;
         }
     }
@@ -143,7 +139,7 @@ public final class Stage {
     /**
      * The ground with the covers as they stand once the step is done, for contours and pictures; made when asked.
      *
-     * @return the surface, on the ground's grid
+     * @return the surface, on the ground's grid and patches
      */
     public ElevationGrid surface() {
         return surface(state.heights().getOrDefault(step.of(), 0.0));
@@ -154,13 +150,18 @@ public final class Stage {
      *
      * @param height height that the cover this step places has reached, over the hull's bed (m); other steps leave
      *               it out of account
-     * @return the surface, on the ground's grid
+     * @return the surface, on the ground's grid and patches
      */
     public ElevationGrid surface(double height) {
-        double[] heights = state.ground().heights();
-        state.heights().forEach((hull, reached) -> Optional.ofNullable(state.covers().get(hull)).ifPresent(c ->
-                c.raise(heights, step.step() == WorkStep.Kind.COVER && hull.equals(step.of()) ? height : reached)));
-        return state.ground().withHeights(heights);
+        ElevationGrid surface = state.ground();
+        for (Map.Entry<String, Double> cover : state.heights().entrySet()) {
+            LiftedCover lifted = state.covers().get(cover.getKey());
+            if (lifted != null) {
+                boolean own = step.step() == WorkStep.Kind.COVER && cover.getKey().equals(step.of());
+                surface = lifted.raised(surface, own ? height : cover.getValue());
+            }
+        }
+        return surface;
     }
 
     /**

@@ -15,6 +15,7 @@ import bermwright.site.plan.KeepOut;
 import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Machine;
 import bermwright.site.plan.Plan;
+import bermwright.terrain.earthworks.CutAndFill;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -194,7 +195,8 @@ class EarthworksTest {
         DugGround dug = result.dug().get(0);
         assertTrue(dug.depth() > 0.2 && dug.depth() < 0.5, "depth " + dug.depth());
         ElevationGrid before = SiteExample.ground((e, n) -> 0.02 * e);
-        double cut = bermwright.terrain.earthworks.CutAndFill.between(before, dug.dugIn(before)).cut();
+        ElevationGrid after = dug.dugIn(before).patches().get(0);
+        double cut = CutAndFill.between(before.patch(after.frame()), after).cut();
         assertEquals(result.bank(), cut * 0.9, 1e-3 * cut);
     }
 
