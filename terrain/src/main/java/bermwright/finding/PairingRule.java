@@ -20,7 +20,7 @@ public enum PairingRule implements Rule {
     SWEEP_OVER_HULL(REFUSE, REFUSE, HULL, "distance in space between a falling hull and another hull", "m",
             "sweep of the hull, by wander_deg and margin_m of the plan",
             "Turn the lay-down azimuth or move the other hull."),
-    SWEEPS_CROSS(WARN, WARN, HULL, "ground that two falling hulls share", "m2",
+    SWEEPS_CROSS(WARN, WARN, HULL, "distance in space between two falling hulls", "m",
             "sweep of the hull, by wander_deg and margin_m of the plan",
             "Lower one after the other; the first down lies in the way."),
     SWEEP_OVER_GEAR(WARN, WARN, GEAR, "ground that a falling hull and gear of another share", "m2",
@@ -76,7 +76,8 @@ public enum PairingRule implements Rule {
     GEAR_IN_OWN_SWEEP(REFUSE, REFUSE, HULL, "own gear under the falling hull", "m2",
             "sweep of the hull, by wander_deg and margin_m of the plan",
             "Set it farther off: the hull would fall on it."),
-    KEEP_OUT(REFUSE, REFUSE, GEAR, "ground shared with a keep-out", "m2", "keep-outs of the plan",
+    KEEP_OUT(REFUSE, REFUSE, GEAR, "ground shared with a keep-out, or distance in space from it", "m2",
+            "keep-outs of the plan; 1 m of air around a line, margin_m around a falling hull",
             "Move it: nothing may touch that area."),
     CORRIDOR_BLOCKED(REFUSE, REFUSE, PEOPLE, "ground shared with a corridor for good", "m2",
             "corridors of the plan, over their width_m", "Move it or lead the corridor another way."),
@@ -86,9 +87,9 @@ public enum PairingRule implements Rule {
             "common practice, no source", "Close the way while it lasts."),
     TUNNEL_IN_THE_WAY(WARN, WARN, COST, "ground that a tunnel shares with a corridor, borrow ground or pad", "m2",
             "common practice, no source", "Lead the tunnel another way."),
-    TUNNEL_THROUGH_HULL(REFUSE, REFUSE, HULL, "ground that a tunnel and a hull share", "m2",
+    TUNNEL_THROUGH_HULL(REFUSE, REFUSE, HULL, "distance in space between a tunnel and a hull", "m",
             "common practice, no source", "Lead the tunnel around the hull."),
-    SWEEP_OVER_TUNNEL(WARN, WARN, GEAR, "ground that a falling hull and a tunnel share", "m2",
+    SWEEP_OVER_TUNNEL(WARN, WARN, GEAR, "distance in space between a falling hull and a tunnel", "m",
             "sweep of the hull, by wander_deg and margin_m of the plan", "Build it after this hull is down."),
     WALL_THROUGH_HULL(REFUSE, REFUSE, HULL, "ground that a wall and a hull share", "m2", "common practice, no source",
             "Move the wall."),
@@ -106,7 +107,7 @@ public enum PairingRule implements Rule {
             "common practice, no source", "Draw them apart; the shared soil must be counted once."),
     STOCKPILE_IN_THE_WAY(WARN, WARN, COST, "ground that a stockpile shares with something else", "m2",
             "common practice, no source", "Use up the pile before, or move it."),
-    SWEEP_OVER_COVER(REFUSE, WARN, HULL, "level distance of placed soil from what a falling hull passes over", "m",
+    SWEEP_OVER_COVER(REFUSE, WARN, HULL, "distance of placed soil from what a falling hull passes over", "m",
             "sweep of the hull, by wander_deg and margin_m of the plan",
             "Lower this hull before that soil is placed."),
     COVER_AGAINST_STANDING(WARN, WARN, HULL, "placed soil where another hull stands", "m2",
@@ -118,7 +119,12 @@ public enum PairingRule implements Rule {
     LANDING_DISPERSION(REFUSE, REFUSE, HULL, "distance left for the worst landing inside the dispersion", "m",
             "landing dispersion of the plan", "Move them apart by as much, or land more exactly."),
     PAD_STAND_OFF(REFUSE, REFUSE, PEOPLE, "distance of a hull from a pad with traffic", "m",
-            "stand-off of the pad in the plan", "Move the hull or the pad.");
+            "stand-off of the pad in the plan", "Move the hull or the pad."),
+    LINE_NEAR_TUNNEL(WARN, WARN, GEAR, "distance in space between a line and a tunnel", "m",
+            "1 m of air around a line, common practice, no source", "Build the tunnel after this hull is down."),
+    LINE_NEAR_STOCKPILE(WARN, WARN, GEAR, "distance in space between a line and a stockpile", "m",
+            "1 m of air around a line, common practice, no source", "Use up the pile before, or move it.");
+
     private final Entry entry;
 
     PairingRule(Level worst, Level mildest, Danger danger, String... words) {

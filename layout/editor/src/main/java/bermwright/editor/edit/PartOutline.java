@@ -74,7 +74,7 @@ public final class PartOutline {
             case LANDING_PAD -> PlanParts.withLandingPads(plan, changed(plan.landingPads(), p -> p.id().equals(id),
                     p -> new LandingPad(id, place, p.radius(), p.standOff(), p.annotations())));
             case KEEP_OUT -> PlanParts.withKeepOuts(plan, changed(plan.keepOuts(), k -> k.id().equals(id),
-                    k -> new KeepOut(id, k.kind(), new Ring(corners), k.annotations())));
+                    k -> new KeepOut(id, k.kind(), new Ring(corners), k.height(), k.annotations())));
             case PREPARATION -> PlanParts.withPreparations(plan, changed(plan.preparations(), p -> p.id().equals(id),
                     p -> new Preparation(id, p.kind(), new Ring(corners), p.level(), p.greatestGrade(),
                             p.sideSlope(), p.annotations())));

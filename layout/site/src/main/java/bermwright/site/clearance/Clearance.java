@@ -61,7 +61,7 @@ public final class Clearance {
             for (int j = i; j < parts.size(); j++) {
                 Pair pair = new Pair(parts.get(i), parts.get(j));
                 apart.put(pair, known.map(k -> k.apart.get(pair))
-                        .orElseGet(() -> pairs.compare(pair.first, pair.second)));
+                        .orElseGet(() -> space.withHeights(pairs.compare(pair.first, pair.second))));
                 all.addAll(apart.get(pair));
             }
             all.addAll(pairs.pads(parts.get(i)));

@@ -4,7 +4,11 @@ package bermwright.site.clearance;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.footprint.Shape;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.algorithm.MinimumDiameter;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -17,6 +21,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.relateng.RelateNG;
 import org.locationtech.jts.operation.relateng.RelatePredicate;
 import org.locationtech.jts.precision.GeometryPrecisionReducer;
+import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 
 /** A shape ready to be compared: snapped to whole millimetres, mended where it crosses itself, indexed on demand. */
 final class Outlined {
@@ -34,9 +39,12 @@ final class Outlined {
     Outlined(Shape shape) {
         this.shape = shape;
         Geometry drawn = FACTORY.createPolygon(coordinates(shape.outline()));
-        boolean valid = drawn.isValid();
-        this.crossesItself = !valid;
-        this.polygon = valid ? drawn : GeometryPrecisionReducer.reduce(GeometryFixer.fix(drawn), MILLIMETRES);
+        this.crossesItself = !drawn.isValid();
+        this.polygon = mended(drawn);
+    }
+
+    private static Geometry mended(Geometry drawn) {
+        return drawn.isValid() ? drawn : GeometryPrecisionReducer.reduce(GeometryFixer.fix(drawn), MILLIMETRES);
     }
 
     private static Coordinate[] coordinates(Ring ring) {
@@ -48,6 +56,30 @@ final class Outlined {
         }
         corners[n] = corners[0].copy();
         return corners;
+    }
+
+    /** An outline cut into triangles. */
+    static List<List<Point>> triangles(Ring ring) {
+        Geometry drawn = mended(FACTORY.createPolygon(coordinates(ring)));
+        List<List<Point>> triangles = new ArrayList<>();
+        Geometry cut = PolygonTriangulator.triangulate(drawn);
+        for (int i = 0; i < cut.getNumGeometries(); i++) {
+            Coordinate[] c = cut.getGeometryN(i).getCoordinates();
+            triangles.add(List.of(new Point(c[0].x, c[0].y), new Point(c[1].x, c[1].y), new Point(c[2].x, c[2].y)));
+        }
+        return triangles;
+    }
+
+    /** The greatest distance of a place inside an outline from its edge (projected m). */
+    static double halfWidth(Ring ring) {
+        Geometry drawn = mended(FACTORY.createPolygon(coordinates(ring)));
+        return drawn.isEmpty() ? 0 : MaximumInscribedCircle.getRadiusLine(drawn, 0.1).getLength();
+    }
+
+    /** Distance of a place from a straight piece (projected m). */
+    static double distance(Point place, Point from, Point to) {
+        return Distance.pointToSegment(new Coordinate(place.east(), place.north()),
+                new Coordinate(from.east(), from.north()), new Coordinate(to.east(), to.north()));
     }
 
     Shape shape() {

@@ -11,7 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** The table of what must keep apart from what; the first rule that names a pair of kinds holds for it. */
+/**
+ * The table of what must keep apart from what, seen from above: things that stand on the ground. The first rule that
+ * names a pair of kinds holds for it. What falls and hangs is compared in space.
+ */
 final class PairRules {
     private static final Set<ShapeKind> BODY = EnumSet.of(ShapeKind.STANDING, ShapeKind.LYING);
     private static final Set<ShapeKind> GEAR = EnumSet.of(ShapeKind.POLE_FOOT, ShapeKind.ANCHOR, ShapeKind.WINCH);
@@ -57,8 +60,6 @@ final class PairRules {
 
     private static void hulls(List<PairRule> rules) {
         rules.add(new PairRule(PairingRule.HULL_SPACING, BODY, BODY, Kept.HULL_SPACING));
-        rules.add(new PairRule(PairingRule.SWEEPS_CROSS, EnumSet.of(ShapeKind.SWEEP), EnumSet.of(ShapeKind.SWEEP),
-                Kept.NOTHING));
         rules.add(new PairRule(PairingRule.SWEEP_OVER_GEAR, EnumSet.of(ShapeKind.SWEEP), GEAR, Kept.NOTHING));
         rules.add(new PairRule(PairingRule.GEAR_UNDER_HULL, GEAR, BODY, Kept.NOTHING));
         rules.add(new PairRule(PairingRule.GEAR_CROWDED, GEAR, GEAR, Kept.NOTHING));
@@ -78,8 +79,8 @@ final class PairRules {
     }
 
     private static void site(List<PairRule> rules) {
-        rules.add(new PairRule(PairingRule.KEEP_OUT, EnumSet.of(ShapeKind.STANDING, ShapeKind.LYING, ShapeKind.SWEEP,
-                ShapeKind.LINE, ShapeKind.STAY, ShapeKind.POLE_FOOT, ShapeKind.ANCHOR, ShapeKind.WINCH,
+        rules.add(new PairRule(PairingRule.KEEP_OUT, EnumSet.of(ShapeKind.STANDING, ShapeKind.LYING,
+                ShapeKind.POLE_FOOT, ShapeKind.ANCHOR, ShapeKind.WINCH,
                 ShapeKind.COVER_TOE, ShapeKind.TUNNEL, ShapeKind.WALL, ShapeKind.CORRIDOR, ShapeKind.PREPARATION,
                 ShapeKind.BORROW, ShapeKind.STOCKPILE), EnumSet.of(ShapeKind.KEEP_OUT), Kept.NOTHING));
         rules.add(new PairRule(PairingRule.CORRIDOR_BLOCKED, EnumSet.of(ShapeKind.STANDING, ShapeKind.LYING,
@@ -90,9 +91,6 @@ final class PairRules {
                 Kept.NOTHING));
         rules.add(new PairRule(PairingRule.TUNNEL_IN_THE_WAY, EnumSet.of(ShapeKind.TUNNEL),
                 EnumSet.of(ShapeKind.CORRIDOR, ShapeKind.BORROW, ShapeKind.PAD), Kept.NOTHING));
-        rules.add(new PairRule(PairingRule.TUNNEL_THROUGH_HULL, EnumSet.of(ShapeKind.TUNNEL), BODY, Kept.NOTHING));
-        rules.add(new PairRule(PairingRule.SWEEP_OVER_TUNNEL, EnumSet.of(ShapeKind.SWEEP),
-                EnumSet.of(ShapeKind.TUNNEL), Kept.NOTHING));
         rules.add(new PairRule(PairingRule.WALL_THROUGH_HULL, EnumSet.of(ShapeKind.WALL), BODY, Kept.NOTHING));
         rules.add(new PairRule(PairingRule.KEPT_CLEAR_BUILT_ON, EnumSet.of(ShapeKind.KEPT_CLEAR),
                 EnumSet.of(ShapeKind.LYING, ShapeKind.WALL, ShapeKind.TUNNEL, ShapeKind.STOCKPILE), Kept.NOTHING));
@@ -115,7 +113,7 @@ final class PairRules {
                 EnumSet.of(ShapeKind.STANDING, ShapeKind.LYING, ShapeKind.COVER_TOE, ShapeKind.CORRIDOR,
                 ShapeKind.BORROW, ShapeKind.ANCHOR, ShapeKind.WINCH, ShapeKind.POLE_FOOT), Kept.NOTHING));
         rules.add(new PairRule(PairingRule.SWEEP_OVER_COVER, EnumSet.of(ShapeKind.SWEEP),
-                EnumSet.of(ShapeKind.COVER_TOE, ShapeKind.STOCKPILE), Kept.NOTHING));
+                EnumSet.of(ShapeKind.COVER_TOE), Kept.NOTHING));
         rules.add(new PairRule(PairingRule.COVER_AGAINST_STANDING, EnumSet.of(ShapeKind.COVER_TOE),
                 EnumSet.of(ShapeKind.STANDING), Kept.NOTHING));
         rules.add(new PairRule(PairingRule.COVERS_RUN_TOGETHER, EnumSet.of(ShapeKind.COVER_TOE),

@@ -27,6 +27,8 @@ final class SpaceOfSite {
     private final Map<HullShapes, HullInSpace> hulls = new IdentityHashMap<>();
     private final Map<HullShapes, List<Finding>> alone = new IdentityHashMap<>();
     private final Map<Two, List<Finding>> pairs = new HashMap<>();
+    private final Map<String, HullInSpace> named = new HashMap<>();
+    private final ThingsInSpace things;
     private final List<Finding> findings = new ArrayList<>();
 
     /** Two things compared, each the very same object. */
@@ -48,6 +50,7 @@ final class SpaceOfSite {
         this.ground = before.map(b -> b.ground).orElseGet(() -> below(grid, shapes.metreScale()));
         this.covers = Map.copyOf(covers);
         SpacePairs compare = new SpacePairs(plan, ground);
+        this.things = before.map(b -> b.things).orElseGet(() -> new ThingsInSpace(plan, ground, compare));
         StatedOrder order = new StatedOrder(plan);
         List<HullShapes> all = shapes.hulls();
         for (HullShapes one : all) {
@@ -57,6 +60,8 @@ final class SpaceOfSite {
             alone.put(one, before.map(b -> b.alone.get(one)).orElseGet(() -> alone(compare, space, grid.isPresent())));
             findings.addAll(alone.get(one));
         }
+        all.forEach(one -> named.put(one.hull().id(), hulls.get(one)));
+        all.forEach(one -> findings.addAll(things.tunnels(hulls.get(one), named)));
         for (int i = 0; i < all.size(); i++) {
             for (int j = 0; j < all.size(); j++) {
                 HullShapes one = all.get(i);
@@ -85,6 +90,7 @@ final class SpaceOfSite {
     private List<Finding> alone(SpacePairs compare, HullInSpace space, boolean isKnown) {
         List<Finding> found = new ArrayList<>(isKnown ? GroundInSpace.ground(plan, space, ground) : List.of());
         Hull hull = space.hull();
+        found.addAll(things.areas(space));
         found.addAll(compare.walls(space, plan.walls().stream().filter(w -> hull.cover().map(c ->
                 !c.baseEndWall().equals(Optional.of(w.id())) && !c.farEndWall().equals(Optional.of(w.id())))
                 .orElse(true)).toList()));
@@ -101,6 +107,11 @@ final class SpaceOfSite {
 
     List<Finding> findings() {
         return findings;
+    }
+
+    /** Findings on corridors that gear closes, with how high the lines hang over them. */
+    List<Finding> withHeights(List<Finding> found) {
+        return found.stream().map(f -> things.withHeight(f, named)).toList();
     }
 
     /** Hulls whose finished cover is known in space. */

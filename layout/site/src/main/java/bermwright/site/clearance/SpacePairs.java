@@ -20,10 +20,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What falls, hangs and can fall or whip of one hull, against another hull, its gear and walls, in space. */
 final class SpacePairs {
-    private static final double TOUCH = 1e-4;
+    static final double TOUCH = 1e-4;
     private static final double FALL_ZONE_HEIGHTS = 1.5;
     private static final double SNAP_BACK_HALF_ANGLE = Math.toRadians(15);
     private static final double SNAP_BACK_LENGTHS = 2;
@@ -39,7 +40,7 @@ final class SpacePairs {
     }
 
     /** The worst of one rule so far. */
-    private static final class Worst {
+    static final class Worst {
         private final double limit;
         private final double spread;
         private SweepInSpace.Nearest nearest;
@@ -85,6 +86,7 @@ final class SpacePairs {
         lowered(findings, one, other, states.of(other, one.hull().id()));
         lowered(findings, other, one, states.of(one, other.hull().id()));
         linesCross(findings, one, other);
+        sweepsCross(findings, one, other);
         return findings;
     }
 
@@ -133,6 +135,17 @@ final class SpacePairs {
         } else {
             add(findings, PairingRule.LINES_CROSS, other, new Worst(GroundInSpace.LINE_AIR, then),
                     one.hull().id());
+        }
+    }
+
+    /** Both falling, at whichever tilts. */
+    private void sweepsCross(List<Finding> findings, HullInSpace one, HullInSpace other) {
+        if (one.hull().arrival() == Hull.Arrival.LOWERED && other.hull().arrival() == Hull.Arrival.LOWERED) {
+            Worst worst = new Worst(Math.max(one.falling().margin(), other.falling().margin()), 0);
+            SweepInSpace.nearest(one.falling(), other.falling(), worst.reach()).ifPresent(n -> worst.take(
+                    Optional.of(n.first()), null, "sweep of " + one.hull().id(), "sweep of " + other.hull().id()
+                    + " at " + SpaceWords.tilt(n.otherTilt()), other.falling().body(n.otherTilt(), n.otherSwing())));
+            add(findings, PairingRule.SWEEPS_CROSS, one, worst, other.hull().id());
         }
     }
 
@@ -276,7 +289,8 @@ final class SpacePairs {
         return pieces;
     }
 
-    private void add(List<Finding> findings, PairingRule rule, HullInSpace falls, Worst worst, String other) {
+    /** Says the worst of a rule, where there is one; {@code others} are what else it is about. */
+    void add(List<Finding> findings, PairingRule rule, HullInSpace falls, Worst worst, String... others) {
         if (worst.nearest == null) {
             return;
         }
@@ -291,14 +305,23 @@ final class SpacePairs {
                 SitePairs.number(Math.max(0, distance - worst.spread)), SitePairs.number(worst.limit), rule.id())
                 : "%s and %s %s; %s m required in space.".formatted(mine, worst.theirs, apart,
                         SitePairs.number(worst.limit));
+        text += height(worst);
         double measured = only ? Math.max(0, distance - worst.spread) : distance;
         String remedy = new Shift(falls, worst.line, worst.body, worst.nearest,
                 worst.limit + (only ? worst.spread : 0)).words();
         findings.add(Finding.of(only ? PairingRule.LANDING_DISPERSION : rule, rule.entry().worst(),
                 falls.hull().id(), Finding.Figures.of(measured, worst.limit, "m"), text)
-                .with(only ? new String[] {other, rule.id()} : new String[] {other})
+                .with(only ? Stream.concat(Stream.of(others), Stream.of(rule.id())).toArray(String[]::new) : others)
                 .at(place(worst.nearest.apart().there())).from(rule.entry().source())
                 .todo((rule.entry().todo() + " " + remedy).strip()));
+    }
+
+    /** How high over the ground a line is where it comes nearest. */
+    private String height(Worst worst) {
+        Vec3 at = worst.nearest.apart().here();
+        double over = at.z() - ground.height(at);
+        return worst.line == null || !Double.isFinite(over) ? ""
+                : " The line hangs %s m over the ground there.".formatted(SitePairs.number(Math.max(0, over)));
     }
 
     private Point place(Vec3 at) {

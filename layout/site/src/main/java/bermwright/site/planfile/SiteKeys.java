@@ -135,7 +135,10 @@ final class SiteKeys {
     static final List<Key> KEEP_OUT = List.of(
             required("id", "id", Types.NAME, "Its id."),
             standard("kind", "kind", Types.WORDS, Standard.word("keep-out", CHOSEN), "What is there."),
-            required("area", "area", Types.OUTLINE, "Its outline."));
+            required("area", "area", Types.OUTLINE, "Its outline."),
+            optional("height_m", "height", Types.lengthOrNone(1000), "nothing may pass over it either",
+                    "How high what is there stands over the ground: lines and falling hulls may pass over it with their"
+                    + " air."));
 
     static final List<Key> CORRIDOR = List.of(
             required("id", "id", Types.NAME, "Its id."),

@@ -126,6 +126,64 @@ public final class SweepInSpace {
     private record Range(double from, double to, double wander) {
     }
 
+    /**
+     * Where two falling hulls come nearest.
+     *
+     * @param first     the nearest place of the one, its tilt and swing
+     * @param otherTilt tilt of the other (rad)
+     * @param otherSwing swing of the other to the left (rad)
+     */
+    public record BothFalling(Nearest first, double otherTilt, double otherSwing) {
+    }
+
+    /**
+     * Where two falling hulls come nearest, each at whichever tilt and swing.
+     *
+     * @param one   one
+     * @param other the other
+     * @param reach farther off than this is not looked at (m)
+     * @return the nearest; where they touch, at the first tilts at which they do; empty beyond the reach
+     */
+    public static Optional<BothFalling> nearest(FallingHull one, FallingHull other, double reach) {
+        SweepInSpace swept = new SweepInSpace(one);
+        Convex all = new SweepInSpace(other).around();
+        if (one.pivot().minus(other.pivot()).norm() - one.reach() - other.reach() > reach
+                || Apart.of(swept.around(), all, reach + 2 * SLACK).distance() > reach + 2 * SLACK) {
+            return Optional.empty();
+        }
+        double[] swings = other.wander() > 0 ? new double[] {0, -other.wander(), other.wander()} : new double[] {0};
+        int steps = (int) Math.ceil(other.restTilt() / TILT_STEP);
+        double half = other.reach() * TILT_STEP / 2;
+        BothFalling best = null;
+        for (int i = 0; i <= steps; i++) {
+            for (double swing : swings) {
+                double tilt = other.restTilt() * i / steps;
+                double least = best == null ? reach + half : best.first.apart.distance();
+                Optional<Nearest> near = least > 0 ? swept.nearest(other.body(tilt, swing), least) : Optional.empty();
+                if (near.isPresent() && (best == null || near.get().apart.distance() < least)) {
+                    best = new BothFalling(near.get(), tilt, swing);
+                }
+            }
+        }
+        best = best == null ? null : finer(swept, other, best);
+        return best == null || best.first.apart.distance() > reach ? Optional.empty() : Optional.of(best);
+    }
+
+    private static BothFalling finer(SweepInSpace swept, FallingHull other, BothFalling from) {
+        BothFalling best = from;
+        double step = TILT_STEP / 2;
+        for (int i = 0; i < HALVINGS && best.first.apart.distance() > 0; i++, step /= 2) {
+            for (int side = -1; side <= 1; side += 2) {
+                double tilt = Math.max(0, Math.min(other.restTilt(), best.otherTilt + side * step));
+                Optional<Nearest> near = swept.nearest(other.body(tilt, best.otherSwing), best.first.apart.distance());
+                if (near.isPresent() && near.get().apart.distance() < best.first.apart.distance()) {
+                    best = new BothFalling(near.get(), tilt, best.otherSwing);
+                }
+            }
+        }
+        return best;
+    }
+
     private static Optional<Nearest> nearest(Moving moving, Convex body, Range range, double reach) {
         int steps = (int) Math.ceil((range.to - range.from) / TILT_STEP);
         double[] swings = range.wander > 0 ? new double[] {0, -range.wander, range.wander} : new double[] {0};

@@ -21,9 +21,9 @@ import bermwright.site.haulage.Earthworks;
 import bermwright.site.haulage.EarthworksInput;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.haulage.SoilNeed;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Corridor;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Kept;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
 import bermwright.terrain.grid.ElevationGrid;
@@ -75,7 +75,7 @@ class BuiltCellLawTest {
 
     private static Preparation bench(String id, Ring area, OptionalDouble level) {
         return new Preparation(id, Preparation.Kind.BENCH, area, level, Math.toRadians(1), Math.toRadians(30),
-                Kept.NOTHING);
+                Annotations.NOTHING);
     }
 
     /** A bench half a metre into the ground under the hull, a fitted one, a way down to its grade and a pit. */
@@ -87,12 +87,12 @@ class BuiltCellLawTest {
         Plan p = SiteExample.with(SamplePlans.plan(List.of(hull)), change);
         return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(),
                 List.of(new Corridor("road", 6, Math.toRadians(1), List.of(new Point(40, 250.2),
-                        new Point(160.3, 252), new Point(200, 230)), Kept.NOTHING)),
+                        new Point(160.3, 252), new Point(200, 230)), Annotations.NOTHING)),
                 p.landingPads(), List.of(
                         bench("under", box(under, 75, 24.3, 7.1), OptionalDouble.of(
                                 ground.applyAsDouble(under.east(), under.north()) - 0.5)),
                         bench("yard", box(new Point(70.2, 60.7), 20, 18.2, 11.4), OptionalDouble.empty())),
-                p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(), p.rules(), p.orderOfWork(), p.kept());
+                p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(), p.rules(), p.orderOfWork(), p.annotations());
     }
 
     /** Everything that is built, by name: depths begin with "depth", doses with "dose", the rest are volumes. */
