@@ -30,7 +30,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Keep-outs, stockpiles, tunnels and two sweeps: of each a case that a comparison from above refuses wrongly and one
- * that it misses. Hull A is that of {@link SpaceTest}: its winch lines fall from 28 m at north 294 to the ground at 259.
+ * that it misses. Hull A is that of {@link SpaceTest}: its winch lines fall from 28 m at north 294 to the ground at
+ * 259.
  */
 class SpaceThingsTest {
     private static final Hull A = SiteExample.hull("A", 300, 300, 0);
@@ -80,10 +81,9 @@ class SpaceThingsTest {
     }
 
     private static Plan stockpile(Ring area) {
-        Plan p = SiteExample.plan(A);
-        return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
-                p.landingPads(), p.preparations(), p.borrowGrounds(), List.of(new Stockpile("S", area, Annotations.NOTHING)),
-                p.machines(), p.exposure(), p.rules(), p.orderOfWork(), p.annotations());
+        Change change = new Change();
+        change.stockpiles = List.of(new Stockpile("S", area, Annotations.NOTHING));
+        return SiteExample.with(SiteExample.plan(A), change);
     }
 
     @Test
@@ -110,7 +110,7 @@ class SpaceThingsTest {
                 h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
                 h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(),
                 h.landingDispersion(), h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), h.lowering(),
-                List.of(top), h.seat(), h.stations(), h.cover(), h.annotations());
+                List.of(top), h.seat(), h.stations(), h.cover(), h.held(), h.annotations());
     }
 
     private static Plan tunnel(Hull third, double east) {

@@ -126,8 +126,10 @@ public final class SiteExample {
                 change.tunnels == null ? p.tunnels() : change.tunnels,
                 change.keepOuts == null ? p.keepOuts() : change.keepOuts,
                 change.corridors == null ? p.corridors() : change.corridors,
-                change.pads == null ? p.landingPads() : change.pads, p.preparations(),
-                change.borrow == null ? p.borrowGrounds() : change.borrow, p.stockpiles(),
+                change.pads == null ? p.landingPads() : change.pads,
+                change.preparations == null ? p.preparations() : change.preparations,
+                change.borrow == null ? p.borrowGrounds() : change.borrow,
+                change.stockpiles == null ? p.stockpiles() : change.stockpiles,
                 change.machines == null ? p.machines() : change.machines, p.exposure(), p.rules(),
                 change.order == null ? p.orderOfWork() : change.order, p.arrangeWithin(), p.annotations());
     }
@@ -138,6 +140,8 @@ public final class SiteExample {
         public List<bermwright.site.plan.Corridor> corridors;
         public List<bermwright.site.plan.LandingPad> pads;
         public List<BorrowGround> borrow;
+        public List<bermwright.site.plan.Preparation> preparations;
+        public List<bermwright.site.plan.Stockpile> stockpiles;
         public List<bermwright.site.plan.Tunnel> tunnels;
         public List<Machine> machines;
         public List<bermwright.site.plan.WorkStep> order;

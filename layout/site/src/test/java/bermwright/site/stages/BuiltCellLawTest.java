@@ -84,15 +84,12 @@ class BuiltCellLawTest {
         Point under = hull.lyingBase().moved(hull.layDownAzimuth(), hull.length() / 2, 0);
         Change change = new Change();
         change.borrow = List.of(SiteExample.borrow("B", SiteExample.square(230, 60, 50.3), 0.8));
-        Plan p = SiteExample.with(SamplePlans.plan(List.of(hull)), change);
-        return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(),
-                List.of(new Corridor("road", 6, Math.toRadians(1), List.of(new Point(40, 250.2),
-                        new Point(160.3, 252), new Point(200, 230)), Annotations.NOTHING)),
-                p.landingPads(), List.of(
-                        bench("under", box(under, 75, 24.3, 7.1), OptionalDouble.of(
-                                ground.applyAsDouble(under.east(), under.north()) - 0.5)),
-                        bench("yard", box(new Point(70.2, 60.7), 20, 18.2, 11.4), OptionalDouble.empty())),
-                p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(), p.rules(), p.orderOfWork(), p.annotations());
+        change.corridors = List.of(new Corridor("road", 6, Math.toRadians(1), List.of(new Point(40, 250.2),
+                new Point(160.3, 252), new Point(200, 230)), Annotations.NOTHING));
+        change.preparations = List.of(bench("under", box(under, 75, 24.3, 7.1), OptionalDouble.of(
+                ground.applyAsDouble(under.east(), under.north()) - 0.5)),
+                bench("yard", box(new Point(70.2, 60.7), 20, 18.2, 11.4), OptionalDouble.empty()));
+        return SiteExample.with(SamplePlans.plan(List.of(hull)), change);
     }
 
     /** Everything that is built, by name: depths begin with "depth", doses with "dose", the rest are volumes. */
