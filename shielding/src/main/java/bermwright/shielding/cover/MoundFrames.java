@@ -10,8 +10,8 @@ import java.util.Deque;
 import java.util.List;
 
 /**
- * Where a mound gets nodes of its own: frames around the parts of it that stand apart and around each finer patch of the
- * ground, every rough node kept.
+ * Where a mound gets nodes of its own: frames around the parts of it that stand apart and around each finer patch of
+ * the ground, every rough node kept.
  */
 final class MoundFrames {
     /** Rough cells kept around a mound, so that its toe lies inside. */
