@@ -78,7 +78,8 @@ final class SoilBalance {
 
     /** The ramp to the crown, where the plan's machine needs one. */
     private Optional<Ramp> ramp(Hull hull, List<PlacedCover> placed) {
-        return placed.stream().filter(p -> p.hull().equals(hull.id())).findFirst().flatMap(p -> LiftedCover.of(hull, cover.prepared(), p))
+        return placed.stream().filter(p -> p.hull().equals(hull.id())).findFirst()
+                .flatMap(p -> LiftedCover.of(hull, cover.prepared(), p))
                 .flatMap(l -> Ramp.on(plan, hull.id(), l.top()));
     }
 }

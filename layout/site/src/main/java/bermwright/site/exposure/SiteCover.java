@@ -24,7 +24,8 @@ import java.util.Set;
 /**
  * The cover of a plan: the mound over all hulls, and what it gives each of them.
  *
- * <p>The three surfaces carry the mound's own finer nodes as patches; a surface that was given has those it was given with.
+ * <p>The three surfaces carry the mound's own finer nodes as patches; a surface that was given has those it was
+ * given with.
  *
  * @param natural  the ground before any work
  * @param prepared the ground after benches and trenches, on which hulls lie and soil is placed
