@@ -57,7 +57,8 @@ final class ThingsInSpace {
         for (KeepOut keepOut : plan.keepOuts()) {
             areas.add(new Thing(keepOut.id(), "keep-out " + keepOut.id() + " (" + keepOut.kind()
                     + (keepOut.height().isPresent() ? ")" : ", whose height the plan does not state)"),
-                    prisms(keepOut.area(), keepOut.height().orElse(ENDLESS)), PairingRule.KEEP_OUT, PairingRule.KEEP_OUT));
+                    prisms(keepOut.area(), keepOut.height().orElse(ENDLESS)), PairingRule.KEEP_OUT,
+                    PairingRule.KEEP_OUT));
         }
         for (Stockpile pile : plan.stockpiles()) {
             double height = Outlined.halfWidth(pile.area()) * ground.scale()
