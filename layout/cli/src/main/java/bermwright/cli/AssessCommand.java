@@ -36,6 +36,7 @@ final class AssessCommand extends PlanCommand {
         JsonObjects.put(page.putObject("ways_out"), WorkAnswers.WAYS_OUT, assessment);
         WorkJson.putSoil(page, assessment);
         WorkJson.putStages(page, assessment);
+        AsBuiltJson.put(page, assessment);
         return page;
     }
 

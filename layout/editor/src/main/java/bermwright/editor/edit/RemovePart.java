@@ -29,7 +29,8 @@ public record RemovePart(Part part) implements PlanEdit {
         List<String> ids = gone.stream().map(WorkStep::id).toList();
         List<WorkStep> steps = without.orderOfWork().stream().filter(s -> !gone.contains(s))
                 .map(s -> new WorkStep(s.id(), s.step(), s.of(), s.lift(), s.upToHeight(), s.machine(),
-                        s.after().stream().filter(id -> !ids.contains(id)).toList(), s.annotations())).toList();
+                        s.after().stream().filter(id -> !ids.contains(id)).toList(), s.asBuilt(),
+                        s.annotations())).toList();
         return PlanParts.withWork(without, tunnels, steps);
     }
 

@@ -64,7 +64,7 @@ public record Bars(String name, String title, String along, List<String> parts, 
                 Double.isFinite(b.high) ? b.high : 0)), limits.stream().mapToDouble(Chart.Mark::value)).max().orElse(1);
         Ticks ticks = Ticks.linear(0, greatest > 0 ? greatest : 1, 8);
         double scale = (WIDTH - right(greatest) - left) / ticks.high();
-        svg.text(new Dot(12, 22), title, "font-size", "15", "font-weight", "bold");
+        svg.heading(new Dot(12, 22), title, WIDTH - 12 - 8);
         for (int i = 0; i < parts.size(); i++) {
             Patterns.values()[i].define(svg, "part" + i, LINES[i], GROUNDS[i]);
         }

@@ -84,7 +84,7 @@ public record Chart(String name, String title, String across, String up, List<Cu
     public Drawing drawing() {
         Svg svg = new Svg(name);
         Paper paper = new Paper(acrossTicks(), upTicks());
-        svg.text(new Dot(LEFT, 22), title, "font-size", "15", "font-weight", "bold");
+        svg.heading(new Dot(LEFT, 22), title, WIDTH - LEFT - 8);
         axes(svg, paper);
         svg.open("defs").open("clipPath", "id", svg.id("plot"))
                 .box(new Dot(LEFT, TOP), new Dot(paper.width(), PLOT_HEIGHT)).close().close();

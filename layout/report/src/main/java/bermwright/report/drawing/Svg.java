@@ -16,6 +16,7 @@ import java.util.Locale;
  */
 public final class Svg {
     private static final String FONT = "Liberation Sans, Arial, Helvetica, DejaVu Sans, sans-serif";
+    private static final double HEADING = 15;
     private final StringBuilder body = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
     private final String name;
@@ -100,6 +101,37 @@ public final class Svg {
         attributes(attributes);
         body.append('>').append(escaped(words)).append("</text>\n");
         return this;
+    }
+
+    /**
+     * The heading of a drawing, cut where it is longer than its room; the drawing's title holds all of it.
+     *
+     * @param at    where its base line starts (px)
+     * @param words the words
+     * @param room  how wide it may be (px)
+     * @return this
+     */
+    public Svg heading(Dot at, String words, double room) {
+        return text(at, cut(words, HEADING, room), "font-size", number(HEADING), "font-weight", "bold");
+    }
+
+    /**
+     * Words that fit into a room.
+     *
+     * @param words the words
+     * @param size  font size (px)
+     * @param room  the room (px)
+     * @return the words, their end replaced by dots where they do not fit
+     */
+    public static String cut(String words, double size, double room) {
+        if (width(words, size) <= room) {
+            return words;
+        }
+        int end = words.length();
+        while (end > 0 && width(words.substring(0, end) + "…", size) > room) {
+            end -= Character.isLowSurrogate(words.charAt(end - 1)) ? 2 : 1;
+        }
+        return words.substring(0, Math.max(0, end)).stripTrailing() + "…";
     }
 
     /**

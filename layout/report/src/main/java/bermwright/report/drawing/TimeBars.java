@@ -15,7 +15,10 @@ import java.util.Map;
  */
 public record TimeBars(String name, String title, String unit, List<Step> steps) {
     private static final double WIDTH = 960;
-    private static final double ROW = 26;
+    private static final double ROW = 34;
+    private static final double LABEL = 300;
+    private static final double LABEL_SIZE = 11.5;
+    private static final double LINE = 13;
     private static final double TOP = 62;
     private static final double RIGHT = 24;
 
@@ -56,12 +59,13 @@ public record TimeBars(String name, String title, String unit, List<Step> steps)
      */
     public Drawing drawing() {
         Svg svg = new Svg(name);
-        double left = Math.min(330, 24 + steps.stream().mapToDouble(s -> Svg.width(words(s), 12)).max().orElse(80));
+        double left = 28 + steps.stream().flatMap(s -> lines(s.name).stream())
+                .mapToDouble(l -> Svg.width(l, LABEL_SIZE)).max().orElse(80);
         double bottom = TOP + ROW * Math.max(1, steps.size());
         double end = steps.stream().mapToDouble(s -> s.span.finish).max().orElse(1);
         Ticks ticks = Ticks.linear(0, end > 0 ? end : 1, 10);
         double scale = (WIDTH - RIGHT - left) / ticks.high();
-        svg.text(new Dot(12, 22), title, "font-size", "15", "font-weight", "bold");
+        svg.heading(new Dot(12, 22), title, WIDTH - 12 - 8);
         Patterns.RISING.define(svg, "critical", Ink.RED, "#f7ddc9");
         Patterns.DOTTED.define(svg, "other", Ink.BLUE, "#dcebf5");
         legend(svg);
@@ -101,7 +105,11 @@ public record TimeBars(String name, String title, String unit, List<Step> steps)
         double y = TOP + row * ROW;
         double x = left + step.span.start * scale;
         svg.line(new Dot(12, y + ROW), new Dot(WIDTH - RIGHT, y + ROW), "stroke", "#eeeeee");
-        svg.text(new Dot(left - 8, y + ROW / 2 + 4), words(step), "text-anchor", "end");
+        List<String> lines = lines(step.name);
+        for (int i = 0; i < lines.size(); i++) {
+            svg.text(new Dot(left - 8, y + ROW / 2 + 4 + LINE * (i - (lines.size() - 1) / 2.0)), lines.get(i),
+                    "text-anchor", "end", "font-size", Svg.number(LABEL_SIZE));
+        }
         svg.box(new Dot(x, y + 5), new Dot(Math.max(2, (step.span.finish - step.span.start) * scale), ROW - 10),
                 "fill", svg.reference(step.critical ? "critical" : "other"), "stroke", Ink.BLACK, "stroke-width",
                 step.critical ? "1.8" : "0.8");
@@ -120,7 +128,16 @@ public record TimeBars(String name, String title, String unit, List<Step> steps)
                 "fill", Ink.DARK_GREY);
     }
 
-    private static String words(Step step) {
-        return step.name.length() > 46 ? step.name.substring(0, 45) + "…" : step.name;
+    /** A name on at most two lines, broken between words. */
+    private static List<String> lines(String name) {
+        if (Svg.width(name, LABEL_SIZE) <= LABEL) {
+            return List.of(name);
+        }
+        int end = name.lastIndexOf(' ');
+        while (end > 0 && Svg.width(name.substring(0, end), LABEL_SIZE) > LABEL) {
+            end = name.lastIndexOf(' ', end - 1);
+        }
+        return end <= 0 ? List.of(Svg.cut(name, LABEL_SIZE, LABEL)) : List.of(name.substring(0, end),
+                Svg.cut(name.substring(end + 1), LABEL_SIZE, LABEL));
     }
 }

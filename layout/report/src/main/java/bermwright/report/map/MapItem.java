@@ -3,10 +3,16 @@ package bermwright.report.map;
 
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
+import bermwright.report.drawing.Svg;
 import java.util.List;
 
 /** Something on the plan drawing, in projected metres. */
 public sealed interface MapItem {
+    /** Size of labels (px). */
+    double LABEL_SIZE = 12;
+    /** How wide a label may be (px). */
+    double LABEL_ROOM = 230;
+
     /**
      * How it looks.
      *
@@ -20,6 +26,25 @@ public sealed interface MapItem {
      * @return the words, empty for none
      */
     String label();
+
+    /**
+     * The same thing with words that a drawing has room for.
+     *
+     * @return this, or a copy whose label is cut
+     */
+    default MapItem shortened() {
+        String words = Svg.cut(label(), LABEL_SIZE, LABEL_ROOM);
+        if (words.equals(label())) {
+            return this;
+        } else if (this instanceof Area area) {
+            return new Area(area.style, words, area.ring);
+        } else if (this instanceof Line line) {
+            return new Line(line.style, words, line.places);
+        } else if (this instanceof Spot spot) {
+            return new Spot(spot.style, words, spot.place);
+        }
+        throw new AssertionError("no label for " + this);
+    }
 
     /**
      * Its places.

@@ -47,7 +47,7 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
     /** Copies the lists; the window is shown no flatter than 2 to 1 and no taller than 1 to 1.1. */
     public MapSheet {
         window = window.shaped(0.9, 2.0);
-        items = items.stream().sorted(Comparator.comparing(MapItem::style)).toList();
+        items = items.stream().sorted(Comparator.comparing(MapItem::style)).map(MapItem::shortened).toList();
         findings = List.copyOf(findings);
     }
 
@@ -61,7 +61,7 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
         double bottom = TOP + window.height() * scale();
         Dot corner = new Dot(LEFT, TOP);
         Dot size = new Dot(MAP_WIDTH, bottom - TOP);
-        svg.text(new Dot(LEFT, 22), title, "font-size", "15", "font-weight", "bold");
+        svg.heading(new Dot(LEFT, 22), title, WIDTH - LEFT - 8);
         svg.open("defs").open("clipPath", "id", svg.id("map")).box(corner, size).close().close();
         String blank = Patterns.RISING.define(svg, "no-ground", "#bbbbbb", "#ffffff");
         svg.box(corner, size, "fill", blank);

@@ -4,6 +4,7 @@ package bermwright.report.reader;
 import bermwright.report.page.Html;
 import bermwright.report.page.Html.Link;
 import bermwright.report.sheet.BurialSheets;
+import bermwright.report.sheet.CalendarSheets;
 import bermwright.report.sheet.CoverSheets;
 import bermwright.report.sheet.EarthworkSheets;
 import bermwright.report.sheet.PlanSheets;
@@ -58,6 +59,7 @@ record ExcavationReport(Handover handover, Opening opening) {
         page.close();
         assessment().stages().ifPresentOrElse(this::work, () -> page.open("part").heading(2, "order", "Order of work")
                 .note("warn", "The plan states no order of work.").close());
+        opening.asBuilt();
         shells(page);
         settingOut(page);
         opening.findings();
@@ -90,7 +92,9 @@ record ExcavationReport(Handover handover, Opening opening) {
                 .map(m -> m.machine() + " " + Words.fixed(m.hours(), 0) + " machine hours, " + Words.fixed(m.days(), 1)
                 + " days").collect(Collectors.joining("; "));
         return (hours.isEmpty() ? "No machine is planned" : hours) + "; " + assessment().stages().map(w ->
-                "the whole order of work " + Words.fixed(w.days(), 1) + " days.").orElse("no order of work is stated.");
+                "the whole order of work " + Words.fixed(w.days(), 1) + " days" + handover.studies().calendar().map(c ->
+                ". " + new CalendarSheets(c, w).words()).orElse("; no first day is stated, so it has no dates."))
+                .orElse("no order of work is stated.");
     }
 
     private String barred() {
@@ -148,6 +152,11 @@ record ExcavationReport(Handover handover, Opening opening) {
         page.open("part").heading(2, "order", "Order of work");
         pack().figure(sheets.time(), "Each step starts as soon as those before it are done and its machine is free.");
         pack().table(sheets.steps(WorkAnswers.InStage.of(assessment())));
+        handover.studies().calendar().ifPresent(dates -> {
+            CalendarSheets calendar = new CalendarSheets(dates, work);
+            page.heading(2, "calendar", "Dates of the work").paragraph(calendar.words());
+            pack().figure(calendar.bars(), "").table(calendar.dates()).table(calendar.nights());
+        });
         page.heading(2, "lifts", "Lifts and their levels");
         pack().table(sheets.levels(assessment().hulls()));
         if (!work.lifts().isEmpty()) {

@@ -8,6 +8,7 @@ import bermwright.report.page.Html;
 import bermwright.report.page.Html.Link;
 import bermwright.report.page.Table;
 import bermwright.report.page.Table.Column;
+import bermwright.report.sheet.AsBuiltSheets;
 import bermwright.report.sheet.DefaultSheets;
 import bermwright.report.sheet.FindingSheets;
 import bermwright.report.sheet.Marks;
@@ -15,6 +16,7 @@ import bermwright.report.sheet.ReviewRound;
 import bermwright.report.sheet.Words;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.judgement.Judgements;
+import bermwright.site.planfile.PlanNotes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -117,6 +119,29 @@ public record Opening(Handover handover, Reader reader, Pack pack) {
                 .filter(b -> b.worst().level() == level && reader.decides(b.worst())).toList();
     }
 
+    /** What was surveyed so far; nothing where nothing was. */
+    void asBuilt() {
+        if (handover.studies().asBuilt().isEmpty()) {
+            return;
+        }
+        AsBuiltSheets sheets = new AsBuiltSheets(handover.studies().asBuilt());
+        page().open("part").heading(2, "as-built", "As built");
+        page().paragraph("From the elevation files surveyed after a step, with the densities measured then. Where a"
+                + " survey has no height, no soil is counted.");
+        pack.table(sheets.volumes()).table(sheets.covers()).table(sheets.doses()).page().close();
+    }
+
+    /** The notes of the plan. */
+    private void notes() {
+        List<PlanNotes.Note> notes = PlanNotes.of(assessment().plan());
+        if (!notes.isEmpty()) {
+            page().heading(3, "notes", "Notes in the plan");
+            page().table(new Table("plan-notes", "Notes, as they stand in the plan", List.of(Column.words("of", "at"),
+                    Column.words("note", "note")), notes.stream().map(n -> List.of(n.of().isEmpty() ? "the plan"
+                    : n.of(), n.text())).toList()));
+        }
+    }
+
     /** The verdict on the plan as the first line of an answer. */
     String verdict() {
         List<Numbered.Block> refused = blocks(Finding.Level.REFUSE);
@@ -152,6 +177,7 @@ public record Opening(Handover handover, Reader reader, Pack pack) {
         page().heading(3, "defaults", "Defaults taken");
         page().paragraph("What the plan does not state was taken as follows.");
         pack.table(DefaultSheets.table(assessment().plan()));
+        notes();
         page().heading(3, "conventions", "How to read positions and angles");
         page().list(conventions(assessment()));
         page().close();

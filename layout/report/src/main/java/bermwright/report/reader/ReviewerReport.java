@@ -71,6 +71,7 @@ record ReviewerReport(Handover handover, Opening opening) {
         page.close();
         hazards(page);
         partBuilt(page);
+        opening.asBuilt();
         page.open("part").heading(2, "ways-out", "Ways out and ways to shelter");
         egress(page);
         page.close();

@@ -102,7 +102,7 @@ public record HullSection(String name, String title, String across, List<Dot> gr
     public Drawing drawing() {
         Svg svg = new Svg(name);
         Paper paper = paper();
-        svg.text(new Dot(14, 22), title, "font-size", "15", "font-weight", "bold");
+        svg.heading(new Dot(14, 22), title, WIDTH - 14 - 8);
         String natural = Patterns.DOTTED.define(svg, "natural", "#6b4a1f", "#eadfce");
         String placed = Patterns.FALLING.define(svg, "placed", "#a0783c", "#f6eedd");
         svg.open("defs").open("clipPath", "id", svg.id("frame"))

@@ -54,7 +54,7 @@ public record SkyPictures(String name, String title, List<View> views, Classes c
      */
     public Drawing drawing() {
         Svg svg = new Svg(name);
-        svg.text(new Dot(14, 22), title, "font-size", "15", "font-weight", "bold");
+        svg.heading(new Dot(14, 22), title, WIDTH - 14 - 8);
         classes.key(svg, new Dot(14, 34), WIDTH - 28);
         int inRow = (int) ((WIDTH - 8) / CELL);
         for (int i = 0; i < views.size(); i++) {

@@ -73,7 +73,7 @@ public record UnrolledDepth(String name, String title, double length, List<List<
         Svg svg = new Svg(name);
         Classes classes = new Classes(List.of(0.5 * wanted, wanted, 1.25 * wanted, 1.75 * wanted, 2.5 * wanted),
                 "m");
-        svg.text(new Dot(14, 22), title, "font-size", "15", "font-weight", "bold");
+        svg.heading(new Dot(14, 22), title, WIDTH - 14 - 8);
         String thin = Patterns.CROSSED.define(svg, "thin", Ink.RED, "none");
         String none = Patterns.RISING.define(svg, "none", "#999999", "#ffffff");
         double keyEnd = classes.key(svg, new Dot(14, 32), 800);

@@ -119,6 +119,7 @@ public final class Assessments {
     public Assessment run(Asked asked, Site site, Progress progress) {
         Plan plan = site.plan;
         SiteGround ground = site.ground;
+        AsBuilt.check(plan, ground);
         progress.report(0.02, "preparing the ground");
         PreparedGround prepared = PreparedGround.of(plan, ground.grid());
         ElevationGrid bed = prepared.surface();
@@ -170,9 +171,10 @@ public final class Assessments {
         SiteHazards hazards = hazards(SiteHazards.of(plan, cover, dose), findings, models);
         progress.report(1, "done");
         return new Assessment(plan, site.name, Version.text(), ground, Cautions.of(ground), each(models),
-                Numbered.worstFirst(findings), hulls(plan, bed, new Parts(laydowns, cover, dose, burials)), shapes,
-                Optional.of(cover), dose, work.earthworks, work.stages, partBuilt,
-                work.stages.map(StagesResult::settingOut).orElseGet(() -> asked != Asked.EVERYTHING ? List.of()
+                Numbered.worstFirst(FindingPlaces.moved(findings, plan, bed)),
+                hulls(plan, bed, new Parts(laydowns, cover, dose, burials)), shapes, Optional.of(cover), dose,
+                work.earthworks, work.stages, partBuilt, work.stages.map(StagesResult::settingOut).orElseGet(() ->
+                        asked != Asked.EVERYTHING ? List.of()
                         : SettingOut.of(StagesInput.under(plan, cover, Optional.empty()))), waysOut, slopes,
                 hazards, digging);
     }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.plan;
 
+import java.time.LocalDate;
+import java.util.Optional;
+
 /**
  * Limits and design factors of a plan.
  *
@@ -12,9 +15,19 @@ package bermwright.site.plan;
  * @param pivotHoldFactor        factor f on the pivot's load along the ground (1)
  * @param shockDesignFactor      least capacity of any part over its load in a stop or snatch (1)
  * @param afterLossDesignFactor  least capacity of any part over its load after one thing is lost (1)
+ * @param workStart              first day of the work; empty where the work has no dates
+ * @param nightWorkShare         share of a day's work that is done while the sun is down (1), 0 to 1
  * @param annotations                   note, own keys and the keys given
  */
 public record Rules(double greatestSlopeUnderHull, double hullSpacing, double lineDesignFactor,
         double anchorDesignFactor, double poleDesignFactor, double pivotHoldFactor, double shockDesignFactor,
-        double afterLossDesignFactor, Annotations annotations) {
+        double afterLossDesignFactor, Optional<LocalDate> workStart, double nightWorkShare,
+        Annotations annotations) {
+    /** Rules of work without dates. */
+    public Rules(double greatestSlopeUnderHull, double hullSpacing, double lineDesignFactor,
+            double anchorDesignFactor, double poleDesignFactor, double pivotHoldFactor, double shockDesignFactor,
+            double afterLossDesignFactor, Annotations annotations) {
+        this(greatestSlopeUnderHull, hullSpacing, lineDesignFactor, anchorDesignFactor, poleDesignFactor,
+                pivotHoldFactor, shockDesignFactor, afterLossDesignFactor, Optional.empty(), 0, annotations);
+    }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.plan;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,13 +18,32 @@ import java.util.OptionalInt;
  * @param upToHeight cover: height above the ground up to which the lift reaches (m)
  * @param machine    id of the machine that does it
  * @param after      ids of the steps that must come before
+ * @param asBuilt    what was surveyed once it was done; empty before that
  * @param annotations       note, own keys and the keys given
  */
 public record WorkStep(String id, Kind step, String of, OptionalInt lift, OptionalDouble upToHeight,
-        Optional<String> machine, List<String> after, Annotations annotations) {
+        Optional<String> machine, List<String> after, Optional<AsBuilt> asBuilt, Annotations annotations) {
     /** Copies what comes before. */
     public WorkStep {
         after = List.copyOf(after);
+    }
+
+    /** A step that is still to be done. */
+    public WorkStep(String id, Kind step, String of, OptionalInt lift, OptionalDouble upToHeight,
+            Optional<String> machine, List<String> after, Annotations annotations) {
+        this(id, step, of, lift, upToHeight, machine, after, Optional.empty(), annotations);
+    }
+
+    /**
+     * What was surveyed once a step was done.
+     *
+     * @param elevationFile  elevation file of the survey, as a path beside the plan
+     * @param surveyed       day of the survey; empty where it is not stated
+     * @param placedDensity  density measured in the placed soil (kg/m3); empty where none was measured
+     * @param annotations    note, own keys and the keys given
+     */
+    public record AsBuilt(String elevationFile, Optional<LocalDate> surveyed, OptionalDouble placedDensity,
+            Annotations annotations) {
     }
 
     /** Kinds of step. */

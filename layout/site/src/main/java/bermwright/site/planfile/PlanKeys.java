@@ -134,6 +134,7 @@ public final class PlanKeys {
         table.put(HazardPlan.class, WorkKeys.HAZARDS);
         table.put(Rules.class, WorkKeys.RULES);
         table.put(WorkStep.class, WorkKeys.WORK_STEP);
+        table.put(WorkStep.AsBuilt.class, WorkKeys.AS_BUILT);
         return Collections.unmodifiableMap(table);
     }
 }

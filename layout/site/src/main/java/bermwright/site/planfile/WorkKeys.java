@@ -23,6 +23,9 @@ import java.util.stream.Stream;
 final class WorkKeys {
     private static final String CHOSEN = "chosen here";
     private static final LocalDate FIRST_SOLAR_DAY = LocalDate.of(1966, 1, 1);
+    private static final LocalDate FIRST_WORK_DAY = LocalDate.of(1970, 1, 1);
+    /** The sun's place is known to then. */
+    private static final LocalDate LAST_WORK_DAY = LocalDate.of(2095, 12, 31);
     private static final String[] QUANTITIES = Stream.concat(Stream.of(LimitInForce.EFFECTIVE_DOSE),
             Arrays.stream(OrganDose.Organ.values()).map(OrganDose.Organ::quantity)).toArray(String[]::new);
     /** Values of a dose limit. */
@@ -151,18 +154,33 @@ final class WorkKeys {
             standard("after_loss_design_factor", "afterLossDesignFactor", Types.factor(1, 20),
                     Standard.of(DesignFactors.USUAL_AFTER_LOSS,
                             "an accidental design situation, EN 1990:2002, 6.4.3.3, from memory"),
-                    "Least capacity of any part over its load after one thing is lost."));
+                    "Least capacity of any part over its load after one thing is lost."),
+            optional("work_start", "workStart", new ValueType.Day(FIRST_WORK_DAY, LAST_WORK_DAY),
+                    "the work has no dates", "First day of the work, from its begin by universal time; steps then"
+                            + " have dates, by the sun's height at the site."),
+            standard("night_work_share", "nightWorkShare", Types.share(), Standard.of(0, CHOSEN),
+                    "Share of a day's work that is done while the sun is down, on stored power: 0 stands still."));
 
     static final List<Key> WORK_STEP = List.of(
             required("id", "id", Types.NAME, "Its id."),
             required("step", "step", Types.choice(WorkStep.Kind.values(), WorkStep.Kind::word), "What is done."),
-            required("of", "of", Types.NAME, "Id of the hull or preparation it is done to."),
+            required("of", "of", Types.NAME, "Id of the hull, preparation or wall it is done to."),
             optional("lift", "lift", Types.count(1000), "all of the cover", "Cover: number of the lift."),
             optional("up_to_height_m", "upToHeight", Types.length(100), "as high as the cover goes",
                     "Cover: height above the ground up to which the lift reaches."),
             optional("machine", "machine", Types.NAME, "any machine", "Id of the machine that does it."),
             standard("after", "after", new ValueType.Many(Types.NAME), Standard.none(),
-                    "Ids of the steps that come before."));
+                    "Ids of the steps that come before."),
+            optional("as_built", "asBuilt", Types.part(WorkStep.AsBuilt.class), "not surveyed yet",
+                    "What was surveyed once the step was done."));
+
+    static final List<Key> AS_BUILT = List.of(
+            required("elevation_file", "elevationFile", Types.NAME, "Elevation file of the survey, as a path beside"
+                    + " the plan, in the reference system of the ground's."),
+            optional("surveyed", "surveyed", new ValueType.Day(FIRST_WORK_DAY, LAST_WORK_DAY), "not stated",
+                    "Day of the survey."),
+            optional("placed_density_kg_m3", "placedDensity", Types.density(), "the plan's placed density",
+                    "Density measured in the soil placed so far."));
 
     private WorkKeys() {
     }

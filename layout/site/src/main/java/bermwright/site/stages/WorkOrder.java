@@ -59,6 +59,8 @@ record WorkOrder(List<WorkStep> steps, Map<String, Set<String>> before, List<Fin
                         OptionalDouble.empty(), Optional.empty(), List.of(), Annotations.NOTHING));
             }
         }
+        plan.walls().forEach(w -> steps.add(new WorkStep("build " + w.id(), WorkStep.Kind.PREPARE, w.id(),
+                OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(), List.of(), Annotations.NOTHING)));
         for (Hull hull : plan.hulls()) {
             double lift = hull.cover().map(CoverPlan::lift).orElse(1.0);
             double top = coverTops.getOrDefault(hull.id(), 0.0);
@@ -99,8 +101,17 @@ record WorkOrder(List<WorkStep> steps, Map<String, Set<String>> before, List<Fin
         if (same && then.step() == WorkStep.Kind.COVER && first.step() == WorkStep.Kind.COVER) {
             return rank(first) < rank(then);
         }
+        if (first.step() == WorkStep.Kind.PREPARE && then.step() == WorkStep.Kind.COVER) {
+            return plan.hull(then.of()).map(h -> holds(h, first.of())).orElse(false);
+        }
         return first.step() == WorkStep.Kind.PREPARE && then.step() == WorkStep.Kind.LOWER
                 && plan.hull(then.of()).isPresent() && isBed(plan, first.of(), then.of());
+    }
+
+    /** Whether a wall holds the soil at an end of a hull's cover. */
+    private static boolean holds(Hull hull, String wall) {
+        return hull.cover().map(c -> c.baseEndWall().filter(wall::equals).isPresent()
+                || c.farEndWall().filter(wall::equals).isPresent()).orElse(false);
     }
 
     private static double rank(WorkStep step) {
@@ -119,15 +130,20 @@ record WorkOrder(List<WorkStep> steps, Map<String, Set<String>> before, List<Fin
         Set<String> known = new LinkedHashSet<>();
         plan.hulls().forEach(h -> known.add(h.id()));
         plan.preparations().forEach(p -> known.add(p.id()));
+        plan.walls().forEach(w -> known.add(w.id()));
         byId.values().stream().filter(s -> !known.contains(s.of())).forEach(s -> findings.add(
                 finding(WorkRule.ORDER_UNKNOWN_OBJECT, Finding.Level.REFUSE, s.id(),
-                        "Step %s is about %s, but the plan has no such hull or preparation."
+                        "Step %s is about %s, but the plan has no such hull, preparation or wall."
                                 .formatted(s.id(), s.of()))));
         byId.values().stream().filter(s -> s.machine().isPresent() && plan.machines().stream()
                 .noneMatch(m -> m.id().equals(s.machine().get()))).forEach(s -> findings.add(
                         finding(WorkRule.ORDER_UNKNOWN_MACHINE, Finding.Level.REFUSE, s.id(),
                                 "Step %s is done by machine %s, but the plan has no such machine."
                                         .formatted(s.id(), s.machine().get()))));
+        plan.walls().stream().filter(w -> plan.hulls().stream().anyMatch(h -> holds(h, w.id()))
+                && byId.values().stream().noneMatch(s -> s.of().equals(w.id()))).forEach(w -> findings.add(
+                        finding(WorkRule.ORDER_MISSING_STEP, Finding.Level.WARN, w.id(), ("Wall %s holds the soil of a"
+                                + " cover, but no step of the work builds it.").formatted(w.id()))));
         for (Hull hull : plan.hulls()) {
             boolean covered = byId.values().stream()
                     .anyMatch(s -> s.step() == WorkStep.Kind.COVER && s.of().equals(hull.id()));
