@@ -288,7 +288,8 @@ public final class Answers {
                 LoweringAnswers.COMPARED, LoweringAnswers.SUGGESTED, COVER, CoverAnswers.BURIAL, DoseAnswers.STATION,
                 DoseAnswers.LIMITS, DoseAnswers.PUBLISHED_LIMITS, DoseAnswers.CREW, DoseAnswers.OPEN_GROUND,
                 DoseAnswers.PUBLISHED, CoverAnswers.PASSING, WorkAnswers.EARTHWORKS, WorkAnswers.MADE_GROUND, DIGGING,
-                WorkAnswers.STAGES, WorkAnswers.WORK, WorkAnswers.WAYS_OUT, JUDGED_COVERS, HAZARDS);
+                WorkAnswers.STAGES, WorkAnswers.WORK, WorkAnswers.WAYS_OUT, AsBuiltAnswers.SURVEYS,
+                AsBuiltAnswers.CALENDAR, JUDGED_COVERS, HAZARDS);
     }
 
     private static String inUnit(double value, String unit) {

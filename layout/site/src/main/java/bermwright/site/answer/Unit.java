@@ -9,6 +9,8 @@ public enum Unit {
     M2("m²", 1, 1),
     /** Cubic metres. */
     M3("m³", 1, 0),
+    /** Kilograms in a cubic metre. */
+    KG_M3("kg/m³", 1, 0),
     /** Tonnes, from kg. */
     T("t", 1e-3, 1),
     /** Degrees, from rad. */

@@ -104,6 +104,10 @@ public final class Assessments {
      * @param ground its ground
      */
     public record Site(Plan plan, String name, SiteGround ground) {
+        /** Refuses surveys that are not there before any work is done. */
+        public Site {
+            AsBuilt.check(plan, ground);
+        }
     }
 
     /**
@@ -119,7 +123,6 @@ public final class Assessments {
     public Assessment run(Asked asked, Site site, Progress progress) {
         Plan plan = site.plan;
         SiteGround ground = site.ground;
-        AsBuilt.check(plan, ground);
         progress.report(0.02, "preparing the ground");
         PreparedGround prepared = PreparedGround.of(plan, ground.grid());
         ElevationGrid bed = prepared.surface();
@@ -153,10 +156,7 @@ public final class Assessments {
                 ? work(plan, cover, new SoilBalance(plan, cover, toes).input(prepared, digging),
                         progress.part(0.6, 0.75))
                 : Work.NONE;
-        work.earthworks.ifPresent(e -> findings.addAll(e.findings()));
-        work.earthworks.ifPresent(e -> models.addAll(e.notes()));
-        work.stages.ifPresent(s -> findings.addAll(s.findings()));
-        work.stages.ifPresent(s -> models.addAll(s.notes()));
+        noted(work, findings, models);
         Optional<SlopeChecks> slopes = asked.isFor(Asked.EARTHWORKS) ? Optional.of(SlopeChecks.of(plan, cover))
                 : Optional.empty();
         slopes.ifPresent(s -> findings.addAll(s.findings()));
@@ -189,6 +189,13 @@ public final class Assessments {
         findings.addAll(hazards.findings());
         models.addAll(hazards.notes());
         return hazards;
+    }
+
+    private static void noted(Work work, List<Finding> findings, List<ModelNote> models) {
+        work.earthworks.ifPresent(e -> findings.addAll(e.findings()));
+        work.earthworks.ifPresent(e -> models.addAll(e.notes()));
+        work.stages.ifPresent(s -> findings.addAll(s.findings()));
+        work.stages.ifPresent(s -> models.addAll(s.notes()));
     }
 
     private record Work(Optional<EarthworksResult> earthworks, Optional<StagesResult> stages) {

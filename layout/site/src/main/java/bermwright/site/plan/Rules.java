@@ -23,11 +23,4 @@ public record Rules(double greatestSlopeUnderHull, double hullSpacing, double li
         double anchorDesignFactor, double poleDesignFactor, double pivotHoldFactor, double shockDesignFactor,
         double afterLossDesignFactor, Optional<LocalDate> workStart, double nightWorkShare,
         Annotations annotations) {
-    /** Rules of work without dates. */
-    public Rules(double greatestSlopeUnderHull, double hullSpacing, double lineDesignFactor,
-            double anchorDesignFactor, double poleDesignFactor, double pivotHoldFactor, double shockDesignFactor,
-            double afterLossDesignFactor, Annotations annotations) {
-        this(greatestSlopeUnderHull, hullSpacing, lineDesignFactor, anchorDesignFactor, poleDesignFactor,
-                pivotHoldFactor, shockDesignFactor, afterLossDesignFactor, Optional.empty(), 0, annotations);
-    }
 }

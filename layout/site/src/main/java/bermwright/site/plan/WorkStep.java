@@ -28,12 +28,6 @@ public record WorkStep(String id, Kind step, String of, OptionalInt lift, Option
         after = List.copyOf(after);
     }
 
-    /** A step that is still to be done. */
-    public WorkStep(String id, Kind step, String of, OptionalInt lift, OptionalDouble upToHeight,
-            Optional<String> machine, List<String> after, Annotations annotations) {
-        this(id, step, of, lift, upToHeight, machine, after, Optional.empty(), annotations);
-    }
-
     /**
      * What was surveyed once a step was done.
      *

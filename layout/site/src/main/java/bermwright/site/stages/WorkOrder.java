@@ -51,27 +51,31 @@ record WorkOrder(List<WorkStep> steps, Map<String, Set<String>> before, List<Fin
     /** The usual order where the plan states none: shape the ground, then lower and cover hull after hull. */
     private static List<WorkStep> usual(Plan plan, Map<String, Double> coverTops) {
         List<WorkStep> steps = new ArrayList<>();
-        plan.preparations().forEach(p -> steps.add(new WorkStep("prepare " + p.id(), WorkStep.Kind.PREPARE, p.id(),
-                OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(), List.of(), Annotations.NOTHING)));
+        plan.preparations().forEach(p -> steps.add(step("prepare " + p.id(), WorkStep.Kind.PREPARE, p.id(),
+                OptionalInt.empty(), OptionalDouble.empty())));
         for (Hull hull : plan.hulls()) {
             if (hull.arrival() == Hull.Arrival.LOWERED) {
-                steps.add(new WorkStep("lower " + hull.id(), WorkStep.Kind.LOWER, hull.id(), OptionalInt.empty(),
-                        OptionalDouble.empty(), Optional.empty(), List.of(), Annotations.NOTHING));
+                steps.add(step("lower " + hull.id(), WorkStep.Kind.LOWER, hull.id(), OptionalInt.empty(),
+                        OptionalDouble.empty()));
             }
         }
-        plan.walls().forEach(w -> steps.add(new WorkStep("build " + w.id(), WorkStep.Kind.PREPARE, w.id(),
-                OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(), List.of(), Annotations.NOTHING)));
+        plan.walls().forEach(w -> steps.add(step("build " + w.id(), WorkStep.Kind.PREPARE, w.id(),
+                OptionalInt.empty(), OptionalDouble.empty())));
         for (Hull hull : plan.hulls()) {
             double lift = hull.cover().map(CoverPlan::lift).orElse(1.0);
             double top = coverTops.getOrDefault(hull.id(), 0.0);
             int lifts = (int) Math.ceil(top / lift - 1e-9);
             for (int i = 1; i <= lifts; i++) {
-                steps.add(new WorkStep("cover %s lift %d".formatted(hull.id(), i), WorkStep.Kind.COVER, hull.id(),
-                        OptionalInt.of(i), OptionalDouble.of(Math.min(top, i * lift)), Optional.empty(), List.of(),
-                        Annotations.NOTHING));
+                steps.add(step("cover %s lift %d".formatted(hull.id(), i), WorkStep.Kind.COVER, hull.id(),
+                        OptionalInt.of(i), OptionalDouble.of(Math.min(top, i * lift))));
             }
         }
         return steps;
+    }
+
+    private static WorkStep step(String id, WorkStep.Kind kind, String of, OptionalInt lift, OptionalDouble height) {
+        return new WorkStep(id, kind, of, lift, height, Optional.empty(), List.of(), Optional.empty(),
+                Annotations.NOTHING);
     }
 
     private static Set<String> before(Plan plan, Map<String, WorkStep> byId, WorkStep step, List<Finding> findings) {

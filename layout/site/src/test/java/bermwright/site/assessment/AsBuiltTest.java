@@ -75,7 +75,7 @@ class AsBuiltTest {
                 survey, Optional.empty(), OptionalDouble.empty(), Annotations.NOTHING));
         Plan plan = SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(150, 100), 0))).withOrderOfWork(List.of(
                 new WorkStep("lower", WorkStep.Kind.LOWER, "A", OptionalInt.empty(), OptionalDouble.empty(),
-                        Optional.empty(), List.of(), Annotations.NOTHING),
+                        Optional.empty(), List.of(), Optional.empty(), Annotations.NOTHING),
                 new WorkStep("cover", WorkStep.Kind.COVER, "A", OptionalInt.empty(), OptionalDouble.empty(),
                         Optional.empty(), List.of("lower"), asBuilt, Annotations.NOTHING)));
         SiteGround ground = new SiteGround(GroundFiles.read(directory.resolve("ground.asc"), Progress.NONE), directory);

@@ -261,7 +261,7 @@ class ClearanceTest {
 
     private static WorkStep step(String id, WorkStep.Kind kind, String of, String... after) {
         return new WorkStep(id, kind, of, OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(),
-                List.of(after), Annotations.NOTHING);
+                List.of(after), Optional.empty(), Annotations.NOTHING);
     }
 
     @Test

@@ -117,7 +117,8 @@ public final class SiteExample {
                 HazardPlan.USUAL, NOTHING);
         return new Plan("test", groundPlan(), List.of(hulls), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), List.of(machine()), exposure,
-                new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, 1.5, 1, NOTHING), List.of(), Optional.empty(), NOTHING);
+                new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, 1.5, 1, Optional.empty(), 0, NOTHING),
+                List.of(), Optional.empty(), NOTHING);
     }
 
     /** A builder of changed copies for the parts that tests change. */

@@ -70,12 +70,12 @@ class StagesTest {
 
     private static WorkStep step(String id, WorkStep.Kind kind, String of, String... after) {
         return new WorkStep(id, kind, of, OptionalInt.empty(), OptionalDouble.empty(), Optional.empty(),
-                List.of(after), Annotations.NOTHING);
+                List.of(after), Optional.empty(), Annotations.NOTHING);
     }
 
     private static WorkStep lift(String id, String of, int number, double upTo, String... after) {
         return new WorkStep(id, WorkStep.Kind.COVER, of, OptionalInt.of(number), OptionalDouble.of(upTo),
-                Optional.empty(), List.of(after), Annotations.NOTHING);
+                Optional.empty(), List.of(after), Optional.empty(), Annotations.NOTHING);
     }
 
     private static Plan plan(List<WorkStep> order, Hull... hulls) {

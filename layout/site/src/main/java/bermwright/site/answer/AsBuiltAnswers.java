@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.answer;
+
+import static bermwright.site.answer.Figure.maybe;
+import static bermwright.site.answer.Figure.of;
+import static bermwright.site.answer.Figure.said;
+import static bermwright.site.answer.Figure.words;
+
+import bermwright.site.answer.AnswerTable.Part;
+import bermwright.site.assessment.AsBuilt;
+import bermwright.site.assessment.WorkCalendar;
+import bermwright.site.exposure.HullCover;
+import bermwright.site.exposure.StationDose;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What was surveyed after steps of the work, and the work's dates. */
+public final class AsBuiltAnswers {
+    /** Doses that differ by less are the same (1). */
+    private static final double SAME = 0.02;
+    /** Depths that differ by less are the same (m). */
+    private static final double SAME_DEPTH = 0.05;
+    private static final double MINUTES_OF_A_DAY = 1440;
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT)
+            .withZone(ZoneOffset.UTC);
+
+    /** Least cover as surveyed beside the plan's by then. */
+    public static final AnswerTable<BuiltCover> COVERS = new AnswerTable<>("as_built[].covers[]",
+            "Least cover as surveyed, beside the plan's by then.", "cover-surface", List.of(
+            words("step", "after step", (BuiltCover c) -> c.survey.step().id()),
+            words("id", "hull", (BuiltCover c) -> c.cover.id()),
+            of("least_depth_m", "least cover", Unit.M, (BuiltCover c) -> c.cover.least().depth()),
+            of("planned_depth_m", "planned by then", Unit.M, BuiltCover::planned),
+            of("required_m", "required when whole", Unit.M, (BuiltCover c) -> c.cover.least().wanted()),
+            of("along_m", "from base plane", Unit.M, (BuiltCover c) -> c.cover.least().along()),
+            of("share_below_required", "skin below required depth", Unit.PERCENT,
+                    (BuiltCover c) -> c.cover.shareBelowWanted()),
+            words("against_plan", "against the plan", (BuiltCover c) -> c.cover.least().depth()
+                    < c.planned() - SAME_DEPTH ? "THINNER than planned" : "as planned or thicker")));
+    /** Dose as it stands beside the plan's by then. */
+    public static final AnswerTable<BuiltDose> DOSES = new AnswerTable<>("as_built[].stations[]",
+            "Dose as surveyed for a whole stay as if work stopped then, beside the plan's by then.", "dose-particles",
+            List.of(
+            words("step", "after step", (BuiltDose d) -> d.survey.step().id()),
+            words("hull", "hull", (BuiltDose d) -> d.dose.hull()),
+            words("id", "station", (BuiltDose d) -> d.dose.station()),
+            of("covered_mSv", "best", Unit.MSV, (BuiltDose d) -> d.dose.covered().best()),
+            of("low_mSv", "low, 16th percentile", Unit.MSV, (BuiltDose d) -> d.dose.covered().low()),
+            of("high_mSv", "high, 84th percentile", Unit.MSV, (BuiltDose d) -> d.dose.covered().high()),
+            of("planned_mSv", "planned by then, best", Unit.MSV, (BuiltDose d) -> d.planned()
+                    .map(p -> p.covered().best()).orElse(Double.NaN)),
+            of("planned_high_mSv", "planned by then, high", Unit.MSV, BuiltDose::plannedHigh),
+            words("against_plan", "against the plan", (BuiltDose d) -> d.planned().isEmpty() ? ""
+                    : d.dose.covered().high() > d.plannedHigh() * (1 + SAME) ? "MORE than planned"
+                    : "as planned or less")));
+    /** What was surveyed after a step. */
+    public static final AnswerTable<AsBuilt> SURVEYS = new AnswerTable<>("as_built[]",
+            "What was surveyed after a step: soil placed and left.", "cover-surface", List.of(
+            words("step", "after step", (AsBuilt a) -> a.step().id()),
+            said("elevation_file", "survey", (AsBuilt a) -> a.step().asBuilt().map(s -> s.elevationFile())),
+            said("surveyed", "surveyed on", (AsBuilt a) -> a.step().asBuilt().flatMap(s -> s.surveyed())
+                    .map(LocalDate::toString)),
+            maybe("placed_density_kg_m3", "density measured", Unit.KG_M3, (AsBuilt a) -> a.step().asBuilt()
+                    .map(s -> s.placedDensity()).orElse(OptionalDouble.empty())),
+            of("surveyed_share", "of the ground surveyed", Unit.PERCENT, AsBuilt::surveyed).digits(0),
+            of("placed_m3", "placed", Unit.M3, (AsBuilt a) -> a.volumes().placed()),
+            of("planned_m3", "planned by then", Unit.M3, (AsBuilt a) -> a.volumes().planned()),
+            of("left_m3", "left to place", Unit.M3, (AsBuilt a) -> a.volumes().left()),
+            of("over_m3", "higher than planned", Unit.M3, (AsBuilt a) -> a.volumes().over())))
+            .with(List.of(Part.all("covers", COVERS, AsBuiltAnswers::covers),
+                    Part.all("stations", DOSES, AsBuiltAnswers::doses)));
+    /** Dates of a step. */
+    public static final AnswerTable<WorkCalendar.Dated> DATES = new AnswerTable<>("calendar.steps[]",
+            "Dates of the work, universal time.", "", List.of(
+            words("id", "step", WorkCalendar.Dated::step),
+            words("start", "begins", (WorkCalendar.Dated d) -> TIME.format(d.start())),
+            words("end", "ends", (WorkCalendar.Dated d) -> TIME.format(d.end())),
+            of("took_days", "with nights", Unit.DAYS, (WorkCalendar.Dated d) -> days(d.start(), d.end()))));
+    /** Nights. */
+    public static final AnswerTable<WorkCalendar.Night> NIGHTS = new AnswerTable<>("calendar.nights[]",
+            "Nights until the work ends, universal time.", "", List.of(
+            words("sunset", "sun down from", (WorkCalendar.Night n) -> TIME.format(n.sunset())),
+            words("sunrise", "to", (WorkCalendar.Night n) -> TIME.format(n.sunrise())),
+            of("length_days", "length", Unit.DAYS, (WorkCalendar.Night n) -> days(n.sunset(), n.sunrise()))));
+    /** The calendar of the work. */
+    public static final AnswerTable<WorkCalendar> CALENDAR = new AnswerTable<>("calendar",
+            "The order of work with dates.", "", List.of(
+            words("end", "work ends", (WorkCalendar c) -> TIME.format(c.end())),
+            of("stood_still_days", "longer by nights", Unit.DAYS, WorkCalendar::stoodStill)))
+            .with(List.of(Part.all("steps", DATES, WorkCalendar::steps),
+                    Part.all("nights", NIGHTS, WorkCalendar::nights)));
+
+    private AsBuiltAnswers() {
+    }
+
+    /**
+     * A cover as surveyed.
+     *
+     * @param survey the survey
+     * @param cover  the cover
+     */
+    public record BuiltCover(AsBuilt survey, HullCover cover) {
+        double planned() {
+            return survey.design().stream().filter(d -> d.id().equals(cover.id())).findFirst()
+                    .map(d -> d.least().depth()).orElse(Double.NaN);
+        }
+    }
+
+    /**
+     * A dose as surveyed.
+     *
+     * @param survey the survey
+     * @param dose   the dose
+     */
+    public record BuiltDose(AsBuilt survey, StationDose dose) {
+        Optional<StationDose> planned() {
+            return survey.planned().stream().filter(p -> p.hull().equals(dose.hull())
+                    && p.station().equals(dose.station())).findFirst();
+        }
+
+        double plannedHigh() {
+            return planned().map(p -> p.covered().high()).orElse(Double.NaN);
+        }
+    }
+
+    /**
+     * The covers of a survey.
+     *
+     * @param survey the survey
+     * @return one for each hull that lies by then
+     */
+    public static List<BuiltCover> covers(AsBuilt survey) {
+        return survey.built().stream().map(c -> new BuiltCover(survey, c)).toList();
+    }
+
+    /**
+     * The doses of a survey.
+     *
+     * @param survey the survey
+     * @return one for each station of the hulls that lie by then
+     */
+    public static List<BuiltDose> doses(AsBuilt survey) {
+        return survey.stations().stream().map(d -> new BuiltDose(survey, d)).toList();
+    }
+
+    /**
+     * A time as answers show it.
+     *
+     * @param time the time
+     * @return day, hour and minute, universal time
+     */
+    public static String shown(Instant time) {
+        return TIME.format(time);
+    }
+
+    private static double days(Instant from, Instant to) {
+        return Duration.between(from, to).toMinutes() / MINUTES_OF_A_DAY;
+    }
+}
