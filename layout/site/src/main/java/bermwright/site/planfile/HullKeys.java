@@ -20,12 +20,16 @@ import java.util.List;
 final class HullKeys {
     private static final String CHOSEN = "chosen here";
     private static final String ZICK = "Zick (1951), from memory";
+    /** Least length and diameter of a hull (m): what is thinner has no area that a plane can be fitted under. */
+    private static final double LEAST_SIZE = 0.1;
     private static final String AXIS = "chosen here: on the axis";
 
     static final List<Key> HULL = List.of(
             required("id", "id", Types.JOINED, "Its id, unique in the plan."),
-            required("length_m", "length", Types.length(Types.LONGEST), "Its length with both ends."),
-            required("diameter_m", "diameter", Types.length(100), "Its diameter."),
+            required("length_m", "length", Types.quantity(Unit.METRE, Range.between(LEAST_SIZE, Types.LONGEST)),
+                    "Its length with both ends."),
+            required("diameter_m", "diameter", Types.quantity(Unit.METRE, Range.between(LEAST_SIZE, 100)),
+                    "Its diameter."),
             standard("base_end", "baseEnd", Types.part(Hull.End.class), Standard.ofItsParts(), "The end it stands on."),
             standard("far_end", "farEnd", Types.part(Hull.End.class), Standard.ofItsParts(), "The other end."),
             standard("skin", "skin", Types.many(Hull.SkinLayer.class), Standard.none(),
