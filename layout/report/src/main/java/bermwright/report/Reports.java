@@ -201,7 +201,9 @@ public final class Reports {
                 + " it was read).",
                 "exchange/surfaces: the finished ground, its slope, the placed soil, the cover depth and each lift as"
                 + " GeoTIFF, and the finished ground and each lift as triangles in LandXML 1.2 and as 3-D faces in DXF"
-                + " (the prepared ground in LandXML), in projected metres; lifts.csv says which file is which lift."));
+                + " (the prepared ground in LandXML), in projected metres; lifts.csv says which file is which lift.",
+                "exchange/dose-scene: hulls, mound, ground and stations as GDML with materials, source spectra and our"
+                + " own doses, for an independent calculation; README.txt says how to read them."));
     }
 
     private static void exchange(Assessment assessment, Path directory, Progress progress) throws IOException {
@@ -212,5 +214,6 @@ public final class Reports {
         GeoPackageFile.write(directory.resolve("site.gpkg"), features, frame);
         PlanFiles.write(assessment.plan(), directory.resolve("plan.json"));
         SurfaceFiles.write(assessment, frame, Files.createDirectories(directory.resolve("surfaces")), progress);
+        SceneFiles.write(assessment, Files.createDirectories(directory.resolve("dose-scene")), progress);
     }
 }

@@ -45,7 +45,7 @@ final class SurfaceFiles {
     /** No side is farther off where nothing is built (m), however little is known of the ground; our own choice. */
     private static final double COARSEST = 0.25;
     /** Slopes are written to this (degrees), a part of one that is exact in binary. */
-    private static final double SLOPE_STEP = 1.0 / 32;
+    private static final double SLOPE_STEP = 1.0 / 16;
     /** A lift is handed over this many nodes beyond its soil. */
     private static final int BESIDE = 3;
 
@@ -84,7 +84,7 @@ final class SurfaceFiles {
         ElevationGrid grid = grid(work.frame(), finished);
         GeoTiffWriter.write(folder.resolve("finished.tif"), grid, system, Progress.NONE);
         try (SurfaceFile slope = SurfaceFile.packed(folder.resolve("slope.tif"), layer(work.frame(), "deg",
-                "slope of the finished ground to the level, to 1/32 degree"))) {
+                "slope of the finished ground to the level, to 1/16 degree"))) {
             SurfaceStream.run(grid, new Rounded(new SlopeSurface(GradientMethod.HORN), SLOPE_STEP), slope,
                     Progress.NONE);
             slope.finish(Progress.NONE);

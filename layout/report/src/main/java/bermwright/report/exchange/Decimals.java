@@ -32,14 +32,14 @@ final class Decimals {
                 .append(rest);
     }
 
-    /** The same without the zeros that end it, but for one behind the point. */
+    /** The same without the zeros that end it, and without a point that nothing follows. */
     static StringBuilder appendTrimmed(StringBuilder to, double value, int decimals) {
         append(to, value, decimals);
         int end = to.length();
-        while (to.charAt(end - 1) == '0' && to.charAt(end - 2) != '.') {
+        while (to.charAt(end - 1) == '0') {
             end--;
         }
-        to.setLength(end);
+        to.setLength(to.charAt(end - 1) == '.' ? end - 1 : end);
         return to;
     }
 }

@@ -212,6 +212,17 @@ public record DoseSources(Responses responses, Path directory) {
         return Shield.of(plan.ground().regolith().composition(), layers);
     }
 
+    /**
+     * The particle event of a plan.
+     *
+     * @param plan the plan
+     * @return its spectrum; empty where the plan names none or one that is not known
+     * @throws InputException if its file cannot be read
+     */
+    public Optional<EventSpectrum> event(Plan plan) {
+        return spectrum(plan.exposure(), new ArrayList<>());
+    }
+
     private Optional<EventSpectrum> spectrum(ExposurePlan exposure, List<Finding> findings) {
         if (exposure.eventSpectrumFile().isPresent()) {
             return Optional.of(TabulatedSpectrum.read(beside(exposure.eventSpectrumFile().get(),
