@@ -87,6 +87,18 @@ public final class SurfaceStream {
     }
 
     /**
+     * Works out a block of a surface by itself; the same values as in the whole.
+     *
+     * @param ground  the ground
+     * @param surface the surface
+     * @param block   its nodes, inside the ground
+     * @return the values, row by row from the southernmost, {@code NaN} where there is none
+     */
+    public static float[] block(HeightSource ground, Surface surface, NodeRange block) {
+        return new SurfaceStream(ground, surface).values(block, new HeightBlock(ground, surface.margin()));
+    }
+
+    /**
      * In how many rows this ground is best worked on at a time, where the sink does not mind.
      *
      * @param ground  the ground
@@ -162,6 +174,10 @@ public final class SurfaceStream {
     }
 
     private void work(NodeRange block, HeightBlock heights, ValueSink sink) {
+        sink.put(block, values(block, heights));
+    }
+
+    private float[] values(NodeRange block, HeightBlock heights) {
         heights.fill(block);
         float[] values = new float[block.rows() * block.columns()];
         double[] row = new double[block.columns()];
@@ -175,7 +191,7 @@ public final class SurfaceStream {
                 values[at + c] = (float) row[c];
             }
         }
-        sink.put(block, values);
+        return values;
     }
 
     private void clearEdge(NodeRange block, int gridRow, double[] row) {

@@ -28,6 +28,11 @@ import java.util.Optional;
  * ground; a drag can be followed frame by frame. Instances never change and are safe to share between threads.
  */
 public final class Clearance {
+    /** Highest thing under a belly that needs no care (m): obstacle height for wheeled traffic, from memory. */
+    public static final double BELLY_ALLOWANCE = 0.3;
+    /** Steepest ground on which gear is set by hand (rad): regarded safe for suited crew, secondary source. */
+    public static final double GEAR_SLOPE = Math.toRadians(15);
+
     private final Optional<ElevationGrid> ground;
     private final Plan plan;
     private final Map<Object, OutlinedGroup> groups = new IdentityHashMap<>();

@@ -93,7 +93,7 @@ final class GroundInSpace {
     }
 
     private void sweep(Predicate<Vec3> counts, Obstacle obstacle) {
-        double allowance = HullGround.BELLY_ALLOWANCE + hull.seat().sunk() + hull.seat().cradleHeight();
+        double allowance = Clearance.BELLY_ALLOWANCE + hull.seat().sunk() + hull.seat().cradleHeight();
         Optional<SweptGround.InTheWay> found = new SweptGround(space.falling(), allowance,
                 plan.rules().greatestSlopeUnderHull()).worst(surface, counts);
         if (found.isEmpty()) {

@@ -28,10 +28,6 @@ import java.util.Optional;
  * What is smaller than a cell or lower than twice the spread of the heights cannot be seen in them and is not known.
  */
 final class HullGround {
-    /** Highest thing under a belly that needs no care (m): obstacle height for wheeled traffic, from memory. */
-    static final double BELLY_ALLOWANCE = 0.3;
-    /** Steepest ground on which gear is set by hand (rad): regarded safe for suited crew, secondary source. */
-    static final double GEAR_SLOPE = Math.toRadians(15);
     private static final double SPREADS = 2;
     private static final double CELLS_FOR_A_SLOPE = 2.5;
 
@@ -158,7 +154,7 @@ final class HullGround {
     }
 
     private void belly(FittedPlane plane) {
-        double allowance = BELLY_ALLOWANCE + hull.seat().sunk() + hull.seat().cradleHeight();
+        double allowance = Clearance.BELLY_ALLOWANCE + hull.seat().sunk() + hull.seat().cradleHeight();
         double unseen = SPREADS * plan.ground().elevationSpread();
         BellyLine belly = BellyLine.of(hull, plane, ground);
         if (belly.highest() > allowance) {
@@ -172,9 +168,9 @@ final class HullGround {
                     .todo(isBenchPlanned() ? "Lower or widen the bench planned here: it does not take this away."
                             : SiteRule.BELLY_HIGH_SPOT.entry().todo()));
         }
-        if (ground.surveyedSpacing() > BELLY_ALLOWANCE || unseen > BELLY_ALLOWANCE) {
+        if (ground.surveyedSpacing() > Clearance.BELLY_ALLOWANCE || unseen > Clearance.BELLY_ALLOWANCE) {
             add(Finding.of(SiteRule.BELLY_NOT_KNOWN, Finding.Level.WARN, hull.id(),
-                    Finding.Figures.of(Math.max(ground.surveyedSpacing(), unseen), BELLY_ALLOWANCE, "m"),
+                    Finding.Figures.of(Math.max(ground.surveyedSpacing(), unseen), Clearance.BELLY_ALLOWANCE, "m"),
                     ("Under the belly of hull %s, stones and steps narrower than the cell of %s m or lower than twice"
                     + " the spread of the heights, %s m, are not known.")
                     .formatted(hull.id(), SitePairs.number(ground.surveyedSpacing()), SitePairs.number(unseen)))
@@ -203,11 +199,11 @@ final class HullGround {
             return;
         }
         double slope = ground.fittedPlane(around).orElseThrow().slope();
-        if (slope > GEAR_SLOPE) {
+        if (slope > Clearance.GEAR_SLOPE) {
             add(Finding.of(SiteRule.GEAR_ON_STEEP_GROUND, Finding.Level.WARN, hull.id(),
-                    Finding.Figures.of(Math.toDegrees(slope), Math.toDegrees(GEAR_SLOPE), "deg"),
+                    Finding.Figures.of(Math.toDegrees(slope), Math.toDegrees(Clearance.GEAR_SLOPE), "deg"),
                     "The ground at the %s slopes %s deg; %s deg is regarded as safe to work on."
-                    .formatted(shape.title(), degrees(slope), degrees(GEAR_SLOPE))).at(at));
+                    .formatted(shape.title(), degrees(slope), degrees(Clearance.GEAR_SLOPE))).at(at));
         }
     }
 

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.survey;
+
+import bermwright.terrain.grid.GridFrame;
+import bermwright.terrain.grid.HeightSource;
+import bermwright.terrain.grid.NodeRange;
+
+/**
+ * The heights of a block and of a margin around it, with sums along its rows.
+ *
+ * <p>For sums heights are rounded to 1/4096 m: whole numbers below 2^53 add up without any rounding, so that no sum
+ * hangs on where a block begins. What is missing or may not be built on stands infinitely high.
+ */
+final class SurveyGround {
+    /** Steps of the rounded heights in a metre (1). */
+    static final double STEPS = 4096;
+    /** Winch frames and anchors stand on at least this much ground to either side of their middle (m). */
+    private static final double GEAR_HALF = 1.5;
+
+    final int margin;
+    final int rows;
+    final int stride;
+    /** Heights (m); infinite where missing or not to be built on. */
+    final double[] z;
+    /** Sums of rounded heights, and of those times the column, west of each node; one more in each row than nodes. */
+    final double[] sum;
+    final double[] sumByColumn;
+    /** Missing nodes west of each node. */
+    final int[] gaps;
+    boolean hasGaps;
+    /** Rise of the ground about each node over its run (1); infinite where not known or not to be built on. */
+    final double[] grade;
+    NodeRange block;
+
+    private final HeightSource ground;
+    private final SiteBounds bounds;
+    private final int half;
+    private double[] read = new double[0];
+
+    /**
+     * Room for blocks.
+     *
+     * @param ground the ground
+     * @param bounds where nothing may be built
+     * @param side   nodes of a block along each side (1)
+     * @param margin nodes around it (1)
+     */
+    SurveyGround(HeightSource ground, SiteBounds bounds, int side, int margin) {
+        this.ground = ground;
+        this.bounds = bounds;
+        this.margin = margin;
+        this.rows = side + 2 * margin;
+        this.stride = rows;
+        int size = Math.multiplyExact(rows, stride);
+        z = new double[size];
+        grade = new double[size];
+        sum = new double[rows * (stride + 1)];
+        sumByColumn = new double[rows * (stride + 1)];
+        gaps = new int[rows * (stride + 1)];
+        half = gearCells(ground.trueSpacing());
+    }
+
+    /** How many cells about a node its grade is taken from (1). */
+    static int gearCells(double spacing) {
+        return Math.max(1, (int) Math.round(GEAR_HALF / spacing));
+    }
+
+    void fill(NodeRange nodes) {
+        block = nodes;
+        GridFrame frame = ground.frame();
+        NodeRange there = nodes.widened(margin, frame);
+        if (read.length < there.nodes()) {
+            read = new double[(int) there.nodes()];
+        }
+        ground.read(there, read);
+        int south = nodes.firstRow() - margin;
+        int west = nodes.firstColumn() - margin;
+        hasGaps = false;
+        for (int r = 0; r < rows; r++) {
+            int from = (south + r - there.firstRow()) * there.columns() + west - there.firstColumn();
+            boolean inside = south + r >= there.firstRow() && south + r < there.firstRow() + there.rows();
+            row(r, inside, from, there.firstColumn() - west, there.firstColumn() + there.columns() - west);
+        }
+        bounds.close(frame, this, south, west);
+        grades();
+    }
+
+    /** Takes over a row; the columns from first to end are in the file. */
+    private void row(int r, boolean inside, int from, int first, int end) {
+        double total = 0;
+        double byColumn = 0;
+        int missing = 0;
+        int at = r * (stride + 1);
+        for (int c = 0; c < stride; c++) {
+            double h = inside && c >= first && c < end ? read[from + c] : Double.NaN;
+            sum[at + c] = total;
+            sumByColumn[at + c] = byColumn;
+            gaps[at + c] = missing;
+            if (Double.isNaN(h)) {
+                z[r * stride + c] = Double.POSITIVE_INFINITY;
+                missing++;
+            } else {
+                z[r * stride + c] = h;
+                double steps = Math.rint(h * STEPS);
+                total += steps;
+                byColumn += c * steps;
+            }
+        }
+        sum[at + stride] = total;
+        sumByColumn[at + stride] = byColumn;
+        gaps[at + stride] = missing;
+        hasGaps |= missing > 0;
+    }
+
+    /** The rise of the plane through the nodes about each node. */
+    private void grades() {
+        double moment = 0;
+        for (int i = -half; i <= half; i++) {
+            moment += (double) i * i * (2 * half + 1);
+        }
+        double scale = 1 / (moment * ground.trueSpacing());
+        java.util.Arrays.fill(grade, Double.POSITIVE_INFINITY);
+        for (int r = half; r < rows - half; r++) {
+            for (int c = half; c < stride - half; c++) {
+                double e = 0;
+                double n = 0;
+                int at = r * stride + c;
+                for (int i = 1; i <= half; i++) {
+                    for (int j = -half; j <= half; j++) {
+                        e += i * (z[at + j * stride + i] - z[at + j * stride - i]);
+                        n += i * (z[at + i * stride + j] - z[at - i * stride + j]);
+                    }
+                }
+                e *= scale;
+                n *= scale;
+                double rise = Math.sqrt(e * e + n * n) + (z[at] - z[at]);
+                grade[at] = Double.isNaN(rise) ? Double.POSITIVE_INFINITY : rise;
+            }
+        }
+    }
+
+    /** Where a node of the block stands in the arrays. */
+    int place(int row, int column) {
+        return (row + margin) * stride + column + margin;
+    }
+}
