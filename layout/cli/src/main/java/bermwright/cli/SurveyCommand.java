@@ -78,7 +78,7 @@ final class SurveyCommand implements Callable<Integer> {
         directory.ifPresent(d -> write(result, d, console));
         console.progress().end();
         if (json) {
-            console.out().println(JsonPage.text(page(result)));
+            console.out().println(JsonObjects.text(page(result)));
         } else {
             text(result, console.out());
         }
@@ -204,7 +204,7 @@ final class SurveyCommand implements Callable<Integer> {
 
     private ObjectNode page(SurveyResult result) {
         SurveyResult.Tally t = result.tally();
-        ObjectNode page = JsonPage.object();
+        ObjectNode page = JsonObjects.object();
         page.put("file", input.toString()).put("hulls", result.order().planName());
         page.put("cells", t.cells()).put("headings", t.headings()).put("cell_m", result.ground().trueSpacing());
         page.putObject("tally").put("admitted", t.admitted()).put("too_steep", t.tooSteep())

@@ -7,11 +7,11 @@ import bermwright.foundation.Ring;
 import bermwright.site.footprint.HullShapes;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.site.footprint.SiteShapes;
+import bermwright.site.plan.Annotations;
 import bermwright.site.plan.BorrowGround;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.Kept;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
 import bermwright.site.plan.Seat;
@@ -65,14 +65,15 @@ final class PlacePlans {
             hulls.add(h.withBaseCentre(moved(h.baseCentre(), stand.centre, turn)).withLayDownAzimuth(azimuth));
         }
         List<Wall> walls = old.walls().stream().map(w -> new Wall(w.id(), w.line().stream()
-                .map(p -> moved(p, stand.centre, turn)).toList(), w.height(), w.thickness(), w.kept())).toList();
+                .map(p -> moved(p, stand.centre, turn)).toList(), w.height(), w.thickness(), w.annotations())).toList();
         Plan placed = old.withHulls(hulls);
         boolean own = setup.bounds().takesGround();
         Optional<BorrowGround> borrow = borrow(placed, stand, ground);
         return new Plan("Place " + rank + " of a survey: " + old.title(), groundPlan(), hulls, walls, old.tunnels(),
                 own ? old.keepOuts() : List.of(), own ? old.corridors() : List.of(),
                 own ? old.landingPads() : List.of(), benches(hulls, stand), borrow.map(List::of).orElse(List.of()),
-                List.of(), old.machines(), exposure(), old.rules(), List.of(), old.kept());
+                List.of(), old.machines(), exposure(), old.rules(), List.of(), Optional.empty(),
+                old.annotations());
     }
 
     /** A place of the old plan moved and turned with the group, on whole millimetres. */
@@ -87,7 +88,7 @@ final class PlacePlans {
     private GroundPlan groundPlan() {
         GroundPlan g = old.ground();
         return new GroundPlan(files.beside(setup.ground().file()), g.referenceSystem(), g.elevationSpread(),
-                g.gravity(), g.pivotFriction(), g.regolith(), g.kept());
+                g.gravity(), g.pivotFriction(), g.regolith(), g.annotations());
     }
 
     private ExposurePlan exposure() {
@@ -95,7 +96,7 @@ final class PlacePlans {
         String response = x.response().equals("built in") ? x.response() : files.moved(x.response());
         return new ExposurePlan(x.stayDays(), x.hoursOutsideADay(), x.solarActivity(), x.solarDate(), x.modulationW(),
                 x.event(), x.eventSpectrumFile().map(files::moved), response,
-                x.moreResponses().stream().map(files::moved).toList(), x.limits(), x.kept());
+                x.moreResponses().stream().map(files::moved).toList(), x.limits(), x.hazards(), x.annotations());
     }
 
     /** A bench at its mean height under each hull that lies on one. */
@@ -113,7 +114,7 @@ final class PlacePlans {
                         base.moved(h.layDownAzimuth(), 0, half)));
                 benches.add(new Preparation("bench of " + h.id(), Preparation.Kind.BENCH, area,
                         OptionalDouble.of(Math.rint(stand.beds.get(i) * 1000) / 1000), BENCH_GRADE, BORROW_SIDES,
-                        Kept.NOTHING));
+                        Annotations.NOTHING));
             }
         }
         return benches;
@@ -133,7 +134,7 @@ final class PlacePlans {
             Ring area = new Ring(List.of(sw, new Point(sw.east() + side, sw.north()),
                     new Point(sw.east() + side, sw.north() + side), new Point(sw.east(), sw.north() + side)));
             return new BorrowGround("borrow near " + placed.hulls().get(0).id(), area, limits.borrowDepth(),
-                    BORROW_SIDES, limits.borrowYield(), keepClear, Kept.NOTHING);
+                    BORROW_SIDES, limits.borrowYield(), keepClear, Annotations.NOTHING);
         });
     }
 
