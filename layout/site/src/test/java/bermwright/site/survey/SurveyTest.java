@@ -46,11 +46,11 @@ class SurveyTest {
         int column = (int) Math.rint((place.centre().east() - grid.frame().west()) / 2);
         int row = (int) Math.rint((place.centre().north() - grid.frame().south()) / 2);
         FootprintSurface.Rectangle under = new FootprintSurface.Rectangle(40, 8, place.heading());
-        for (FootprintSurface.What what : List.of(FootprintSurface.What.SLOPE_ALONG,
-                FootprintSurface.What.SLOPE_ACROSS)) {
+        for (FootprintSurface.Quantity what : List.of(FootprintSurface.Quantity.SLOPE_ALONG,
+                FootprintSurface.Quantity.SLOPE_ACROSS)) {
             float[] slopes = SurfaceStream.block(grid, new FootprintSurface(what, under, 2), new NodeRange(row, column,
                     1, 1));
-            assertEquals(slopes[0], Regions.measured(place, what == FootprintSurface.What.SLOPE_ALONG
+            assertEquals(slopes[0], Regions.measured(place, what == FootprintSurface.Quantity.SLOPE_ALONG
                     ? Criterion.SLOPE_ALONG : Criterion.SLOPE_ACROSS), SLOPE_ROUNDING_DEG);
         }
     }
