@@ -11,9 +11,9 @@ import java.util.Arrays;
  * Scores the cells of a block, each at every heading.
  *
  * <p>The slopes of a bed come from sums along its rows, for all headings of a cell. They, the pads and the ground
- * under the gear bound the score of a heading from above; headings are worked out from the highest bound down until the next bound lies below the
- * best score of the cell, and each only until it is known to lie below it. So the cell's best heading and score are
- * those that working out every heading would give. Belongs to one thread.
+ * under the gear bound the score of a heading from above; headings are worked out from the highest bound down until the
+ * next bound lies below the best score of the cell, and each only until it is known to lie below it. So the cell's best
+ * heading and score are those that working out every heading would give. Belongs to one thread.
  */
 final class BlockScorer {
     private static final int STRIP = 256;

@@ -16,7 +16,6 @@ import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
 import bermwright.site.plan.Seat;
 import bermwright.site.plan.Wall;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
