@@ -12,6 +12,7 @@ import bermwright.report.sheet.StageSheets;
 import bermwright.report.sheet.Words;
 import bermwright.site.answer.WorkAnswers;
 import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.MachineCrossings;
 import bermwright.site.haulage.DugGround;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.plan.KeepOut;
@@ -56,6 +57,7 @@ record ExcavationReport(Handover handover, Opening opening) {
         page.close();
         page.open("part").heading(2, "machines-not", "Where machines may not go");
         page.list(barredList());
+        pack().table(EarthworkSheets.crossings(MachineCrossings.of(assessment())));
         page.close();
         assessment().stages().ifPresentOrElse(this::work, () -> page.open("part").heading(2, "order", "Order of work")
                 .note("warn", "The plan states no order of work.").close());
@@ -103,8 +105,8 @@ record ExcavationReport(Handover handover, Opening opening) {
 
     private List<String> barredList() {
         List<String> places = new ArrayList<>();
-        places.add("Over a hull: nowhere. No cover of this plan was checked for wheels on it; placing the crown from"
-                + " the side or from its ramp is what was worked out.");
+        places.add("Over a hull, before the soil over its crown is as deep as the table below asks; where it asks for"
+                + " more than is planned, or says not judged: never. Place the crown from the side or from its ramp.");
         places.add("Into the sweep, fall zones and snap-back zones of a hull while it is lowered: "
                 + assessment().shapes().hulls().stream().map(h -> h.hull().id()).collect(Collectors.joining(", "))
                 + ".");

@@ -12,6 +12,8 @@ import bermwright.report.map.MapStyle;
 import bermwright.report.page.Table;
 import bermwright.report.page.Table.Column;
 import bermwright.site.answer.Answers;
+import bermwright.site.answer.AsBuiltAnswers;
+import bermwright.site.burial.MachineOverHull;
 import bermwright.site.haulage.DugGround;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.haulage.Haul;
@@ -199,6 +201,17 @@ public record EarthworkSheets(EarthworksResult soil) {
                 Column.number("floor_low_m", "floor, lowest corner (m)"),
                 Column.number("floor_high_m", "floor, highest corner (m)"),
                 Column.number("side_slope_deg", "sides (°)"), Column.number("keep_clear_m", "kept clear (m)")), rows);
+    }
+
+    /**
+     * How much soil must lie over each hull before each machine may cross it.
+     *
+     * @param crossings the crossings
+     * @return the table
+     */
+    public static Table crossings(List<MachineOverHull> crossings) {
+        return AnswerSheets.table("machine-over-hull", AsBuiltAnswers.CROSSINGS.meaning(), AsBuiltAnswers.CROSSINGS,
+                crossings);
     }
 
     /** Hours and days by machine. */

@@ -9,6 +9,7 @@ import static bermwright.site.answer.Figure.words;
 import bermwright.site.answer.AnswerTable.Part;
 import bermwright.site.assessment.AsBuilt;
 import bermwright.site.assessment.WorkCalendar;
+import bermwright.site.burial.MachineOverHull;
 import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.StationDose;
 import java.time.Duration;
@@ -96,6 +97,18 @@ public final class AsBuiltAnswers {
             of("stood_still_days", "longer by nights", Unit.DAYS, WorkCalendar::stoodStill)))
             .with(List.of(Part.all("steps", DATES, WorkCalendar::steps),
                     Part.all("nights", NIGHTS, WorkCalendar::nights)));
+
+    /** Machines over hulls. */
+    public static final AnswerTable<MachineOverHull> CROSSINGS = new AnswerTable<>("earthworks.crossings[]",
+            "Soil that must lie over a crown before a loaded machine may cross it; factor of safety 2.",
+            "machine-over-hull", List.of(
+            words("machine", "machine", MachineOverHull::machine), words("id", "over hull", MachineOverHull::hull),
+            maybe("required_m", "required with the pressure inside on", Unit.M, MachineOverHull::on),
+            maybe("required_off_m", "required with it off", Unit.M, MachineOverHull::off),
+            of("planned_m", "planned over the crown", Unit.M, MachineOverHull::planned),
+            words("verdict", "may cross", (MachineOverHull m) -> !m.why().isEmpty() ? "NOT JUDGED: " + m.why()
+                    : m.on().isEmpty() ? "NEVER under this cover" : m.off().isEmpty()
+                    ? "only while the pressure is on" : "once it lies there")));
 
     private AsBuiltAnswers() {
     }

@@ -50,7 +50,12 @@ final class WorkKeys {
             standard("hours_a_day", "hoursADay", Types.quantity(Unit.HOUR, Range.above(0, 24)),
                     Standard.of(16, CHOSEN), "Working hours a day of 24 h."),
             standard("availability_share", "availabilityShare", Types.shareAboveNone(), Standard.of(0.8, CHOSEN),
-                    "Share of those hours in which it works."));
+                    "Share of those hours in which it works."),
+            optional("mass_t", "mass", Types.quantity(Unit.TONNE, Range.above(0, 1000)),
+                    "nobody says how much cover it needs under it", "Its own mass, empty."),
+            optional("contact_area_m2", "contactArea", Types.quantity(Unit.SQUARE_METRE, Range.above(0, 1000)),
+                    "nobody says how much cover it needs under it",
+                    "Ground that all its wheels or tracks together stand on."));
 
     static final List<Key> EXPOSURE = List.of(
             standard("stay_days", "stayDays", Types.quantity(Unit.DAY, Range.above(0, 36_525)),

@@ -102,7 +102,8 @@ public final class SiteExample {
     }
 
     public static Machine machine() {
-        return new Machine("hauler", "scoop hauler", 2, 2000, 0.6, Math.toRadians(15), 3, 300, 120, 16, 0.8, NOTHING);
+        return new Machine("hauler", "scoop hauler", 2, 2000, 0.6, Math.toRadians(15), 3, 300, 120, 16, 0.8,
+                OptionalDouble.empty(), OptionalDouble.empty(), NOTHING);
     }
 
     public static GroundPlan groundPlan() {

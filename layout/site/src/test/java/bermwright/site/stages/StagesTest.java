@@ -331,7 +331,7 @@ class StagesTest {
         Change change = new Change();
         change.machines = List.of(new Machine(m.id(), m.kind(), m.count(), m.load(), m.speed(),
                 Math.toRadians(gradeDeg), m.width(), m.fillTime(), m.dumpTime(), m.hoursADay(), m.availabilityShare(),
-                m.annotations()));
+                m.mass(), m.contactArea(), m.annotations()));
         return SiteExample.with(plan(List.of(), A), change);
     }
 
