@@ -4,6 +4,7 @@ package bermwright.report.page;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.Svg;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -19,6 +20,8 @@ public final class Html {
     private static final int LINE_OF_ITS_OWN = 450;
     /** Drawings lower than this share of their width are printed two to a page. */
     private static final double WIDE = 0.65;
+    /** Words of more characters are broken where their column ends; shorter ones never are. */
+    private static final int ENDLESS = 34;
     /** Where the contents list goes. */
     private static final String CONTENTS = "<!-- contents -->\n";
     /** Tables with more columns than this are read row by row on a narrow screen. */
@@ -182,7 +185,7 @@ public final class Html {
                 .mapToInt(row -> row.get(i).length()).max().orElse(0)).toArray();
         for (int i = 0; i < longest.length; i++) {
             if (longest[i] <= LINE_OF_ITS_OWN) {
-                body.append("<th").append(style(table.columns().get(i), longest[i])).append('>')
+                body.append("<th").append(style(table.columns().get(i), longest[i], false)).append('>')
                         .append(Svg.escaped(table.columns().get(i).heading())).append("</th>");
             }
         }
@@ -207,9 +210,9 @@ public final class Html {
         body.append(below.isEmpty() ? "<tr>" : "<tr class=\"more-follows\">");
         for (int i = 0; i < longest.length; i++) {
             if (longest[i] <= LINE_OF_ITS_OWN) {
-                body.append("<td").append(style(table.columns().get(i), longest[i])).append(cards ? " data-label=\""
-                        + Svg.escaped(table.columns().get(i).heading()) + "\"" : "").append('>')
-                        .append(Svg.escaped(row.get(i))).append("</td>");
+                body.append("<td").append(style(table.columns().get(i), longest[i], isEndless(row.get(i))))
+                        .append(cards ? " data-label=\"" + Svg.escaped(table.columns().get(i).heading()) + "\"" : "")
+                        .append('>').append(Svg.escaped(row.get(i))).append("</td>");
             }
         }
         body.append("</tr>\n");
@@ -276,10 +279,14 @@ public final class Html {
                 + "<div class=\"foot\">" + Svg.escaped(frame.foot()) + "</div>\n</body>\n</html>\n";
     }
 
-    private static String style(Table.Column column, int longest) {
-        if (column.kind() == Table.Kind.NUMBER) {
-            return " class=\"number\"";
-        }
-        return longest > LONG ? " class=\"long\"" : longest == 0 ? " class=\"blank\"" : "";
+    private static boolean isEndless(String words) {
+        return Arrays.stream(words.split("\\s")).anyMatch(w -> w.length() > ENDLESS);
+    }
+
+    private static String style(Table.Column column, int longest, boolean isEndless) {
+        String kind = column.kind() == Table.Kind.NUMBER ? "number" : longest > LONG ? "long" : longest == 0 ? "blank"
+                : "";
+        String all = (kind + (isEndless ? " endless" : "")).strip();
+        return all.isEmpty() ? "" : " class=\"" + all + "\"";
     }
 }

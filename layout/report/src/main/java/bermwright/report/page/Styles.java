@@ -16,7 +16,8 @@ final class Styles {
             h3 { font-size: 18px; margin: 29px 0 6px; }
             h4 { font-size: 16px; margin: 19px 0 5px; }
             p, ul { max-width: 900px; margin: 8px 0; }
-            h1, h2, h3, h4, p, li, td { overflow-wrap: anywhere; word-wrap: break-word; }
+            h1, h2, h3, h4, p, li, td, caption { overflow-wrap: break-word; }
+            h1, h2, h3, h4, p, li, caption, .endless { word-wrap: break-word; }
             nav { margin: 16px 0; }
             nav a { margin-right: 19px; }
             a { color: #004f80; }

@@ -95,7 +95,8 @@ record ExcavationReport(Handover handover, Opening opening) {
                 + " days").collect(Collectors.joining("; "));
         return (hours.isEmpty() ? "No machine is planned" : hours) + "; " + assessment().stages().map(w ->
                 "the whole order of work " + Words.fixed(w.days(), 1) + " days" + handover.studies().calendar().map(c ->
-                ". " + new CalendarSheets(c, w).words()).orElse("; no first day is stated, so it has no dates."))
+                ". " + new CalendarSheets(c, w).words()).orElse("; no first day is stated, so it has no dates.")
+                + new StageSheets(w).untimed())
                 .orElse("no order of work is stated.");
     }
 

@@ -84,7 +84,8 @@ record PlannerReport(Handover handover, Opening opening) {
 
     private String days() {
         return assessment().stages().map(w -> Words.said(w.days(), "1") + " days for " + w.stages().size()
-                + " steps; the end hangs on " + String.join(", ", w.criticalChain()) + ".")
+                + " steps; the end hangs on " + String.join(", ", w.criticalChain()) + "."
+                + new StageSheets(w).untimed())
                 .orElse("The plan states no order of work.");
     }
 

@@ -81,7 +81,8 @@ public record PlaceSheets(Assessment assessment) {
                 Column.number("distance_m", "distance (m)"), Column.number("required_m", "required (m)"),
                 Column.words("apart", "in plan")), ClearanceTable.of(assessment.shapes(), REACH).stream()
                 .map(r -> List.of(r.hull(), r.part().equals("lying") ? "lying hull" : r.part(), r.other(),
-                        Words.fixed(r.distance(), 2), Words.fixed(r.required(), 2), r.distance() <= 0 ? "OVERLAP"
+                        Words.fixed(r.distance(), 2), Words.fixed(r.required(), 2), r.joined() ? "joined on purpose"
+                        : r.distance() <= 0 ? "OVERLAP"
                         : r.distance() < r.required() ? "NEARER than required" : "apart")).toList());
     }
 }

@@ -23,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The drawings and tables of the order of work, also for the editor.
@@ -112,6 +113,17 @@ public record StageSheets(StagesResult work) {
      */
     public Table steps(List<WorkAnswers.InStage> steps) {
         return AnswerSheets.table("order-of-work", "Order of work" + Marks.of(work.notes()), WorkAnswers.STAGES, steps);
+    }
+
+    /**
+     * The steps that count no time because none is known for them, in words.
+     *
+     * @return a sentence; empty where every step has a time
+     */
+    public String untimed() {
+        String steps = work.stages().stream().filter(s -> s.bar().machineHours().isEmpty()).map(s -> s.step().id())
+                .collect(Collectors.joining(", "));
+        return steps.isEmpty() ? "" : " No time is known for, and none is counted for: " + steps + ".";
     }
 
     /**

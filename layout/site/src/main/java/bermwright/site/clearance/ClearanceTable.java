@@ -6,6 +6,8 @@ import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.BorrowGround;
+import bermwright.site.plan.HatchName;
+import bermwright.site.plan.Hull;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -37,8 +39,9 @@ public final class ClearanceTable {
      * @param other    what it is measured to, in words
      * @param distance least distance in plan (m), true metres; nothing where they overlap
      * @param required distance that the plan asks for (m), nothing where they may touch
+     * @param joined   whether the two are joined on purpose: a tunnel and its hull, a wall and the cover it holds
      */
-    public record Row(String hull, String part, String other, double distance, double required) {
+    public record Row(String hull, String part, String other, double distance, double required, boolean joined) {
     }
 
     /**
@@ -59,7 +62,9 @@ public final class ClearanceTable {
                     rule = rule == null ? PairRules.of(other.shape().kind(), mine.kind()) : rule;
                     if (rule != null && !other.shape().subject().equals(mine.subject())) {
                         Row row = new Row(hull.hull().id(), mine.kind().word(), other.shape().title(),
-                                outlined.distance(other) * shapes.metreScale(), required(shapes, rule, other.shape()));
+                                outlined.distance(other) * shapes.metreScale(),
+                                required(shapes, rule, other.shape()),
+                                joined(hull.hull(), other.shape().subject(), shapes));
                         if (row.distance <= reach) {
                             nearest.merge(row.hull + '\n' + row.part + '\n' + row.other, row,
                                     (a, b) -> a.distance <= b.distance ? a : b);
@@ -71,6 +76,13 @@ public final class ClearanceTable {
         List<Row> rows = new ArrayList<>(nearest.values());
         rows.sort(Comparator.comparingDouble(Row::distance).thenComparing(Row::hull).thenComparing(Row::other));
         return rows;
+    }
+
+    private static boolean joined(Hull hull, String other, SiteShapes shapes) {
+        return shapes.plan().tunnels().stream().anyMatch(t -> t.id().equals(other)
+                && (HatchName.of(t.from()).hull().equals(hull.id()) || HatchName.of(t.to()).hull().equals(hull.id())))
+                || hull.cover().map(c -> c.baseEndWall().filter(other::equals).isPresent()
+                || c.farEndWall().filter(other::equals).isPresent()).orElse(false);
     }
 
     private static double required(SiteShapes shapes, PairRule rule, Shape other) {
