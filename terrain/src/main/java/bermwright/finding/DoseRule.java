@@ -60,7 +60,13 @@ public enum DoseRule implements Rule {
     DOSE_MATERIAL_UNKNOWN(WARN, WARN, PEOPLE, "material that is not known here", "-", "materials known here",
             "Name a known material of like composition."),
     DOSE_EVENT_UNKNOWN(REFUSE, REFUSE, PEOPLE, "event that is not known here", "-", "events known here",
-            "Name a known event or give its spectrum.");
+            "Name a known event or give its spectrum."),
+    DOSE_EVENT_CONTINUED(WARN, NOTE, PEOPLE, "share of an event's dose from energies beyond what is known of it", "1",
+            "our own planning figure", "Give the event to higher energies, or plan with one that is known there."),
+    DOSE_EVENT_NOT_WORST(WARN, NOTE, PEOPLE, "dose of another event that plans are commonly made for", "mSv",
+            "dose of the plan's event at the same place", "Plan with the event that is worst behind this cover."),
+    DOSE_EVENT_BEGINS_LATE(WARN, WARN, PEOPLE, "energy at which an event's table begins", "MeV",
+            "range of protons: 30 MeV in 1 g/cm2 of wall", "Give the event from 30 MeV or less.");
     private final Entry entry;
 
     DoseRule(Level worst, Level mildest, Danger danger, String... words) {

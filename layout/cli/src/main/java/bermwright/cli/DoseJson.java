@@ -19,7 +19,7 @@ final class DoseJson {
 
     static void put(ObjectNode entry, HullAssessment hull, ExposurePlan exposure) {
         ArrayNode stations = entry.putArray("stations");
-        boolean namesEvent = exposure.event().isPresent() || exposure.eventSpectrumFile().isPresent();
+        boolean namesEvent = exposure.namesEvent();
         hull.stations().forEach(station -> put(stations.addObject(), station, namesEvent));
     }
 

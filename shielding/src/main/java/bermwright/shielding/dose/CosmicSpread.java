@@ -3,11 +3,11 @@ package bermwright.shielding.dose;
 
 import bermwright.foundation.Progress;
 import bermwright.shielding.spectrum.CosmicSpectrum;
-import bermwright.shielding.spectrum.SolarActivity;
+import bermwright.shielding.spectrum.Sun;
 
 /**
  * How far the response to cosmic rays may be off: by the parts of its model, and by the sun, as the dose
- * changes one standard deviation of the modulation to either side.
+ * changes between the quiet and the active sun.
  */
 final class CosmicSpread implements TabulatedResponse.Spread {
     private final MonotoneCurve active;
@@ -23,22 +23,11 @@ final class CosmicSpread implements TabulatedResponse.Spread {
         double[] at(CosmicSpectrum spectrum, Progress progress);
     }
 
-    static CosmicSpread of(CosmicSpectrum planned, Doses doses, Progress progress) {
-        double[] best = doses.at(planned, progress.part(0, 0.3));
-        return new CosmicSpread(share(doses.at(active(planned), progress.part(0.3, 0.6)), best),
-                share(doses.at(quiet(planned), progress.part(0.6, 1)), best));
-    }
-
-    /** A sun more active than planned by one standard deviation, as far as the spectrum reaches. */
-    static CosmicSpectrum active(CosmicSpectrum planned) {
-        double w = planned.modulationW();
-        return new CosmicSpectrum(Math.min(CosmicSpectrum.GREATEST_W, w + SolarActivity.spreadW(w)));
-    }
-
-    /** A sun quieter than planned by one standard deviation, as far as the spectrum reaches. */
-    static CosmicSpectrum quiet(CosmicSpectrum planned) {
-        double w = planned.modulationW();
-        return new CosmicSpectrum(Math.max(CosmicSpectrum.LEAST_W, w - SolarActivity.spreadW(w)));
+    static CosmicSpread of(Sun sun, Doses doses, Progress progress) {
+        double[] best = doses.at(new CosmicSpectrum(sun.modulationW()), progress.part(0, 0.3));
+        return new CosmicSpread(
+                share(doses.at(new CosmicSpectrum(sun.activeW()), progress.part(0.3, 0.6)), best),
+                share(doses.at(new CosmicSpectrum(sun.quietW()), progress.part(0.6, 1)), best));
     }
 
     private static MonotoneCurve share(double[] doses, double[] best) {

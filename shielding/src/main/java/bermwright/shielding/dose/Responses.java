@@ -7,6 +7,7 @@ import bermwright.shielding.material.Layer;
 import bermwright.shielding.material.Shield;
 import bermwright.shielding.spectrum.CosmicSpectrum;
 import bermwright.shielding.spectrum.EventSpectrum;
+import bermwright.shielding.spectrum.Sun;
 import bermwright.shielding.transport.Stopping;
 import java.nio.file.Path;
 import java.util.Map;
@@ -74,7 +75,19 @@ public final class Responses {
      * @throws IllegalArgumentException if the modulation is outside the range of the model
      */
     public Response cosmic(Shield shield, double modulationW, Progress progress) {
-        return transport(shield).cosmic(new CosmicSpectrum(modulationW), progress);
+        return cosmic(shield, Sun.of(modulationW), progress);
+    }
+
+    /**
+     * Response to galactic cosmic rays under a sun that is known more or less well, a day's dose.
+     *
+     * @param shield   soil and skin
+     * @param sun      the sun, with how far it may be off
+     * @param progress told how far the work has come
+     * @return the response
+     */
+    public Response cosmic(Shield shield, Sun sun, Progress progress) {
+        return transport(shield).cosmic(sun, progress);
     }
 
     /**
@@ -92,14 +105,13 @@ public final class Responses {
     /**
      * Dose of cosmic rays against areal density, by particle, beside published figures.
      *
-     * @param shield      soil and skin
-     * @param modulationW solar modulation W (1), -20 to 200
-     * @param progress    told how far the work has come
+     * @param shield   soil and skin
+     * @param sun      the sun, with how far it may be off
+     * @param progress told how far the work has come
      * @return the curve, a day's doses
-     * @throws IllegalArgumentException if the modulation is outside the range of the model
      */
-    public DoseCurve cosmicCurve(Shield shield, double modulationW, Progress progress) {
-        return transport(shield).cosmicCurve(new CosmicSpectrum(modulationW), progress);
+    public DoseCurve cosmicCurve(Shield shield, Sun sun, Progress progress) {
+        return transport(shield).cosmicCurve(sun, progress);
     }
 
     /**
@@ -129,15 +141,14 @@ public final class Responses {
     /**
      * Gray equivalent of an organ by galactic cosmic rays, a day's.
      *
-     * @param shield      soil and skin
-     * @param modulationW solar modulation W (1), -20 to 200
-     * @param organ       the organ
-     * @param progress    told how far the work has come
+     * @param shield   soil and skin
+     * @param sun      the sun, with how far it may be off
+     * @param organ    the organ
+     * @param progress told how far the work has come
      * @return the response, counted in Gy-Eq
-     * @throws IllegalArgumentException if the modulation is outside the range of the model
      */
-    public Response cosmicOrgan(Shield shield, double modulationW, OrganDose.Organ organ, Progress progress) {
-        return transport(shield).cosmicOrgan(new CosmicSpectrum(modulationW), organ, progress);
+    public Response cosmicOrgan(Shield shield, Sun sun, OrganDose.Organ organ, Progress progress) {
+        return transport(shield).cosmicOrgan(sun, organ, progress);
     }
 
     /**

@@ -8,6 +8,7 @@ import bermwright.shielding.material.Material;
 import bermwright.shielding.material.Shield;
 import bermwright.shielding.spectrum.CosmicSpectrum;
 import bermwright.shielding.spectrum.EventSpectrum;
+import bermwright.shielding.spectrum.Sun;
 import bermwright.shielding.transport.Beam;
 import bermwright.shielding.transport.EnergyGrid;
 import bermwright.shielding.transport.Field;
@@ -53,29 +54,31 @@ final class TransportResponse {
     record Table(List<Particles> doses, double[][] directions, NeutronEnclosure room) {
     }
 
-    Response cosmic(CosmicSpectrum spectrum, Progress progress) {
-        Table table = cosmicTable(spectrum, progress.part(0, 0.3));
-        CosmicSpread spread = CosmicSpread.of(spectrum, (s, p) -> doses(cosmicTable(s, p)), progress.part(0.3, 1));
-        return response(table, spread, new Role(Response.Per.DAY, BodyDose::slow, cosmicNote(spectrum)));
+    Response cosmic(Sun sun, Progress progress) {
+        Table table = cosmicTable(new CosmicSpectrum(sun.modulationW()), progress.part(0, 0.3));
+        CosmicSpread spread = CosmicSpread.of(sun, (s, p) -> doses(cosmicTable(s, p)), progress.part(0.3, 1));
+        return response(table, spread, new Role(Response.Per.DAY, BodyDose::slow, cosmicNote(sun)));
     }
 
     Response event(EventSpectrum spectrum, Progress progress) {
-        return response(eventTable(spectrum, progress), ModelSpread::event,
+        Table table = eventTable(spectrum, progress.part(0, 0.5));
+        return response(table, eventSpread(spectrum, table, progress.part(0.5, 1)),
                 new Role(Response.Per.EVENT, BodyDose::slow, eventNote(spectrum)));
     }
 
     /** Gray equivalent of an organ by cosmic rays, a day's; off as the effective dose is. */
-    Response cosmicOrgan(CosmicSpectrum spectrum, OrganDose.Organ organ, Progress progress) {
-        TabulatedResponse.Spread spread = CosmicSpread.of(spectrum, (s, p) -> doses(cosmicTable(s, p)),
+    Response cosmicOrgan(Sun sun, OrganDose.Organ organ, Progress progress) {
+        CosmicSpectrum spectrum = new CosmicSpectrum(sun.modulationW());
+        TabulatedResponse.Spread spread = CosmicSpread.of(sun, (s, p) -> doses(cosmicTable(s, p)),
                 progress.part(0, 0.7));
         Table table = organTable(cosmicKey(spectrum), new Source.Cosmic(spectrum), organ, progress.part(0.7, 1));
-        return response(table, spread, organRole(Response.Per.DAY, organ, cosmicNote(spectrum)));
+        return response(table, spread, organRole(Response.Per.DAY, organ, cosmicNote(sun)));
     }
 
     /** Gray equivalent of an organ by an event; off as the effective dose is. */
     Response eventOrgan(EventSpectrum spectrum, OrganDose.Organ organ, Progress progress) {
         Table table = organTable(eventKey(spectrum), new Source.Event(spectrum), organ, progress);
-        return response(table, ModelSpread::event, organRole(Response.Per.EVENT, organ, eventNote(spectrum)));
+        return response(table, eventSpread(spectrum, eventTable(spectrum, Progress.NONE), Progress.NONE), organRole(Response.Per.EVENT, organ, eventNote(spectrum)));
     }
 
     private static Role organRole(Response.Per per, OrganDose.Organ organ, ModelNote effective) {
@@ -100,14 +103,35 @@ final class TransportResponse {
         });
     }
 
-    DoseCurve cosmicCurve(CosmicSpectrum spectrum, Progress progress) {
-        Table table = cosmicTable(spectrum, progress.part(0, 0.3));
-        CosmicSpread spread = CosmicSpread.of(spectrum, (s, p) -> doses(cosmicTable(s, p)), progress.part(0.3, 1));
+    DoseCurve cosmicCurve(Sun sun, Progress progress) {
+        Table table = cosmicTable(new CosmicSpectrum(sun.modulationW()), progress.part(0, 0.3));
+        CosmicSpread spread = CosmicSpread.of(sun, (s, p) -> doses(cosmicTable(s, p)), progress.part(0.3, 1));
         return curve(table, spread, Response.Per.DAY, PublishedDose.cosmic());
     }
 
     DoseCurve eventCurve(EventSpectrum spectrum, Progress progress) {
-        return curve(eventTable(spectrum, progress), ModelSpread::event, Response.Per.EVENT, List.of());
+        Table table = eventTable(spectrum, progress);
+        return curve(table, eventSpread(spectrum, table, Progress.NONE), Response.Per.EVENT, List.of());
+    }
+
+    /** How far an event may be off: by the parts of the model, and by how it may go on beyond its table. */
+    private TabulatedResponse.Spread eventSpread(EventSpectrum spectrum, Table table, Progress progress) {
+        List<MonotoneCurve> ratios = new ArrayList<>();
+        for (EventSpectrum other : spectrum.otherwise()) {
+            double[] best = doses(table);
+            double[] shares = doses(eventTable(other, progress));
+            for (int i = 0; i < shares.length; i++) {
+                shares[i] /= best[i];
+            }
+            ratios.add(new MonotoneCurve(depths(), shares));
+        }
+        return x -> {
+            Band model = ModelSpread.event(x);
+            double low = ratios.stream().mapToDouble(r -> r.at(x)).reduce(1, Math::min);
+            double high = ratios.stream().mapToDouble(r -> r.at(x)).reduce(1, Math::max);
+            return new Band(Math.exp(-Math.hypot(Math.log(model.low()), Math.log(low))),
+                    Math.exp(Math.hypot(Math.log(model.high()), Math.log(high))));
+        };
     }
 
     private Table cosmicTable(CosmicSpectrum spectrum, Progress progress) {
@@ -201,8 +225,8 @@ final class TransportResponse {
         return cache.table(content, compute);
     }
 
-    private static String words(CosmicSpectrum spectrum) {
-        return String.format(java.util.Locale.ROOT, "%.3g", spectrum.modulationW());
+    private static String words(double modulationW) {
+        return String.format(java.util.Locale.ROOT, "%.3g", modulationW);
     }
 
     private static String words(Material material) {
@@ -263,9 +287,9 @@ final class TransportResponse {
         return table.doses().stream().mapToDouble(p -> Math.max(LEAST_DOSE, p.total())).toArray();
     }
 
-    private ModelNote cosmicNote(CosmicSpectrum spectrum) {
+    private ModelNote cosmicNote(Sun sun) {
         return new ModelNote("cosmic-response",
-                "effective dose of galactic cosmic rays (W " + spectrum.modulationW() + ", hydrogen to nickel) behind "
+                "effective dose of galactic cosmic rays (W " + sun.modulationW() + ", hydrogen to nickel) behind "
                         + shield.soil().name() + " soil" + skinWords()
                         + ": ions and protons straight along the ray with slowing down and fragmentation; what an "
                         + "intranuclear cascade makes of them by depth and direction through a level slab, each "
@@ -277,9 +301,8 @@ final class TransportResponse {
                 "0 to 1000 g/cm2, to where it is held against others, extrapolated to 1500; walls taken as level over "
                         + "some 100 g/cm2 around each ray; electrons and gammas roughly; gammas of the ground 3.4 mSv "
                         + "a year in the open whatever the sun",
-                ModelSpread.words(true) + "; beside it the sun, W "
-                        + words(CosmicSpread.quiet(spectrum)) + " to " + words(CosmicSpread.active(spectrum))
-                        + ", half the range that minimum, mean and maximum are known by",
+                ModelSpread.words(true) + "; beside it the sun, W " + words(sun.quietW()) + " to "
+                        + words(sun.activeW()) + ", as well as its state or its day is known",
                 ModelNote.Status.COMPUTED,
                 "spectrum Matthiae et al. (2013), Adv. Space Res. 51, 329; ICRP Publications 60, 103 and 116; see "
                         + "the validation list for each part");
@@ -291,9 +314,11 @@ final class TransportResponse {
                         + skinWords() + " and of what they make on the way, by depth and direction through a level "
                         + "slab",
                 "0 to 1000 g/cm2, extrapolated to 1500; spectrum fitted from " + spectrum.range().fromMeV() + " to "
-                        + spectrum.range().toMeV() + " MeV and continued beyond; particles heavier than protons left "
+                        + spectrum.range().toMeV() + " MeV and continued beyond " + spectrum.continuation()
+                        + "; particles heavier than protons left "
                         + "out, which add less than a tenth behind 10 g/cm2 (from memory) and more under less",
-                ModelSpread.words(false) + "; the choice of event another factor three",
+                ModelSpread.words(false) + (spectrum.otherwise().isEmpty() ? ""
+                        : ", widened by how the event may go on beyond its table") + "; the choice of event another factor three",
                 ModelNote.Status.COMPUTED, spectrum.source() + "; ICRP Publication 116 (2010)");
     }
 

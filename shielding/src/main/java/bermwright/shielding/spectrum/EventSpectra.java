@@ -8,11 +8,23 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The solar particle events that plans may name: great events of the past and design spectra by return period. */
 public final class EventSpectra {
+    /** The event to plan with where nobody has chosen another. */
+    public static final String DESIGN_REFERENCE = "design reference";
+    /** The ground-level event that reached deepest. */
+    public static final String DEEPEST = "february 1956";
     private static final double CM2_IN_M2 = 1e4;
+    private static final List<String[]> ROWS = Table.rows(EventSpectra.class, "events.csv", ";");
     private static final Map<String, EventSpectrum> ALL = read();
+    /**
+     * Fluence of one event in 100 years over its greatest flux, above this energy (MeV), where people behind a hull are
+     * reached.
+     */
+    private static final double DECISIVE_MEV = 100;
 
     private EventSpectra() {
     }
@@ -39,12 +51,45 @@ public final class EventSpectra {
         return List.copyOf(ALL.keySet());
     }
 
+    /**
+     * What kinds of events there are, each with its names.
+     *
+     * @return one sentence part a kind, such as "ground-level: november 1960, february 1956"
+     */
+    public static List<String> kinds() {
+        return ROWS.stream().map(row -> row[1]).distinct().map(kind -> kind + ": " + ROWS.stream()
+                .filter(row -> row[1].equals(kind)).map(row -> row[0]).collect(Collectors.joining(", "))).toList();
+    }
+
+    /**
+     * The kind of an event.
+     *
+     * @param name name of the event; capitals do not matter
+     * @return historic, ground-level or design reference; empty where the event is unknown
+     */
+    public static Optional<String> kind(String name) {
+        return ROWS.stream().filter(row -> row[0].equalsIgnoreCase(name)).findFirst().map(row -> row[1]);
+    }
+
+    /**
+     * The shortest time in which a great event can bring its whole fluence: as if it came at its greatest flux all the
+     * time. What a person is exposed to in a shorter time is then at most that share of the event.
+     *
+     * @return time (s), about eight hours
+     * @see "Jiggens et al. (2018), J. Space Weather Space Clim. 8, A31, table 8: fluence and greatest flux of one event
+     *     in 100 years, above 100 MeV"
+     */
+    public static double shortestDuration() {
+        EventSpectrum flux = new RigidityBandSpectrum("greatest flux", 5.64e4 * CM2_IN_M2, 2.09, 0.111, 5.25, "");
+        return named("one in 100 years").above(DECISIVE_MEV) / flux.above(DECISIVE_MEV);
+    }
+
     private static Map<String, EventSpectrum> read() {
         Map<String, EventSpectrum> all = new LinkedHashMap<>();
-        for (String[] row : Table.rows(EventSpectra.class, "events.csv", ";")) {
+        for (String[] row : ROWS) {
             EventSpectrum.Range range =
-                    new EventSpectrum.Range(Double.parseDouble(row[3]), Double.parseDouble(row[4]));
-            all.put(row[0], spectrum(row[0], row[1], row[2].split(" "), range, row[5]));
+                    new EventSpectrum.Range(Double.parseDouble(row[4]), Double.parseDouble(row[5]));
+            all.put(row[0], spectrum(row[0], row[2], row[3].split(" "), range, row[6]));
         }
         return all;
     }

@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.spectrum;
 
+import java.util.List;
+
 /**
  * Protons of one solar particle event, counted over the whole event and over all directions.
  *
  * <p>Heavier solar particles are left out: they add less than a tenth to the dose behind 10 g/cm2 (from memory).
  */
 public sealed interface EventSpectrum
-        permits ExponentialSpectrum, WeibullSpectrum, RigidityBandSpectrum, TabulatedSpectrum {
+        permits ExponentialSpectrum, WeibullSpectrum, RigidityBandSpectrum, FluenceBandSpectrum, TabulatedSpectrum,
+        CutSpectrum {
     /** Rest energy of the proton (MeV). */
     double PROTON_MEV = 938.272;
 
@@ -40,6 +43,24 @@ public sealed interface EventSpectrum
      * @return least and greatest energy (MeV) of the data the form was fitted to
      */
     Range range();
+
+    /**
+     * How the form goes on above the energies that it holds for, in words.
+     *
+     * @return such as "by its own form"
+     */
+    default String continuation() {
+        return "by its own form";
+    }
+
+    /**
+     * The same event continued by other laws, where nobody has stated the law.
+     *
+     * @return the other spectra, whose doses belong into the band; none where the form is a published one
+     */
+    default List<EventSpectrum> otherwise() {
+        return List.of();
+    }
 
     /**
      * Source of the figures.

@@ -51,7 +51,7 @@ public record RigidityBandSpectrum(String name, double scale, double softIndex, 
 
     @Override
     public double above(double energyMeV) {
-        double rigidity = rigidityGV(energyMeV);
+        double rigidity = Rigidity.gigavolts(energyMeV);
         double sum = 0;
         if (rigidity < breakGV()) {
             sum = integral(rigidity, breakGV());
@@ -62,17 +62,12 @@ public record RigidityBandSpectrum(String name, double scale, double softIndex, 
 
     @Override
     public double perMeV(double energyMeV) {
-        double rigidity = rigidityGV(energyMeV);
-        return perGV(rigidity) * (energyMeV + PROTON_MEV) / (rigidity * 1e6);
+        return perGV(Rigidity.gigavolts(energyMeV)) * Rigidity.perMeV(energyMeV);
     }
 
     @Override
     public Range range() {
         return new Range(5, 1000);
-    }
-
-    private static double rigidityGV(double energyMeV) {
-        return Math.sqrt(energyMeV * (energyMeV + 2 * PROTON_MEV)) / 1000;
     }
 
     /** Simpson's rule in the logarithm of rigidity. */

@@ -5,6 +5,8 @@ import bermwright.foundation.ModelNote;
 import bermwright.foundation.Require;
 import bermwright.shielding.material.Table;
 import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Locale;
 
 /**
  * Modulation of cosmic rays by date: between the minima and maxima of the sunspot cycle, read nine months late, by half
@@ -67,16 +69,38 @@ public final class SolarActivity {
     }
 
     /**
+     * Whether a day comes after the cycles that were seen.
+     *
+     * @param date a day
+     * @return true where its sun is a repetition of the mean cycle
+     */
+    public static boolean isForecast(LocalDate date) {
+        return year(date) > LAST_KNOWN_YEAR;
+    }
+
+    /** Modulation of the quietest minimum of the table (1). */
+    static double quietestW() {
+        return Arrays.stream(TURNS).mapToDouble(turn -> turn[1]).min().orElseThrow();
+    }
+
+    /** Modulation of the most active maximum of the table (1). */
+    static double mostActiveW() {
+        return Arrays.stream(TURNS).mapToDouble(turn -> turn[1]).max().orElseThrow();
+    }
+
+    /**
      * How far the modulation at a date can be leaned on.
      *
      * @param date the date
      * @return the note: extrapolated for dates after the cycles that were seen
      */
     public static ModelNote note(LocalDate date) {
-        boolean later = year(date) > LAST_KNOWN_YEAR;
+        boolean later = isForecast(date);
         return new ModelNote("solar-activity", "modulation between the turns of the sunspot cycle, nine months late",
                 "1965 to 2025" + (later ? "; later dates repeat the mean cycle" : ""),
-                "20 in W for past years" + (later ? ", the whole range from minimum to maximum for later ones" : ""),
+                later ? "the whole range from the quietest minimum to the most active maximum of the table, W "
+                        + String.format(Locale.ROOT, "%.0f to %.0f", quietestW(), mostActiveW())
+                        + ", which the band of the dose spans" : "20 in W for past years",
                 later ? ModelNote.Status.EXTRAPOLATED : ModelNote.Status.COMPUTED,
                 "dates of sunspot cycles and modulation presets, from memory");
     }

@@ -9,6 +9,7 @@ import bermwright.shielding.material.Layer;
 import bermwright.shielding.material.Materials;
 import bermwright.shielding.material.Shield;
 import bermwright.shielding.spectrum.EventSpectra;
+import bermwright.shielding.spectrum.Sun;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -34,7 +35,7 @@ class CurveLawTest {
 
     @Test
     void theCurveIsTheResponseAndItsParticlesAddUp() {
-        DoseCurve curve = RESPONSES.cosmicCurve(BARE, 10, Progress.NONE);
+        DoseCurve curve = RESPONSES.cosmicCurve(BARE, Sun.of(10), Progress.NONE);
         Response response = RESPONSES.cosmic(BARE, 10, Progress.NONE);
         for (DoseCurve.Point point : curve.points()) {
             double total = point.isotropic().total();
@@ -46,7 +47,7 @@ class CurveLawTest {
 
     @Test
     void secondariesKeepTheDoseUnderThinCoverUpAndNeutronsFallSlowlyBeyond() {
-        DoseCurve curve = RESPONSES.cosmicCurve(BARE, 10, Progress.NONE);
+        DoseCurve curve = RESPONSES.cosmicCurve(BARE, Sun.of(10), Progress.NONE);
         double least = at(curve, 400).dome();
         assertEquals(1, at(curve, 750).dome() / least, KEPT, "secondaries keep the dose up beyond 40 g/cm2");
         assertTrue(at(curve, 5000).isotropic().neutronShare() > at(curve, 1050).isotropic().neutronShare());

@@ -10,6 +10,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,8 +31,7 @@ class EventSpectraTest {
         for (String name : EventSpectra.names()) {
             EventSpectrum event = EventSpectra.named(name);
             for (double energy : List.of(12.0, 60.0, 150.0, 400.0)) {
-                double fall = (event.above(energy * 0.999) - event.above(energy * 1.001)) / (0.002 * energy);
-                assertEquals(fall, event.perMeV(energy), fall * DERIVATIVE, name + " at " + energy);
+                assertIsItsFall(event, energy);
             }
         }
     }
@@ -73,6 +75,77 @@ class EventSpectraTest {
         assertEquals(5e11, spectrum.above(550), 1e2);
         assertEquals(0, spectrum.above(2000), 0);
         assertEquals(0, spectrum.perMeV(5), 0);
+    }
+
+    @Test
+    void aTableThatEndsEarlyGoesOnByAStatedLaw() throws IOException {
+        String[] rows = {"energy_MeV,fluence_above_per_cm2", "10,1.68e10", "30,7.9e9", "60,2.547e9", "100,5.63e8"};
+        TabulatedSpectrum power = TabulatedSpectrum.read(write(rows));
+        // Rigidity of 60, 100 and 200 MeV: 0.34087, 0.44458 and 0.64444 GV; by hand from the last two points.
+        double index = Math.log(2.547e9 / 5.63e8) / Math.log(0.44458 / 0.34087);
+        double byHand = 5.63e12 * Math.pow(0.44458 / 0.64444, index);
+        assertEquals(byHand, power.above(200), byHand * 1e-3);
+        assertEquals("by a power law in rigidity through the last two points of its table, taken here since its file"
+                + " states no law", power.continuation());
+        EventSpectrum exponential = power.otherwise().get(0);
+        double fold = (0.44458 - 0.34087) / Math.log(2.547e9 / 5.63e8);
+        assertEquals(5.63e12 * Math.exp((0.44458 - 0.64444) / fold), exponential.above(200), byHand * 1e-3);
+        TabulatedSpectrum stated = TabulatedSpectrum.read(write(with(rows, "# beyond: exponential in rigidity")));
+        assertEquals(exponential.above(300), stated.above(300), 1);
+        assertEquals(List.of(), stated.otherwise());
+        TabulatedSpectrum ended = TabulatedSpectrum.read(write(with(rows, "# beyond: nothing")));
+        assertEquals(0, ended.above(101), 0);
+        assertEquals("not at all", ended.continuation());
+        for (EventSpectrum event : List.of(power, stated)) {
+            assertEquals(event.above(100 * (1 - 1e-9)), event.above(100), event.above(100) * 1e-6);
+            assertIsItsFall(event, 250);
+            assertEquals(0, new CutSpectrum(event).perMeV(101), 0);
+            assertEquals(event.perMeV(80), new CutSpectrum(event).perMeV(80), 0);
+        }
+    }
+
+    @Test
+    void refusesATableThatDoesNotSayHowItGoesOn() throws IOException {
+        String head = "energy_MeV,fluence_above_per_cm2";
+        refuses("line 3: energy_MeV is 60.0; accepted: a last energy of 100.0 MeV or more, a last fluence of 0, or a"
+                + " note \"# beyond:\" with power law in rigidity, or exponential in rigidity, or nothing: what comes"
+                + " through hull and cover is above that energy", head, "10,1e10", "60,1e9");
+        refuses("line 3: fluence_above_per_cm2 is 1.0E9; accepted: less than the row before, so that the event can be"
+                + " continued, or a note \"# beyond: nothing\"", head, "10,1e9", "200,1e9");
+        refuses("line 1: beyond is a guess; accepted: power law in rigidity, or exponential in rigidity, or nothing",
+                "# beyond: a guess", head, "10,1e9", "200,1e8");
+    }
+
+    @Test
+    void aFitOfTheFluenceIsSmoothAtItsBreakWithAndWithoutItsSecondFold() {
+        for (OptionalDouble second : List.of(OptionalDouble.empty(), OptionalDouble.of(2.5))) {
+            FluenceBandSpectrum fit = new FluenceBandSpectrum("x", 1e13, 0.6, 0.3, 5, second, "invented");
+            double mass = EventSpectrum.PROTON_MEV / 1000;
+            double at = 1000 * (Math.hypot(fit.breakGV(), mass) - mass);
+            assertEquals(fit.above(at * (1 - 1e-9)), fit.above(at * (1 + 1e-9)), fit.above(at) * 1e-7);
+            assertEquals(fit.perMeV(at * (1 - 1e-9)), fit.perMeV(at * (1 + 1e-9)), fit.perMeV(at) * 1e-7);
+            for (double energy : new double[] {30, 200, 1500, 4000}) {
+                assertIsItsFall(fit, energy);
+            }
+        }
+        assertThrows(IllegalArgumentException.class,
+                () -> new FluenceBandSpectrum("x", 1e13, 5, 0.3, 0.6, OptionalDouble.empty(), "invented"));
+    }
+
+    @Test
+    void aGreatEventLastsHoursEvenAtItsGreatestFlux() {
+        // Worked by hand from the printed figures above 100 MeV: 2.38e8 over 8.1e3 a second (1/cm2).
+        assertEquals(2.38e8 / 8.1e3, EventSpectra.shortestDuration(), 600);
+        assertEquals(Optional.of("ground-level"), EventSpectra.kind("February 1956"));
+    }
+
+    private static void assertIsItsFall(EventSpectrum event, double energy) {
+        double fall = (event.above(energy * 0.999) - event.above(energy * 1.001)) / (0.002 * energy);
+        assertEquals(fall, event.perMeV(energy), fall * DERIVATIVE);
+    }
+
+    private static String[] with(String[] rows, String note) {
+        return Stream.concat(Stream.of(note), Stream.of(rows)).toArray(String[]::new);
     }
 
     @Test

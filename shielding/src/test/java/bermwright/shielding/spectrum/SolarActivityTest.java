@@ -39,4 +39,15 @@ class SolarActivityTest {
         assertThrows(IllegalArgumentException.class, () -> SolarActivity.modulationW(LocalDate.of(1950, 1, 1)));
         assertThrows(IllegalArgumentException.class, () -> SolarActivity.modulationW(LocalDate.of(2090, 1, 1)));
     }
+
+    @Test
+    void aDayToComeMayBringAnySunOfTheTable() {
+        Sun past = Sun.at(LocalDate.of(2002, 8, 1));
+        assertEquals(20, past.modulationW() - past.quietW(), 1e-9);
+        assertEquals(20, past.activeW() - past.modulationW(), 1e-9);
+        Sun later = Sun.at(LocalDate.of(2036, 1, 1));
+        assertEquals(3, later.quietW(), 0);
+        assertEquals(130, later.activeW(), 0);
+        assertTrue(later.modulationW() > 90, "near a maximum");
+    }
 }

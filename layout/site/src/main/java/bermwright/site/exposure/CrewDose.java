@@ -5,6 +5,7 @@ import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.LimitInForce;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Dose of somebody who shares their time among the stations as the plan says.
@@ -90,11 +91,22 @@ public record CrewDose(StationDose.Spread inside, StationDose.Spread outside, St
             double share = sum > 0 ? station.occupancyShare() / sum : 1.0 / stations.size();
             inside = inside.plus(station.in(quantity).cosmic().times(share * (1 - out)));
         }
-        Comparator<Stay> worse = Comparator.comparingDouble(s -> s.in(quantity).event().best());
-        StationDose.Spread event = stations.stream().filter(Stay::stormShelter).map(s -> (Stay) s).max(worse)
-                .or(() -> stations.stream().map(s -> (Stay) s).max(worse)).map(s -> s.in(quantity).event())
+        StationDose.Spread event = shelter(stations, quantity).map(s -> s.in(quantity).event())
                 .orElse(StationDose.Spread.NOTHING);
         return new CrewDose(inside, outside.in(quantity).cosmic().times(out), event, exposure.stayDays());
+    }
+
+    /**
+     * Where the event is judged.
+     *
+     * @param <S>      kind of place
+     * @param stations the places
+     * @param quantity a limit's quantity
+     * @return the storm shelter where the event is worst; the worst place where there is no shelter; empty without places
+     */
+    static <S extends Stay> Optional<S> shelter(List<S> stations, String quantity) {
+        Comparator<S> worse = Comparator.comparingDouble(s -> s.in(quantity).event().best());
+        return stations.stream().filter(Stay::stormShelter).max(worse).or(() -> stations.stream().max(worse));
     }
 
     /** Share of each day that is spent outside (1). */

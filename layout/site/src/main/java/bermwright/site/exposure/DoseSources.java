@@ -107,7 +107,7 @@ public record DoseSources(Responses responses, Path directory) {
         ExposurePlan exposure = plan.exposure();
         List<HandedOver> tables = tables(exposure, findings);
         Response cosmic = table(tables, StationDose.QUANTITY, Response.Per.DAY)
-                .orElseGet(() -> responses.cosmic(shield, exposure.modulation(), Progress.NONE));
+                .orElseGet(() -> responses.cosmic(shield, exposure.sun(), Progress.NONE));
         Optional<EventSpectrum> spectrum = spectrum(exposure, findings);
         Optional<Response> event = table(tables, StationDose.QUANTITY, Response.Per.EVENT)
                 .or(() -> spectrum.map(s -> responses.event(shield, s, Progress.NONE)));
@@ -120,7 +120,7 @@ public record DoseSources(Responses responses, Path directory) {
         for (LimitInForce limit : exposure.limitsInForce()) {
             StationDose.organ(limit.quantity()).ifPresent(organ -> organs.computeIfAbsent(organ,
                     o -> new OfQuantity(table(tables, o.quantity(), Response.Per.DAY)
-                            .orElseGet(() -> responses.cosmicOrgan(shield, exposure.modulation(), o, Progress.NONE)),
+                            .orElseGet(() -> responses.cosmicOrgan(shield, exposure.sun(), o, Progress.NONE)),
                             table(tables, o.quantity(), Response.Per.EVENT).or(() -> spectrum.map(
                                     s -> responses.eventOrgan(shield, s, o, Progress.NONE))))));
         }
@@ -175,7 +175,7 @@ public record DoseSources(Responses responses, Path directory) {
             shields.computeIfAbsent(shield(plan, hull, new ArrayList<>()), s -> new ArrayList<>()).add(hull.id());
         }
         ExposurePlan exposure = plan.exposure();
-        Optional<EventSpectrum> spectrum = spectrum(exposure, new ArrayList<>());
+        Optional<EventSpectrum> spectrum = spectrum(exposure);
         Optional<Response> table = own(exposure);
         List<DoseAgainstCover> curves = new ArrayList<>();
         for (Map.Entry<Shield, List<String>> entry : shields.entrySet()) {
@@ -184,7 +184,7 @@ public record DoseSources(Responses responses, Path directory) {
             progress.report((double) curves.size() / shields.size(), "dose against cover");
             curves.add(new DoseAgainstCover(entry.getValue(), shield,
                     DoseAgainstCover.SunAndSoil.of(plan),
-                    responses.cosmicCurve(shield, exposure.modulation(), Progress.NONE),
+                    responses.cosmicCurve(shield, exposure.sun(), Progress.NONE),
                     spectrum.map(s -> new DoseAgainstCover.Event(s.name(),
                             responses.eventCurve(shield, s, Progress.NONE))), table));
         }
@@ -220,10 +220,23 @@ public record DoseSources(Responses responses, Path directory) {
      * @throws InputException if its file cannot be read
      */
     public Optional<EventSpectrum> event(Plan plan) {
-        return spectrum(plan.exposure(), new ArrayList<>());
+        return spectrum(plan.exposure());
+    }
+
+    /** The protons of the plan's event, where the built-in calculation knows it. */
+    Optional<EventSpectrum> spectrum(ExposurePlan exposure) {
+        return spectrum(exposure, new ArrayList<>());
+    }
+
+    /** The built-in response of one hull to any event. */
+    Response event(Plan plan, Hull hull, EventSpectrum event) {
+        return responses.event(shield(plan, hull, new ArrayList<>()), event, Progress.NONE);
     }
 
     private Optional<EventSpectrum> spectrum(ExposurePlan exposure, List<Finding> findings) {
+        if (exposure.eventFit().isPresent()) {
+            return Optional.of(exposure.eventFit().get().spectrum());
+        }
         if (exposure.eventSpectrumFile().isPresent()) {
             return Optional.of(TabulatedSpectrum.read(beside(exposure.eventSpectrumFile().get(),
                     "exposure.event_spectrum_file")));

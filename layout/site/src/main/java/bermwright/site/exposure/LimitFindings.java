@@ -222,7 +222,8 @@ public final class LimitFindings {
                         + " no solar_date" + (isLong ? "; this stay is longer" : ""),
                         isLong ? ModelNote.Status.EXTRAPOLATED : ModelNote.Status.COMPUTED);
             }
-            double planned = exposure.modulation();
+            bermwright.shielding.spectrum.Sun sun = exposure.sun();
+            double planned = sun.modulationW();
             double least = planned;
             double greatest = planned;
             LocalDate last = day.get().plusDays(Math.round(exposure.stayDays()));
@@ -233,9 +234,9 @@ public final class LimitFindings {
                 greatest = Math.max(greatest, modulation);
             }
             boolean holds = !last.isAfter(SolarActivity.LAST_DAY)
-                    && Math.max(greatest - planned, planned - least) <= SolarActivity.spreadW(planned);
-            return new Sun(text("a sun within %.0f of the planned modulation; from %s to %s the sketch of the cycle"
-                    + " goes from %.0f to %.0f", SolarActivity.spreadW(planned), day.get(), last, least, greatest),
+                    && greatest <= sun.activeW() && least >= sun.quietW();
+            return new Sun(text("a sun of modulation %.0f to %.0f; from %s to %s the sketch of the cycle goes from %.0f"
+                    + " to %.0f", sun.quietW(), sun.activeW(), day.get(), last, least, greatest),
                     holds ? ModelNote.Status.COMPUTED : ModelNote.Status.EXTRAPOLATED);
         }
     }

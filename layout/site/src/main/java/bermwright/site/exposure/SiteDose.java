@@ -20,6 +20,8 @@ import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.Scene;
 import bermwright.shielding.scene.Soil;
+import bermwright.shielding.spectrum.EventSpectra;
+import bermwright.shielding.spectrum.EventSpectrum;
 import bermwright.shielding.spectrum.SolarActivity;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Hull;
@@ -34,6 +36,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Dose at every station of a plan under a given surface.
@@ -103,6 +106,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
                 folding.any());
         boolean peopleStay = plan.hulls().stream().anyMatch(h -> !h.stations().isEmpty());
         findings.addAll(DoseFindings.of(doses));
+        findings.addAll(folding.event(doses, limits));
         findings.addAll(LimitFindings.of(limits, peopleStay));
         findings.addAll(PublishedLimits.findings(plan.exposure(), doses, outside, folding.any()
                 .flatMap(DoseSources.OfHull::event).isPresent()));
@@ -142,8 +146,10 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
         } else if (any.get().event().filter(Response::isHandedOver).isPresent()) {
             return "the event of a reviewer's table";
         }
-        return exposure.eventSpectrumFile().map(f -> "the event of " + f)
-                .orElseGet(() -> "the event of " + exposure.event().orElse("the plan"));
+        return exposure.eventFit().map(f -> "the event of " + f.name() + ", by its published fit")
+                .or(() -> exposure.eventSpectrumFile().map(f -> "the event of " + f)).orElseGet(() -> "the event of " + exposure.event()
+                        .map(e -> e + EventSpectra.kind(e).filter(k -> !k.equals(e)).map(k -> " (" + k + ")").orElse(""))
+                        .orElse("the plan"));
     }
 
     /**
@@ -201,6 +207,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
         private final Map<Double, SceneRays> scenes = new LinkedHashMap<>();
         private final Map<String, ModelNote> models = new LinkedHashMap<>();
         private final Map<String, DoseSources.OfHull> responses = new LinkedHashMap<>();
+        private final Map<String, ToDoubleFunction<EventSpectrum>> folds = new LinkedHashMap<>();
         private final List<Finding> findings = new ArrayList<>();
 
         Folding(Plan plan, SiteCover cover, DoseSources sources, Progress progress) {
@@ -229,6 +236,18 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
                 }
             }
             return doses;
+        }
+
+        /** What the plan's event does not say where it is judged; nothing of a reviewer's table. */
+        List<Finding> event(List<StationDose> doses, List<JudgedLimit> limits) {
+            Optional<StationDose> shelter = CrewDose.shelter(doses, StationDose.QUANTITY);
+            if (shelter.isEmpty() || any().flatMap(DoseSources.OfHull::event).filter(r -> !r.isHandedOver()).isEmpty()) {
+                return List.of();
+            }
+            progress.check();
+            String place = shelter.get().hull() + "/" + shelter.get().station();
+            return sources.spectrum(plan.exposure())
+                    .map(event -> EventFindings.of(event, shelter.get(), limits, folds.get(place))).orElse(List.of());
         }
 
         private boolean usable(Hull hull, HullSolid solid, Station station) {
@@ -277,6 +296,8 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
                     Math.max(cosmic.shareBeyondTable(), event.map(FoldedDose::shareBeyondTable).orElse(0.0)),
                     view.shareBeyondEdge(), view.directions(), view.openShare(), distribution.thinnest(), distribution,
                     SkyPicture.of(scene, at, equivalence, PICTURE_SECTORS, PICTURE_BANDS));
+            folds.put(hull.id() + "/" + station.id(), e -> FoldedDose.of(view, sources.event(plan, hull, e), soil,
+                    Tolerances.NONE).total());
             StationDose.Parts parts = new StationDose.Parts(cosmic.fromSky() * days,
                     event.map(FoldedDose::fromSky).orElse(0.0),
                     cosmic.groundReturn() * days + event.map(FoldedDose::groundReturn).orElse(0.0),

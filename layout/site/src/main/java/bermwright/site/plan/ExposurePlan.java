@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.plan;
 
+import bermwright.shielding.spectrum.Sun;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +18,7 @@ import java.util.OptionalDouble;
  * @param modulationW       solar modulation index (1), 0 to 200; stands over the solar date and the solar activity
  * @param event             name of the solar particle event; empty for none
  * @param eventSpectrumFile own event spectrum, as a path beside the plan; stands over the event
+ * @param eventFit          the event by the figures of a published fit; stands over the file and the name
  * @param response          {@code built in}, or a response table as a path beside the plan
  * @param moreResponses     response tables of other quantities or the other time, as paths beside the plan
  * @param limits            limits to be met
@@ -25,8 +27,8 @@ import java.util.OptionalDouble;
  */
 public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<SolarActivity> solarActivity,
         Optional<LocalDate> solarDate, OptionalDouble modulationW, Optional<String> event,
-        Optional<String> eventSpectrumFile, String response, List<String> moreResponses, List<Limit> limits,
-        HazardPlan hazards, Annotations annotations) {
+        Optional<String> eventSpectrumFile, Optional<EventFit> eventFit, String response,
+        List<String> moreResponses, List<Limit> limits, HazardPlan hazards, Annotations annotations) {
     /** Copies the lists. */
     public ExposurePlan {
         moreResponses = List.copyOf(moreResponses);
@@ -171,6 +173,24 @@ public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<So
         double preset = solarActivity.orElse(SolarActivity.MINIMUM) == SolarActivity.MINIMUM ? 10 : 100;
         return modulationW.orElse(solarDate.map(bermwright.shielding.spectrum.SolarActivity::modulationW)
                 .orElse(preset));
+    }
+
+    /**
+     * The sun in force, with how far it may be off.
+     *
+     * @return the sun of the modulation given, else of the solar date, else of the preset
+     */
+    public Sun sun() {
+        return dayInForce().map(Sun::at).orElseGet(() -> Sun.of(modulation()));
+    }
+
+    /**
+     * Whether the plan says which event is counted.
+     *
+     * @return true where it gives a fit, a file or a name
+     */
+    public boolean namesEvent() {
+        return eventFit.isPresent() || eventSpectrumFile.isPresent() || event.isPresent();
     }
 
     /**

@@ -5,6 +5,7 @@ import bermwright.site.plan.Anchor;
 import bermwright.site.plan.BorrowGround;
 import bermwright.site.plan.Corridor;
 import bermwright.site.plan.CoverPlan;
+import bermwright.site.plan.EventFit;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hatch;
@@ -130,6 +131,7 @@ public final class PlanKeys {
         table.put(Stockpile.class, SiteKeys.STOCKPILE);
         table.put(Machine.class, WorkKeys.MACHINE);
         table.put(ExposurePlan.class, WorkKeys.EXPOSURE);
+        table.put(EventFit.class, WorkKeys.EVENT_FIT);
         table.put(ExposurePlan.Limit.class, WorkKeys.LIMIT);
         table.put(HazardPlan.class, WorkKeys.HAZARDS);
         table.put(Rules.class, WorkKeys.RULES);

@@ -33,6 +33,10 @@ public enum Unit {
     KILOGRAM_A_CUBIC_METRE("kg/m3", 1, 1),
     /** Grams a square centimetre. */
     GRAM_A_SQUARE_CENTIMETRE("g/cm2", 10, 1),
+    /** Particles through a square centimetre. */
+    A_SQUARE_CENTIMETRE("1/cm2", 1e4, 1),
+    /** Gigavolts of rigidity; the plan keeps them. */
+    GIGAVOLT("GV", 1, 1),
     /** Tonnes times square metres. */
     TONNE_SQUARE_METRE("t m2", 1000, 1),
     /** Kilonewtons. */

@@ -7,8 +7,10 @@ import static bermwright.site.planfile.Key.standard;
 
 import bermwright.shielding.dose.DoseLimit;
 import bermwright.shielding.dose.OrganDose;
+import bermwright.shielding.spectrum.EventSpectra;
 import bermwright.shielding.spectrum.SolarActivity;
 import bermwright.lowering.rig.DesignFactors;
+import bermwright.site.plan.EventFit;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.HazardPlan;
 import bermwright.site.plan.LimitInForce;
@@ -71,9 +73,16 @@ final class WorkKeys {
                             + " days to come a mean cycle and no forecast; stands over the solar activity."),
             optional("modulation_W", "modulationW", Types.factor(0, 200), "as solar_date or solar_activity says",
                     "Solar modulation index; stands over the solar date and the solar activity."),
-            optional("event", "event", Types.NAME, "no event is counted", "Name of the solar particle event."),
+            optional("event", "event", Types.NAME, "no event is counted", "Name of the solar particle event. "
+                    + String.join("; ", EventSpectra.kinds()) + "."),
             optional("event_spectrum_file", "eventSpectrumFile", Types.NAME, "the spectrum of the named event",
-                    "Spectrum of an event of your own, as a path beside the plan; stands over the event."),
+                    "Spectrum of an event of your own, as a path beside the plan, with the columns"
+                            + " energy_MeV,fluence_above_per_cm2; stands over the event. A line \"# beyond: power law in"
+                            + " rigidity\" (or exponential in rigidity, or nothing) says how it goes on above its last"
+                            + " energy; without it a power law is taken, and said."),
+            optional("event_fit", "eventFit", Types.part(EventFit.class), "the spectrum file or the named event",
+                    "The event by a published fit of its fluence above a rigidity, as those of ground-level events"
+                            + " are given; stands over file and name."),
             standard("response", "response", Types.NAME, Standard.word("built in", CHOSEN),
                     "\"built in\", or a response table as a path beside the plan."),
             standard("more_responses", "moreResponses", new ValueType.Many(Types.NAME), Standard.none(),
@@ -119,6 +128,19 @@ final class WorkKeys {
                     Standard.of(HazardPlan.USUAL.quakeAcceleration(), "light shaking, 0.14 to 0.38 m/s2 (Wald et al."
                             + " 1999, from memory), as beyond 50 km from a large shallow quake (Watters et al. 2024)"),
                     "Greatest acceleration of the ground in the stay, level."));
+
+    static final List<Key> EVENT_FIT = List.of(
+            required("name", "name", Types.WORDS, "Name of the event."),
+            required("fluence_per_cm2", "fluence", Types.quantity(Unit.A_SQUARE_CENTIMETRE, Range.above(0, 1e14)),
+                    "J of the fit, protons over all directions: the fluence above R is J R^-a exp(-R/R1), R in GV."),
+            required("soft_index", "softIndex", Types.factor(-5, 20), "a, the index below the break."),
+            required("fold_GV", "foldGV", Types.quantity(Unit.GIGAVOLT, Range.above(0, 100)),
+                    "R1, the rigidity of the exponential below the break."),
+            required("steep_index", "steepIndex", Types.factor(-5, 30),
+                    "b, the index above the break, where the fluence falls as R^-b; above a."),
+            optional("steep_fold_GV", "steepFoldGV", Types.quantity(Unit.GIGAVOLT, Range.above(0, 1000)),
+                    "a power law to the end", "R2, the rigidity of a second exponential above the break; above R1."),
+            required("source", "source", Types.WORDS, "The work that the figures are from."));
 
     static final List<Key> LIMIT = List.of(
             optional("published", "published", Types.words(LimitInForce.names().toArray(String[]::new)),

@@ -41,6 +41,7 @@ class PlanKeysTest {
                 String ending = switch (quantity.unit()) {
                     case DAY -> "days";
                     case HOUR -> "h";
+                    case A_SQUARE_CENTIMETRE -> "per_cm2";
                     default -> quantity.unit().word().replaceAll("[ /]", "_");
                 };
                 boolean hours = quantity.unit() == Unit.HOUR && key.name().startsWith("hours_");

@@ -51,7 +51,7 @@ class CoverSizingLawTest {
                 .withCover(Optional.of(cover))));
         ExposurePlan e = plan.exposure();
         ExposurePlan changed = new ExposurePlan(e.stayDays(), HOURS_OUTSIDE, e.solarActivity(), e.solarDate(),
-                e.modulationW(), e.event(), e.eventSpectrumFile(), e.response(), e.moreResponses(),
+                e.modulationW(), e.event(), e.eventSpectrumFile(), e.eventFit(), e.response(), e.moreResponses(),
                 List.of(SamplePlans.limit(ExposurePlan.Over.STAY, LIMIT_SV)), e.hazards(), e.annotations());
         return new Plan(plan.title(), plan.ground(), plan.hulls(), plan.walls(), plan.tunnels(), plan.keepOuts(),
                 plan.corridors(), plan.landingPads(), plan.preparations(), plan.borrowGrounds(), plan.stockpiles(),

@@ -48,7 +48,7 @@ class CoverSizingTest {
     private static Plan limited(Plan plan, double limit) {
         ExposurePlan e = plan.exposure();
         ExposurePlan changed = new ExposurePlan(e.stayDays(), e.hoursOutsideADay(), e.solarActivity(), e.solarDate(),
-                e.modulationW(), e.event(), e.eventSpectrumFile(), e.response(), e.moreResponses(),
+                e.modulationW(), e.event(), e.eventSpectrumFile(), e.eventFit(), e.response(), e.moreResponses(),
                 List.of(SamplePlans.limit(ExposurePlan.Over.STAY, limit)), e.hazards(), e.annotations());
         return new Plan(plan.title(), plan.ground(), plan.hulls(), plan.walls(), plan.tunnels(), plan.keepOuts(),
                 plan.corridors(), plan.landingPads(), plan.preparations(), plan.borrowGrounds(), plan.stockpiles(),
