@@ -32,6 +32,7 @@ final class AssessCommand extends PlanCommand {
         HazardJson.putJudged(page, assessment);
         DoseJson.putJudged(page, assessment);
         DoseJson.putCrew(page, assessment);
+        DoseJson.putPeople(page, assessment);
         CoverJson.putPassThroughs(page, assessment);
         JsonObjects.put(page.putObject("ways_out"), WorkAnswers.WAYS_OUT, assessment);
         WorkJson.putSoil(page, assessment);

@@ -72,6 +72,7 @@ final class DoseCommand extends PlanCommand {
         DoseJson.putOutside(page, assessment);
         DoseJson.putJudged(page, assessment);
         DoseJson.putCrew(page, assessment);
+        DoseJson.putPeople(page, assessment);
         DoseJson.putLimits(page, assessment);
         List<CurveSheets> sheets = sheets(assessment);
         if (curve) {

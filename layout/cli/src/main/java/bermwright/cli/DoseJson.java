@@ -50,6 +50,12 @@ final class DoseJson {
                 DoseAnswers.CREW, new DoseAnswers.Crew(exposure, crew, dose.hasEvent()))));
     }
 
+    /** The doses of the plan's named persons. */
+    static void putPeople(ObjectNode page, Assessment assessment) {
+        JsonObjects.putAll(page, "people", DoseAnswers.PEOPLE, assessment.dose().map(SiteDose::people)
+                .orElse(List.of()));
+    }
+
     /** The dose on open ground. */
     static void putOutside(ObjectNode page, Assessment assessment) {
         assessment.dose().ifPresent(dose -> {

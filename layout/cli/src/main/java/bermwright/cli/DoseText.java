@@ -37,6 +37,10 @@ final class DoseText {
     private static void crew(Assessment assessment, SiteDose dose, PrintStream out) {
         CommonText.heading("The crew's dose, " + StationDose.QUANTITY + " in mSv, sharing time as planned", out);
         out.println(TextTable.of(DoseAnswers.CREW_PARTS, DoseAnswers.CrewPart.of(assessment.plan().exposure(), dose)));
+        if (!dose.people().isEmpty()) {
+            CommonText.heading("Doses of named persons, " + StationDose.QUANTITY + " in mSv, by their own hours", out);
+            out.println(TextTable.of(DoseAnswers.PEOPLE, dose.people()));
+        }
     }
 
     /** What low and high are made of. */

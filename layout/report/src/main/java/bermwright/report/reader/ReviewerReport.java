@@ -171,6 +171,9 @@ record ReviewerReport(Handover handover, Opening opening) {
         page.heading(2, "stations", "Dose at each station");
         pack().figure(sheets.stations(), "For somebody who spends the whole stay and the event there.");
         pack().table(sheets.crewTable());
+        if (!dose.people().isEmpty()) {
+            pack().table(sheets.people());
+        }
         pack().table(sheets.table());
         page.heading(2, "sky", "What each station sees of the sky");
         assessment().hulls().forEach(hull -> sheets.sky(hull.hull().id(), assessment().ground().file().scale()

@@ -105,6 +105,12 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
                 DoseAnswers.CREW_PARTS, DoseAnswers.CrewPart.of(exposure, dose));
     }
 
+    /** The doses of the plan's named persons. */
+    public Table people() {
+        return AnswerSheets.table("dose-people", "Dose of each named person, by own hours" + mark(), DoseAnswers.PEOPLE,
+                dose.people());
+    }
+
     /** What low and high of each station's dose are made of, by source, and which of it is the greatest. */
     public Table uncertainties() {
         return AnswerSheets.table("dose-doubts", "What makes the doses uncertain, one standard deviation down and up",
@@ -119,12 +125,12 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
 
     /** Each limit against the crew and each station; a limit that is not judged has a row that says why. */
     public Table limits() {
-        return AnswerSheets.table("dose-limits", "Every limit, for the crew and for each station alone"
+        return AnswerSheets.table("dose-limits", "Every limit, for crew, named persons and each station alone"
                 + Marks.of(dose.models()), DoseAnswers.LIMIT_LINES, DoseAnswers.HeldLine.of(dose.limits()));
     }
 
     private String name(JudgedLimit.Held held) {
-        return held.isCrew() ? held.words() : dose.stations().stream()
+        return held.decides() ? held.words() : dose.stations().stream()
                 .filter(s -> held.who().equals(s.hull() + "/" + s.station())).findFirst().orElseThrow().stormShelter()
                 ? held.who() + " (storm shelter) alone" : held.words();
     }

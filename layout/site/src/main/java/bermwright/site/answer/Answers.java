@@ -286,7 +286,8 @@ public final class Answers {
         return List.of(LoweringAnswers.LYING, LoweringAnswers.BY_LINES, ReviewAnswers.REVIEW,
                 LoweringAnswers.THRUSTERS, LoweringAnswers.LANDING, LoweringAnswers.LANDINGS, LoweringAnswers.REST,
                 LoweringAnswers.COMPARED, LoweringAnswers.SUGGESTED, COVER, CoverAnswers.BURIAL, DoseAnswers.STATION,
-                DoseAnswers.LIMITS, DoseAnswers.PUBLISHED_LIMITS, DoseAnswers.CREW, DoseAnswers.OPEN_GROUND,
+                DoseAnswers.LIMITS, DoseAnswers.PUBLISHED_LIMITS, DoseAnswers.CREW, DoseAnswers.PEOPLE,
+                DoseAnswers.OPEN_GROUND,
                 DoseAnswers.PUBLISHED, CoverAnswers.PASSING, WorkAnswers.EARTHWORKS, WorkAnswers.MADE_GROUND, DIGGING,
                 WorkAnswers.STAGES, WorkAnswers.WORK, WorkAnswers.WAYS_OUT, AsBuiltAnswers.SURVEYS,
                 AsBuiltAnswers.CALENDAR, JUDGED_COVERS, HAZARDS);

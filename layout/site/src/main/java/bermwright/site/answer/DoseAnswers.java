@@ -17,6 +17,7 @@ import bermwright.site.answer.AnswerTable.Part;
 import bermwright.site.exposure.CrewDose;
 import bermwright.site.exposure.DoseAgainstCover;
 import bermwright.site.exposure.JudgedLimit;
+import bermwright.site.exposure.PersonDose;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.ExposurePlan;
@@ -74,6 +75,7 @@ public final class DoseAnswers {
             flag("by_reviewer", "by the plan's reviewer", JudgedLimit.By::isReviewed)));
     private static final AnswerTable<JudgedLimit.Held> HELD = within("Doses held against the limit.", List.of(
             words("who", "who", JudgedLimit.Held::who),
+            words("whose", "crew, person or alone", (JudgedLimit.Held h) -> h.whose().word()),
             of("best_mSv", "best", Unit.MSV, (JudgedLimit.Held h) -> h.dose().best()),
             of("low_mSv", "low, 16th percentile", Unit.MSV, (JudgedLimit.Held h) -> h.dose().low()),
             of("high_mSv", "high, 84th percentile", Unit.MSV, (JudgedLimit.Held h) -> h.dose().high()),
@@ -128,6 +130,21 @@ public final class DoseAnswers {
             of("outside_mSv", "cosmic rays outside", Unit.MSV, (Crew c) -> c.dose.outside().best()),
             of("event_mSv", "the event", Unit.MSV, (Crew c) -> c.hasEvent ? c.dose.event().best() : Double.NaN)))
             .with(List.of(Part.one("", SPREAD, c -> c.dose.all())));
+    /** Effective dose of a named person, by the hours that the plan gives. */
+    public static final AnswerTable<PersonDose> PEOPLE = new AnswerTable<>("people[]",
+            "Effective dose of a named person, by the hours that the plan gives.", PersonDose.MODEL, List.of(
+            words("id", "person", (PersonDose p) -> p.person().id()),
+            words("shelter", "shelter", PersonDose::shelter),
+            of("event_before_shelter", "event before shelter", Unit.PERCENT, PersonDose::onTheWay).digits(1),
+            of("inside_mSv", "cosmic rays inside", Unit.MSV, (PersonDose p) -> known(p, p.dose().inside().best())),
+            of("outside_mSv", "cosmic rays outside", Unit.MSV, (PersonDose p) -> known(p, p.dose().outside().best())),
+            of("event_mSv", "the event", Unit.MSV, (PersonDose p) -> known(p, p.dose().event().best())),
+            of("best_mSv", "together, best", Unit.MSV, (PersonDose p) -> known(p, p.dose().all().best())),
+            of("low_mSv", "low, 16th percentile", Unit.MSV, (PersonDose p) -> known(p, p.dose().all().low())),
+            of("high_mSv", "high, 84th percentile", Unit.MSV, (PersonDose p) -> known(p, p.dose().all().high())),
+            of("received_before_mSv", "received before", Unit.MSV, (PersonDose p) ->
+                    p.person().before(StationDose.QUANTITY).orElse(Double.NaN)),
+            said("reason", "not known", (PersonDose p) -> some(p.why()))));
     /** The dose on open ground. */
     public static final AnswerTable<SiteDose> OPEN_GROUND = new AnswerTable<>("open_ground", "The dose on open ground.",
             "", List.of(
@@ -189,6 +206,10 @@ public final class DoseAnswers {
             Part.one("", UNCERTAINTY, OnCurve::uncertainty)));
 
     private DoseAnswers() {
+    }
+
+    private static double known(PersonDose person, double value) {
+        return person.why().isEmpty() ? value : Double.NaN;
     }
 
     private record Term(DoseUncertainty.Term term, Band band) {
@@ -348,14 +369,14 @@ public final class DoseAnswers {
         }
 
         /**
-         * Limits with the crew's doses and the worst station's alone.
+         * Limits with the doses of crew and named persons and the worst station's alone.
          *
          * @param limits the limits
          * @return the lines
          */
         public static List<HeldLine> worst(List<JudgedLimit> limits) {
             return limits.stream().flatMap(j -> j.held().isEmpty() ? Stream.of(new HeldLine(j, Optional.empty()))
-                    : j.crewAndWorst().stream().map(h -> new HeldLine(j, Optional.of(h)))).toList();
+                    : j.decidingAndWorst().stream().map(h -> new HeldLine(j, Optional.of(h)))).toList();
         }
 
         StationDose.Spread dose() {

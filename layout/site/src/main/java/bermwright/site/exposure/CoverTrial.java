@@ -132,6 +132,11 @@ public final class CoverTrial {
     public record At(String hull, Station station, StationDose.Spread cosmic, StationDose.Spread event,
             Map<OrganDose.Organ, StationDose.BySource> organs, double open) implements CrewDose.Stay {
         @Override
+        public String name() {
+            return hull + "/" + station.id();
+        }
+
+        @Override
         public double occupancyShare() {
             return station.occupancyShare();
         }

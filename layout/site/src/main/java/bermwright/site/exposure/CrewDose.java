@@ -21,6 +21,13 @@ public record CrewDose(StationDose.Spread inside, StationDose.Spread outside, St
     /** A place where people stay, and the doses there. */
     public interface Stay {
         /**
+         * Which place it is.
+         *
+         * @return the station, as hull/station
+         */
+        String name();
+
+        /**
          * The dose of somebody who is here all the time.
          *
          * @param quantity a limit's quantity

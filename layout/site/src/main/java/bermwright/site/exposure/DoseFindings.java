@@ -39,6 +39,23 @@ final class DoseFindings {
         return made.findings;
     }
 
+    /** Persons whose dose is not known, or whose day the plan does not fill. */
+    static List<Finding> people(List<PersonDose> people) {
+        List<Finding> findings = new ArrayList<>();
+        for (PersonDose person : people) {
+            if (!person.why().isEmpty()) {
+                findings.add(Finding.of(DoseRule.DOSE_PERSON_UNKNOWN, Level.REFUSE, person.person().id(), Figures.NONE,
+                        "No dose of this person could be worked out: " + person.why() + "."));
+            } else if (person.restHours() > 0) {
+                findings.add(Finding.of(DoseRule.DOSE_PERSON_HOURS, Level.NOTE, person.person().id(),
+                        Figures.of(24 - person.restHours(), 24, "h"), text("The plan gives %.2f hours of this person's"
+                                + " day; the other %.2f are counted at the worst station.", 24 - person.restHours(),
+                                person.restHours())));
+            }
+        }
+        return findings;
+    }
+
     private void uncertainties(StationDose station) {
         String subject = station.hull() + "/" + station.station();
         double share = station.seen().shareBeyondTable();

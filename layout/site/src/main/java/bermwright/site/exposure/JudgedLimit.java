@@ -4,6 +4,7 @@ package bermwright.site.exposure;
 import bermwright.shielding.dose.Response;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.LimitInForce;
+import bermwright.site.plan.Person;
 import bermwright.site.plan.Plan;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,8 +19,8 @@ import java.util.stream.Stream;
  * @param limit the limit
  * @param why   why the limit is not judged; empty where it is
  * @param by    the calculations its doses come from, one for each source it counts; none where no dose is known
- * @param held  the crew's dose, then that of somebody who never leaves a station, for each station that has a dose;
- *              the crew's is left out where it can't be known
+ * @param held  the crew's dose, then those of the plan's named persons, then that of somebody who never leaves a station,
+ *              for each station that has a dose; the crew's is left out where it can't be known
  */
 public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held> held) {
     /** Who the crew is in {@link Held#who}. */
@@ -74,12 +75,13 @@ public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held
     /**
      * A dose held against the limit.
      *
-     * @param who     whose dose: {@link #CREW}, or a station as hull/station
+     * @param who     whose dose: {@link #CREW}, a person, or a station as hull/station
+     * @param whose   crew, named person, or somebody who never leaves a station
      * @param dose    the dose over the limit's time from the limit's sources (Sv or Gy-Eq), as far as it is known
      * @param verdict whether it meets the limit
      * @param reason  why the verdict is not plainly met or not met; empty where it is
      */
-    public record Held(String who, StationDose.Spread dose, Verdict verdict, String reason) {
+    public record Held(String who, Whose whose, StationDose.Spread dose, Verdict verdict, String reason) {
         /**
          * The verdict and its reason.
          *
@@ -92,29 +94,65 @@ public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held
         /**
          * Whose dose, in words.
          *
-         * @return the crew as planned, or somebody who stays at a station all the time
+         * @return the crew as planned, a named person, or somebody who stays at a station all the time
          */
         public String words() {
-            return isCrew() ? "crew, sharing time as planned" : who + " alone";
+            return switch (whose) {
+                case CREW -> "crew, sharing time as planned";
+                case PERSON -> who + ", with own hours";
+                case ALONE -> who + " alone";
+            };
         }
 
         /**
-         * Whether it is the crew's dose, which decides.
+         * Whether the verdict on this dose decides the limit.
          *
-         * @return false for somebody who stays at one station all the time
+         * @return true for the crew and for named persons
+         */
+        public boolean decides() {
+            return whose != Whose.ALONE;
+        }
+
+        /**
+         * Whether it is the crew's dose.
+         *
+         * @return false for a named person and for somebody who stays at one station all the time
          */
         public boolean isCrew() {
-            return who.equals(CREW);
+            return whose == Whose.CREW;
+        }
+    }
+
+    /** Whose dose is held against a limit. */
+    public enum Whose {
+        /** The crew, sharing its time as planned. */
+        CREW,
+        /** A named person of the plan. */
+        PERSON,
+        /** Somebody who never leaves a station. */
+        ALONE;
+
+        /**
+         * The word used in files.
+         *
+         * @return the word in lower case
+         */
+        public String word() {
+            return name().toLowerCase(java.util.Locale.ROOT);
         }
     }
 
     /**
-     * Whether the limit is met, which the crew's dose decides.
+     * Whether the limit is met, which the doses of the crew and of each named person decide.
      *
-     * @return the verdict on the crew's dose; not judged where that can't be known
+     * @return not met where any of them does not meet it; not judged where one of them is not, or the crew's dose can't
+     *     be known
      */
     public Verdict verdict() {
-        return held.stream().filter(Held::isCrew).map(Held::verdict).findFirst().orElse(Verdict.NOT_JUDGED);
+        List<Verdict> verdicts = held.stream().filter(Held::decides).map(Held::verdict).toList();
+        return verdicts.contains(Verdict.NOT_MET) ? Verdict.NOT_MET
+                : verdicts.contains(Verdict.NOT_JUDGED) || held.stream().noneMatch(Held::isCrew) ? Verdict.NOT_JUDGED
+                : Verdict.MET;
     }
 
     /**
@@ -146,12 +184,12 @@ public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held
     }
 
     /**
-     * The crew's dose and the greatest one of somebody who never leaves a station.
+     * The doses of crew and named persons, and the greatest one of somebody who never leaves a station.
      *
-     * @return one or two doses; none where none is held against the limit
+     * @return the doses; none where none is held against the limit
      */
-    public List<Held> crewAndWorst() {
-        return Stream.concat(held.stream().filter(Held::isCrew), held.stream().filter(h -> !h.isCrew())
+    public List<Held> decidingAndWorst() {
+        return Stream.concat(held.stream().filter(Held::decides), held.stream().filter(h -> !h.decides())
                 .max(Comparator.comparingDouble(h -> h.dose().high())).stream()).toList();
     }
 
@@ -165,16 +203,44 @@ public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held
             boolean isKnown = exposure.judges(limit) && (event.isEmpty() || limit.countsCosmic());
             List<Held> held = new ArrayList<>();
             if (isKnown && people.why.isEmpty()) {
-                held.add(held(limit, CREW, CrewDose.of(exposure, people.stations, outside, limit.quantity())
-                        .against(limit), event));
+                held.add(held(limit, new Who(CREW, Whose.CREW), CrewDose.of(exposure, people.stations, outside,
+                        limit.quantity()).against(limit), event));
+            }
+            if (isKnown && !people.stations.isEmpty()) {
+                held.addAll(persons(exposure, new PersonDose.At(people.stations, outside, limit.quantity()), limit,
+                        event));
             }
             people.stations.stream().filter(s -> isKnown).forEach(s -> held.add(held(limit,
-                    s.hull() + "/" + s.station(), CrewDose.alone(exposure, s, limit), event)));
-            boolean isCrewKnown = held.stream().anyMatch(h -> h.isCrew() && h.verdict != Verdict.NOT_JUDGED);
-            limits.add(new JudgedLimit(limit, isCrewKnown ? "" : why.isEmpty() ? held.get(0).reason : why,
-                    responses.filter(r -> isKnown).map(r -> by(limit, r)).orElse(List.of()), held));
+                    new Who(s.name(), Whose.ALONE), CrewDose.alone(exposure, s, limit), event)));
+            limits.add(new JudgedLimit(limit, whyNot(held, why), responses.filter(r -> isKnown).map(r -> by(limit, r))
+                    .orElse(List.of()), held));
         }
         return limits;
+    }
+
+    private static List<Held> persons(ExposurePlan exposure, PersonDose.At at, LimitInForce limit, String event) {
+        List<Held> held = new ArrayList<>();
+        for (Person person : exposure.people()) {
+            PersonDose dose = PersonDose.of(exposure, at, person);
+            held.add(held(limit, new Who(person.id(), Whose.PERSON), dose.against(limit),
+                    event.isEmpty() ? dose.missing(limit) : event));
+        }
+        return held;
+    }
+
+    /** Why there is no verdict, from the doses and from why the crew's is not known; empty where there is one. */
+    private static String whyNot(List<Held> held, String crew) {
+        List<Held> deciding = held.stream().filter(Held::decides).toList();
+        if (deciding.stream().anyMatch(h -> h.verdict == Verdict.NOT_MET)) {
+            return "";
+        }
+        boolean isCrewKnown = deciding.stream().anyMatch(h -> h.isCrew() && h.verdict != Verdict.NOT_JUDGED);
+        return !isCrewKnown && !crew.isEmpty() ? crew : deciding.stream()
+                .filter(h -> h.verdict == Verdict.NOT_JUDGED).findFirst().map(Held::reason)
+                .orElse(isCrewKnown || held.isEmpty() ? "" : held.get(0).reason);
+    }
+
+    private record Who(String name, Whose whose) {
     }
 
     /**
@@ -211,15 +277,16 @@ public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held
     }
 
     /** What is known of a dose held against a limit; what is missing makes it only greater. */
-    private static Held held(LimitInForce limit, String who, StationDose.Spread dose, String missing) {
+    private static Held held(LimitInForce limit, Who who, StationDose.Spread dose, String missing) {
+        String name = who.name;
         if (dose.best() > limit.limit()) {
-            return new Held(who, dose, Verdict.NOT_MET, missing);
+            return new Held(name, who.whose, dose, Verdict.NOT_MET, missing);
         } else if (!missing.isEmpty()) {
-            return new Held(who, dose, Verdict.NOT_JUDGED, missing);
+            return new Held(name, who.whose, dose, Verdict.NOT_JUDGED, missing);
         } else if (!Double.isFinite(dose.high()) || !Double.isFinite(dose.best())) {
-            return new Held(who, dose, Verdict.NOT_JUDGED, "the dose could not be worked out");
+            return new Held(name, who.whose, dose, Verdict.NOT_JUDGED, "the dose could not be worked out");
         }
-        return dose.high() <= limit.limit() ? new Held(who, dose, Verdict.MET, "")
-                : new Held(who, dose, Verdict.NOT_MET, "best value below the limit, 84th percentile above");
+        return dose.high() <= limit.limit() ? new Held(name, who.whose, dose, Verdict.MET, "")
+                : new Held(name, who.whose, dose, Verdict.NOT_MET, "best value below the limit, 84th percentile above");
     }
 }

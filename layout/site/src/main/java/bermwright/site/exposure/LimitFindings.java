@@ -41,12 +41,19 @@ public final class LimitFindings {
             one.held().stream().filter(h -> h.verdict() == JudgedLimit.Verdict.NOT_MET)
                     .forEach(h -> findings.add(broken(one.limit(), h)));
             if (one.limit().over() == ExposurePlan.Over.CAREER) {
-                one.held().stream().filter(JudgedLimit.Held::isCrew)
-                        .forEach(h -> findings.add(career(one.limit(), h.dose())));
+                boolean hasPersons = one.held().stream().anyMatch(h -> h.whose() == JudgedLimit.Whose.PERSON);
+                one.held().stream().filter(h -> h.decides() && h.isCrew() != hasPersons)
+                        .forEach(h -> findings.add(career(one.limit(), h)));
             }
         }
-        limits.stream().filter(l -> !l.isJudged())
-                .forEach(l -> findings.add(notJudged(l.limit(), l.why(), peopleStay)));
+        for (JudgedLimit one : limits) {
+            if (!one.isJudged()) {
+                findings.add(notJudged(one.limit(), one.why(), peopleStay));
+            }
+            one.held().stream().filter(h -> h.whose() == JudgedLimit.Whose.PERSON
+                    && h.verdict() == JudgedLimit.Verdict.NOT_JUDGED && !h.reason().equals(one.why()))
+                    .forEach(h -> findings.add(notJudged(one.limit(), h.reason(), peopleStay)));
+        }
         return findings;
     }
 
@@ -167,30 +174,41 @@ public final class LimitFindings {
     private static Finding broken(LimitInForce limit, JudgedLimit.Held held) {
         StationDose.Spread dose = held.dose();
         boolean above = held.verdict() == JudgedLimit.Verdict.NOT_MET;
-        Level level = !held.isCrew() ? Level.NOTE : above ? Level.REFUSE : Level.WARN;
+        Level level = !held.decides() ? Level.NOTE : above ? Level.REFUSE : Level.WARN;
         double shown = above ? dose.best() : dose.high();
         String sources = limit.from() == ExposurePlan.From.ALL ? "all sources" : limit.from().word();
         String unit = StationDose.milli(limit.quantity());
         String form = above ? "The %s from %s over %s is %.1f %7$s (16th to 84th percentile %.1f to %.1f); the limit is"
                 + " %8$.1f %7$s." : "The %s from %s over %s is %.1f %7$s at best and may be %.1f to %.1f %7$s (16th to"
                 + " 84th percentile); the limit of %8$.1f %7$s is met only if it is not high.";
-        String whose = held.isCrew() ? "" : " For somebody who stays at this station all the time.";
-        return Finding.of(held.isCrew() ? DoseRule.DOSE_LIMIT : DoseRule.DOSE_LIMIT_FULL_TIME, level, held.who(),
+        String whose = held.decides() ? "" : " For somebody who stays at this station all the time.";
+        return Finding.of(held.decides() ? DoseRule.DOSE_LIMIT : DoseRule.DOSE_LIMIT_FULL_TIME, level, held.who(),
                 Figures.of(shown * MSV, limit.limit() * MSV, unit),
-                text(form, limit.quantity(), sources, limit.over() == ExposurePlan.Over.CAREER ? "this stay alone"
-                        : limit.over().word(), dose.best() * MSV, dose.low() * MSV, dose.high() * MSV, unit,
+                text(form, limit.quantity(), sources, over(limit, held), dose.best() * MSV, dose.low() * MSV,
+                        dose.high() * MSV, unit,
                         limit.limit() * MSV) + whose).with(kind(limit)).from(limit.source());
     }
 
-    /** What this stay takes of a limit over a career. */
-    private static Finding career(LimitInForce limit, StationDose.Spread dose) {
+    /** The time that a dose is counted over, in words. */
+    private static String over(LimitInForce limit, JudgedLimit.Held held) {
+        return limit.over() != ExposurePlan.Over.CAREER ? limit.over().word()
+                : held.whose() == JudgedLimit.Whose.PERSON ? "this stay and all years before" : "this stay alone";
+    }
+
+    /** What a stay takes of a limit over a career, with what a named person received before. */
+    private static Finding career(LimitInForce limit, JudgedLimit.Held held) {
+        StationDose.Spread dose = held.dose();
+        boolean isPerson = held.whose() == JudgedLimit.Whose.PERSON;
         String unit = StationDose.milli(limit.quantity());
-        return Finding.of(DoseRule.DOSE_CAREER, Level.NOTE, JudgedLimit.CREW,
+        return Finding.of(DoseRule.DOSE_CAREER, Level.NOTE, held.who(),
                 Figures.of(dose.high() * MSV, limit.limit() * MSV, unit),
-                text("This stay takes %.0f %% (16th to 84th percentile %.0f to %.0f %%) of the limit of %.0f %s on %s"
-                        + " over a career. What a person got before and will get after it is not in the plan and comes"
-                        + " on top.", 100 * dose.best() / limit.limit(), 100 * dose.low() / limit.limit(),
-                        100 * dose.high() / limit.limit(), limit.limit() * MSV, unit, limit.quantity()))
+                text("%s %.0f %% (16th to 84th percentile %.0f to %.0f %%) of the limit of %.0f %s on %s"
+                        + " over a career. %s", !isPerson ? "This stay takes" : held.reason().isEmpty()
+                        ? "What this person received before and this stay take" : "This stay, without what this person"
+                        + " received before, takes", 100 * dose.best() / limit.limit(), 100 * dose.low() / limit.limit(),
+                        100 * dose.high() / limit.limit(), limit.limit() * MSV, unit, limit.quantity(),
+                        isPerson ? "What will be received after it comes on top." : "What a person got before and will"
+                        + " get after it is not in the plan and comes on top."))
                 .with(kind(limit)).from(limit.source());
     }
 

@@ -44,12 +44,13 @@ import java.util.function.ToDoubleFunction;
  * @param stations the stations that lie in their hull, in the plan's order
  * @param outside  dose on open ground without any cover
  * @param event    the event that is counted, in words; says so where none is
+ * @param people   effective doses of the plan's named persons, in its order; none where no station has a dose
  * @param limits   the plan's limits and the doses held against them, in the plan's order
  * @param models   models behind the doses
  * @param findings what is wrong with stations and doses
  */
-public record SiteDose(List<StationDose> stations, Outside outside, String event, List<JudgedLimit> limits,
-        List<ModelNote> models, List<Finding> findings) {
+public record SiteDose(List<StationDose> stations, Outside outside, String event, List<PersonDose> people,
+        List<JudgedLimit> limits, List<ModelNote> models, List<Finding> findings) {
     /** Share of each dose that may stay open when rays stop being added. */
     static final double SETTLED = 0.005;
     private static final int PICTURE_SECTORS = 72;
@@ -83,6 +84,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
     /** Copies the lists. */
     public SiteDose {
         stations = List.copyOf(stations);
+        people = List.copyOf(people);
         limits = List.copyOf(limits);
         models = List.copyOf(models);
         findings = List.copyOf(findings);
@@ -106,6 +108,8 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
                 folding.any());
         boolean peopleStay = plan.hulls().stream().anyMatch(h -> !h.stations().isEmpty());
         findings.addAll(DoseFindings.of(doses));
+        List<PersonDose> people = doses.isEmpty() ? List.of() : PersonDose.all(plan.exposure(), doses, outside);
+        findings.addAll(DoseFindings.people(people));
         findings.addAll(folding.event(doses, limits));
         findings.addAll(LimitFindings.of(limits, peopleStay));
         findings.addAll(PublishedLimits.findings(plan.exposure(), doses, outside, folding.any()
@@ -117,7 +121,10 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
             models.add(DoseFindings.directions(doses));
         }
         LimitFindings.careerModel(plan.exposure()).filter(m -> !doses.isEmpty()).ifPresent(models::add);
-        return new SiteDose(doses, outside, event(plan.exposure(), folding.any()), limits, models, findings);
+        if (!people.isEmpty()) {
+            models.add(PersonDose.model());
+        }
+        return new SiteDose(doses, outside, event(plan.exposure(), folding.any()), people, limits, models, findings);
     }
 
     /** Dose in the open, from the responses of any hull. */

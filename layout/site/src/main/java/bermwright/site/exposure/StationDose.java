@@ -111,6 +111,11 @@ public record StationDose(String hull, String station, Vec3 place, boolean storm
         return BySource.in(quantity, new BySource(parts.cosmicAll, parts.eventAll), parts.organs);
     }
 
+    @Override
+    public String name() {
+        return hull + "/" + station;
+    }
+
     /**
      * What makes the doses uncertain, by source.
      *

@@ -22,17 +22,20 @@ import java.util.OptionalDouble;
  * @param response          {@code built in}, or a response table as a path beside the plan
  * @param moreResponses     response tables of other quantities or the other time, as paths beside the plan
  * @param limits            limits to be met
+ * @param people            named persons, each judged by itself beside the crew
  * @param hazards           what covers are judged for besides radiation
  * @param annotations       note, own keys and the keys given
  */
 public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<SolarActivity> solarActivity,
         Optional<LocalDate> solarDate, OptionalDouble modulationW, Optional<String> event,
         Optional<String> eventSpectrumFile, Optional<EventFit> eventFit, String response,
-        List<String> moreResponses, List<Limit> limits, HazardPlan hazards, Annotations annotations) {
+        List<String> moreResponses, List<Limit> limits, List<Person> people, HazardPlan hazards,
+        Annotations annotations) {
     /** Copies the lists. */
     public ExposurePlan {
         moreResponses = List.copyOf(moreResponses);
         limits = List.copyOf(limits);
+        people = List.copyOf(people);
     }
 
     /** Presets of solar activity. */

@@ -26,6 +26,8 @@ final class PlanChecks {
                     growing(soil, "strength_profile", at.key("ground").key("regolith"));
                 });
         limits(plan, file, at);
+        file.member("exposure").filter(Json.Fields.class::isInstance).flatMap(e -> ((Json.Fields) e).member("people"))
+                .ifPresent(list -> ids(list, at.key("exposure").key("people")));
         List<Hull> hulls = plan.hulls();
         for (int i = 0; i < hulls.size(); i++) {
             if (file.member("hulls").orElseThrow() instanceof Json.Items items

@@ -16,6 +16,7 @@ import bermwright.site.plan.LandingPad;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Machine;
 import bermwright.site.plan.PassThrough;
+import bermwright.site.plan.Person;
 import bermwright.site.plan.Pivot;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
@@ -132,6 +133,9 @@ public final class PlanKeys {
         table.put(Machine.class, WorkKeys.MACHINE);
         table.put(ExposurePlan.class, WorkKeys.EXPOSURE);
         table.put(EventFit.class, WorkKeys.EVENT_FIT);
+        table.put(Person.class, PeopleKeys.PERSON);
+        table.put(Person.Hours.class, PeopleKeys.HOURS);
+        table.put(Person.Before.class, PeopleKeys.BEFORE);
         table.put(ExposurePlan.Limit.class, WorkKeys.LIMIT);
         table.put(HazardPlan.class, WorkKeys.HAZARDS);
         table.put(Rules.class, WorkKeys.RULES);

@@ -17,6 +17,8 @@ public enum Unit {
     METRE_A_SECOND_SQUARED("m/s2", 1, 1),
     /** Seconds. */
     SECOND("s", 1, 1),
+    /** Minutes. */
+    MINUTE("min", 60, 1),
     /** Days; the plan keeps them. */
     DAY("days", 1, 1),
     /** Hours; the plan keeps them. */

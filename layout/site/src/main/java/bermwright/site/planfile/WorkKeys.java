@@ -14,6 +14,7 @@ import bermwright.site.plan.EventFit;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.HazardPlan;
 import bermwright.site.plan.LimitInForce;
+import bermwright.site.plan.Person;
 import bermwright.site.plan.WorkStep;
 import bermwright.site.planfile.Key.Standard;
 import java.time.LocalDate;
@@ -28,7 +29,8 @@ final class WorkKeys {
     private static final LocalDate FIRST_WORK_DAY = LocalDate.of(1970, 1, 1);
     /** The sun's place is known to then. */
     private static final LocalDate LAST_WORK_DAY = LocalDate.of(2095, 12, 31);
-    private static final String[] QUANTITIES = Stream.concat(Stream.of(LimitInForce.EFFECTIVE_DOSE),
+    /** Quantities of doses and limits. */
+    static final String[] QUANTITIES = Stream.concat(Stream.of(LimitInForce.EFFECTIVE_DOSE),
             Arrays.stream(OrganDose.Organ.values()).map(OrganDose.Organ::quantity)).toArray(String[]::new);
     /** Values of a dose limit. */
     static final ValueType LIMIT_VALUE = Types.quantity(Unit.MILLISIEVERT, Range.above(0, 1e6));
@@ -89,6 +91,8 @@ final class WorkKeys {
                     "More response tables, as paths beside the plan: of the other time (a day or an event), or of an"
                             + " organ, with a line \"# quantity: gray equivalent, skin\"; limits are judged by them."),
             standard("limits", "limits", Types.many(ExposurePlan.Limit.class), Standard.none(), "Limits to be met."),
+            standard("people", "people", Types.many(Person.class), Standard.none(),
+                    "Named persons; limits are judged for each of them beside the crew."),
             standard("hazards", "hazards", Types.part(HazardPlan.class), Standard.ofItsParts(),
                     "What covers are judged for besides radiation."));
 

@@ -3,6 +3,7 @@ package bermwright.site.sizing;
 
 import bermwright.site.exposure.CoverTrial;
 import bermwright.site.exposure.CrewDose;
+import bermwright.site.exposure.PersonDose;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.ExposurePlan;
@@ -67,9 +68,17 @@ public final class LimitUse {
         return outcome.stations().stream().filter(s -> s.hull().equals(hull)).mapToDouble(this::used).max().orElse(0);
     }
 
-    /** The greatest share of a limit that the crew uses, sharing its time as planned. */
+    /** The greatest share of a limit that the crew uses, sharing its time as planned, or a named person. */
     double crew(CoverTrial.Outcome outcome) {
-        return limits.stream().mapToDouble(l -> crew(outcome, l).high() / l.limit()).reduce(0, Math::max);
+        return limits.stream().mapToDouble(l -> Math.max(crew(outcome, l).high(), persons(outcome, l).stream()
+                .mapToDouble(p -> p.against(l).high()).max().orElse(0)) / l.limit()).reduce(0, Math::max);
+    }
+
+    /** The doses of the plan's named persons in the quantity of a limit. */
+    List<PersonDose> persons(CoverTrial.Outcome outcome, LimitInForce limit) {
+        PersonDose.At at = new PersonDose.At(outcome.stations(), outside, limit.quantity());
+        return outcome.stations().isEmpty() ? List.of()
+                : exposure.people().stream().map(p -> PersonDose.of(exposure, at, p)).toList();
     }
 
     /** The crew's dose that a limit counts. */

@@ -8,6 +8,7 @@ import bermwright.finding.SizingRule;
 import bermwright.shielding.cover.CoverThickness;
 import bermwright.site.exposure.CoverTrial;
 import bermwright.site.exposure.LimitFindings;
+import bermwright.site.exposure.PersonDose;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.ExposurePlan;
@@ -19,6 +20,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -93,8 +95,25 @@ final class SizingFindings {
                         limit.over().word(), plan.exposure().hoursOutsideADay(), dose.best() * MSV, dose.high() * MSV,
                         unit, limit.limit() * MSV)).with(LimitFindings.kind(limit)).from(limit.source()));
             }
+            use.persons(outcome, limit).forEach(p -> person(limit, p).ifPresent(findings::add));
         }
         return findings;
+    }
+
+    private static Optional<Finding> person(LimitInForce limit, PersonDose person) {
+        StationDose.Spread dose = person.against(limit);
+        String missing = person.missing(limit);
+        if (missing.isEmpty() && dose.high() <= limit.limit()) {
+            return Optional.empty();
+        }
+        String unit = StationDose.milli(limit.quantity());
+        return Optional.of(Finding.of(SizingRule.SIZE_COVER_UNMET, Level.REFUSE, person.person().id(),
+                Figures.of(dose.high() * MSV, limit.limit() * MSV, unit), String.format(Locale.ROOT,
+                "At best cover the %s of %s over %s is %.1f %6$s and may be %5$.1f %6$s (84th percentile); the limit is"
+                        + " %7$.1f %6$s.%8$s", limit.quantity(), person.person().id(), limit.over().word(),
+                dose.best() * MSV, dose.high() * MSV, unit, limit.limit() * MSV, missing.isEmpty() ? ""
+                        : " It is not judged: " + missing + ".")).with(LimitFindings.kind(limit))
+                .from(limit.source()));
     }
 
     private static Finding unsettled(CoverTrial.At at) {

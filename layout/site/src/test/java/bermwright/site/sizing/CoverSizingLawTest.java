@@ -52,7 +52,8 @@ class CoverSizingLawTest {
         ExposurePlan e = plan.exposure();
         ExposurePlan changed = new ExposurePlan(e.stayDays(), HOURS_OUTSIDE, e.solarActivity(), e.solarDate(),
                 e.modulationW(), e.event(), e.eventSpectrumFile(), e.eventFit(), e.response(), e.moreResponses(),
-                List.of(SamplePlans.limit(ExposurePlan.Over.STAY, LIMIT_SV)), e.hazards(), e.annotations());
+                List.of(SamplePlans.limit(ExposurePlan.Over.STAY, LIMIT_SV)), e.people(), e.hazards(),
+                e.annotations());
         return new Plan(plan.title(), plan.ground(), plan.hulls(), plan.walls(), plan.tunnels(), plan.keepOuts(),
                 plan.corridors(), plan.landingPads(), plan.preparations(), plan.borrowGrounds(), plan.stockpiles(),
                 plan.machines(), changed, plan.rules(), plan.orderOfWork(), plan.arrangeWithin(), plan.annotations());
