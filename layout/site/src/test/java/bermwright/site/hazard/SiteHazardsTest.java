@@ -33,8 +33,8 @@ class SiteHazardsTest {
         Plan p = SamplePlans.plan(List.of(hull));
         ExposurePlan e = p.exposure();
         ExposurePlan exposure = new ExposurePlan(e.stayDays(), e.hoursOutsideADay(), e.solarActivity(), e.solarDate(),
-                e.modulationW(), e.event(), e.eventSpectrumFile(), e.response(), e.moreResponses(), e.limits(),
-                change.apply(e.hazards()), e.annotations());
+                e.modulationW(), e.event(), e.eventSpectrumFile(), e.eventFit(), e.response(), e.moreResponses(),
+                e.limits(), e.people(), change.apply(e.hazards()), e.annotations());
         return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(), pads,
                 p.preparations(), p.borrowGrounds(), p.stockpiles(), p.machines(), exposure, p.rules(),
                 p.orderOfWork(),
