@@ -78,7 +78,8 @@ final class TransportResponse {
     /** Gray equivalent of an organ by an event; off as the effective dose is. */
     Response eventOrgan(EventSpectrum spectrum, OrganDose.Organ organ, Progress progress) {
         Table table = organTable(eventKey(spectrum), new Source.Event(spectrum), organ, progress);
-        return response(table, eventSpread(spectrum, eventTable(spectrum, Progress.NONE), Progress.NONE), organRole(Response.Per.EVENT, organ, eventNote(spectrum)));
+        return response(table, eventSpread(spectrum, eventTable(spectrum, Progress.NONE), Progress.NONE),
+                organRole(Response.Per.EVENT, organ, eventNote(spectrum)));
     }
 
     private static Role organRole(Response.Per per, OrganDose.Organ organ, ModelNote effective) {
@@ -318,7 +319,8 @@ final class TransportResponse {
                         + "; particles heavier than protons left "
                         + "out, which add less than a tenth behind 10 g/cm2 (from memory) and more under less",
                 ModelSpread.words(false) + (spectrum.otherwise().isEmpty() ? ""
-                        : ", widened by how the event may go on beyond its table") + "; the choice of event another factor three",
+                        : ", widened by how the event may go on beyond its table")
+                        + "; the choice of event another factor three",
                 ModelNote.Status.COMPUTED, spectrum.source() + "; ICRP Publication 116 (2010)");
     }
 

@@ -109,7 +109,8 @@ public record CrewDose(StationDose.Spread inside, StationDose.Spread outside, St
      * @param <S>      kind of place
      * @param stations the places
      * @param quantity a limit's quantity
-     * @return the storm shelter where the event is worst; the worst place where there is no shelter; empty without places
+     * @return the storm shelter where the event is worst; the worst place where there is none; empty without
+     *     places
      */
     static <S extends Stay> Optional<S> shelter(List<S> stations, String quantity) {
         Comparator<S> worse = Comparator.comparingDouble(s -> s.in(quantity).event().best());

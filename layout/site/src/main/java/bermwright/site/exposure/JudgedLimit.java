@@ -19,8 +19,8 @@ import java.util.stream.Stream;
  * @param limit the limit
  * @param why   why the limit is not judged; empty where it is
  * @param by    the calculations its doses come from, one for each source it counts; none where no dose is known
- * @param held  the crew's dose, then those of the plan's named persons, then that of somebody who never leaves a station,
- *              for each station that has a dose; the crew's is left out where it can't be known
+ * @param held  the crew's dose, then those of the plan's named persons, then that of somebody who never leaves a
+ *              station, for each station that has a dose; the crew's is left out where it can't be known
  */
 public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held> held) {
     /** Who the crew is in {@link Held#who}. */

@@ -205,7 +205,8 @@ public final class LimitFindings {
                 text("%s %.0f %% (16th to 84th percentile %.0f to %.0f %%) of the limit of %.0f %s on %s"
                         + " over a career. %s", !isPerson ? "This stay takes" : held.reason().isEmpty()
                         ? "What this person received before and this stay take" : "This stay, without what this person"
-                        + " received before, takes", 100 * dose.best() / limit.limit(), 100 * dose.low() / limit.limit(),
+                        + " received before, takes", 100 * dose.best() / limit.limit(),
+                        100 * dose.low() / limit.limit(),
                         100 * dose.high() / limit.limit(), limit.limit() * MSV, unit, limit.quantity(),
                         isPerson ? "What will be received after it comes on top." : "What a person got before and will"
                         + " get after it is not in the plan and comes on top."))

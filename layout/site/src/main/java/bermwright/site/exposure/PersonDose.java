@@ -89,7 +89,8 @@ public record PersonDose(Person person, CrewDose dose, String shelter, double on
         List<CrewDose.Stay> places = places(at, person);
         StationDose.Spread inside = worst(places, at, StationDose.BySource::cosmic).times(rest * time);
         for (Person.Hours hours : person.hours()) {
-            inside = inside.plus(at.dose(at.station(hours.at()).orElseThrow()).cosmic().times(hours.hoursADay() * time));
+            inside = inside.plus(at.dose(at.station(hours.at()).orElseThrow()).cosmic()
+                    .times(hours.hoursADay() * time));
         }
         StationDose.BySource open = at.outside().in(at.quantity());
         StationDose.Spread before = out > 0 ? open.event() : worst(places, at, StationDose.BySource::event);

@@ -154,9 +154,12 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
             return "the event of a reviewer's table";
         }
         return exposure.eventFit().map(f -> "the event of " + f.name() + ", by its published fit")
-                .or(() -> exposure.eventSpectrumFile().map(f -> "the event of " + f)).orElseGet(() -> "the event of " + exposure.event()
-                        .map(e -> e + EventSpectra.kind(e).filter(k -> !k.equals(e)).map(k -> " (" + k + ")").orElse(""))
-                        .orElse("the plan"));
+                .or(() -> exposure.eventSpectrumFile().map(f -> "the event of " + f)).orElseGet(
+                        () -> "the event of " + exposure.event().map(SiteDose::withKind).orElse("the plan"));
+    }
+
+    private static String withKind(String event) {
+        return event + EventSpectra.kind(event).filter(k -> !k.equals(event)).map(k -> " (" + k + ")").orElse("");
     }
 
     /**
@@ -248,7 +251,8 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
         /** What the plan's event does not say where it is judged; nothing of a reviewer's table. */
         List<Finding> event(List<StationDose> doses, List<JudgedLimit> limits) {
             Optional<StationDose> shelter = CrewDose.shelter(doses, StationDose.QUANTITY);
-            if (shelter.isEmpty() || any().flatMap(DoseSources.OfHull::event).filter(r -> !r.isHandedOver()).isEmpty()) {
+            if (shelter.isEmpty()
+                    || any().flatMap(DoseSources.OfHull::event).filter(r -> !r.isHandedOver()).isEmpty()) {
                 return List.of();
             }
             progress.check();

@@ -32,8 +32,8 @@ final class PeopleKeys {
             required("hours_a_day", "hoursADay", Types.quantity(Unit.HOUR, Range.above(0, 24)), "Hours a day there."));
 
     static final List<Key> BEFORE = List.of(
-            standard("quantity", "quantity", Types.words(WorkKeys.QUANTITIES), Standard.word(LimitInForce.EFFECTIVE_DOSE,
-                    "chosen here"),
+            standard("quantity", "quantity", Types.words(WorkKeys.QUANTITIES),
+                    Standard.word(LimitInForce.EFFECTIVE_DOSE, "chosen here"),
                     "The quantity of the dose."),
             required("dose_mSv", "dose", Types.quantity(Unit.MILLISIEVERT, Range.between(0, 1e6)),
                     "The dose over all years before, in mSv; in mGy-Eq for a gray equivalent."),
