@@ -165,8 +165,8 @@ public final class TabulatedSpectrum implements EventSpectrum {
         if (!isStated && energies[last] < LEAST_END_MEV) {
             throw InputException.badValue(new Place(file.toString(), table.line(last), "energy_MeV"),
                     Double.toString(energies[last]), "a last energy of " + LEAST_END_MEV + " MeV or more, a last"
-                            + " fluence of 0, or a note \"# beyond:\" with " + LAWS + ": what comes through hull and cover is"
-                            + " above that energy");
+                            + " fluence of 0, or a note \"# beyond:\" with " + LAWS
+                            + ": what comes through hull and cover is above that energy");
         }
     }
 
