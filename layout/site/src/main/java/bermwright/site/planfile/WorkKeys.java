@@ -80,8 +80,8 @@ final class WorkKeys {
             optional("event_spectrum_file", "eventSpectrumFile", Types.NAME, "the spectrum of the named event",
                     "Spectrum of an event of your own, as a path beside the plan, with the columns"
                             + " energy_MeV,fluence_above_per_cm2; stands over the event. A line \"# beyond: power law"
-                            + " in rigidity\" (or exponential in rigidity, or nothing) says how it goes on above its last"
-                            + " energy; without it a power law is taken, and said."),
+                            + " in rigidity\" (or exponential in rigidity, or nothing) says how it goes on above its"
+                            + " last energy; without it a power law is taken, and said."),
             optional("event_fit", "eventFit", Types.part(EventFit.class), "the spectrum file or the named event",
                     "The event by a published fit of its fluence above a rigidity, as those of ground-level events"
                             + " are given; stands over file and name."),

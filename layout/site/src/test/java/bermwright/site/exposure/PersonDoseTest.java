@@ -99,7 +99,8 @@ class PersonDoseTest {
         assertEquals("the hours of anna add up to 26.00, more than a day has",
                 dose(person(16, 8, OptionalDouble.of(2), 0, List.of())).why());
         Person lost = new Person("anna", List.of(new Person.Hours("A/attic", 8, Annotations.NOTHING)),
-                OptionalDouble.empty(), OptionalDouble.empty(), Optional.of("A/attic"), 0, List.of(), Annotations.NOTHING);
+                OptionalDouble.empty(), OptionalDouble.empty(), Optional.of("A/attic"), 0, List.of(),
+                Annotations.NOTHING);
         assertEquals("anna spends hours at A/attic, where no dose is known", dose(lost).why());
     }
 }
