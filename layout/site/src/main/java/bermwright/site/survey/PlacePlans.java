@@ -94,8 +94,9 @@ final class PlacePlans {
         ExposurePlan x = old.exposure();
         String response = x.response().equals("built in") ? x.response() : files.moved(x.response());
         return new ExposurePlan(x.stayDays(), x.hoursOutsideADay(), x.solarActivity(), x.solarDate(), x.modulationW(),
-                x.event(), x.eventSpectrumFile().map(files::moved), response,
-                x.moreResponses().stream().map(files::moved).toList(), x.limits(), x.hazards(), x.annotations());
+                x.event(), x.eventSpectrumFile().map(files::moved), x.eventFit(), response,
+                x.moreResponses().stream().map(files::moved).toList(), x.limits(), x.people(), x.hazards(),
+                x.annotations());
     }
 
     /** A bench at its mean height under each hull that lies on one. */
