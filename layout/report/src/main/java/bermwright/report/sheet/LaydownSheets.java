@@ -74,10 +74,13 @@ public record LaydownSheets(Hull hull) {
                         + " the table")));
         r.abortTilt().ifPresent(tilt -> points.add(new HoldPoint(tilt, "last tilt at which one side lost can be held:"
                 + " go on only with all thrusters at work")));
-        points.add(new HoldPoint(r.atTilt(), "hardest braking: compare thrust and rate with the table"));
-        points.add(new HoldPoint(Math.PI / 2, "contact: thrust off, chocks on both sides, jets cold before anybody"
-                + " comes near"));
+        double contact = r.states().stream().mapToDouble(s -> s.tilt()).max().orElse(Math.PI / 2);
+        if (r.atTilt() < contact) {
+            points.add(new HoldPoint(r.atTilt(), "hardest braking: compare thrust and rate with the table"));
+        }
         points.sort(Comparator.comparingDouble(HoldPoint::tilt));
+        points.add(new HoldPoint(contact, "contact, with the hardest braking just before it: thrust off, chocks on both"
+                + " sides, jets cold before anybody comes near"));
         return LoweringSheets.holdPoints(hull.id(), points);
     }
 
