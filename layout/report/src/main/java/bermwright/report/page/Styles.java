@@ -18,6 +18,7 @@ final class Styles {
             p, ul { max-width: 900px; margin: 8px 0; }
             h1, h2, h3, h4, p, li, td, caption { overflow-wrap: break-word; }
             h1, h2, h3, h4, p, li, caption, .endless { word-wrap: break-word; }
+            .endless { overflow-wrap: anywhere; }
             nav { margin: 16px 0; }
             nav a { margin-right: 19px; }
             a { color: #004f80; }
