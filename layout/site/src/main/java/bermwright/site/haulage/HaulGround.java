@@ -191,6 +191,25 @@ final class HaulGround {
                 + v * ((1 - u) * heights[at + columns] + u * heights[at + columns + 1]);
     }
 
+    /** Cost at a place, bilinear between the lattice points that are reached; infinite where none of the four is. */
+    double costAround(HaulWays ways, Point place) {
+        double u = (place.east() - west) / step;
+        double v = (place.north() - south) / step;
+        int c = Math.max(0, Math.min((int) u, columns - 2));
+        int r = Math.max(0, Math.min((int) v, rows - 2));
+        double sum = 0;
+        double weights = 0;
+        for (int k = 0; k < 4; k++) {
+            int at = (r + k / 2) * columns + c + k % 2;
+            double weight = Math.max(0, 1 - Math.abs(u - c - k % 2)) * Math.max(0, 1 - Math.abs(v - r - k / 2));
+            if (ways.isReached(at)) {
+                sum += weight * ways.costTo(at);
+                weights += weight;
+            }
+        }
+        return weights > 0 ? sum / weights : Double.POSITIVE_INFINITY;
+    }
+
     Point place(int at) {
         return new Point(east(at), north(at));
     }
