@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.site.answer.Unit;
 import bermwright.site.arrangement.Arrangement;
 import bermwright.site.arrangement.ArrangementSearch;
 import bermwright.site.arrangement.Figures;
@@ -59,7 +60,7 @@ record ArrangePage(Path planFile, Path directory, ArrangementSearch.Found found,
         entry.put("warnings", figures.warnings());
         JsonObjects.put(entry, "tunnels_m", figures.tunnels());
         JsonObjects.put(entry, "cut_m3", figures.cut());
-        figures.dose().ifPresent(d -> JsonObjects.put(entry, "worst_station_high_mSv", InUnits.millisieverts(d)));
+        figures.dose().ifPresent(d -> JsonObjects.put(entry, "worst_station_high_mSv", Unit.MSV.of(d)));
     }
 
     void text(PrintStream out) {
@@ -99,8 +100,7 @@ record ArrangePage(Path planFile, Path directory, ArrangementSearch.Found found,
                 new TextTable.Cell(Double.isNaN(share) ? "-" : String.format(Locale.ROOT, "%.0f %%", PERCENT * share)),
                 TextTable.number(figures.soil(), 0), TextTable.number(figures.warnings(), 0),
                 TextTable.number(figures.tunnels(), 1), TextTable.number(figures.cut(), 0),
-                TextTable.number(figures.dose().isPresent() ? InUnits.millisieverts(figures.dose().getAsDouble())
-                        : Double.NaN, 1));
+                TextTable.number(Unit.MSV.of(figures.dose().orElse(Double.NaN)), 1));
     }
 
     String csv() {
@@ -110,7 +110,7 @@ record ArrangePage(Path planFile, Path directory, ArrangementSearch.Found found,
             Figures f = found.arrangements().get(i).figures();
             csv.append(file(i)).append(String.format(Locale.ROOT, ",%.0f,%.4f,%.0f,%d,%.1f,%.0f,%.1f,\"%s\"%n",
                     f.hours().orElse(Double.NaN), share(f), f.soil(), f.warnings(), f.tunnels(), f.cut(),
-                    InUnits.millisieverts(f.dose().orElse(Double.NaN)), f.givenUp(all())));
+                    Unit.MSV.of(f.dose().orElse(Double.NaN)), f.givenUp(all())));
         }
         return csv.toString();
     }
