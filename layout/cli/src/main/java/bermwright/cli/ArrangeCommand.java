@@ -74,8 +74,8 @@ final class ArrangeCommand implements Callable<Integer> {
         check(plan);
         SiteGround ground = SiteGround.read(plan, planFile, console.progress().part(0, 0.02));
         ArrangeSite arrange = new ArrangeSite(Assessments.standard(), ground, planFile.toString());
-        ArrangementSearch.Found found = arrange.run(plan, new ArrangeSite.Request(new LinkedHashSet<>(only), seed, size),
-                new Until(console), console.progress().part(0.02, 1));
+        ArrangementSearch.Found found = arrange.run(plan,
+                new ArrangeSite.Request(new LinkedHashSet<>(only), seed, size), new Until(console), console.progress().part(0.02, 1));
         if (!found.arrangements().isEmpty()) {
             write(found);
         }
@@ -124,8 +124,8 @@ final class ArrangeCommand implements Callable<Integer> {
     private void check(Plan plan) {
         for (String id : only) {
             if (plan.hull(id).isEmpty()) {
-                throw InputException.badValue(new InputException.Place("", 0, "--only"), id, "ids of hulls of the plan: "
-                        + String.join(", ", plan.hulls().stream().map(Hull::id).toList()));
+                throw InputException.badValue(new InputException.Place("", 0, "--only"), id,
+                        "ids of hulls of the plan: " + String.join(", ", plan.hulls().stream().map(Hull::id).toList()));
             }
         }
         if (ArrangementSearch.movable(plan, Set.copyOf(only)).isEmpty()) {

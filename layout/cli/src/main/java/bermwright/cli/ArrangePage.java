@@ -90,7 +90,7 @@ record ArrangePage(Path planFile, Path directory, ArrangementSearch.Found found,
             out.println("  Turned down on the way: " + String.join(", ", new TreeMap<>(found.refused()).entrySet()
                     .stream().map(e -> e.getKey() + " (" + e.getValue() + ")").toList()) + ".");
         }
-        out.println("  Each has passed the full assessment; its warnings and notes stand there: bermwright assess FILE.");
+        out.println("  Each has passed the full assessment; its warnings and notes: bermwright assess FILE.");
         CommonText.cautions(Cautions.all(), out);
     }
 

@@ -257,8 +257,8 @@ final class QuickSite {
         }
         CoverForm form = forms.get(at).get();
         HaulFields.Work work = hauls.work(List.of(wanted(at, pose, form.volume())));
-        return new Estimate(shortfall + offGround(corners(form, pose), wider), work.hours(), form.volume(), 0, stand.cut,
-                clear.warnings() + stand.warnings);
+        return new Estimate(shortfall + offGround(corners(form, pose), wider), work.hours(), form.volume(), 0,
+                stand.cut, clear.warnings() + stand.warnings);
     }
 
     /** The whole arrangement. */
@@ -320,6 +320,7 @@ final class QuickSite {
         boolean upright = hull.arrival() == Hull.Arrival.STAYS_UPRIGHT;
         Point middle = pose.place(upright ? 0 : (hull.pivotAhead() + hull.length() / 2) / scale, 0);
         double ramp = ramps[at];
-        return new HaulFields.Wanted(hull.id(), volume * form.density(), ramp * form.density(), corners(form, pose), middle);
+        return new HaulFields.Wanted(hull.id(), volume * form.density(), ramp * form.density(), corners(form, pose),
+                middle);
     }
 }

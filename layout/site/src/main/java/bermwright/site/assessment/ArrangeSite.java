@@ -10,7 +10,6 @@ import bermwright.site.arrangement.Figures;
 import bermwright.site.arrangement.Judge;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.footprint.HatchPlace;
-import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Plan;
 import bermwright.site.stages.PreparedGround;

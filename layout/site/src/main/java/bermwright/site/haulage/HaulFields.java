@@ -136,8 +136,8 @@ public final class HaulFields {
     /** Hours for a kilogramme brought there; metres of level way where there is no machine. */
     private double cost(int offer, Wanted need) {
         double way = levelled(offer, need);
-        return Optional.ofNullable(machines.get(need.hull)).map(m -> (m.fillTime() + m.dumpTime() + 2 * way / m.speed()) / m.load()
-                / SECONDS).orElse(way / 1000);
+        return Optional.ofNullable(machines.get(need.hull)).map(m -> (m.fillTime() + m.dumpTime()
+                + 2 * way / m.speed()) / m.load() / SECONDS).orElse(way / 1000);
     }
 
     /**
