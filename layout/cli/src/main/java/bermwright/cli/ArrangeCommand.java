@@ -75,7 +75,8 @@ final class ArrangeCommand implements Callable<Integer> {
         SiteGround ground = SiteGround.read(plan, planFile, console.progress().part(0, 0.02));
         ArrangeSite arrange = new ArrangeSite(Assessments.standard(), ground, planFile.toString());
         ArrangementSearch.Found found = arrange.run(plan,
-                new ArrangeSite.Request(new LinkedHashSet<>(only), seed, size), new Until(console), console.progress().part(0.02, 1));
+                new ArrangeSite.Request(new LinkedHashSet<>(only), seed, size), new Until(console),
+                console.progress().part(0.02, 1));
         if (!found.arrangements().isEmpty()) {
             write(found);
         }
