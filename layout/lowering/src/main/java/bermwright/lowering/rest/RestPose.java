@@ -82,6 +82,17 @@ public record RestPose(List<Double> contacts, List<Double> heights, double pitch
     }
 
     /**
+     * The same with its contacts counted from a place ahead of the cylinder.
+     *
+     * @param by how far the cylinder begins behind that place (m)
+     * @return the pose
+     */
+    public RestPose beginning(double by) {
+        return by == 0 ? this : new RestPose(contacts.stream().map(c -> c + by).toList(), heights, pitch, rockMargin,
+                baseGap, greatestGap, crossSlope, sinkage, rollsSurely, staysSurely);
+    }
+
+    /**
      * Whether the hull stays where it is laid, before it is chocked.
      *
      * @return the answer

@@ -6,7 +6,6 @@ import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
 import bermwright.finding.LoweringRule;
 import bermwright.foundation.ModelNote;
-import bermwright.lowering.rest.LyingCylinder;
 import bermwright.lowering.rest.RestPose;
 import bermwright.lowering.review.Review;
 import bermwright.lowering.review.Reviews;
@@ -210,10 +209,7 @@ public final class LaydownOfHull {
     }
 
     private void resting() {
-        LyingCylinder cylinder = new LyingCylinder(plane.orElseThrow().pivot(), hull.layDownAzimuth(), hull.length(),
-                hull.radius(), new LyingCylinder.Load(hull.mass() * plan.ground().gravity(),
-                hull.centreOfMassFromBase()), Math.max(0, hull.pivotAhead() - hull.radius()));
-        rest = RestPose.of(cylinder, ground);
+        rest = LyingPose.rest(hull, ground, plan.ground().gravity());
         if (hull.seat().kind() == bermwright.site.plan.Seat.Kind.GROUND) {
             rest.ifPresent(r -> LandingFindings.rest(r, hull.length()).forEach(this::find));
         }

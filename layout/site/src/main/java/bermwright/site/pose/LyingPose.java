@@ -5,6 +5,7 @@ import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.foundation.Vec3;
+import bermwright.lowering.rest.RestPose;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Pivot;
 import bermwright.site.plan.Seat;
@@ -39,6 +40,19 @@ public record LyingPose(Vec3 axisStart, Vec3 axisEnd, FittedPlane bed, double sl
     }
 
     /**
+     * How a hull comes to rest on the ground: its contacts, and whether it rocks or rolls.
+     *
+     * @param hull    the hull
+     * @param ground  the ground as it is when it comes to lie
+     * @param gravity gravity (m/s2), positive
+     * @return the rest, from which the pose has its pitch; empty where the ground is not known or its centre of mass
+     *     is not over it
+     */
+    public static Optional<RestPose> rest(Hull hull, ElevationGrid ground, double gravity) {
+        return RestOfHull.of(hull, lyingBase(hull, ground.metreScale()), ground, gravity);
+    }
+
+    /**
      * The rectangle a lying hull covers seen from above, on level ground.
      *
      * @param hull       the hull
@@ -66,18 +80,17 @@ public record LyingPose(Vec3 axisStart, Vec3 axisEnd, FittedPlane bed, double sl
         Point base = lyingBase(hull, ground.metreScale());
         Vec3 foot = base.at(plane.height(base));
         boolean onPivot = standsOnPivot(hull);
-        double lies = onPivot ? fall : RestOfHull.pitch(hull, base, ground).orElse(fall);
+        // Weight only tells how far it sinks, which the pose leaves out.
+        double lies = RestOfHull.of(hull, base, ground, 1).map(RestPose::pitch).orElse(fall);
         Vec3 along = new Vec3(way.east() * Math.cos(lies), way.north() * Math.cos(lies), -Math.sin(lies));
         Vec3 normal = lies == fall ? plane.normal() : normal(way, lies, across);
         double baseRadius = onPivot ? Math.max(hull.radius(), hull.pivotAhead()) : hull.radius();
         Vec3 start = foot.plus(normal.times(baseRadius));
-        Vec3 end = foot.plus(along.times(hull.length())).plus(normal.times(hull.radius()));
-        Vec3 axis = end.minus(start).direction();
-        double inGround = RestOfHull.deepest(hull, new RestOfHull.Lying(start, axis, normal), ground);
-        // On legs it only comes up out of the ground; else it comes down on it as well.
-        double rise = onPivot ? Math.max(0, inGround) : inGround;
+        double inGround = RestOfHull.deepest(hull, new RestOfHull.Lying(start, along, normal), ground);
+        // On legs or shoes it stands on the ground under them at the least.
+        double rise = onPivot ? Math.max(ground.height(base) - foot.z(), inGround) : inGround;
         Vec3 lying = start.plus(new Vec3(0, 0, rise)).plus(normal.times(lift));
-        return new LyingPose(lying, lying.plus(axis.times(hull.length())), plane, fall, across);
+        return new LyingPose(lying, lying.plus(along.times(hull.length())), plane, fall, across);
     }
 
     /** Upwards from a plane that falls along an azimuth and to its left. */

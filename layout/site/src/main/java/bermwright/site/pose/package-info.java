@@ -2,7 +2,7 @@
 /**
  * Where a hull's axis lies once it is down, on the ground as it then is.
  *
- * <p>The pose is the one the plan intends: on the plane that fits the ground under the lying hull, lifted by a cradle,
- * lowered by a bed. What the real ground makes of it (contacts, rocking, rolling away) is lowering's rest pose.
+ * <p>It lies where lowering's rest pose says, its base on legs or shoes where it turned over them, nowhere inside the
+ * ground; then it is lifted by a cradle or lowered into a bed as the plan intends.
  */
 package bermwright.site.pose;
