@@ -256,8 +256,12 @@ final class SurfaceDistance {
     }
 
     private boolean isOut(Vec3 point, Vec3 direction, double at) {
-        return faces.stream().anyMatch(f -> f.ahead(point.x() + at * direction.x(),
-                point.y() + at * direction.y()) > 0);
+        for (int i = 0; i < faces.size(); i++) {
+            if (faces.get(i).ahead(point.x() + at * direction.x(), point.y() + at * direction.y()) > 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private double bisect(Vec3 point, Vec3 direction, double from, double to) {

@@ -47,7 +47,7 @@ public final class FootWays {
                 }
             }
         }
-        ways = starts.isEmpty() ? Optional.empty() : Optional.of(HaulWays.from(ground, starts));
+        ways = starts.isEmpty() ? Optional.empty() : Optional.of(HaulWays.lazily(ground, starts));
     }
 
     /**
@@ -102,7 +102,7 @@ public final class FootWays {
         // Of the lattice points about as near, the one on the way, so that nobody walks back first.
         double near = ground.place(nearest).distance(start) + 1.5 * ground.trueStep() / surface.metreScale();
         return ground.openWithin(start, near).stream()
-                .min(Comparator.comparingDouble(at -> ways.get().costTo(at) + ground.distance(at, start)))
+                .min(Comparator.comparingDouble(at -> ways.get().reach(at).costTo(at) + ground.distance(at, start)))
                 .flatMap(at -> way(at, start));
     }
 
@@ -117,7 +117,7 @@ public final class FootWays {
     }
 
     private Optional<Way> way(int at, Point start) {
-        if (at < 0 || ways.isEmpty() || !ways.get().isReached(at)) {
+        if (at < 0 || ways.isEmpty() || !ways.get().reach(at).isReached(at)) {
             return Optional.empty();
         }
         PulledWay pulled = PulledWay.of(ground, ways.get(), ways.get().wayTo(at));

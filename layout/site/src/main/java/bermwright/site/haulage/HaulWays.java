@@ -28,10 +28,16 @@ final class HaulWays {
     private final double[] cost;
     private final int[] before;
     private final int start;
+    private final boolean[] done;
+    private final double[] lengths;
+    private final CostHeap heap;
 
     private HaulWays(HaulGround ground, int start) {
         this.ground = ground;
         this.start = start;
+        this.done = new boolean[ground.rows() * ground.columns()];
+        this.lengths = Arrays.stream(STEPS).mapToDouble(s -> Math.hypot(s[0], s[1]) * ground.trueStep()).toArray();
+        this.heap = new CostHeap(done.length / 4 + 16);
         this.cost = new double[ground.rows() * ground.columns()];
         this.before = new int[cost.length];
         Arrays.fill(cost, Double.POSITIVE_INFINITY);
@@ -49,23 +55,37 @@ final class HaulWays {
      * @param starts lattice points, at least one, and what each costs to begin with (m of level way)
      */
     static HaulWays from(HaulGround ground, Map<Integer, Double> starts) {
-        HaulWays ways = new HaulWays(ground, starts.keySet().iterator().next());
-        CostHeap heap = new CostHeap(ways.cost.length / 4 + 16);
-        starts.forEach((start, cost) -> {
-            if (!ground.isClosed(start)) {
-                ways.cost[start] = cost;
-                heap.add(cost, start);
-            }
-        });
-        ways.spread(heap);
+        HaulWays ways = lazily(ground, starts);
+        ways.spread(-1);
         return ways;
     }
 
-    private void spread(CostHeap heap) {
-        boolean[] done = new boolean[cost.length];
+    /**
+     * The same, found no farther than is asked for by {@link #reach}; for one thread.
+     *
+     * @param ground the ground
+     * @param starts lattice points, at least one, and what each costs to begin with (m of level way)
+     */
+    static HaulWays lazily(HaulGround ground, Map<Integer, Double> starts) {
+        HaulWays ways = new HaulWays(ground, starts.keySet().iterator().next());
+        starts.forEach((start, cost) -> {
+            if (!ground.isClosed(start)) {
+                ways.cost[start] = cost;
+                ways.heap.add(cost, start);
+            }
+        });
+        return ways;
+    }
+
+    /** Finds the cheapest way to a place, and to all cheaper ones. */
+    HaulWays reach(int to) {
+        spread(to);
+        return this;
+    }
+
+    private void spread(int target) {
         int columns = ground.columns();
-        double[] lengths = Arrays.stream(STEPS).mapToDouble(s -> Math.hypot(s[0], s[1]) * ground.trueStep()).toArray();
-        while (!heap.isEmpty()) {
+        while (!heap.isEmpty() && (target < 0 || !done[target])) {
             int at = heap.takeNode();
             if (done[at]) {
                 continue;

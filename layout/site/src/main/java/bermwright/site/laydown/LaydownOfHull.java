@@ -234,6 +234,7 @@ public final class LaydownOfHull {
     }
 
     private void find(Finding finding) {
-        findings.add(finding.about(hull.id()).at(hull.baseCentre()));
+        Finding about = finding.about(hull.id());
+        findings.add(about.at(plane.map(p -> new FaultPlaces(hull, p).of(about)).orElse(hull.baseCentre())));
     }
 }
