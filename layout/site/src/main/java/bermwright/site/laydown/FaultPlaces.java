@@ -14,8 +14,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Where in plan the fault of a finding on lowering is: at the foot, anchor, winch or pivot it is about; of several alike
- * at the rightmost; at the standing base where it is about the hull as a whole.
+ * Where in plan the fault of a finding on lowering is: at the foot, anchor, winch or pivot it is about; of several
+ * alike at the rightmost; at the standing base where it is about the hull as a whole.
  */
 final class FaultPlaces {
     private enum Site {
