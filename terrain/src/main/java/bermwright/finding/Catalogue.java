@@ -29,7 +29,7 @@ public final class Catalogue {
      * @param id the name, such as {@code hull-spacing}
      * @return the rule; empty where there is none
      */
-    public static Optional<Rule> rule(String id) {
+    static Optional<Rule> rule(String id) {
         return ALL.stream().filter(r -> r.id().equals(id)).findFirst();
     }
 }

@@ -54,15 +54,6 @@ public final class BulkDensity {
     }
 
     /**
-     * The points it runs through.
-     *
-     * @return depths and densities, deeper and deeper
-     */
-    public List<At> points() {
-        return points;
-    }
-
-    /**
      * Whether the density is the same everywhere.
      *
      * @return true for a single point

@@ -15,7 +15,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,6 +45,7 @@ class ArchitectureTest {
                 Arguments.of(House.FRONT_ENDS_ASK_AND_DO_NOT_COMPUTE, List.of("bermwright.cli.planted")),
                 Arguments.of(House.ARROWS, List.of("bermwright.terrain.planted")),
                 Arguments.of(House.ARROWS, List.of("bermwright.shielding.planted")),
+                Arguments.of(House.WHAT_ONLY_TESTS_CALL_IS_NOT_MAIN_CODE, List.of("bermwright.report.planted")),
                 Arguments.of(House.NO_RINGS_OF_PACKAGES, List.of("bermwright.site.planted.ring")));
     }
 
@@ -58,6 +61,15 @@ class ArchitectureTest {
         JavaClasses all = new ClassFileImporter().importPackages(planted.toArray(String[]::new));
         assertFalse(all.isEmpty());
         assertTrue(rule.evaluate(all).hasViolation(), "nothing caught in " + planted);
+    }
+
+    /** What main code calls meanwhile, or what is gone, leaves the list. */
+    @Test
+    void whatTestsAloneCallIsListedAndNothingElse() {
+        Set<String> uncalled = HOUSE.stream().flatMap(c -> c.getMethods().stream()).filter(House::isUncalled)
+                .map(House::name).collect(Collectors.toSet());
+        assertEquals(List.of(), House.CALLED_BY_TESTS.keySet().stream().filter(m -> !uncalled.contains(m)).sorted()
+                .toList());
     }
 
     @Test

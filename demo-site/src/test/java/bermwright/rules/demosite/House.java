@@ -4,6 +4,7 @@ package bermwright.rules.demosite;
 import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -12,8 +13,19 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaConstructor;
+import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The rules of the house: which room may lean on what. */
 final class House {
@@ -78,6 +90,51 @@ final class House {
     }
 
     /** Calls of a constructor or a static method: what is needed to set a room to work; its values may be asked. */
+    /** Members that only tests call, each with the reason; the list may get shorter, and a test holds that it does. */
+    static final Map<String, String> CALLED_BY_TESTS = listed();
+
+    static final ArchRule WHAT_ONLY_TESTS_CALL_IS_NOT_MAIN_CODE = methods().that().arePublic()
+            .should(new ArchCondition<>("be called by main code") {
+                @Override
+                public void check(JavaMethod method, ConditionEvents events) {
+                    if (isUncalled(method) && !CALLED_BY_TESTS.containsKey(name(method))) {
+                        events.add(SimpleConditionEvent.violated(method, name(method)));
+                    }
+                }
+            }).because("code that only tests call proves nothing about what runs");
+
+    static boolean isUncalled(JavaMethod method) {
+        return method.getModifiers().contains(JavaModifier.PUBLIC) && method.getAccessesToSelf().isEmpty()
+                && method.getReferencesToSelf().isEmpty() && !isGiven(method);
+    }
+
+    private static Map<String, String> listed() {
+        try (InputStream list = House.class.getResourceAsStream("/rules/called-by-tests.csv")) {
+            return new String(list.readAllBytes(), StandardCharsets.UTF_8).lines().filter(l -> !l.startsWith("#"))
+                    .collect(Collectors.toMap(l -> l.substring(0, l.indexOf(',')), l -> l.substring(l.indexOf(',') + 1)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    static String name(JavaMethod method) {
+        return method.getOwner().getName() + "." + method.getName();
+    }
+
+    /** Whether a method is there because of its class: of an enum, a component of a record, or of a wider type. */
+    private static boolean isGiven(JavaMethod method) {
+        JavaClass owner = method.getOwner();
+        boolean ofEnum = owner.isEnum() && (method.getName().equals("values") || method.getName().equals("valueOf"));
+        boolean component = owner.isRecord() && method.getRawParameterTypes().isEmpty()
+                && owner.getFields().stream().anyMatch(f -> f.getName().equals(method.getName()));
+        Stream<JavaClass> wider = Stream.concat(owner.getAllRawSuperclasses().stream(),
+                owner.getAllRawInterfaces().stream());
+        return ofEnum || component || method.getModifiers().contains(JavaModifier.SYNTHETIC)
+                || method.getModifiers().contains(JavaModifier.BRIDGE) || wider.anyMatch(w -> w.getMethods().stream()
+                .anyMatch(m -> m.getName().equals(method.getName())
+                        && m.getRawParameterTypes().size() == method.getRawParameterTypes().size()));
+    }
+
     private static DescribedPredicate<JavaCall<?>> made(DescribedPredicate<? super JavaClass> owner) {
         return DescribedPredicate.describe("it sets to work classes that " + owner.getDescription(),
                 call -> owner.test(call.getTarget().getOwner()) && call.getTarget().resolveMember()

@@ -175,7 +175,7 @@ public final class DepthMap {
      * @param j column (1)
      * @return depth (m), 0 on bare skin, not a number where that way never comes out
      */
-    public double radialDepth(int i, int j) {
+    double radialDepth(int i, int j) {
         return radialDepth[i * around + j];
     }
 
@@ -230,7 +230,7 @@ public final class DepthMap {
      *
      * @return the place; its depth is not a number where nothing is to be covered
      */
-    public Place least() {
+    Place least() {
         return thinnest(Double.POSITIVE_INFINITY);
     }
 

@@ -61,7 +61,7 @@ public record Particles(double fastNeutrons, double slowNeutrons, double protons
      *
      * @return share (1), 0 to 1; 0 where there is no dose
      */
-    public double neutronShare() {
+    double neutronShare() {
         return total() > 0 ? (fastNeutrons + slowNeutrons) / total() : 0;
     }
 }

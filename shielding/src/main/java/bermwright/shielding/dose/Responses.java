@@ -57,15 +57,6 @@ public final class Responses {
     }
 
     /**
-     * Directory in which built responses are kept.
-     *
-     * @return the directory, which may not exist yet
-     */
-    public Path cacheDirectory() {
-        return cacheDirectory;
-    }
-
-    /**
      * Response to galactic cosmic rays, a day's dose.
      *
      * @param shield      soil and skin
@@ -88,18 +79,6 @@ public final class Responses {
      */
     public Response cosmic(Shield shield, Sun sun, Progress progress) {
         return transport(shield).cosmic(sun, progress);
-    }
-
-    /**
-     * The provisional response that stood in before there was a transport calculation; kept for comparison only.
-     *
-     * @param shield      soil and skin; the soil does not matter to it
-     * @param modulationW solar modulation W (1), 10 or 100
-     * @return the response, marked provisional
-     * @throws IllegalArgumentException if the modulation is another one
-     */
-    public static Response provisionalCosmic(Shield shield, double modulationW) {
-        return ProvisionalCosmic.response(modulationW, skinEquivalence(shield));
     }
 
     /**
@@ -162,22 +141,6 @@ public final class Responses {
      */
     public Response eventOrgan(Shield shield, EventSpectrum spectrum, OrganDose.Organ organ, Progress progress) {
         return transport(shield).eventOrgan(spectrum, organ, progress);
-    }
-
-    /**
-     * Doses of organs by cosmic rays in the room behind soil and skin, as under a dome on the ground.
-     *
-     * @param shield       soil and skin
-     * @param modulationW  solar modulation W (1), -20 to 200
-     * @param arealDensity soil along the ray plus the skin as soil (kg/m2), 0 to 15 000
-     * @param progress     told how far the work has come
-     * @return a day's doses by organ, skin first; the ground's return is left out
-     * @throws IllegalArgumentException if an argument is outside its range
-     */
-    public Map<OrganDose.Organ, OrganDose> cosmicOrgans(Shield shield, double modulationW, double arealDensity,
-            Progress progress) {
-        return transport(shield).organs(new TransportResponse.Source.Cosmic(new CosmicSpectrum(modulationW)),
-                arealDensity, progress);
     }
 
     /**

@@ -111,7 +111,7 @@ public final class SkyView {
      *
      * @return the station
      */
-    public Vec3 station() {
+    Vec3 station() {
         return station;
     }
 
@@ -138,7 +138,7 @@ public final class SkyView {
      *
      * @return false where the greatest number of directions was spent before
      */
-    public boolean isSettled() {
+    boolean isSettled() {
         return openShare <= tolerance;
     }
 

@@ -102,7 +102,7 @@ public final class SkyRays {
      *
      * @return the number (1)
      */
-    public int count() {
+    int count() {
         return count;
     }
 
@@ -159,7 +159,7 @@ public final class SkyRays {
      * @param ray number of the ray (1), 0 for the lowest
      * @return areal density (kg/m2), zero where the ray leaves soil once or never
      */
-    public double beyond(int ray) {
+    double beyond(int ray) {
         return beyond[ray];
     }
 

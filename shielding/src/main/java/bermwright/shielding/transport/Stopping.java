@@ -114,25 +114,6 @@ public final class Stopping {
     }
 
     /**
-     * Range of an ion, slowing down continuously.
-     *
-     * @param charge     nuclear charge Z (1), 1 to 28
-     * @param massNumber mass number A (1), positive
-     * @param energyMeV  kinetic energy per nucleon (MeV), 0.01 to 1e5
-     * @return range (g/cm2), positive
-     */
-    public double ionRangeGCm2(int charge, double massNumber, double energyMeV) {
-        int points = Math.max(8, (int) (POINTS_IN_DECADE * Math.log10(energyMeV / LEAST_MEV)));
-        double step = Math.log(energyMeV / LEAST_MEV) / points;
-        double sum = massNumber * 2 * LEAST_MEV / ionMeVPerGCm2(charge, LEAST_MEV);
-        for (int i = 0; i < points; i++) {
-            double middle = LEAST_MEV * Math.exp((i + 0.5) * step);
-            sum += massNumber * middle * step / ionMeVPerGCm2(charge, middle);
-        }
-        return sum;
-    }
-
-    /**
      * Charge of an ion that has picked up electrons, beside the same for a proton.
      *
      * @param charge    nuclear charge Z (1), 1 to 28

@@ -34,14 +34,4 @@ public record GradePlane(Point centre, double height, Gradient gradient, double 
         return height + metreScale
                 * (gradient.east() * (east - centre.east()) + gradient.north() * (north - centre.north()));
     }
-
-    /**
-     * This plane raised.
-     *
-     * @param rise by how much (m), negative to lower it
-     * @return the raised plane
-     */
-    public GradePlane raised(double rise) {
-        return new GradePlane(centre, height + rise, gradient, metreScale);
-    }
 }

@@ -382,7 +382,7 @@ public final class ElevationGrid implements HeightSource {
      * @param to   the other end, at another place in plan
      * @return true where the line nowhere dips below the ground; false where some ground under it is not known
      */
-    public boolean hasLineOfSight(Vec3 from, Vec3 to) {
+    boolean hasLineOfSight(Vec3 from, Vec3 to) {
         return clearance(from, to) >= 0;
     }
 
@@ -404,7 +404,7 @@ public final class ElevationGrid implements HeightSource {
      * @param above     the allowance (m)
      * @return the spots, highest first; one for each sample, which lie a cell apart or closer
      */
-    public List<FittedPlane.Spot> highSpots(Ring footprint, FittedPlane plane, double above) {
+    List<FittedPlane.Spot> highSpots(Ring footprint, FittedPlane plane, double above) {
         return PlaneFit.highSpots(this, footprint, plane, above);
     }
 

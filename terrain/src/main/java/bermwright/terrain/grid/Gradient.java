@@ -60,7 +60,7 @@ public record Gradient(double east, double north) {
      *
      * @return true where both parts are numbers
      */
-    public boolean isKnown() {
+    boolean isKnown() {
         return !Double.isNaN(east) && !Double.isNaN(north);
     }
 }

@@ -61,7 +61,7 @@ public record GroundFile(Path file, String format, ElevationGrid grid, Optional<
      * @return the file about that place
      * @throws InputException if the scales along east and north do not agree there
      */
-    public GroundFile about(Point place) {
+    GroundFile about(Point place) {
         if (referenceSystem.isEmpty()) {
             return this;
         }

@@ -69,7 +69,7 @@ public final class ReferenceSystem {
      *
      * @return IAU_2015:30130
      */
-    public static ReferenceSystem lunarNorthPolar() {
+    static ReferenceSystem lunarNorthPolar() {
         return KnownSystems.byNumber(30130).orElseThrow();
     }
 
@@ -78,7 +78,7 @@ public final class ReferenceSystem {
      *
      * @return IAU_2015:30110
      */
-    public static ReferenceSystem lunarEquirectangular() {
+    static ReferenceSystem lunarEquirectangular() {
         return KnownSystems.byNumber(30110).orElseThrow();
     }
 
@@ -151,7 +151,7 @@ public final class ReferenceSystem {
      * @return the place in projected metres
      * @throws IllegalArgumentException if the projection does not reach there
      */
-    public Point projected(GeographicPlace place) {
+    Point projected(GeographicPlace place) {
         double[] values = {place.latitudeDeg(), place.longitudeDeg()};
         try {
             transform(TO_MAP).transform(values, 0, values, 0, 1);

@@ -117,7 +117,7 @@ public final class FootprintSurface implements Surface {
      *
      * @return the rectangle
      */
-    public Rectangle rectangle() {
+    Rectangle rectangle() {
         return rectangle;
     }
 

@@ -75,7 +75,7 @@ public final class SlopeBands {
      *
      * @return the limits (rad), rising
      */
-    public double[] limits() {
+    double[] limits() {
         return limits.clone();
     }
 
@@ -85,7 +85,7 @@ public final class SlopeBands {
      * @return share of the known ground (1) in each band, one more than there are limits; {@code NaN} where none is
      *     known
      */
-    public double[] shares() {
+    double[] shares() {
         double[] shares = new double[limits.length + 1];
         long known = 0;
         for (byte band : bands) {

@@ -163,18 +163,4 @@ public final class ReliefData {
     public double slopeDeg(int level, int x, int y) {
         return (slopes[level][y * widths[level] + x] & 255) * SLOPE_STEP_DEG;
     }
-
-    /**
-     * The height of the ground at a node of a level.
-     *
-     * @param level the level (1), from 0
-     * @param x     column (1), from the westernmost
-     * @param y     row (1), from the northernmost
-     * @return height (m), {@code NaN} where it is missing
-     */
-    public double elevation(int level, int x, int y) {
-        int column = Math.min(grid.frame().columns() - 1, x << level);
-        int row = Math.max(0, grid.frame().rows() - 1 - (y << level));
-        return grid.nodeHeight(row, column);
-    }
 }

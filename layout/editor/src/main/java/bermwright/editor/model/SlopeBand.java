@@ -43,15 +43,6 @@ public enum SlopeBand {
     }
 
     /**
-     * Where the band begins.
-     *
-     * @return slope in degrees
-     */
-    public double fromDeg() {
-        return fromDeg;
-    }
-
-    /**
      * The band's colour.
      *
      * @return red, green and blue in one number (1)
@@ -76,15 +67,5 @@ public enum SlopeBand {
             case 5 -> (x + y) % 4 == 0 || Math.floorMod(x - y, 4) == 0;
             default -> false;
         };
-    }
-
-    /**
-     * What people call the band.
-     *
-     * @return its range in degrees
-     */
-    public String words() {
-        return this == LEVEL ? "below 5\u00b0" : this == RUNNING ? "30\u00b0 and more"
-                : "%.0f\u00b0 to %.0f\u00b0".formatted(fromDeg, values()[ordinal() + 1].fromDeg);
     }
 }

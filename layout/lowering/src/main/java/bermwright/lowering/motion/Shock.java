@@ -88,19 +88,6 @@ public final class Shock {
         return new Stop(speed, extra, 1 + extra / held.stillTension(tilt), 2 * Math.PI * Math.sqrt(mass / spring));
     }
 
-    /**
-     * Tension on top of the still one while the tilting rate changes evenly, I w / (t a).
-     *
-     * @param held the body and its lines
-     * @param tilt tilt (rad)
-     * @param rate change of tilting rate (rad/s)
-     * @param time time it takes (s), positive
-     * @return the tension (N)
-     */
-    public static double changingRate(HeldBody held, double tilt, double rate, double time) {
-        return held.tipping().inertiaAboutPivot() * rate / (Require.positive("time", time, "s") * held.lever(tilt));
-    }
-
     private static double root(UnivariateFunction f, double from, double to) {
         return new BrentSolver(1e-14, 1e-13).solve(TRIES, f, from, to);
     }

@@ -150,13 +150,4 @@ public record GearPoints(Reeving reeving, List<PolePoints> poles, List<Vec3> win
     public List<StayPoints> staysOf(int pole) {
         return stays.stream().filter(s -> s.pole() == pole).toList();
     }
-
-    /**
-     * The outermost pole on the left.
-     *
-     * @return the pole; absent without poles
-     */
-    public Optional<PolePoints> outermost() {
-        return poles.isEmpty() ? Optional.empty() : Optional.of(poles.get(poles.size() - 1));
-    }
 }

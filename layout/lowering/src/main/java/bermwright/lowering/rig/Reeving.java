@@ -81,16 +81,6 @@ public record Reeving(int lines, int poles, double lugHalf, double poleHalf, dou
     }
 
     /**
-     * How far the place that a line leads to from its lug stands to the left: its pole's head, or its winch.
-     *
-     * @param line number of the line
-     * @return the distance (m), negative to the right
-     */
-    public double leadLeft(int line) {
-        return poles == 0 ? lugLeft(line) : poleLeft(poleOf(line));
-    }
-
-    /**
      * How far the winch of a line stands to the left.
      *
      * @param line number of the line

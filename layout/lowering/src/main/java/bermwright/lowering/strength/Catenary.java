@@ -59,20 +59,6 @@ public final class Catenary {
     }
 
     /**
-     * How much longer a sagging line is than its chord, w2 l2 c / (24 T2), parabola.
-     *
-     * @param weight  weight per length w (N/m), zero or more
-     * @param span    level span l (m), zero or more
-     * @param chord   chord c (m), positive
-     * @param tension tension T (N), positive
-     * @return the extra length (m)
-     */
-    public static double extraLength(double weight, double span, double chord, double tension) {
-        double ratio = weight * span / Require.positive("tension", tension, "N");
-        return ratio * ratio * chord / 24;
-    }
-
-    /**
      * The share of its stiffness that a sagging line keeps, 1 / (1 + (w l)2 EA / (12 T3)).
      *
      * @param weight    weight per length w (N/m), zero or more

@@ -151,7 +151,7 @@ public final class Html {
      * @param links id and words of each
      * @return this
      */
-    public Html links(List<Link> links) {
+    Html links(List<Link> links) {
         body.append("<nav>");
         links.forEach(link -> body.append("<a href=\"#").append(Svg.escaped(link.id)).append("\">")
                 .append(Svg.escaped(link.words)).append("</a> "));

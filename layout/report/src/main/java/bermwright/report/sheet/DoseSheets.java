@@ -94,11 +94,6 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
         }, new Azimuth(seen.worst().azimuth()), Math.asin(seen.worst().sine()), seen.leastArealDensity() / 10);
     }
 
-    /** Dose of people who share their time as planned; empty where no station has a dose. */
-    public Optional<CrewDose> crew() {
-        return dose.crew(exposure);
-    }
-
     /** The crew's dose by where and from what it is got. */
     public Table crewTable() {
         return AnswerSheets.table("dose-crew", "Dose of the crew, sharing its time as planned, " + stay() + mark(),

@@ -26,11 +26,6 @@ public final class Words {
         return value.isPresent() ? fixed(value.getAsDouble(), decimals) : "";
     }
 
-    /** A force for tables (kN) from SI (N). */
-    public static String kilonewtons(double force) {
-        return fixed(force / KILO, 2);
-    }
-
     /** An angle for tables (degrees) from SI (rad). */
     public static String degrees(double angle) {
         return fixed(Math.toDegrees(angle), 2);
@@ -39,11 +34,6 @@ public final class Words {
     /** A dose for tables (mSv) from SI (Sv). */
     public static String millisieverts(double dose) {
         return fixed(dose * KILO, 2);
-    }
-
-    /** An areal density for tables (g/cm2) from SI (kg/m2). */
-    public static String gramsOnCentimetre(double arealDensity) {
-        return fixed(arealDensity / 10, 1);
     }
 
     /** A mass for tables (t) from SI (kg). */

@@ -61,7 +61,7 @@ public record Assessment(Plan plan, String planName, String version, SiteGround 
      *
      * @return true where a finding has the level refuse
      */
-    public boolean isRefused() {
+    boolean isRefused() {
         return findings.stream().anyMatch(f -> f.level() == Finding.Level.REFUSE);
     }
 

@@ -66,15 +66,6 @@ public final class DugGround {
     }
 
     /**
-     * The strips to its greatest depth, from the top.
-     *
-     * @return the strips, with their bank volumes before the yield
-     */
-    public List<BorrowPit.Strip> strips() {
-        return pit.strips();
-    }
-
-    /**
      * The ground with this pit dug; made when asked.
      *
      * @param ground the ground before, on the grid that the earthworks were planned on

@@ -15,7 +15,7 @@ import java.util.Optional;
 /**
  * A hull's lowering gear in space, in site coordinates: x east, y north, z up, all in the plan's reference system.
  *
- * <p>Heads, feet, winches and anchors come from {@link #parts(double)} at any tilt, in which only lugs move; the body's
+ * <p>Heads, feet, winches and anchors are taken at any tilt, in which only lugs move; the body's
  * own points from {@link #body(double, double, double, double)}. Each part stands on its own ground; where the grid has
  * none, on the fitted plane carried on. Lines are straight: their sag comes on top. Statics reckons with the mean
  * height of what stands alike on both sides of the lay-down plane, see {@code GearPoints}.
@@ -53,19 +53,6 @@ public record GearInSpace(Hull hull, TippingBody tipping, LayPlane plane, GearPl
     }
 
     /**
-     * The gear of a hull.
-     *
-     * @param hull    the hull
-     * @param tipping the body on its pivot and ground
-     * @param plane   the plane it is laid down in
-     * @param ground  the ground as it is then
-     * @return its gear in space
-     */
-    public static GearInSpace of(Hull hull, TippingBody tipping, LayPlane plane, ElevationGrid ground) {
-        return new GearInSpace(hull, tipping, plane, GearPlaces.of(hull), ground);
-    }
-
-    /**
      * A point of the body.
      *
      * @param along   distance from the base plane along the axis (m)
@@ -100,31 +87,6 @@ public record GearInSpace(Hull hull, TippingBody tipping, LayPlane plane, GearPl
     public Vec3 head(int pole) {
         GearPlaces.PolePlace place = places.poles().get(pole);
         return standing(place.foot(), place.height());
-    }
-
-    /**
-     * Every part of the gear with the hull at a tilt; the pull-over line too, though it hangs slack past balance.
-     *
-     * @param tilt tilt (rad), 0 standing
-     * @return the parts; lines and poles only where the hull is laid down by lines
-     */
-    public List<Part> parts(double tilt) {
-        List<Part> parts = new ArrayList<>();
-        Optional<LoweringGear> gear = hull.lowering();
-        Optional<LoweringGear.Lines> lines = gear.filter(g -> g.means() == LoweringGear.Means.LINES)
-                .flatMap(LoweringGear::lines);
-        if (lines.isPresent()) {
-            lines(lines.get(), tilt, parts);
-            for (int i = 0; i < places.poles().size(); i++) {
-                parts.add(new Part(Kind.POLE, places.poles().get(i).name(), standing(places.poles().get(i).foot(), 0),
-                        head(i)));
-            }
-            places.stays().forEach(s -> parts.add(new Part(Kind.STAY, s.name(), head(s.pole()),
-                    standing(s.anchor(), 0))));
-        }
-        places.pullOver().ifPresent(p -> parts.add(new Part(Kind.PULL_OVER, p.name(),
-                body(p.lugFromBase(), 0, 0, tilt), standing(p.winch(), 0))));
-        return parts;
     }
 
     private void lines(LoweringGear.Lines lines, double tilt, List<Part> parts) {

@@ -71,17 +71,6 @@ public final class PlanKeys {
     }
 
     /**
-     * The key that holds a component of a plan record.
-     *
-     * @param type      the plan record
-     * @param component name of its component
-     * @return the key, empty where no key holds it
-     */
-    public static Optional<Key> holding(Class<? extends Record> type, String component) {
-        return of(type).stream().filter(k -> k.component().equals(component)).findFirst();
-    }
-
-    /**
      * All records the file has objects for.
      *
      * @return the records, the plan itself first

@@ -17,7 +17,7 @@ public record TradePoint(double thickness, double volume, String station, double
      *
      * @return true where it is
      */
-    public boolean isMet() {
+    boolean isMet() {
         return used <= 1;
     }
 }
