@@ -51,6 +51,15 @@ public final class Revolved implements Convex {
     }
 
     /**
+     * Middle of the base plane.
+     *
+     * @return the place
+     */
+    public Vec3 base() {
+        return base;
+    }
+
+    /**
      * A point on the axis.
      *
      * @param s distance from the base plane (m)
@@ -58,6 +67,15 @@ public final class Revolved implements Convex {
      */
     public Vec3 onAxis(double s) {
         return base.plus(axis.times(s));
+    }
+
+    /**
+     * Length of the body along its axis.
+     *
+     * @return length (m)
+     */
+    public double length() {
+        return along[along.length - 1];
     }
 
     @Override
