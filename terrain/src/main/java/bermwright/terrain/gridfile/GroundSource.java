@@ -22,7 +22,7 @@ import java.util.stream.IntStream;
 /**
  * An elevation file that is open: its heights are read block by block as they are asked for, whatever its size.
  *
- * <p>Unpacked blocks are kept up to a budget of bytes for each image of the file; nothing else grows with
+ * <p>Unpacked blocks are kept up to {@link #blockBudget()} bytes for each image of the file; nothing else grows with
  * the file but the list of its blocks. A block is checked when it is read: a damaged one is refused then. Safe to read
  * from many threads.
  */
@@ -56,6 +56,15 @@ public final class GroundSource implements HeightSource, Closeable {
             List<String> cautions) {
     }
 
+    /**
+     * How many bytes of unpacked blocks reading keeps at most, for each image of a file.
+     *
+     * @return the budget (bytes): 256 MiB, or an eighth of the memory Java has where that is less
+     */
+    public static long blockBudget() {
+        return HeightLimits.blockBytes();
+    }
+
     @Override
     public GridFrame frame() {
         return ground.frame();
@@ -86,7 +95,7 @@ public final class GroundSource implements HeightSource, Closeable {
      *
      * @return the overviews, finest first; empty where the file has none
      */
-    List<HeightSource> overviews() {
+    public List<HeightSource> overviews() {
         return List.copyOf(overviews);
     }
 
@@ -115,6 +124,15 @@ public final class GroundSource implements HeightSource, Closeable {
      */
     public Optional<ReferenceSystem> referenceSystem() {
         return system;
+    }
+
+    /**
+     * Where the metre scale and true north were taken.
+     *
+     * @return the place, in projected metres
+     */
+    public Point centre() {
+        return centre;
     }
 
     /**
