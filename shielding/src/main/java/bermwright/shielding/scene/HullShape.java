@@ -62,7 +62,7 @@ public record HullShape(double length, double radius, HullEnd baseEnd, HullEnd f
      *
      * @return the volume (m3)
      */
-    double volume() {
+    public double volume() {
         return Math.PI * radius * radius * (barrelEnd() - barrelStart() + endShare(baseEnd) + endShare(farEnd));
     }
 

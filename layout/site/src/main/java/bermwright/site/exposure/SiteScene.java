@@ -55,6 +55,19 @@ public record SiteScene(double metreScale, List<HullSolid> hulls, List<HullSolid
     }
 
     /**
+     * The same for rays.
+     *
+     * @param plan          the plan
+     * @param placedDensity density of the placed soil (kg/m3), positive
+     * @return what rays of the plan's doses cross
+     */
+    public Scene forRays(Plan plan, double placedDensity) {
+        List<HullSolid> all = new ArrayList<>(hulls);
+        all.addAll(others);
+        return new Scene(SiteDose.soil(plan, natural, finished, placedDensity), all, walls);
+    }
+
+    /**
      * The solid of a hull.
      *
      * @param id the hull
