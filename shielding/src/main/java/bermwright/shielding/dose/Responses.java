@@ -5,7 +5,6 @@ import bermwright.foundation.InputException;
 import bermwright.foundation.Progress;
 import bermwright.shielding.material.Layer;
 import bermwright.shielding.material.Shield;
-import bermwright.shielding.spectrum.CosmicSpectrum;
 import bermwright.shielding.spectrum.EventSpectrum;
 import bermwright.shielding.spectrum.Sun;
 import bermwright.shielding.transport.Stopping;

@@ -6,7 +6,6 @@ import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.body.TippingBody;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Where every part of a rig stands in space, in lay-down coordinates: x along the fitted ground in the lay-down

@@ -11,7 +11,6 @@ import bermwright.report.section.SkyPictures;
 import bermwright.shielding.fold.SkyPicture;
 import bermwright.site.answer.Answers;
 import bermwright.site.answer.DoseAnswers;
-import bermwright.site.exposure.CrewDose;
 import bermwright.site.exposure.JudgedLimit;
 import bermwright.site.exposure.LimitFindings;
 import bermwright.site.exposure.SiteDose;

@@ -8,7 +8,6 @@ import bermwright.terrain.earthworks.BuiltGround;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.FinerPatch;
 import bermwright.terrain.grid.GridFrame;
-import java.util.List;
 
 /** A borrow ground: what it holds, how much of that is dug, and the ground left behind. */
 public final class DugGround {

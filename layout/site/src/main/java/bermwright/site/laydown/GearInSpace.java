@@ -8,9 +8,7 @@ import bermwright.site.gear.Spot;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import bermwright.terrain.grid.ElevationGrid;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A hull's lowering gear in space, in site coordinates: x east, y north, z up, all in the plan's reference system.
