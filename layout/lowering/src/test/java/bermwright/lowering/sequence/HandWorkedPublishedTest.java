@@ -41,7 +41,8 @@ class HandWorkedPublishedTest {
                         ThermalAction.USUAL),
                 new Winch(new PlanePoint(-9, 0), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty()),
                 0, 1, Ends.USUAL, LoweringLines.USUAL_SLACK);
-        Rig rig = new Rig(lines, Optional.of(Poles.plain(headHeight, 9, 0)), List.of(), Optional.empty(), Optional.empty(),
+        Rig rig = new Rig(lines, Optional.of(Poles.plain(headHeight, 9, 0)), List.of(), Optional.empty(),
+                Optional.empty(),
                 DesignFactors.COMMON_PRACTICE);
         return new Statics(new TippingBody(body, new Pivot.Rim(), Ground.level(GRAVITY, 0.4)), rig)
                 .at(Math.PI / 2).orElseThrow();
