@@ -111,7 +111,8 @@ final class House {
     private static Map<String, String> listed() {
         try (InputStream list = House.class.getResourceAsStream("/rules/called-by-tests.csv")) {
             return new String(list.readAllBytes(), StandardCharsets.UTF_8).lines().filter(l -> !l.startsWith("#"))
-                    .collect(Collectors.toMap(l -> l.substring(0, l.indexOf(',')), l -> l.substring(l.indexOf(',') + 1)));
+                    .collect(Collectors.toMap(l -> l.substring(0, l.indexOf(',')), l ->
+                            l.substring(l.indexOf(',') + 1)));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
