@@ -11,6 +11,7 @@ import bermwright.site.assessment.Assessment;
 import bermwright.site.comparison.Comparison;
 import bermwright.site.judgement.Judgements;
 import bermwright.site.planfile.JudgementFiles;
+import bermwright.site.planfile.PlanFiles;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.DirectoryNotEmptyException;
@@ -66,6 +67,7 @@ final class ReportCommand implements Callable<Integer> {
         Set<Reader> asked = asked();
         Judgements judgements = JudgementFiles.of(planFile);
         check();
+        PlanFiles.read(planFile);
         double share = against.isPresent() ? 0.5 : 1;
         Optional<Assessment> earlier = against.map(old -> Assessed.plan(old, console.progress().part(0, 0.4)));
         Assessment assessment = Assessed.plan(planFile, console.progress().part(0.8 * (1 - share), 0.8));
@@ -76,6 +78,8 @@ final class ReportCommand implements Callable<Integer> {
         if (json) {
             ObjectNode answer = CommonJson.of(assessment);
             answer.put("directory", directory.toString()).put("page", page.toString());
+            ObjectNode reports = answer.putObject("reports");
+            asked.forEach(r -> reports.put(r.word(), directory.resolve(r.word() + ".pdf").toString()));
             console.out().println(JsonObjects.text(answer));
         } else {
             CommonText.head(assessment, console.out());
