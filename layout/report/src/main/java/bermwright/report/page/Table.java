@@ -2,6 +2,7 @@
 package bermwright.report.page;
 
 import bermwright.foundation.Require;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -63,26 +64,32 @@ public record Table(String name, String title, List<Column> columns, List<List<S
     }
 
     /**
-     * The table as comma-separated values with a head line, UTF-8.
+     * The table as comma-separated values with a head line, UTF-8, one number a cell.
      *
-     * <p>Words that a spreadsheet would take for a formula get an apostrophe before them.
+     * <p>Words that a spreadsheet would take for a formula get an apostrophe before them. Where a page shows several
+     * numbers in a cell, the file has a column for each.
      *
      * @return the text
      */
     public String csv() {
-        StringBuilder text = new StringBuilder(columns.stream().map(Column::key).collect(Collectors.joining(",")));
+        List<CsvCells> cells = new ArrayList<>();
+        for (int i = 0; i < columns.size(); i++) {
+            int column = i;
+            cells.add(CsvCells.of(columns.get(i).key, columns.get(i).kind == Kind.NUMBER,
+                    rows.stream().map(r -> r.get(column)).toList()));
+        }
+        StringBuilder text = new StringBuilder(cells.stream().flatMap(c -> c.keys().stream())
+                .collect(Collectors.joining(",")));
         text.append("\r\n");
-        for (List<String> row : rows) {
-            for (int i = 0; i < row.size(); i++) {
-                text.append(i == 0 ? "" : ",").append(cell(row.get(i), columns.get(i).kind));
-            }
-            text.append("\r\n");
+        for (int row = 0; row < rows.size(); row++) {
+            int at = row;
+            text.append(cells.stream().flatMap(c -> c.rows().get(at).stream()).map(Table::quoted)
+                    .collect(Collectors.joining(","))).append("\r\n");
         }
         return text.toString();
     }
 
-    private static String cell(String words, Kind kind) {
-        String safe = kind == Kind.WORDS && words.matches("(?s)[=+@\\-\\t\\r].*") ? "'" + words : words;
-        return safe.matches("(?s).*[\",\\r\\n].*") ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
+    private static String quoted(String words) {
+        return words.matches("(?s).*[\",\\r\\n].*") ? '"' + words.replace("\"", "\"\"") + '"' : words;
     }
 }

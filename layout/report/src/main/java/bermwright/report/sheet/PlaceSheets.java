@@ -27,18 +27,20 @@ public record PlaceSheets(Assessment assessment) {
         GroundFile file = assessment.ground().file();
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("elevation file", assessment.plan().ground().elevationFile() + ", " + file.format()));
-        rows.add(List.of("nodes", file.grid().frame().columns() + " × " + file.grid().frame().rows() + ", "
-                + Words.said(file.spacing(), "m") + " apart; " + file.missing() + " without a height"));
-        rows.add(List.of("heights", Words.fixed(file.grid().lowest(), 2) + " to "
-                + Words.fixed(file.grid().highest(), 2) + " m; spread "
-                + Words.said(assessment.plan().ground().elevationSpread(), "m")));
+        rows.add(List.of("columns of nodes", String.valueOf(file.grid().frame().columns())));
+        rows.add(List.of("rows of nodes", String.valueOf(file.grid().frame().rows())));
+        rows.add(List.of("spacing (m)", Words.fixed(file.spacing(), 3)));
+        rows.add(List.of("nodes without a height", String.valueOf(file.missing())));
+        rows.add(List.of("lowest height (m)", Words.fixed(file.grid().lowest(), 2)));
+        rows.add(List.of("greatest height (m)", Words.fixed(file.grid().highest(), 2)));
+        rows.add(List.of("spread of heights, one standard deviation (m)",
+                Words.fixed(assessment.plan().ground().elevationSpread(), 3)));
         Optional<ReferenceSystem> system = file.referenceSystem();
         rows.add(List.of("reference system", system.map(s -> s.name() + s.code().map(c -> ", " + c).orElse(""))
                 .orElse("not stated; coordinates are taken as true metres")));
-        rows.add(List.of("metre scale", Words.fixed(file.grid().metreScale(), 6)
-                + " true metres in a projected metre"));
-        rows.add(List.of("true north", file.scale().trueNorth().map(a -> Words.fixed(a.degrees(), 3)
-                + "° clockwise from grid north").orElse("not known")));
+        rows.add(List.of("true metres in a projected metre", Words.fixed(file.grid().metreScale(), 6)));
+        rows.add(List.of("true north, clockwise from grid north (°)", file.scale().trueNorth().map(a ->
+                Words.fixed(a.degrees(), 3)).orElse("not known")));
         file.cautions().forEach(caution -> rows.add(List.of("caution", caution)));
         return new Table("ground", "The ground", List.of(Column.words("what", "what"), Column.words("value", "value")),
                 rows);

@@ -18,6 +18,16 @@ class TableAndPageTest {
     }
 
     @Test
+    void filesHoldOneNumberACellAlsoWherePagesShowMore() {
+        Table table = new Table("t", "T", List.of(Table.Column.words("model_percent", "model"),
+                Table.Column.words("lift_tops_m", "tops"), Table.Column.words("valid_for", "valid for"),
+                Table.Column.number("factor", "factor")), List.of(
+                List.of("-49 to +99", "0.5 1.0 1.5", "1 to 2 m", "-1"), List.of("0 to 3", "0.5", "-x", "2.5")));
+        assertEquals("model_low_percent,model_high_percent,lift_tops_1_m,lift_tops_2_m,lift_tops_3_m,valid_for,factor"
+                + "\r\n-49,99,0.5,1.0,1.5,1 to 2 m,-1\r\n0,3,0.5,,,'-x,2.5\r\n", table.csv());
+    }
+
+    @Test
     void cellsWithCommasQuotesAndLineBreaksAreQuoted() {
         assertEquals("from,bank_m3\r\n\"a,\"\"b\"\"\nc\",-1.5\r\n", table("a,\"b\"\nc").csv());
     }
