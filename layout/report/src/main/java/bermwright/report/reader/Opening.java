@@ -17,6 +17,7 @@ import bermwright.report.sheet.Words;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.judgement.Judgements;
 import bermwright.site.planfile.PlanNotes;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -106,7 +107,8 @@ public record Opening(Handover handover, Reader reader, Pack pack) {
         }
         handover.review().against().ifPresent(comparison -> {
             ReviewRound round = new ReviewRound(comparison);
-            page().open("part").heading(2, "changes-since", "What changed since " + comparison.before().planName());
+            page().open("part").heading(2, "changes-since", "What changed since "
+                    + Path.of(comparison.before().planName()).getFileName());
             page().paragraph(round.words());
             round.drawing().ifPresent(drawing -> pack.figure(drawing, "Broken grey: as it was. Full: as it is."));
             pack.table(round.keys()).table(round.findings()).table(round.figures()).page().close();
