@@ -15,6 +15,8 @@ import bermwright.report.sheet.Marks;
 import bermwright.report.sheet.ReviewRound;
 import bermwright.report.sheet.Words;
 import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.MachineCrossings;
+import bermwright.site.assessment.WorkCalendar;
 import bermwright.site.judgement.Judgements;
 import bermwright.site.planfile.PlanNotes;
 import java.nio.file.Path;
@@ -170,7 +172,14 @@ public record Opening(Handover handover, Reader reader, Pack pack) {
     /** Models, soil, defaults and how to read the figures. */
     void behind(Predicate<ModelNote> model) {
         page().open("part").heading(2, "behind", "What stands behind the figures");
-        List<ModelNote> models = assessment().models().stream().filter(model).toList();
+        List<ModelNote> all = new ArrayList<>(assessment().models());
+        if (reader != Reader.REVIEWER) {
+            handover.studies().calendar().ifPresent(c -> all.add(WorkCalendar.note()));
+        }
+        if (reader == Reader.EXCAVATION) {
+            all.add(MachineCrossings.note());
+        }
+        List<ModelNote> models = all.stream().filter(model).toList();
         Marks.reasons(models).forEach(reason -> page().note("mark", reason));
         page().paragraph("Each model with the range in which it holds, how far it may be off, and where it is from.");
         page().table(models(models));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.assessment;
 
+import bermwright.foundation.ModelNote;
 import bermwright.site.burial.MachineOverHull;
 import java.util.List;
 
@@ -18,5 +19,14 @@ public final class MachineCrossings {
     public static List<MachineOverHull> of(Assessment assessment) {
         return MachineOverHull.of(assessment.plan(), assessment.hulls().stream().flatMap(h -> h.burial().stream())
                 .toList());
+    }
+
+    /**
+     * What the depths rest on.
+     *
+     * @return the model's note
+     */
+    public static ModelNote note() {
+        return MachineOverHull.note();
     }
 }
