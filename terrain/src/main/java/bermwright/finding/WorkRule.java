@@ -51,7 +51,9 @@ public enum WorkRule implements Rule {
     NO_MACHINE(WARN, WARN, COST, "plan without a machine", "-", "machines of the plan", "Give a machine."),
     NO_WAY_ROUND(REFUSE, REFUSE, COST, "no way for the machine", "-",
             "greatest grade and width of the machine, keep-outs and covers of the plan",
-            "Open a corridor or take a machine that climbs more.");
+            "Open a corridor or take a machine that climbs more."),
+    RAMP_OF_COVER_SOIL(NOTE, NOTE, COST, "soil of a ramp that is meant for its cover", "m3",
+            "borrow grounds of the plan", "Widen or deepen a borrow ground to have soil for ramps too.");
     private final Entry entry;
 
     WorkRule(Level worst, Level mildest, Danger danger, String... words) {

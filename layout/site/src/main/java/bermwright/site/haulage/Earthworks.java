@@ -16,12 +16,14 @@ import bermwright.terrain.earthworks.BenchFit;
 import bermwright.terrain.earthworks.BorrowPit;
 import bermwright.terrain.earthworks.GradedWay;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /**
  * Plans the earthworks: which borrow ground feeds which cover, so that machine hours or energy are least.
@@ -82,9 +84,7 @@ public final class Earthworks {
         progress.report(0, "ways over the ground");
         WayNet net = WayNet.of(input, site, offers, progress.part(0, 0.9));
         progress.check();
-        TransportProblem.Allocation allocation = new TransportProblem(
-                offers.stream().mapToDouble(SoilOffer::mass).toArray(),
-                input.needs().stream().mapToDouble(SoilNeed::mass).toArray(), costs(net)).cheapest();
+        TransportProblem.Allocation allocation = allocated(costs(net));
         List<Haul> hauls = hauls(net, allocation);
         shortages(net, allocation);
         double unmet = 0;
@@ -132,6 +132,47 @@ public final class Earthworks {
             }
         }
         return days;
+    }
+
+    /** The cheapest; where soil is short, covers and fills come first and ramps are made of their covers' own soil. */
+    private TransportProblem.Allocation allocated(double[][] costs) {
+        double[] supply = offers.stream().mapToDouble(SoilOffer::mass).toArray();
+        TransportProblem.Allocation all = new TransportProblem(supply, demand(k -> true), costs).cheapest();
+        if (Arrays.stream(all.shortage()).noneMatch(s -> s > DUST)
+                || input.needs().stream().noneMatch(n -> n.kind() == SoilNeed.Kind.RAMP)) {
+            return all;
+        }
+        TransportProblem.Allocation lasting = new TransportProblem(supply, demand(k -> k != SoilNeed.Kind.RAMP), costs)
+                .cheapest();
+        double[] left = supply.clone();
+        for (int i = 0; i < left.length; i++) {
+            left[i] = Math.max(0, left[i] - Arrays.stream(lasting.amount()[i]).sum());
+        }
+        TransportProblem.Allocation ramps = new TransportProblem(left, demand(k -> k == SoilNeed.Kind.RAMP), costs)
+                .cheapest();
+        double[][] amount = new double[left.length][];
+        for (int i = 0; i < left.length; i++) {
+            amount[i] = lasting.amount()[i].clone();
+            for (int j = 0; j < amount[i].length; j++) {
+                amount[i][j] += ramps.amount()[i][j];
+            }
+        }
+        for (int j = 0; j < input.needs().size(); j++) {
+            if (ramps.shortage()[j] > DUST) {
+                SoilNeed ramp = input.needs().get(j);
+                double volume = ramps.shortage()[j] / ramp.density();
+                findings.add(Finding.of(WorkRule.RAMP_OF_COVER_SOIL, Finding.Level.NOTE, ramp.to(),
+                        Finding.Figures.measured(volume, "m3"), String.format(Locale.ROOT, "Soil is short: %.0f m3 of"
+                        + " the ramp up the cover of %s are made of soil meant for that cover and pushed onto it last;"
+                        + " no machine hours are counted for that.", volume, ramp.to()))
+                        .at(ramp.mainOutline().centre()));
+            }
+        }
+        return new TransportProblem.Allocation(amount, lasting.shortage(), lasting.cost() + ramps.cost());
+    }
+
+    private double[] demand(Predicate<SoilNeed.Kind> counts) {
+        return input.needs().stream().mapToDouble(n -> counts.test(n.kind()) ? n.mass() : 0).toArray();
     }
 
     private double[][] costs(WayNet net) {

@@ -200,6 +200,26 @@ class EarthworksTest {
         assertEquals(result.bank(), cut * 0.9, 1e-3 * cut);
     }
 
+    /** A pit that holds a cover and half the ramp to it: the cover is whole, and nothing but spare soil goes back. */
+    @Test
+    void aRampTakesNoSoilThatItsCoverLacks() {
+        Plan plan = plan(SiteExample.borrow("B", SiteExample.square(300, 100, 60), 0.8));
+        double usable = Earthworks.usable(new EarthworksInput(plan, SiteExample.level(), List.of(), List.of(),
+                EarthworksInput.Objective.MACHINE_HOURS)) * 1800 / 1650;
+        for (double share = 0.7; share <= 1.31; share += 0.1) {
+            SoilNeed cover = need("A", share * usable, 300, 324);
+            Ramp ramp = new Ramp(5, 4, Math.toRadians(14), Math.toRadians(33));
+            EarthworksResult result = of(plan, SiteExample.level(), cover, cover.forRamp(ramp));
+            double short3 = Math.max(0, (share - 1) * usable * 1650 / 1800);
+            assertEquals(short3, result.shortage(), 1e-6 * usable, "share " + share);
+            double carried = result.hauls().stream().filter(h -> h.kind() == SoilNeed.Kind.COVER)
+                    .mapToDouble(Haul::placed).sum();
+            assertEquals(Math.min(1, share) * usable, carried, 1e-6 * usable);
+            boolean borrowed = share * usable + ramp.volume() > usable * (1 + 1e-9);
+            assertEquals(borrowed, has(result, "ramp-of-cover-soil"), "share " + share);
+        }
+    }
+
     @Test
     void nothingIsDugWhereItWouldUndercutAHullOrAnAnchor() {
         BorrowGround near = SiteExample.borrow("B", SiteExample.square(330, 280, 60), 0.8);
