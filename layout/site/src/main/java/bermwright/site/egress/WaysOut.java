@@ -103,13 +103,15 @@ public record WaysOut(Map<String, Integer> hulls, List<WayToShelter> shelters, L
         for (Hull hull : plan.hulls()) {
             int count = search.ways(hull);
             ways.put(hull.id(), count);
+            // A hatch that is not stated is no better than one that leads nowhere.
+            Level none = hull.stations().isEmpty() ? Level.WARN : Level.REFUSE;
             if (hull.cover().isPresent() && hull.hatches().isEmpty()) {
-                findings.add(Finding.of(SiteRule.WAYS_OUT, Level.WARN, hull.id(), Figures.of(0, 2, "1"),
+                findings.add(Finding.of(SiteRule.WAYS_OUT, none, hull.id(), Figures.of(0, 2, "1"),
                         "The plan states no"
                         + " hatch of the buried hull, so its ways out are not known; two required.")
                         .at(hull.baseCentre()));
             } else if (hull.cover().isPresent() && count < 2) {
-                findings.add(Finding.of(SiteRule.WAYS_OUT, count == 0 ? Level.REFUSE : Level.WARN, hull.id(),
+                findings.add(Finding.of(SiteRule.WAYS_OUT, count == 0 ? none : Level.WARN, hull.id(),
                         Figures.of(count, 2, "1"), String.format(Locale.ROOT, "The buried hull has %d independent"
                                 + " way%s out; two required.", count, count == 1 ? "" : "s"))
                         .at(hull.baseCentre()));

@@ -81,16 +81,25 @@ class WaysOutTest {
                 && f.level() == Finding.Level.REFUSE));
     }
 
-    @Test
-    void aBuriedHullWhoseHatchesAreNotStatedIsWarnedOfOnly() {
-        Hull h = hull("A", 150, CoverPlan.End.COVERED, CoverPlan.End.COVERED);
-        Hull bare = new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
+    private static Hull with(Hull h, List<Hatch> hatches, List<Station> stations) {
+        return new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
                 h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
                 h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(),
                 h.landingDispersion(), h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), h.lowering(),
-                List.of(), h.seat(), h.stations(), h.cover(), h.held(), h.annotations());
-        assertEquals(List.of(Finding.Level.WARN), ways(SamplePlans.plan(List.of(bare))).findings().stream()
-                .filter(f -> f.rule().id().equals("ways-out")).map(Finding::level).toList());
+                hatches, h.seat(), stations, h.cover(), h.held(), h.annotations());
+    }
+
+    @Test
+    void oneHatchFewerNeverTurnsARefusalIntoAWarning() {
+        Hull h = hull("A", 150, CoverPlan.End.COVERED, CoverPlan.End.COVERED);
+        Hull bare = with(h, List.of(), h.stations());
+        for (Hull one : List.of(h, bare)) {
+            assertEquals(List.of(Finding.Level.REFUSE), ways(SamplePlans.plan(List.of(one))).findings().stream()
+                    .filter(f -> f.rule().id().equals("ways-out")).map(Finding::level).toList());
+            Hull store = with(one, one.hatches(), List.of());
+            assertEquals(List.of(Finding.Level.WARN), ways(SamplePlans.plan(List.of(store))).findings().stream()
+                    .filter(f -> f.rule().id().equals("ways-out")).map(Finding::level).toList());
+        }
     }
 
     @Test
