@@ -146,20 +146,6 @@ public final class Html {
     }
 
     /**
-     * Links to headings, in a row.
-     *
-     * @param links id and words of each
-     * @return this
-     */
-    Html links(List<Link> links) {
-        body.append("<nav>");
-        links.forEach(link -> body.append("<a href=\"#").append(Svg.escaped(link.id)).append("\">")
-                .append(Svg.escaped(link.words)).append("</a> "));
-        body.append("</nav>\n");
-        return this;
-    }
-
-    /**
      * A link to a heading, or a question with its answer.
      *
      * @param id    the heading's id, or the question

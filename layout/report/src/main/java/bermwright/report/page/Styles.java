@@ -19,8 +19,6 @@ final class Styles {
             h1, h2, h3, h4, p, li, td, caption { overflow-wrap: break-word; }
             h1, h2, h3, h4, p, li, caption, .endless { word-wrap: break-word; }
             .endless { overflow-wrap: anywhere; }
-            nav { margin: 16px 0; }
-            nav a { margin-right: 19px; }
             a { color: #004f80; }
             .caution { border: 2px solid #111; padding: 10px 14px; background: #fff7dc; margin: 16px 0; }
             .refuse { border-left: 8px solid #a01000; padding: 5px 13px; background: #fbeeea; }
@@ -80,7 +78,7 @@ final class Styles {
             @SHEETS@
             @media print {
               body { font-size: 9.5pt; line-height: 1.35; padding: 0; margin: 0; max-width: none; }
-              nav, .foot { display: none; }
+              .foot { display: none; }
               h1 { font-size: 18pt; }
               h2 { font-size: 14pt; margin: 5mm 0 2mm; padding-top: 1mm; border-top: 0.6mm solid #111; }
               h3 { font-size: 11pt; margin: 4mm 0 1mm; }

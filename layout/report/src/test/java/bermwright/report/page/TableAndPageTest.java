@@ -49,7 +49,7 @@ class TableAndPageTest {
     @Test
     void aPageEscapesAllWordsAndAsksForNothingFromTheNetwork() {
         String page = new Html().open("first").heading(1, HOSTILE, HOSTILE).paragraph(HOSTILE).note("caution", HOSTILE)
-                .list(List.of(HOSTILE)).table(table(HOSTILE)).links(List.of(new Html.Link("a", HOSTILE))).close()
+                .list(List.of(HOSTILE)).table(table(HOSTILE)).answer(List.of(new Html.Link(HOSTILE, HOSTILE))).close()
                 .page(new PageFrame(HOSTILE, HOSTILE, HOSTILE, HOSTILE, List.of(HOSTILE)));
         assertFalse(page.contains("<script"), page);
         assertFalse(page.contains("\u0007"));
