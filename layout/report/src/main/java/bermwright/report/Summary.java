@@ -7,6 +7,7 @@ import bermwright.foundation.ModelNote;
 import bermwright.report.page.Html;
 import bermwright.report.reader.HullWords;
 import bermwright.report.reader.Pack;
+import bermwright.report.reader.SiteWords;
 import bermwright.report.sheet.FindingSheets;
 import bermwright.report.sheet.Marks;
 import bermwright.report.sheet.PlanSheets;
@@ -28,6 +29,9 @@ record Summary(Assessment assessment) {
         page.heading(3, "hulls", "Hull by hull");
         assessment.hulls().forEach(hull -> page.heading(4, "hull-" + hull.hull().id(), "Hull " + hull.hull().id())
                 .list(new HullWords(assessment, hull).lines()));
+        SiteWords site = new SiteWords(assessment);
+        page.heading(3, "crew-in-short", "Crew, limits and shelter").list(site.people());
+        page.heading(3, "work-in-short", "Soil and time").list(site.work());
         List<ModelNote> marked = assessment.models().stream()
                 .filter(m -> m.status() != ModelNote.Status.COMPUTED).toList();
         if (!marked.isEmpty()) {

@@ -11,6 +11,7 @@ import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -166,13 +167,8 @@ public final class MapFigures {
     }
 
     private static FigureLook anchorLook(Shape shape) {
-        return shape.anchor().map(a -> switch (a.kind()) {
-            case PLATE -> FigureLook.ANCHOR_PLATE;
-            case BLOCK -> FigureLook.ANCHOR_BLOCK;
-            case BALLAST -> FigureLook.ANCHOR_BALLAST;
-            case SCREW -> FigureLook.ANCHOR_SCREW;
-            case PILE -> FigureLook.ANCHOR_PILE;
-        }).orElse(FigureLook.ANCHOR_PLATE);
+        return shape.anchor().flatMap(a -> Arrays.stream(FigureLook.values())
+                .filter(l -> l.name().equals("ANCHOR_" + a.kind().name())).findFirst()).orElse(FigureLook.ANCHOR_PLATE);
     }
 
     private static void inside(List<MapFigure> all, LiveSite site, Hull hull) {

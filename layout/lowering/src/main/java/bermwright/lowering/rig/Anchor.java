@@ -40,6 +40,45 @@ public sealed interface Anchor {
      */
     double gearMass();
 
+    /**
+     * The ground it takes.
+     *
+     * @return its size seen from above, what it is buried in, and what is dug for it
+     */
+    Footing footing();
+
+    /**
+     * The ground that an anchor takes.
+     *
+     * @param along      length along the pull (m), positive
+     * @param across     width across the pull (m), positive
+     * @param wedgeDepth depth of the soil ahead of it that holds it (m); zero where none does
+     * @param dug        what is dug for it
+     * @param height     height of what stays in a hole (m); zero where none is dug
+     * @param thickness  length of that along the pull (m); zero for a plate
+     */
+    record Footing(double along, double across, double wedgeDepth, Dug dug, double height, double thickness) {
+        /** A pad on the ground. */
+        static Footing pad(double side) {
+            return new Footing(side, side, 0, Dug.PAD, 0, 0);
+        }
+
+        /** Piles or screws side by side, three diameters apart. */
+        static Footing row(int count, double diameter, double depth) {
+            return new Footing(Math.max(1, diameter), 3 * diameter * count, depth, Dug.NOTHING, 0, 0);
+        }
+    }
+
+    /** What is dug for an anchor. */
+    enum Dug {
+        /** A level pad. */
+        PAD,
+        /** A hole that is filled in again. */
+        HOLE,
+        /** Nothing. */
+        NOTHING
+    }
+
     /** Density of steel (kg/m3). */
     double STEEL = 7850;
 
@@ -73,6 +112,11 @@ public sealed interface Anchor {
         @Override
         public String kind() {
             return "plate";
+        }
+
+        @Override
+        public Footing footing() {
+            return new Footing(1, width, depth, Dug.HOLE, height, 0);
         }
     }
 
@@ -110,6 +154,11 @@ public sealed interface Anchor {
         public String kind() {
             return "block";
         }
+
+        @Override
+        public Footing footing() {
+            return new Footing(length, width, depth, Dug.HOLE, height, length);
+        }
     }
 
     /**
@@ -119,6 +168,9 @@ public sealed interface Anchor {
      * @param mass its mass (kg), positive
      */
     record Ballast(double mass) implements Anchor {
+        /** Density of a box of regolith, taken for its size (kg/m3). */
+        private static final double FILLED = 1500;
+
         /** Refuses ballast without mass. */
         public Ballast {
             Require.positive("ballast mass", mass, "kg");
@@ -142,6 +194,11 @@ public sealed interface Anchor {
         @Override
         public String kind() {
             return "ballast";
+        }
+
+        @Override
+        public Footing footing() {
+            return Footing.pad(Math.cbrt(mass / FILLED));
         }
     }
 
@@ -177,6 +234,11 @@ public sealed interface Anchor {
         @Override
         public String kind() {
             return "screw";
+        }
+
+        @Override
+        public Footing footing() {
+            return Footing.row(count, diameter, depth);
         }
     }
 
@@ -219,6 +281,11 @@ public sealed interface Anchor {
         @Override
         public String kind() {
             return "pile";
+        }
+
+        @Override
+        public Footing footing() {
+            return Footing.row(count, diameter, depth);
         }
     }
 
@@ -277,6 +344,11 @@ public sealed interface Anchor {
         @Override
         public String kind() {
             return anchor.kind();
+        }
+
+        @Override
+        public Footing footing() {
+            return anchor.footing();
         }
     }
 }

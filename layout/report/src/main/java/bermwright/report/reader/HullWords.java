@@ -3,6 +3,7 @@ package bermwright.report.reader;
 
 import bermwright.finding.Finding;
 import bermwright.lowering.sequence.LoweringResult;
+import bermwright.lowering.thrust.ThrusterResult;
 import bermwright.report.sheet.LoweringSheets;
 import bermwright.report.sheet.Marks;
 import bermwright.report.sheet.Words;
@@ -47,7 +48,13 @@ public record HullWords(Assessment assessment, HullAssessment of) {
                 () -> lines.add(hull.arrival() == Hull.Arrival.STAYS_UPRIGHT
                 ? "It stays upright." : "How it lies is not known, for its ground is missing."));
         of.laydown().flatMap(l -> l.lowering()).ifPresentOrElse(result -> lowering(result, lines), () -> {
-            if (hull.arrival() == Hull.Arrival.LOWERED) {
+            Optional<ThrusterResult> thrusters = of.laydown().flatMap(l -> l.thrusters());
+            thrusters.ifPresent(t -> lines.add("Thrusters push it over with at most " + Words.said(
+                    t.greatestPush() / 1000, "kN") + " and brake with at most " + Words.said(t.greatestBrake() / 1000,
+                    "kN") + ", at " + Words.degrees(t.atTilt()) + "° from standing; thrust over what is required "
+                    + Words.fixed(t.thrustMargin(), 2) + ", " + Words.fixed(t.oneOutMargin(), 2)
+                    + " with one out; propellant " + Words.said(t.propellant(), "kg") + "."));
+            if (thrusters.isEmpty() && hull.arrival() == Hull.Arrival.LOWERED) {
                 lines.add("Forces of lowering by lines are not worked out for this hull.");
             }
         });

@@ -2,6 +2,7 @@
 package bermwright.site.footprint;
 
 import bermwright.foundation.Ring;
+import bermwright.lowering.rig.Anchor.Footing;
 import bermwright.site.gear.GearPlaces;
 import bermwright.site.gear.Spot;
 import bermwright.site.plan.Anchor;
@@ -28,8 +29,6 @@ final class GearOutline {
     private static final double SNAP_BACK_LENGTHS = 2;
     private static final double WINCH_SIDE = 3;
     private static final double POLE_FOOT_SIDE = 1.5;
-    /** Density taken for a ballast bag where only its mass is known (kg/m3); it is taken as a cube. */
-    private static final double BALLAST_DENSITY = 1500;
 
     private final Hull hull;
     private final LayDownFrame frame;
@@ -152,33 +151,15 @@ final class GearOutline {
 
     /** An anchor and, ahead of it in the direction of its pull, the wedge of soil that holds it. */
     private void anchor(Anchor anchor, GearRole role, String part, double[] at, double[] pull) {
-        double[] size = size(anchor);
-        double depth = anchor.depth().orElse(0);
-        double wedge = anchor.kind() == Anchor.Kind.BALLAST ? 0
-                : depth * Math.tan(Math.PI / 4 + frictionAngle / 2);
-        shapes.add(new Shape(ShapeKind.ANCHOR, hull.id(), part, oriented(at, pull, new double[] {-size[0] / 2,
-            size[0] / 2}, size[1]), role, Optional.of(anchor)));
+        Footing footing = anchor.footing();
+        double half = footing.along() / 2;
+        double wedge = footing.wedgeDepth() * Math.tan(Math.PI / 4 + frictionAngle / 2);
+        shapes.add(new Shape(ShapeKind.ANCHOR, hull.id(), part, oriented(at, pull, new double[] {-half, half},
+                footing.across()), role, Optional.of(anchor)));
         if (wedge > 0) {
-            add(ShapeKind.ANCHOR_SOIL, role, part,
-                    oriented(at, pull, new double[] {-size[0] / 2, size[0] / 2 + wedge}, size[1]));
+            add(ShapeKind.ANCHOR_SOIL, role, part, oriented(at, pull, new double[] {-half, half + wedge},
+                    footing.across()));
         }
-    }
-
-    /** Length along the pull and width across it (m). */
-    private static double[] size(Anchor anchor) {
-        double width = anchor.width().orElse(1);
-        return switch (anchor.kind()) {
-            case PLATE -> new double[] {1, width};
-            case BLOCK -> new double[] {anchor.length().orElse(width), width};
-            case BALLAST -> {
-                double side = Math.cbrt(anchor.mass().orElse(BALLAST_DENSITY) / BALLAST_DENSITY);
-                yield new double[] {side, side};
-            }
-            case SCREW, PILE -> {
-                double diameter = anchor.diameter().orElse(0.3);
-                yield new double[] {Math.max(1, diameter), 3 * diameter * anchor.count().orElse(1)};
-            }
-        };
     }
 
     private Ring oriented(double[] at, double[] pull, double[] fromTo, double width) {

@@ -29,7 +29,6 @@ import bermwright.site.plan.Rules;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /** Turns what a plan says about a hull and its gear into a body, a rig and a soil. */
@@ -90,7 +89,7 @@ final class GearFromPlan {
                 gear.poles().map(p -> IntStream.range(0, gear.stays().size()).mapToObj(i -> stay(gear, i)).toList())
                         .orElse(List.of()),
                 gear.pullOver().map(p -> pullOver(gear, p)),
-                gear.pivotHold().flatMap(h -> anchor(h.anchor())), factors));
+                gear.pivotHold().flatMap(h -> h.anchor().built()), factors));
     }
 
     /** The temper of the lines; windows that end before they begin are a finding elsewhere and left out. */
@@ -153,7 +152,7 @@ final class GearFromPlan {
     private Optional<Anchor> anchor(bermwright.site.plan.Anchor anchor, double along, int pulled) {
         double fall = levelAt(new Spot(along - SLOPE_BASE / 2, 0)) - levelAt(new Spot(along + SLOPE_BASE / 2, 0));
         double slope = Math.atan(fall / SLOPE_BASE);
-        return anchor(anchor).map(a -> new Anchor.OnSlope(a, pulled * slope, pulled * (slope - plane.slopeAlong())));
+        return anchor.built().map(a -> new Anchor.OnSlope(a, pulled * slope, pulled * (slope - plane.slopeAlong())));
     }
 
     /** The mean place of parts that stand alike to both sides, on the mean height of their ground. */
@@ -175,40 +174,5 @@ final class GearFromPlan {
         double along = spot.ahead() - landed.ahead;
         double level = ground.height(plane.place(along, spot.left() - landed.left));
         return Double.isFinite(level) ? level : plane.height() - along * Math.tan(plane.slopeAlong());
-    }
-
-    /** The anchor, absent where the plan leaves out a size that its kind needs. */
-    static Optional<Anchor> anchor(bermwright.site.plan.Anchor anchor) {
-        double width = or(anchor.width());
-        double height = or(anchor.height());
-        double depth = or(anchor.depth());
-        double diameter = or(anchor.diameter());
-        int count = anchor.count().orElse(1);
-        return switch (anchor.kind()) {
-            case PLATE -> all(width, height, depth) && depth >= height
-                    ? Optional.of(new Anchor.Plate(width, height, depth)) : Optional.empty();
-            case BLOCK -> all(width, height, depth) && depth >= height
-                    ? Optional.of(new Anchor.Block(width, height, anchor.length().orElse(height), depth))
-                    : Optional.empty();
-            case BALLAST -> all(or(anchor.mass())) ? Optional.of(new Anchor.Ballast(or(anchor.mass())))
-                    : Optional.empty();
-            case SCREW -> all(diameter, depth) && count >= 1
-                    ? Optional.of(new Anchor.Screw(count, diameter, depth)) : Optional.empty();
-            case PILE -> all(diameter, depth) && count >= 1
-                    ? Optional.of(new Anchor.Pile(count, diameter, depth)) : Optional.empty();
-        };
-    }
-
-    private static double or(OptionalDouble size) {
-        return size.orElse(Double.NaN);
-    }
-
-    private static boolean all(double... sizes) {
-        for (double size : sizes) {
-            if (!(size > 0)) {
-                return false;
-            }
-        }
-        return true;
     }
 }

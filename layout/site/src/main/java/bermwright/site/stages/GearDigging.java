@@ -4,6 +4,7 @@ package bermwright.site.stages;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
+import bermwright.lowering.rig.Anchor.Footing;
 import bermwright.regolith.SoilStates;
 import bermwright.site.footprint.BodyProfile;
 import bermwright.site.footprint.HullShapes;
@@ -131,10 +132,10 @@ public record GearDigging(List<Item> items) {
             if (shape.kind() == ShapeKind.POLE_FOOT || shape.kind() == ShapeKind.WINCH) {
                 return pad(hull, "pad, " + (shape.kind() == ShapeKind.WINCH ? "winch of " : "") + shape.part(), area);
             }
-            return shape.anchor().flatMap(a -> switch (a.kind()) {
-                case BALLAST -> pad(hull, "pad, ballast of " + shape.part(), area);
-                case PLATE, BLOCK -> hole(hull, a, shape);
-                case SCREW, PILE -> Optional.empty();
+            return shape.anchor().flatMap(a -> switch (a.footing().dug()) {
+                case PAD -> pad(hull, "pad, " + a.kind().word() + " of " + shape.part(), area);
+                case HOLE -> hole(hull, a, shape);
+                case NOTHING -> Optional.empty();
             });
         }
 
@@ -148,12 +149,10 @@ public record GearDigging(List<Item> items) {
         }
 
         private Optional<Item> hole(Hull hull, Anchor anchor, Shape shape) {
-            double depth = anchor.depth().orElse(0);
-            double width = anchor.width().orElse(0);
-            double thick = anchor.kind() == Anchor.Kind.BLOCK ? anchor.length().orElse(width) : 0;
-            if (!(depth > 0 && width > 0)) {
-                return Optional.empty();
-            }
+            Footing footing = anchor.footing();
+            double depth = footing.wedgeDepth();
+            double width = footing.across();
+            double thick = footing.thickness();
             PlanSoil soil = PlanSoil.of(plan.ground());
             double upright = SlopeStability.uprightCut(new SlopeStability.Soil(soil.inPlace().strength(depth / 2),
                     soil.bankDensity(depth), plan.ground().gravity()));
@@ -162,7 +161,7 @@ public record GearDigging(List<Item> items) {
             double w = width + 2 * AROUND;
             double middle = (l + out) * (w + out);
             double cut = depth / 6 * (l * w + 4 * middle + (l + 2 * out) * (w + 2 * out));
-            double body = thick * width * anchor.height().orElse(0);
+            double body = thick * width * footing.height();
             return Optional.of(new Item(hull.id(), "hole, " + anchor.kind().word() + " of " + shape.part(),
                     shape.outline(), cut, Math.max(0, cut - body)));
         }
