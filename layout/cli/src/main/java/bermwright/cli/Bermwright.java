@@ -16,7 +16,8 @@ import picocli.CommandLine.Spec;
         footer = {"", "Exit codes: 0 done; 1 done, and a finding refuses the plan; 2 the input cannot be read;"
             + " 3 our mistake."},
         subcommands = {AssessCommand.class, LowerCommand.class, CoverCommand.class, DoseCommand.class,
-            EarthworksCommand.class, SizeCoverCommand.class, GroundCommand.class, ReportCommand.class,
+            EarthworksCommand.class, SizeCoverCommand.class, DoubtsCommand.class,
+            GroundCommand.class, ReportCommand.class,
             DrawingsCommand.class, CompareCommand.class, JudgeCommand.class,
             SurveyCommand.class, SchemaCommand.class, RulesCommand.class, ArrangeCommand.class, EditCommand.class})
 final class Bermwright implements Runnable {

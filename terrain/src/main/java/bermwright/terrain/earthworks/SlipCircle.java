@@ -58,7 +58,7 @@ public record SlipCircle(double along, double height, double radius) {
         double driving = 0;
         for (double[] s : slices) {
             driving += soil.density() * soil.gravity() * s[0] * s[1]
-                    * (Math.sin(s[2]) + push * (Math.cos(s[2]) - s[1] / (2 * radius)));
+                    * (s[2] + push * (s[3] - s[1] / (2 * radius)));
         }
         if (!(driving > 0)) {
             return Double.POSITIVE_INFINITY;
@@ -68,7 +68,7 @@ public record SlipCircle(double along, double height, double radius) {
         for (int i = 0; i < ITERATIONS; i++) {
             double resisting = 0;
             for (double[] s : slices) {
-                double m = Math.cos(s[2]) + Math.sin(s[2]) * tan / factor;
+                double m = s[3] + s[2] * tan / factor;
                 if (!(m > 0.05)) {
                     return Double.POSITIVE_INFINITY;
                 }
@@ -100,14 +100,14 @@ public record SlipCircle(double along, double height, double radius) {
         double resisting = 0;
         for (double[] s : slices) {
             double weight = soil.density() * soil.gravity() * s[0] * s[1];
-            driving += weight * Math.sin(s[2]);
-            resisting += soil.cohesion() * s[0] / Math.cos(s[2])
-                    + weight * Math.cos(s[2]) * Math.tan(soil.frictionAngle());
+            driving += weight * s[2];
+            resisting += soil.cohesion() * s[0] / s[3]
+                    + weight * s[3] * Math.tan(soil.frictionAngle());
         }
         return driving > 0 ? resisting / driving : Double.POSITIVE_INFINITY;
     }
 
-    /** Width, height and angle of the base of each slice the circle cuts out; positive where it slides down. */
+    /** Width, height, sine and cosine of the base of each slice the circle cuts out; positive where it slides down. */
     private double[][] slices(SlopeProfile profile) {
         double from = Double.NaN;
         double to = Double.NaN;
@@ -135,7 +135,8 @@ public record SlipCircle(double along, double height, double radius) {
         double[][] slices = new double[SLICES][];
         for (int i = 0; i < SLICES; i++) {
             double x = from + (i + 0.5) * width;
-            slices[i] = new double[] {width, Math.max(0, depth(profile, x)), Math.asin((x - along) / radius)};
+            double sine = (x - along) / radius;
+            slices[i] = new double[] {width, Math.max(0, depth(profile, x)), sine, Math.sqrt(1 - sine * sine)};
         }
         return slices;
     }

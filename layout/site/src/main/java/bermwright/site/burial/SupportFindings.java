@@ -16,9 +16,9 @@ import java.util.List;
 import java.util.Locale;
 
 /** What is wrong with the way a hull is carried. */
-final class SupportFindings {
+public final class SupportFindings {
     /** Soil is to bear a support so often; common practice, no source. */
-    static final double WANTED_BEARING = 3;
+    public static final double WANTED_BEARING = 3;
     /** The shell is to bear its bending so often; our own planning figure. */
     static final double WANTED_BENDING = 2;
     private static final String OURS = "our own planning figure";

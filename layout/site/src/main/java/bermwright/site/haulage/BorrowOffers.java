@@ -50,6 +50,14 @@ final class BorrowOffers {
         return offers;
     }
 
+    /** The same ground dug where its soil is another. */
+    BorrowOffers with(EarthworksInput other) {
+        BorrowOffers same = new BorrowOffers(other, site);
+        same.grounds.addAll(grounds);
+        same.findings.addAll(findings);
+        return same;
+    }
+
     List<DugGround> grounds() {
         return grounds;
     }

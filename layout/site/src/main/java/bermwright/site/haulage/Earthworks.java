@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 
@@ -52,6 +53,44 @@ public final class Earthworks {
     }
 
     /**
+     * Ways and pits of one answer, to answer again where only soil and volumes are others: the needs and offers must be
+     * the same in number and order, and lie where they lay.
+     *
+     * @param first the soil that it was worked out for
+     * @return what answers again
+     */
+    public static Again keeping(EarthworksInput first) {
+        SiteShapes site = SiteShapes.of(first.plan(), Optional.of(first.ground()), Map.of());
+        BorrowOffers borrowed = BorrowOffers.of(first, site);
+        List<SoilOffer> offered = new ArrayList<>(borrowed.offers());
+        offered.addAll(first.offers());
+        return new Again(borrowed, WayNet.of(first, site, offered, Progress.NONE));
+    }
+
+    /** Answers again with the ways and pits of an earlier answer. */
+    public static final class Again {
+        private final BorrowOffers borrowed;
+        private final WayNet net;
+
+        private Again(BorrowOffers borrowed, WayNet net) {
+            this.borrowed = borrowed;
+            this.net = net;
+        }
+
+        /**
+         * The answer for other soil.
+         *
+         * @param other the soil
+         * @return the result
+         */
+        public EarthworksResult of(EarthworksInput other) {
+            Earthworks works = new Earthworks(other);
+            works.densities();
+            return works.result(borrowed.with(other), offers -> net, Progress.NONE);
+        }
+    }
+
+    /**
      * Plans the earthworks.
      *
      * @param input    what they are planned from
@@ -77,12 +116,16 @@ public final class Earthworks {
     private EarthworksResult result(Progress progress) {
         densities();
         SiteShapes site = SiteShapes.of(plan, Optional.of(input.ground()), Map.of());
-        BorrowOffers borrowed = BorrowOffers.of(input, site);
+        return result(BorrowOffers.of(input, site), (offered) -> WayNet.of(input, site, offered,
+                progress.part(0, 0.9)), progress);
+    }
+
+    private EarthworksResult result(BorrowOffers borrowed, Function<List<SoilOffer>, WayNet> ways, Progress progress) {
         findings.addAll(borrowed.findings());
         offers.addAll(borrowed.offers());
         offers.addAll(input.offers());
         progress.report(0, "ways over the ground");
-        WayNet net = WayNet.of(input, site, offers, progress.part(0, 0.9));
+        WayNet net = ways.apply(offers);
         progress.check();
         TransportProblem.Allocation allocation = allocated(costs(net));
         List<Haul> hauls = hauls(net, allocation);

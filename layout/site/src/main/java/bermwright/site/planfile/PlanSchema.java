@@ -64,6 +64,9 @@ final class PlanSchema {
                 property.put(key.standard().isPresent() ? "default_source" : "left_out", Json.Leaf.text(key.source()));
             }
             properties.put(key.name(), new Json.Fields(0, property));
+            if (SpreadKeys.takes(type, key) && PlanKeys.key(type, SpreadKeys.name(key)).isEmpty()) {
+                properties.put(SpreadKeys.name(key), spread(key));
+            }
         }
         properties.put("note", fields("type", Json.Leaf.text("string"), "description", Json.Leaf.text("Free text.")));
         Map<String, Json> object = new LinkedHashMap<>();
@@ -79,6 +82,14 @@ final class PlanSchema {
                     (Json) fields("required", new Json.Items(0, List.of(Json.Leaf.text(name))))).toList()));
         }
         return new Json.Fields(0, object);
+    }
+
+    private static Json spread(Key key) {
+        ValueType.Quantity quantity = (ValueType.Quantity) key.type();
+        return fields("type", Json.Leaf.text("number"), "minimum", Json.Leaf.number(0), "maximum",
+                Json.Leaf.number(quantity.range().greatest()), "unit", Json.Leaf.text(quantity.unit().word()),
+                "description", Json.Leaf.text("One standard deviation of " + key.name() + ", for doubts."), "left_out",
+                Json.Leaf.text("it is taken as known"));
     }
 
     private static Json.Fields type(ValueType type) {

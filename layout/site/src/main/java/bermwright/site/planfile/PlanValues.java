@@ -5,6 +5,7 @@ import bermwright.foundation.InputException;
 import bermwright.site.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -69,6 +70,33 @@ public final class PlanValues {
     public static Plan with(Plan plan, String path, String json) {
         Json value = JsonReading.read(json, path);
         return PlanFiles.plan(changed(PlanFiles.tree(plan), steps(path), Optional.of(value), path), new At("", ""));
+    }
+
+    /**
+     * A plan with many numbers changed at once, checked like a file.
+     *
+     * @param plan    the plan
+     * @param numbers the numbers by their paths, in the units of the file
+     * @return the changed plan
+     * @throws InputException if a number is not accepted where it is put
+     */
+    public static Plan with(Plan plan, Map<String, Double> numbers) {
+        Json tree = PlanFiles.tree(plan);
+        for (Map.Entry<String, Double> number : numbers.entrySet()) {
+            tree = changed(tree, steps(number.getKey()), Optional.of(Json.Leaf.number(number.getValue())),
+                    number.getKey());
+        }
+        return PlanFiles.plan(tree, new At("", ""));
+    }
+
+    /**
+     * The spreads that a plan states beside its numbers, by keys with {@code _spread} before their unit.
+     *
+     * @param plan the plan
+     * @return the spreads, in the order of the file
+     */
+    public static List<StatedSpread> spreads(Plan plan) {
+        return SpreadKeys.stated(PlanFiles.tree(plan));
     }
 
     /**

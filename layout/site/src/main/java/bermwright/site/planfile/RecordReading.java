@@ -38,7 +38,8 @@ final class RecordReading {
         List<Key> keys = PlanKeys.of(type);
         List<String> names = keys.stream().map(Key::name).toList();
         for (Map.Entry<String, Json> member : fields.members().entrySet()) {
-            if (!names.contains(member.getKey()) && !isKept(member.getKey())) {
+            if (!names.contains(member.getKey()) && !isKept(member.getKey())
+                    && SpreadKeys.base(type, member.getKey()).isEmpty()) {
                 throw unknown(member.getKey(), names, member.getValue().line(), at);
             }
         }
@@ -46,7 +47,7 @@ final class RecordReading {
         for (Key key : keys) {
             value(key, fields, at).ifPresent(value -> values.put(key.component(), value));
         }
-        values.put("annotations", annotations(keys, fields, at));
+        values.put("annotations", annotations(type, fields, at));
         return build(type, values, fields.line(), at);
     }
 
@@ -67,12 +68,15 @@ final class RecordReading {
         return ValueReading.read(key.type(), JsonReading.read(json, ""), new At("", key.name()));
     }
 
-    private static Annotations annotations(List<Key> keys, Json.Fields fields, At at) {
+    private static Annotations annotations(Class<? extends Record> type, Json.Fields fields, At at) {
+        List<Key> keys = PlanKeys.of(type);
         Map<String, String> extras = new LinkedHashMap<>();
         Optional<String> note = fields.member(NOTE).map(n -> note(n, at));
         fields.members().forEach((key, value) -> {
             if (key.startsWith("x_")) {
                 extras.put(key, JsonText.compact(value));
+            } else if (PlanKeys.key(type, key).isEmpty() && SpreadKeys.base(type, key).isPresent()) {
+                extras.put(key, SpreadKeys.read(value, at.key(key)));
             }
         });
         Set<String> given = new LinkedHashSet<>();

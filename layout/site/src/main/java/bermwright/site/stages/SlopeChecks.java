@@ -33,7 +33,7 @@ import java.util.Optional;
  */
 public record SlopeChecks(List<Slope> slopes, double steepest, List<Finding> findings) {
     /** Least factor against a slide while work goes on (1). */
-    static final double WANTED = 1.3;
+    public static final double WANTED = 1.3;
     private static final String SOURCE = "factor 1.3 at the end of construction, EM 1110-2-1902, from memory";
     private static final double UPRIGHT = Math.toRadians(80);
     /** A grid shows an edge steeper than it is by up to this (rad). */

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.cli;
+
+import bermwright.filestore.WholeFolder;
+import bermwright.foundation.InputException;
+import bermwright.report.sheet.DoubtSheets;
+import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.Assessments;
+import bermwright.site.assessment.SiteGround;
+import bermwright.site.doubt.DoubtWords;
+import bermwright.site.doubt.Doubts;
+import bermwright.site.doubt.FigureDoubt;
+import bermwright.site.plan.Plan;
+import bermwright.site.planfile.PlanFiles;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+
+/** Says how sure findings and figures are, what decides them, and what finding out would be worth. */
+@Command(name = "doubts", description = "The chance of each finding and the share of each unknown in each main figure.")
+final class DoubtsCommand implements Callable<Integer> {
+    private static final int LEAST = 20;
+    private static final int MOST = 100_000;
+
+    @ParentCommand
+    private Bermwright program;
+
+    @Option(names = "--json", description = "Answers with one JSON object.")
+    private boolean json;
+
+    @Option(names = "--samples", paramLabel = "N", description = "Samples, 20 to 100000; 1000 where left out.")
+    private int samples = 1000;
+
+    @Option(names = "--seed", paramLabel = "N", description = "Seed that repeats the samples; 1 where left out.")
+    private long seed = 1;
+
+    @Option(names = "--confirm", paramLabel = "N", description = "Samples whose doses and hauls are worked out anew with"
+            + " nothing kept but the covers' shape; 50 where left out.")
+    private int confirm = 50;
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Writes tables and drawings into this folder.")
+    private Optional<Path> out = Optional.empty();
+
+    @Parameters(paramLabel = "PLAN", description = "The plan file.")
+    private Path planFile;
+
+    @Override
+    public Integer call() {
+        check("--samples", samples, LEAST, MOST);
+        check("--confirm", confirm, 0, MOST);
+        out.ifPresent(DoubtsCommand::check);
+        Console console = program.console();
+        Plan plan = PlanFiles.read(planFile);
+        SiteGround ground = SiteGround.read(plan, planFile, console.progress().part(0, 0.02));
+        Assessment best = Assessments.standard().run(plan, planFile.toString(), ground,
+                console.progress().part(0.02, 0.15));
+        Doubts doubts = Doubts.of(best, new Doubts.Asked(samples, seed, confirm), first -> first(console, first),
+                console.progress().part(0.15, 1));
+        out.ifPresent(folder -> write(doubts, folder));
+        console.progress().end();
+        if (json) {
+            console.out().println(JsonObjects.text(DoubtsJson.of(best, doubts)));
+        } else {
+            DoubtsText.write(best, doubts, console.out());
+            out.ifPresent(folder -> console.out().printf("Written: %s%n", folder));
+        }
+        return ExitCode.of(best.findings()).number();
+    }
+
+    /** The first answer stands among the progress, for what standard output holds is the last one. */
+    private static void first(Console console, Doubts first) {
+        List<String> words = DoubtWords.of(first);
+        words.stream().limit(2).forEach(w -> console.progress().report(0.2, "after " + Doubts.FIRST + " samples: " + w));
+    }
+
+    private static void check(String option, int value, int least, int most) {
+        if (value < least || value > most) {
+            throw InputException.badValue(new InputException.Place("", 0, option), Integer.toString(value),
+                    least + " to " + most);
+        }
+    }
+
+    private static void check(Path folder) {
+        try {
+            if (Files.exists(folder) && !Files.isDirectory(folder)) {
+                throw InputException.badValue(new InputException.Place("", 0, "--out"), folder.toString(),
+                        "a folder, or the name of one to be made");
+            }
+            WholeFolder.check(folder);
+        } catch (IOException e) {
+            throw notWritten(folder, e);
+        }
+    }
+
+    private static void write(Doubts doubts, Path folder) {
+        DoubtSheets sheets = new DoubtSheets(doubts);
+        try {
+            WholeFolder.write(folder, into -> {
+                for (FigureDoubt figure : doubts.figures()) {
+                    if (figure.varies()) {
+                        sheets.shares(figure).write(into);
+                        sheets.distribution(figure).write(into);
+                    }
+                }
+                for (var table : List.of(sheets.figures(), sheets.findings(), sheets.shareTable(), sheets.inputs(),
+                        sheets.confirmed())) {
+                    Files.writeString(into.resolve(table.name() + ".csv"), table.csv());
+                }
+            });
+        } catch (IOException e) {
+            throw notWritten(folder, e);
+        }
+    }
+
+    private static InputException notWritten(Path folder, IOException e) {
+        return InputException.unreadable(new InputException.Place("", 0, "--out"), folder
+                + " cannot be written to (" + e + ")", "an empty or new folder that can be written to, or one of"
+                + " earlier doubts and nothing else", Optional.of(e));
+    }
+}

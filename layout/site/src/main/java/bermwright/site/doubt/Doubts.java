@@ -1,0 +1,206 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.doubt;
+
+import bermwright.finding.Finding.Level;
+import bermwright.foundation.InputException;
+import bermwright.foundation.ModelNote;
+import bermwright.foundation.Progress;
+import bermwright.site.assessment.Assessment;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+
+/**
+ * What is in doubt about a plan.
+ *
+ * @param inputs    what is not known exactly
+ * @param samples   samples worked out
+ * @param failed    samples that could not be worked out, which are left out
+ * @param seed      the seed that repeats them
+ * @param figures   the main figures
+ * @param findings  the chance of each finding that the samples touch
+ * @param confirmed how far figures worked out anew, with less kept, are from those of their sample
+ */
+public record Doubts(List<UncertainInput> inputs, int samples, int failed, long seed, List<FigureDoubt> figures,
+        List<FindingChance> findings, List<Confirmed> confirmed) {
+    /** Samples after which a first answer is told. */
+    public static final int FIRST = 100;
+
+    /** Copies the lists. */
+    public Doubts {
+        inputs = List.copyOf(inputs);
+        figures = List.copyOf(figures);
+        findings = List.copyOf(findings);
+        confirmed = List.copyOf(confirmed);
+    }
+
+    /**
+     * What is asked.
+     *
+     * @param samples samples, at least 20
+     * @param seed    seed
+     * @param confirm samples worked out anew with less kept
+     */
+    public record Asked(int samples, long seed, int confirm) {
+    }
+
+    /**
+     * The chance of a finding.
+     *
+     * @param id      the finding, by rule, subject and parts
+     * @param refuses chance that it refuses (1)
+     * @param warns   chance that it warns (1)
+     * @param notes   chance that it is only worth knowing (1)
+     * @param best    its level with every input at its best; empty where it is not found then
+     */
+    public record FindingChance(String id, double refuses, double warns, double notes, Optional<Level> best) {
+    }
+
+    /**
+     * How well what was kept holds.
+     *
+     * @param figure   the figure
+     * @param samples  samples worked out anew
+     * @param greatest greatest difference, as a share of the figure (1)
+     */
+    public record Confirmed(Figure figure, int samples, double greatest) {
+    }
+
+    /** Told when a first answer is there. */
+    public interface FirstAnswer {
+        /**
+         * Tells it.
+         *
+         * @param first what is known after {@link #FIRST} samples
+         */
+        void tell(Doubts first);
+    }
+
+    /**
+     * Works out what is in doubt.
+     *
+     * @param best     the assessment of the plan with everything at its best
+     * @param asked    how many samples, from which seed
+     * @param first    told after the first hundred
+     * @param progress told how far the work has come; may cancel it
+     * @return the doubts; without figures where the plan has no cover or nothing uncertain
+     * @throws java.util.concurrent.CancellationException if the work was cancelled
+     */
+    public static Doubts of(Assessment best, Asked asked, FirstAnswer first, Progress progress) {
+        List<UncertainInput> inputs = best.cover().isEmpty() ? List.of() : InputsOfPlan.of(best);
+        if (inputs.isEmpty()) {
+            return new Doubts(inputs, 0, 0, asked.seed, List.of(), List.of(), List.of());
+        }
+        SampledSite site = new SampledSite(best, inputs);
+        double[][] off = QuasiRandom.normal(inputs.size(), asked.samples, asked.seed);
+        SampledSite.Outcome middle = site.at(new double[inputs.size()]);
+        SampledSite.Outcome[] outcomes = new SampledSite.Outcome[asked.samples];
+        int early = Math.min(FIRST, asked.samples);
+        run(site, off, outcomes, new int[] {0, early}, progress.part(0, 0.08));
+        if (asked.samples > FIRST) {
+            first.tell(told(inputs, off, Arrays.copyOf(outcomes, early), new Told(middle, asked.seed, List.of())));
+        }
+        run(site, off, outcomes, new int[] {early, asked.samples}, progress.part(0.08, 0.7));
+        List<Confirmed> confirmed = confirmed(site, off, outcomes, asked.confirm, progress.part(0.7, 0.97));
+        progress.report(0.97, "what decides");
+        return told(inputs, off, outcomes, new Told(middle, asked.seed, confirmed));
+    }
+
+    private static void run(SampledSite site, double[][] off, SampledSite.Outcome[] outcomes, int[] range,
+            Progress progress) {
+        AtomicInteger done = new AtomicInteger();
+        IntStream.range(range[0], range[1]).parallel().forEach(n -> {
+            progress.check();
+            outcomes[n] = outcome(site, off[n]).orElse(null);
+            int now = done.incrementAndGet();
+            synchronized (progress) {
+                progress.report((double) now / (range[1] - range[0]), "samples");
+            }
+        });
+    }
+
+    private static Optional<SampledSite.Outcome> outcome(SampledSite site, double[] off) {
+        try {
+            return Optional.of(site.at(off));
+        } catch (IllegalArgumentException | InputException unusable) {
+            return Optional.empty();
+        }
+    }
+
+    private static List<Confirmed> confirmed(SampledSite site, double[][] off, SampledSite.Outcome[] outcomes,
+            int wanted, Progress progress) {
+        Map<Figure, Double> greatest = new LinkedHashMap<>();
+        int many = Math.min(wanted, outcomes.length);
+        int worked = 0;
+        for (int k = 0; k < many; k++) {
+            progress.check();
+            progress.report((double) k / many, "confirming");
+            int n = (int) ((long) k * outcomes.length / many);
+            if (outcomes[n] == null) {
+                continue;
+            }
+            worked++;
+            site.anew(off[n]).forEach((figure, value) -> Optional.ofNullable(outcomes[n].figures().get(figure))
+                    .ifPresent(fast -> greatest.merge(figure, value == 0 && fast == 0 ? 0
+                            : Math.abs(fast - value) / Math.max(Math.abs(value), 1e-9), Math::max)));
+        }
+        int times = worked;
+        return greatest.entrySet().stream().map(e -> new Confirmed(e.getKey(), times, e.getValue())).toList();
+    }
+
+    private record Told(SampledSite.Outcome best, long seed, List<Confirmed> confirmed) {
+    }
+
+    private static Doubts told(List<UncertainInput> inputs, double[][] off, SampledSite.Outcome[] outcomes, Told told) {
+        List<double[]> rows = new ArrayList<>();
+        List<SampledSite.Outcome> good = new ArrayList<>();
+        for (int n = 0; n < outcomes.length; n++) {
+            if (outcomes[n] != null && outcomes[n].figures().keySet().equals(told.best.figures().keySet())) {
+                rows.add(off[n]);
+                good.add(outcomes[n]);
+            }
+        }
+        int failed = outcomes.length - good.size();
+        if (good.size() < 3) {
+            return new Doubts(inputs, good.size(), failed, told.seed, List.of(), List.of(), told.confirmed);
+        }
+        Decider decider = new Decider(inputs, rows.toArray(double[][]::new), told.seed);
+        List<FigureDoubt> figures = told.best.figures().entrySet().parallelStream().map(e -> decider.of(e.getKey(),
+                e.getValue(), good.stream().mapToDouble(o -> o.figures().get(e.getKey())).toArray())).toList();
+        return new Doubts(inputs, good.size(), failed, told.seed, figures, chances(good, told.best), told.confirmed);
+    }
+
+    private static List<FindingChance> chances(List<SampledSite.Outcome> all, SampledSite.Outcome best) {
+        Map<String, int[]> counts = new TreeMap<>();
+        best.findings().keySet().forEach(id -> counts.put(id, new int[Level.values().length]));
+        all.forEach(o -> o.findings().forEach((id, level) -> counts.computeIfAbsent(id,
+                k -> new int[Level.values().length])[level.ordinal()]++));
+        double size = all.size();
+        return counts.entrySet().stream().map(e -> new FindingChance(e.getKey(),
+                e.getValue()[Level.REFUSE.ordinal()] / size, e.getValue()[Level.WARN.ordinal()] / size,
+                e.getValue()[Level.NOTE.ordinal()] / size, Optional.ofNullable(best.findings().get(e.getKey()))))
+                .toList();
+    }
+
+    /**
+     * Where the model holds.
+     *
+     * @return the note
+     */
+    public static ModelNote note() {
+        return new ModelNote("doubts", "quasi-random samples of all inputs at once through the same rules; shares from a"
+                + " sum of orthogonal polynomials fitted to the samples; finding out by the same surrogate",
+                "independent normal inputs within 3.5 standard deviations; covers, clearances, ways and landings off"
+                        + " the planned place are kept as they are, heights of the ground move depth and volume of"
+                        + " each cover by its own spread and no hull; within a sample the plan's spreads are nothing",
+                "shares carry their own error; chances of p from n samples scatter by sqrt(p (1 - p) / n) at most",
+                ModelNote.Status.COMPUTED, "Sobol' (1967); Sudret (2008), Reliability Engineering and System Safety 93,"
+                        + " 964");
+    }
+}

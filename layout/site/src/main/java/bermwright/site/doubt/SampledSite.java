@@ -1,0 +1,291 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.site.doubt;
+
+import bermwright.finding.DoseRule;
+import bermwright.finding.Finding.Level;
+import bermwright.finding.Finding;
+import bermwright.foundation.Point;
+import bermwright.foundation.Progress;
+import bermwright.lowering.chain.Chain;
+import bermwright.lowering.chain.ChainRow;
+import bermwright.lowering.chain.LoadCase;
+import bermwright.shielding.dose.Responses;
+import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.SoilNeeds;
+import bermwright.site.burial.HullBurial;
+import bermwright.site.burial.HullSupports;
+import bermwright.site.burial.SupportFindings;
+import bermwright.site.exposure.DoseSources;
+import bermwright.site.exposure.HullCover;
+import bermwright.site.exposure.JudgedLimit;
+import bermwright.site.exposure.SiteCover;
+import bermwright.site.exposure.SiteDose;
+import bermwright.site.haulage.Earthworks;
+import bermwright.site.haulage.EarthworksInput;
+import bermwright.site.haulage.EarthworksResult;
+import bermwright.site.haulage.SoilNeed;
+import bermwright.site.haulage.SoilOffer;
+import bermwright.site.hazard.SiteHazards;
+import bermwright.site.laydown.Laydown;
+import bermwright.site.laydown.LaydownOfHull;
+import bermwright.site.plan.ExposurePlan;
+import bermwright.site.plan.GroundPlan;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.LimitInForce;
+import bermwright.site.plan.Plan;
+import bermwright.site.planfile.PlanValues;
+import bermwright.site.stages.SlopeChecks;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A site worked out again for inputs a little off. What none of them touches is kept: the prepared ground, the shape
+ * of covers, clearances, ways over the ground, landings aside, and the shape of each station's sky.
+ *
+ * <p>Heights that are off lower or raise the depth of each cover and add or spare soil by the cover's own spread; they
+ * do not move the hulls. A sample knows what it is: the plan's spreads are nothing within it.
+ */
+final class SampledSite {
+    private static final double MILLI = 1000;
+
+    private final Assessment nominal;
+    private final List<UncertainInput> inputs;
+    private final SiteCover cover;
+    private final Optional<EarthworksInput> soil;
+    private final Optional<Earthworks.Again> again;
+    private final double together;
+
+    SampledSite(Assessment nominal, List<UncertainInput> inputs) {
+        this.nominal = nominal;
+        this.inputs = inputs;
+        cover = nominal.cover().orElseThrow();
+        soil = nominal.earthworks().isPresent() ? SoilNeeds.of(nominal) : Optional.empty();
+        again = soil.map(Earthworks::keeping);
+        together = Math.exp(-meanDistance() / InputsOfPlan.CORRELATION);
+    }
+
+    /** One sample worked out: figures by name, and findings by id with their level. */
+    record Outcome(Map<Figure, Double> figures, Map<String, Level> findings) {
+    }
+
+    private double meanDistance() {
+        double sum = 0;
+        int pairs = 0;
+        for (HullCover a : cover.hulls()) {
+            for (HullCover b : cover.hulls()) {
+                if (a.id().compareTo(b.id()) < 0) {
+                    sum += place(a.id()).distance(place(b.id())) * cover.natural().metreScale();
+                    pairs++;
+                }
+            }
+        }
+        return pairs > 0 ? sum / pairs : 1e9;
+    }
+
+    private Point place(String hull) {
+        return nominal.plan().hull(hull).orElseThrow().baseCentre();
+    }
+
+    /** The plan of a sample. */
+    Plan plan(double[] off) {
+        Map<String, Double> numbers = new LinkedHashMap<>();
+        numbers.put("ground.regolith.density_spread_share", 0.0);
+        numbers.put("ground.regolith.friction_angle_spread_deg", 0.0);
+        numbers.put("ground.regolith.cohesion_spread_Pa", 0.0);
+        for (int i = 0; i < nominal.plan().hulls().size(); i++) {
+            numbers.put("hulls[" + i + "].centre_of_mass_spread_m", 0.0);
+        }
+        for (int i = 0; i < off.length; i++) {
+            UncertainInput input = inputs.get(i);
+            if (input.kind() == UncertainInput.Kind.PLAN || input.kind() == UncertainInput.Kind.PLACED_DENSITY) {
+                double deviations = off[i];
+                input.targets().forEach(t -> numbers.put(t.path(), t.at(deviations)));
+            }
+        }
+        return PlanValues.with(nominal.plan(), numbers);
+    }
+
+    /** A sample, with what it does not touch kept. */
+    Outcome at(double[] off) {
+        Plan plan = plan(off);
+        Map<Figure, Double> figures = new LinkedHashMap<>();
+        Map<String, Level> findings = new HashMap<>();
+        nominal.dose().ifPresent(d -> doses(DoseSample.of(plan, d, off(off, true)), d, figures, findings));
+        lowering(plan, figures, findings);
+        soil(plan, off, again.map(a -> a::of), figures, findings);
+        ground(plan, figures, findings);
+        return new Outcome(figures, findings);
+    }
+
+    /** How another way of hauling is asked. */
+    private interface Works {
+        EarthworksResult of(EarthworksInput input);
+    }
+
+    /** Doses and soil of a sample with nothing kept but the shape of the covers. */
+    Map<Figure, Double> anew(double[] off) {
+        Plan plan = plan(off);
+        Map<Figure, Double> figures = new LinkedHashMap<>();
+        nominal.dose().ifPresent(d -> {
+            SiteDose dose = SiteDose.of(plan, cover, new DoseSources(Responses.standard(),
+                    nominal.ground().directory()), Progress.NONE);
+            doses(DoseSample.of(plan, dose, off(off, false)), dose, figures, new HashMap<>());
+        });
+        soil(plan, off, Optional.of(i -> Earthworks.of(i, Progress.NONE)), figures, new HashMap<>());
+        return figures;
+    }
+
+    private DoseSample.Off off(double[] z, boolean withDensity) {
+        double[] by = new double[UncertainInput.Kind.values().length];
+        for (int i = 0; i < z.length; i++) {
+            by[inputs.get(i).kind().ordinal()] += z[i];
+        }
+        return new DoseSample.Off(by[UncertainInput.Kind.COSMIC_MODEL.ordinal()],
+                by[UncertainInput.Kind.EVENT_MODEL.ordinal()], by[UncertainInput.Kind.SUN.ordinal()],
+                withDensity ? by[UncertainInput.Kind.PLACED_DENSITY.ordinal()] : 0, heights(z));
+    }
+
+    /** Depth of soil over each hull against the planned one, in its own standard deviations. */
+    private Map<String, Double> heights(double[] z) {
+        double all = 0;
+        Map<String, Double> own = new HashMap<>();
+        for (int i = 0; i < z.length; i++) {
+            if (inputs.get(i).kind() == UncertainInput.Kind.GROUND_TOGETHER) {
+                all = z[i];
+            } else if (inputs.get(i).kind() == UncertainInput.Kind.GROUND_UNDER_HULL) {
+                own.put(inputs.get(i).targets().get(0).path(), z[i]);
+            }
+        }
+        double common = all;
+        own.replaceAll((hull, here) -> Math.sqrt(together) * common + Math.sqrt(1 - together) * here);
+        return own;
+    }
+
+    private void doses(DoseSample sample, SiteDose dose, Map<Figure, Double> figures, Map<String, Level> findings) {
+        for (JudgedLimit limit : dose.limits()) {
+            if (limit.isJudged()) {
+                Figure figure = new Figure("crew-dose-over-" + limit.limit().over().word().replace(' ', '-')
+                        + (limit.limit().quantity().equals("effective dose") ? "" : "-" + limit.limit().quantity()
+                        .replaceAll("[ ,]+", "-")) + "-" + limit.limit().from().word(), "the crew's "
+                        + limit.limit().quantity() + " from " + Figures.from(limit.limit()) + " over "
+                        + Figures.over(limit.limit()), limit.unit(),
+                        OptionalDouble.of(limit.limit().limit() * MILLI), false);
+                double value = sample.crew(limit.limit()) * MILLI;
+                figures.put(figure, value);
+                if (!figure.keeps(value)) {
+                    findings.put(DoseRule.DOSE_LIMIT.id() + ":" + figure.id(), Level.REFUSE);
+                }
+            }
+        }
+        sample.stations().forEach(s -> figures.put(Figures.free("dose-" + s.from().hull() + "-" + s.from().station(),
+                "dose at " + s.from().hull() + "/" + s.from().station(), "mSv"), s.covered() * MILLI));
+    }
+
+    private void lowering(Plan plan, Map<Figure, Double> figures, Map<String, Level> findings) {
+        for (Hull hull : plan.hulls()) {
+            Laydown down = LaydownOfHull.asPlanned(plan, hull, cover.prepared());
+            found(down.findings(), findings);
+            down.lowering().ifPresent(r -> {
+                margin(r.chain(), false).ifPresent(least -> figures.put(Figures.atLeast("lowering-" + hull.id(),
+                        "lowering of " + hull.id() + ", least factor of safety over the required one", 1), least));
+                margin(r.chain(), true).ifPresent(least -> figures.put(Figures.atLeast("after-loss-" + hull.id(),
+                        "lowering of " + hull.id() + " with one thing lost, the same", 1), least));
+            });
+        }
+    }
+
+    /** The least factor over the required one, of all parts in all load cases of a kind. */
+    private static OptionalDouble margin(Chain chain, boolean afterLoss) {
+        return chain.rows().stream().filter(r -> r.load().kind() == LoadCase.Kind.LOSS == afterLoss
+                && r.factor().isPresent()).mapToDouble(ChainRow::margin).min();
+    }
+
+    private void soil(Plan plan, double[] off, Optional<Works> works, Map<Figure, Double> figures,
+            Map<String, Level> findings) {
+        if (soil.isEmpty() || works.isEmpty()) {
+            return;
+        }
+        EarthworksResult result = works.get().of(input(plan, off));
+        found(result.findings(), findings);
+        figures.put(Figures.free("soil-bank", "soil to be dug, bank", "m³"), result.bank());
+        result.machineHours().ifPresent(h -> figures.put(Figures.free("machine-hours", "machine hours", "h"), h));
+        figures.put(new Figure("soil-short", "soil short, bank", "m³", OptionalDouble.of(0.5), false),
+                result.shortage());
+    }
+
+    private EarthworksInput input(Plan plan, double[] off) {
+        GroundPlan.Regolith now = plan.ground().regolith();
+        GroundPlan.Regolith then = nominal.plan().ground().regolith();
+        double placed = now.placedDensity() / then.placedDensity();
+        double bank = now.densityProfile().isEmpty() ? now.bankDensity() / then.bankDensity()
+                : now.densityProfile().get(0).density() / then.densityProfile().get(0).density();
+        Map<String, Double> heights = heights(off);
+        List<SoilNeed> needs = new ArrayList<>();
+        for (SoilNeed need : soil.get().needs()) {
+            double more = need.kind() == SoilNeed.Kind.COVER ? -heights.getOrDefault(need.to(), 0.0) * cover
+                    .hull(need.to()).map(c -> c.uncertainty().volume()).orElse(0.0) : 0;
+            needs.add(new SoilNeed(need.to(), need.kind(), Math.max(0, need.placed() + more), need.density() * placed,
+                    need.outlines()));
+        }
+        List<SoilOffer> offers = soil.get().offers().stream().map(o -> new SoilOffer(o.from(), o.bank(),
+                o.density() * bank, o.area())).toList();
+        return new EarthworksInput(plan, soil.get().ground(), needs, offers, soil.get().objective());
+    }
+
+    private void ground(Plan plan, Map<Figure, Double> figures, Map<String, Level> findings) {
+        for (HullBurial burial : HullBurial.of(plan, cover)) {
+            found(burial.findings(), findings);
+            burial.supports().supports().stream().mapToDouble(HullSupports.Support::bearingFactor).min()
+                    .ifPresent(least -> figures.put(Figures.atLeast("bearing-" + burial.id(), "supports of "
+                            + burial.id() + ", least factor of safety of the soil under them",
+                            SupportFindings.WANTED_BEARING), least));
+            if (Double.isFinite(burial.shellFactor())) {
+                figures.put(Figures.atLeast("shell-" + burial.id(), "shell of " + burial.id()
+                        + " under soil, factor of safety", HullBurial.WANTED_FACTOR), burial.shellFactor());
+            }
+        }
+        SlopeChecks slopes = SlopeChecks.of(plan, cover);
+        found(slopes.findings(), findings);
+        slopes.slopes().stream().filter(SlopeChecks.Slope::isMound).forEach(s -> figures.put(Figures.atLeast("mound-"
+                + s.subject(), "mound of " + s.subject() + ", factor of safety of its slope", SlopeChecks.WANTED),
+                s.circle()));
+        found(SiteHazards.of(plan, cover, Optional.empty()).findings(), findings);
+    }
+
+    private static void found(List<Finding> all, Map<String, Level> findings) {
+        all.forEach(f -> findings.merge(f.id(), f.level(), (a, b) -> a.ordinal() < b.ordinal() ? a : b));
+    }
+
+    /** Figures with and without a limit. */
+    private static final class Figures {
+        private Figures() {
+        }
+
+        static Figure free(String id, String name, String unit) {
+            return new Figure(id.replace(' ', '-'), name, unit, OptionalDouble.empty(), true);
+        }
+
+        static String from(LimitInForce limit) {
+            return limit.from() == ExposurePlan.From.ALL ? "all sources" : limit.from() == ExposurePlan.From.COSMIC
+                    ? "cosmic rays" : "the event";
+        }
+
+        static String over(LimitInForce limit) {
+            return switch (limit.over()) {
+                case STAY -> "the stay";
+                case EVENT -> "the event";
+                case CAREER -> "a career";
+                case DAY, THIRTY_DAYS, YEAR -> limit.over().word();
+            };
+        }
+
+        static Figure atLeast(String id, String name, double limit) {
+            return new Figure(id.replace(' ', '-'), name, "1", OptionalDouble.of(limit), true);
+        }
+    }
+}
