@@ -41,8 +41,8 @@ final class DoubtsCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "N", description = "Seed that repeats the samples; 1 where left out.")
     private long seed = 1;
 
-    @Option(names = "--confirm", paramLabel = "N", description = "Samples whose doses and hauls are worked out anew with"
-            + " nothing kept but the covers' shape; 50 where left out.")
+    @Option(names = "--confirm", paramLabel = "N", description = "Samples whose doses and hauls are worked out anew"
+            + " with nothing kept but the covers' shape; 50 where left out.")
     private int confirm = 50;
 
     @Option(names = "--out", paramLabel = "DIR", description = "Writes tables and drawings into this folder.")
@@ -77,7 +77,8 @@ final class DoubtsCommand implements Callable<Integer> {
     /** The first answer stands among the progress, for what standard output holds is the last one. */
     private static void first(Console console, Doubts first) {
         List<String> words = DoubtWords.of(first);
-        words.stream().limit(2).forEach(w -> console.progress().report(0.2, "after " + Doubts.FIRST + " samples: " + w));
+        words.stream().limit(2).forEach(w -> console.progress().report(0.2, "after " + Doubts.FIRST + " samples: "
+                + w));
     }
 
     private static void check(String option, int value, int least, int most) {

@@ -47,9 +47,9 @@ final class Decider {
         ChaosExpansion fit = ChaosExpansion.fit(off, values, new ChaosExpansion.Shape(ChaosExpansion.Family.HERMITE,
                 DEGREE, TOGETHER));
         boolean inDoubt = kept > 0 && kept < 1;
+        double left = Math.sqrt(ChaosExpansion.variance(values) * Math.min(1, fit.error()));
         return new FigureDoubt(figure, best, all, kept, shares(fit), fit.error(),
-                inDoubt && fit.error() < TRUSTED ? worth(figure, fit, Math.sqrt(ChaosExpansion.variance(values) * Math.min(1, fit.error())))
-                        : List.of());
+                inDoubt && fit.error() < TRUSTED ? worth(figure, fit, left) : List.of());
     }
 
     private List<String> groups() {

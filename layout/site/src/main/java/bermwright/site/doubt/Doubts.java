@@ -194,8 +194,8 @@ public record Doubts(List<UncertainInput> inputs, int samples, int failed, long 
      * @return the note
      */
     public static ModelNote note() {
-        return new ModelNote("doubts", "quasi-random samples of all inputs at once through the same rules; shares from a"
-                + " sum of orthogonal polynomials fitted to the samples; finding out by the same surrogate",
+        return new ModelNote("doubts", "quasi-random samples of all inputs at once through the same rules; shares from"
+                + " a sum of orthogonal polynomials fitted to the samples; finding out by the same surrogate",
                 "independent normal inputs within 3.5 standard deviations; covers, clearances, ways and landings off"
                         + " the planned place are kept as they are, heights of the ground move depth and volume of"
                         + " each cover by its own spread and no hull; within a sample the plan's spreads are nothing",
