@@ -36,6 +36,11 @@ record DoseSample(Plan plan, List<Moved> stations, SiteDose.Outside outside) {
     /** Dose at a station, moved. */
     record Moved(StationDose from, double cosmic, double event) implements CrewDose.Stay {
         @Override
+        public String name() {
+            return from.name();
+        }
+
+        @Override
         public StationDose.BySource in(String quantity) {
             StationDose.BySource best = from.in(quantity);
             return new StationDose.BySource(sure(best.cosmic(), cosmic), sure(best.event(), event));
