@@ -14,6 +14,8 @@ public final class DoubtWords {
     /** Left-out error above which nothing is said of what decides (1). */
     private static final double TRUSTED = 0.5;
     private static final int MOST = 3;
+    /** A chance above this is told as a count of samples (1). */
+    private static final double SURE = 0.985;
 
     private DoubtWords() {
     }
@@ -44,7 +46,9 @@ public final class DoubtWords {
         String chance = f.kept() == 1 ? text("%s is kept in every one of %d samples; nineteen of twenty lie between %s"
                 + " and %s.", capital(what), f.values().size(), number(f.at(0.025)), number(f.at(0.975)))
                 : f.kept() == 0 ? text("%s is kept in none of %d samples.", capital(what), f.values().size())
-                : text("The chance that %s is kept is %.2f.", what, rounded(f.kept()));
+                : f.kept() > SURE || f.kept() < 1 - SURE ? text("%s is kept in %d of %d samples.", capital(what),
+                        Math.round(f.kept() * f.values().size()), f.values().size())
+                : text("The chance that %s is kept is %.2f.", what, f.kept());
         return chance + " " + deciding(f) + worth(f);
     }
 
@@ -70,6 +74,9 @@ public final class DoubtWords {
             return f.kept() == 1 || f.kept() == 0 ? " Finding out would not change the verdict." : "";
         }
         FigureDoubt.Worth best = f.worth().get(0);
+        if (best.now() > SURE) {
+            return " Finding out would hardly change the verdict.";
+        }
         List<String> more = new ArrayList<>();
         f.worth().stream().filter(w -> w.then() - w.now() >= NOTHING).limit(MOST).forEach(w -> more.add(
                 w.finding() + " would bring it to " + text("%.2f", w.then())));
@@ -78,11 +85,6 @@ public final class DoubtWords {
         return text(" The likelier verdict is right with a chance of %.2f", best.now())
                 + (more.isEmpty() ? "; no single finding-out would change that." : ": " + String.join(", ", more)
                 + (idle.isEmpty() ? "." : "; " + String.join(", ", idle) + " would change nothing."));
-    }
-
-    /** A chance that is not quite sure is not told as sure. */
-    private static double rounded(double chance) {
-        return Math.max(0.01, Math.min(0.99, chance));
     }
 
     private static String capital(String words) {
