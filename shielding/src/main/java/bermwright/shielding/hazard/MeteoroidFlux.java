@@ -15,11 +15,9 @@ public final class MeteoroidFlux {
     /** Greatest mass that the relation was made for (kg). */
     public static final double GREATEST_MASS = 0.1;
     /** Mean speed at impact (m/s). */
-    public static final double SPEED = 20_000;
+    static final double SPEED = 20_000;
     /** Density of a meteoroid (kg/m3). */
-    public static final double DENSITY = 2500;
-    /** Factor within which the flux is known (1). */
-    public static final double SPREAD = 3;
+    static final double DENSITY = 2500;
     private static final double GRAM = 1e-3;
 
     private MeteoroidFlux() {

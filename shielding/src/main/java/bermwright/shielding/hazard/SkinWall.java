@@ -17,7 +17,7 @@ import bermwright.foundation.Require;
  */
 public record SkinWall(double density, double hardness, double sound) {
     /** Wall not perforated, over the crater's depth in thick metal (1). */
-    public static final double NOT_PERFORATED = 1.8;
+    static final double NOT_PERFORATED = 1.8;
     private static final SkinWall ALUMINIUM = new SkinWall(2700, 95, 5100);
     private static final double LIGHT = 4000;
     private static final double STEEL_HARDNESS = 160;

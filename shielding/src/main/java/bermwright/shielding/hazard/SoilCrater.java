@@ -61,7 +61,7 @@ public record SoilCrater(double density, double strength, double gravity) {
      * @param body what strikes
      * @return volume (m3), positive
      */
-    public double volume(Body body) {
+    double volume(Body body) {
         double square = body.speed * body.speed;
         double weight = gravity * body.radius() / square;
         double hold = Math.pow(strength / (density * square), (2 + MU) / 2);
@@ -84,7 +84,7 @@ public record SoilCrater(double density, double strength, double gravity) {
      * @param body what strikes
      * @return diameter (m), positive
      */
-    public double rimDiameter(Body body) {
+    double rimDiameter(Body body) {
         return 2 * RIM_RADIUS * Math.cbrt(volume(body));
     }
 

@@ -14,7 +14,7 @@ import bermwright.foundation.Require;
  */
 public record SoilHeat(double conductivity, double density, double heat) {
     /** From noon to noon (s). */
-    public static final double LUNAR_DAY = 29.530589 * 86_400;
+    static final double LUNAR_DAY = 29.530589 * 86_400;
 
     /** Refuses soils that cannot be. */
     public SoilHeat {
@@ -28,7 +28,7 @@ public record SoilHeat(double conductivity, double density, double heat) {
      *
      * @return depth (m), positive
      */
-    public double skinDepth() {
+    double skinDepth() {
         return Math.sqrt(conductivity * LUNAR_DAY / (Math.PI * density * heat));
     }
 
@@ -61,7 +61,7 @@ public record SoilHeat(double conductivity, double density, double heat) {
      * @param gradient temperature gradient (K/m)
      * @return heat (W/m2)
      */
-    public double flux(double gradient) {
+    double flux(double gradient) {
         return conductivity * gradient;
     }
 

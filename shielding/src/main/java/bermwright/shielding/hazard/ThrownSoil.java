@@ -12,7 +12,7 @@ import bermwright.foundation.Require;
  */
 public final class ThrownSoil {
     /** Steepest rise of the sheet (rad). */
-    public static final double RISE = Math.toRadians(3);
+    static final double RISE = Math.toRadians(3);
     /** Greatest speed of fine grains (m/s). */
     public static final double SPEED = 2000;
     /** Size of the coarse grain taken at that speed (m): the coarse end of sand, on the safe side. */
@@ -20,7 +20,7 @@ public final class ThrownSoil {
     /** Density of a grain (kg/m3). */
     public static final double GRAIN_DENSITY = 3000;
     /** Mean radius of the Moon (m). */
-    public static final double MOON_RADIUS = 1_737_400;
+    static final double MOON_RADIUS = 1_737_400;
 
     private ThrownSoil() {
     }
@@ -44,7 +44,7 @@ public final class ThrownSoil {
      * @param gravity gravity (m/s2), positive
      * @return speed (m/s)
      */
-    public static double roundTheMoon(double gravity) {
+    static double roundTheMoon(double gravity) {
         return Math.sqrt(Require.positive("gravity", gravity, "m/s2") * MOON_RADIUS);
     }
 
@@ -54,7 +54,7 @@ public final class ThrownSoil {
      * @param gravity gravity (m/s2), positive
      * @return speed (m/s)
      */
-    public static double escape(double gravity) {
+    static double escape(double gravity) {
         return Math.sqrt(2) * roundTheMoon(gravity);
     }
 
@@ -66,7 +66,7 @@ public final class ThrownSoil {
      * @param gravity gravity (m/s2), positive
      * @return share of the Moon's circumference (1), 0 to 1
      */
-    public static double range(double speed, double rise, double gravity) {
+    static double range(double speed, double rise, double gravity) {
         double energy = Math.pow(Require.positive("speed", speed, "m/s") / roundTheMoon(gravity), 2);
         Require.that(energy < 2, "speed is %s m/s; accepted: below that of escape, %s m/s", speed, escape(gravity));
         double along = energy * Math.pow(Math.cos(rise), 2);

@@ -47,7 +47,7 @@ public final class PlanValues {
      * @param path path of a value; the numbers of list items do not matter
      * @return the key, empty where the path ends in a list item or leads nowhere
      */
-    static Optional<Key> key(String path) {
+    public static Optional<Key> key(String path) {
         Optional<ValueType> type = Optional.of(new ValueType.Part(Plan.class));
         Optional<Key> key = Optional.empty();
         for (Object step : steps(path)) {
