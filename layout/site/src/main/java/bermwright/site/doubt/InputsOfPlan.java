@@ -72,8 +72,8 @@ final class InputsOfPlan {
             plan.hulls().get(i).cover().ifPresent(c -> c.density().ifPresent(d -> placed.add(new Target(
                     "hulls[" + at + "].cover.density_kg_m3", d, share * d, range(SOIL + "placed_density_kg_m3")))));
         }
-        add("density of placed soil", Kind.PLACED_DENSITY, soil.placedDensity(), share * soil.placedDensity(),
-                "kg/m3", from, TEN_SAMPLES, placed);
+        add(new UncertainInput("density of placed soil", Kind.PLACED_DENSITY, soil.placedDensity(),
+                share * soil.placedDensity(), "kg/m3", from, TEN_SAMPLES, placed));
         List<Target> bank = new ArrayList<>();
         if (soil.densityProfile().isEmpty()) {
             bank.add(density("bank_density_kg_m3", soil.bankDensity(), share));
@@ -83,9 +83,10 @@ final class InputsOfPlan {
             bank.add(new Target(SOIL + "density_profile[" + i + "].density_kg_m3", value, share * value,
                     range(SOIL + "bank_density_kg_m3")));
         }
-        add("density in place", Kind.PLAN, bank.get(0).value(), bank.get(0).spread(), "kg/m3", from, TEN_SAMPLES, bank);
-        add("density in the haulers", Kind.PLAN, soil.looseDensity(), share * soil.looseDensity(), "kg/m3", from,
-                TEN_SAMPLES, List.of(density("loose_density_kg_m3", soil.looseDensity(), share)));
+        add(new UncertainInput("density in place", Kind.PLAN, bank.get(0).value(), bank.get(0).spread(), "kg/m3",
+                from, TEN_SAMPLES, bank));
+        add(new UncertainInput("density in the haulers", Kind.PLAN, soil.looseDensity(),
+                share * soil.looseDensity(), "kg/m3", from, TEN_SAMPLES, List.of(density("loose_density_kg_m3", soil.looseDensity(), share))));
         strength("friction_angle_deg", "friction angle", Math.toDegrees(soil.frictionAngle()),
                 Math.toDegrees(soil.frictionSpread()), "deg");
         strength("cohesion_Pa", "cohesion", soil.cohesion(), soil.cohesionSpread(), "Pa");
@@ -103,8 +104,8 @@ final class InputsOfPlan {
                     ? Math.toDegrees(profile.get(i).frictionAngle()) : profile.get(i).cohesion(), spread,
                     range(SOIL + key)));
         }
-        add(name, Kind.PLAN, value, spread, unit, source(key.replaceFirst("_([A-Za-z]+)$", "_spread_$1"), SOIL),
-                new FindingOut("ten strength tests", true), targets);
+        add(new UncertainInput(name, Kind.PLAN, value, spread, unit, source(key.replaceFirst(
+                "_([A-Za-z]+)$", "_spread_$1"), SOIL), new FindingOut("ten strength tests", true), targets));
     }
 
     private void hulls() {
@@ -113,17 +114,17 @@ final class InputsOfPlan {
             String path = "hulls[" + i + "].";
             String mass = path + "centre_of_mass_from_base_m";
             if (hull.arrival() != Hull.Arrival.STAYS_UPRIGHT) {
-                add("centre of mass of " + hull.id(), Kind.PLAN, hull.centreOfMassFromBase(),
+                add(new UncertainInput("centre of mass of " + hull.id(), Kind.PLAN, hull.centreOfMassFromBase(),
                         hull.centreOfMassSpread(), "m", source("centre_of_mass_spread_m", path),
                         new FindingOut("weighing " + hull.id(), false), List.of(new Target(mass,
-                                hull.centreOfMassFromBase(), hull.centreOfMassSpread(), range(mass))));
+                                hull.centreOfMassFromBase(), hull.centreOfMassSpread(), range(mass)))));
                 String stretch = path + "lowering.lines.line.stiffness_EA_MN";
                 hull.lowering().flatMap(g -> g.lines()).flatMap(l -> l.line().stiffness().isPresent()
                         && !stated.contains(stretch) ? Optional.of(l.line().stiffness().getAsDouble() / 1e6)
-                        : Optional.empty()).ifPresent(value -> add("line stretch of " + hull.id(), Kind.PLAN,
-                        value, STRETCH_SHARE * value, "MN", "chosen here: a tenth of the stiffness",
+                        : Optional.empty()).ifPresent(value -> add(new UncertainInput("line stretch of "
+                        + hull.id(), Kind.PLAN, value, STRETCH_SHARE * value, "MN", "chosen here: a tenth of the stiffness",
                         new FindingOut("a pull test of the lines of " + hull.id(), false), List.of(new Target(stretch,
-                                value, STRETCH_SHARE * value, range(stretch)))));
+                                value, STRETCH_SHARE * value, range(stretch))))));
             }
         }
     }
@@ -154,10 +155,9 @@ final class InputsOfPlan {
                 List.of()));
     }
 
-    private void add(String name, Kind kind, double value, double spread, String unit, String source,
-            FindingOut finding, List<Target> targets) {
-        if (spread > 0) {
-            inputs.add(new UncertainInput(name, kind, value, spread, unit, source, finding, targets));
+    private void add(UncertainInput input) {
+        if (input.spread() > 0) {
+            inputs.add(input);
         }
     }
 
