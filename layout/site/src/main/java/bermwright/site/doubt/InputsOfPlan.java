@@ -86,7 +86,8 @@ final class InputsOfPlan {
         add(new UncertainInput("density in place", Kind.PLAN, bank.get(0).value(), bank.get(0).spread(), "kg/m3",
                 from, TEN_SAMPLES, bank));
         add(new UncertainInput("density in the haulers", Kind.PLAN, soil.looseDensity(),
-                share * soil.looseDensity(), "kg/m3", from, TEN_SAMPLES, List.of(density("loose_density_kg_m3", soil.looseDensity(), share))));
+                share * soil.looseDensity(), "kg/m3", from, TEN_SAMPLES,
+                List.of(density("loose_density_kg_m3", soil.looseDensity(), share))));
         strength("friction_angle_deg", "friction angle", Math.toDegrees(soil.frictionAngle()),
                 Math.toDegrees(soil.frictionSpread()), "deg");
         strength("cohesion_Pa", "cohesion", soil.cohesion(), soil.cohesionSpread(), "Pa");
@@ -122,7 +123,8 @@ final class InputsOfPlan {
                 hull.lowering().flatMap(g -> g.lines()).flatMap(l -> l.line().stiffness().isPresent()
                         && !stated.contains(stretch) ? Optional.of(l.line().stiffness().getAsDouble() / 1e6)
                         : Optional.empty()).ifPresent(value -> add(new UncertainInput("line stretch of "
-                        + hull.id(), Kind.PLAN, value, STRETCH_SHARE * value, "MN", "chosen here: a tenth of the stiffness",
+                        + hull.id(), Kind.PLAN, value, STRETCH_SHARE * value, "MN",
+                        "chosen here: a tenth of the stiffness",
                         new FindingOut("a pull test of the lines of " + hull.id(), false), List.of(new Target(stretch,
                                 value, STRETCH_SHARE * value, range(stretch))))));
             }
