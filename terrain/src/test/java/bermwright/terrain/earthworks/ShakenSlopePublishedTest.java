@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.terrain.earthworks;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import bermwright.published.Published;
 import bermwright.published.PublishedValue;
 import bermwright.regolith.Strength;
@@ -61,15 +58,5 @@ class ShakenSlopePublishedTest {
             unit = "1", tolerance = 50)
     void chanceOfAQuakeInALongStay(PublishedValue printed) {
         printed.assertEqualTo(1 / -Math.expm1(3652.5 * Math.log1p(-1 / 2e7)));
-    }
-
-    @Test
-    void atRestItIsTheWorstCircleAndShakingLowersIt() {
-        double slope = Math.toRadians(34);
-        ShakenSlope mound = ShakenSlope.of(10.8, slope, soil(41, 600), 0.25);
-        assertEquals(WorstSlip.of(10.8, slope, soil(41, 600)).factor(), mound.atRest(), 1e-12);
-        assertTrue(mound.shaken() < mound.atRest());
-        assertEquals(1, ShakenSlope.of(10.8, slope, soil(41, 600), mound.yield()).shaken(), 5e-3);
-        assertEquals(0, ShakenSlope.of(10.8, slope, soil(30, 0), 0.1).yield());
     }
 }

@@ -14,6 +14,7 @@ import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.WorkStep;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.GridFrame;
 import bermwright.terrain.gridfile.GroundFiles;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -31,6 +32,8 @@ class AsBuiltTest {
     /** Heights are written to a hundredth of a millimetre; depths are found on a map of half metres. */
     private static final double SAME_DEPTH = 0.02;
     private static final double SAME_SHARE = 0.01;
+    /** Spacing of the nodes of what is built (m). */
+    private static final double FINE = 0.25;
 
     @TempDir
     Path directory;
@@ -83,15 +86,18 @@ class AsBuiltTest {
                 new Assessments.Site(plan, "test.json", ground), Progress.NONE);
     }
 
-    /** Writes a surface whose heights over the level ground are scaled by a share. */
+    /** Writes a surface whose heights over the level ground are scaled by a share, on nodes as fine as what is built. */
     private void write(String name, ElevationGrid grid, double share) throws IOException {
+        GridFrame frame = grid.frame();
+        int parts = (int) Math.round(frame.spacing() / FINE);
+        int columns = (frame.columns() - 1) * parts + 1;
+        int rows = (frame.rows() - 1) * parts + 1;
         StringBuilder text = new StringBuilder("ncols %d%nnrows %d%nxllcenter %s%nyllcenter %s%ncellsize %s%n"
-                .formatted(grid.frame().columns(), grid.frame().rows(), grid.frame().west(), grid.frame().south(),
-                        grid.frame().spacing())).append("NODATA_value -9999\n");
-        for (int row = grid.frame().rows() - 1; row >= 0; row--) {
-            for (int column = 0; column < grid.frame().columns(); column++) {
-                text.append(String.format(java.util.Locale.ROOT, "%.5f ",
-                        LEVEL + share * (grid.nodeHeight(row, column) - LEVEL)));
+                .formatted(columns, rows, frame.west(), frame.south(), FINE)).append("NODATA_value -9999\n");
+        for (int row = rows - 1; row >= 0; row--) {
+            for (int column = 0; column < columns; column++) {
+                double height = grid.height(new Point(frame.west() + column * FINE, frame.south() + row * FINE));
+                text.append(String.format(java.util.Locale.ROOT, "%.5f ", LEVEL + share * (height - LEVEL)));
             }
             text.append('\n');
         }

@@ -91,13 +91,13 @@ class PlanFilesTest {
         "\"mass_t\": 41 | \"mass_kg\": 41000 | bad.json, line 32: hulls[0].mass_kg is not a known key; accepted: mass_t"
             + " (the nearest known key), or a key of your own that begins with x_",
         "\"length_m\": 31 | \"length_m\": \"31 m\" | bad.json, line 25: hulls[0].length_m is \"31 m\"; accepted: a"
-            + " number greater than 0, at most 500, in m",
+            + " number 0.1 to 500, in m",
         "\"length_m\": 31 | \"length_m\": -31 | bad.json, line 25: hulls[0].length_m is -31; accepted: a number"
-            + " greater than 0, at most 500, in m",
+            + " 0.1 to 500, in m",
         "\"length_m\": 31 | \"length_m\": 1e999 | bad.json, line 25: hulls[0].length_m is 1e999; accepted: a number"
-            + " greater than 0, at most 500, in m",
-        "\"length_m\": 31, | '' | bad.json, line 23: hulls[0].length_m is missing; accepted: a number greater than 0,"
-            + " at most 500, in m",
+            + " 0.1 to 500, in m",
+        "\"length_m\": 31, | '' | bad.json, line 23: hulls[0].length_m is missing; accepted: a number 0.1 to"
+            + " 500, in m",
         "\"mass_t\": 41 | \"mass_t\": null | bad.json, line 32: hulls[0].mass_t is null; accepted: a number 0.001 to"
             + " 100000, in t",
         "\"mass_t\": 41 | \"length_m\": 41 | bad.json, line 32: hulls[0].length_m is given twice, first on line 25;"
