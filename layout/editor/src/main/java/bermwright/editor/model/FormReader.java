@@ -101,7 +101,7 @@ final class FormReader {
         if (key.type() instanceof ValueType.Part part) {
             boolean there = !value.isMissingNode();
             boolean canGo = !key.required() && !given.isMissingNode();
-            entries.add(new FormEntry.Block(path, label(key), there, canGo, rule, NewBlock.json(part.type()),
+            entries.add(new FormEntry.Block(path, label(key), there, canGo, rule, NewBlock.json(part.type(), plan),
                     there ? entries(path, part.type(), value) : List.of()));
         } else if (key.type() instanceof ValueType.Many many && many.of() instanceof ValueType.Part part) {
             List<FormEntry.Block> items = new ArrayList<>();
@@ -111,7 +111,7 @@ final class FormReader {
                 items.add(new FormEntry.Block(item, name, true, true, rule, "",
                         entries(item, part.type(), value.get(i))));
             }
-            entries.add(new FormEntry.Items(path, label(key), rule, NewBlock.json(part.type()), items));
+            entries.add(new FormEntry.Items(path, label(key), rule, NewBlock.json(part.type(), plan), items));
         } else if (key.type() instanceof ValueType.Place) {
             for (String side : List.of("east_m", "north_m")) {
                 entries.add(new FormEntry.Field(path + "." + side, label(key) + " " + side.replace("_m", ""), "m",

@@ -3,13 +3,17 @@ package bermwright.editor.model;
 
 import bermwright.site.plan.Anchor;
 import bermwright.site.plan.CoverPlan;
+import bermwright.site.plan.EventFit;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hatch;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.PassThrough;
+import bermwright.site.plan.Person;
+import bermwright.site.plan.Plan;
 import bermwright.site.plan.Station;
+import bermwright.site.plan.WorkStep;
 import java.util.Map;
 
 /** What a new block or list item in a form begins with: the figures a plan cannot do without. */
@@ -41,13 +45,22 @@ final class NewBlock {
             Map.entry(GroundPlan.DensityAtDepth.class, "{\"depth_m\":0,\"density_kg_m3\":1300}"),
             Map.entry(GroundPlan.StrengthAtDepth.class,
                     "{\"depth_m\":0,\"friction_angle_deg\":42,\"cohesion_Pa\":500}"),
+            Map.entry(WorkStep.AsBuilt.class, "{\"elevation_file\":\"survey.tif\"}"),
+            Map.entry(EventFit.class, "{\"name\":\"event\",\"fluence_per_cm2\":1e9,\"soft_index\":1,\"fold_GV\":0.1,"
+                    + "\"steep_index\":5,\"source\":\"to be stated\"}"),
+            Map.entry(Person.class, "{\"id\":\"person\",\"to_shelter_min\":30}"),
+            Map.entry(Person.Before.class, "{\"dose_mSv\":0,\"source\":\"to be stated\"}"),
             Map.entry(ExposurePlan.Limit.class, "{\"limit_mSv\":150,\"source\":\"set in this plan\"}"));
 
     private NewBlock() {
     }
 
-    /** JSON of a new block; an object without keys where all its keys may be left out. */
-    static String json(Class<? extends Record> type) {
+    /** JSON of a new block; no keys where all may be left out or what they name is not in the plan. */
+    static String json(Class<? extends Record> type, Plan plan) {
+        if (type == Person.Hours.class) {
+            return plan.hulls().stream().flatMap(h -> h.stations().stream().map(s -> h.id() + "/" + s.id())).findFirst()
+                    .map(at -> "{\"at\":\"" + at + "\",\"hours_a_day\":8}").orElse("{}");
+        }
         return STARTS.getOrDefault(type, "{}");
     }
 }

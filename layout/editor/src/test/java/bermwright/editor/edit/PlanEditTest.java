@@ -72,7 +72,7 @@ class PlanEditTest {
         InputException refused = assertThrows(InputException.class,
                 () -> new SetValue("hulls[0].diameter_m", "-1", "x").applied(PLAN));
         assertEquals("hulls[0].diameter_m", refused.key());
-        assertTrue(refused.accepted().contains("greater than 0"), refused.accepted());
+        assertTrue(refused.accepted().contains("0.1 to "), refused.accepted());
     }
 
     @ParameterizedTest

@@ -91,7 +91,7 @@ class FormModelTest {
         assertFalse(form.type(field("hulls[0].length_m"), "-3"));
         FormModel.Refused refused = form.refused(field("hulls[0].length_m")).orElseThrow();
         assertEquals("-3", refused.text());
-        assertTrue(refused.reason().contains("greater than 0"), refused.reason());
+        assertTrue(refused.reason().contains("0.1 to "), refused.reason());
         assertEquals("38", refused.standing());
         assertEquals(38, bench.plan().hull("A").orElseThrow().length());
         assertFalse(bench.document().isUnsaved());
@@ -101,7 +101,7 @@ class FormModelTest {
     void whatIsNotANumberIsRefusedWithTheSameRange() {
         for (String text : List.of("abc", "NaN", "1e999", "0x10", "12m")) {
             assertFalse(form.type(field("hulls[0].length_m"), text), text);
-            assertTrue(form.refused(field("hulls[0].length_m")).orElseThrow().reason().contains("greater than 0"),
+            assertTrue(form.refused(field("hulls[0].length_m")).orElseThrow().reason().contains("0.1 to "),
                     text);
         }
         assertEquals(1, form.refusedCount());

@@ -172,7 +172,7 @@ final class WindowScenarios {
         hand.robot().push(KeyCode.ENTER);
         Label trouble = (Label) hand.node("hulls[0].length_m!");
         hand.await("the field is marked", trouble::isVisible);
-        assertTrue(trouble.getText().contains("greater than 0"), trouble.getText());
+        assertTrue(trouble.getText().contains("0.1 to "), trouble.getText());
         assertEquals("-3", field.getText(), "what was typed is not lost");
         assertEquals(38, hand.bench().plan().hull("A").orElseThrow().length(), 0);
         hand.screenshot("04-bad-value");
