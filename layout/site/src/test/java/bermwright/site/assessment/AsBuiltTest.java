@@ -86,7 +86,7 @@ class AsBuiltTest {
                 new Assessments.Site(plan, "test.json", ground), Progress.NONE);
     }
 
-    /** Writes a surface whose heights over the level ground are scaled by a share, on nodes as fine as what is built. */
+    /** Writes a surface whose heights over the level ground are scaled by a share, on fine nodes. */
     private void write(String name, ElevationGrid grid, double share) throws IOException {
         GridFrame frame = grid.frame();
         int parts = (int) Math.round(frame.spacing() / FINE);
