@@ -29,12 +29,13 @@ final class Cascade {
     private static final double CLUSTER_ENERGY = 250;
     /** Mass of pion and nucleon up to which they form one resonance (MeV). */
     private static final double RESONANCES_UP_TO = 1500;
-
     /** Up to this many pions two hadrons go apart as resonances, a pion or two from each; with more they lead. */
     private static final int RESONANT_PIONS = 2;
     /** Leading particles that keep their charge, as of protons at 12 to 160 GeV (from memory). */
     private static final double CHARGE_KEPT = 2.0 / 3;
-
+    /** Times that leaving nucleons are asked for missing energy, and what a nucleus then keeps (MeV). */
+    private static final int ROUNDS = 6;
+    private static final double LEAST_EXCITATION = 0.01;
     /** Share of pairs that absorb a stopped negative pion which leave as two neutrons. */
     private static final double NEUTRON_PAIRS = 0.8;
 
@@ -52,10 +53,6 @@ final class Cascade {
         this.random = random;
     }
 
-    /** What the cascade leaves: mass and charge number, excitation and recoil energy (MeV). */
-    record Residue(int mass, int charge, double excitation, double recoil) {
-    }
-
     List<CascadeParticle> emitted() {
         return emitted;
     }
@@ -67,6 +64,38 @@ final class Cascade {
 
     /** Sends one projectile at a random place; the answer is null where it passed through without a collision. */
     Residue shoot(boolean pion, int charge, double energy) {
+        if (!send(pion, charge, energy)) {
+            return null;
+        }
+        double total = (pion ? FreeCollision.PION : rest(charge)) + energy;
+        Residue left = settled(total, energy, pion);
+        while (left.excitation() < 0) {
+            left = send(pion, charge, energy) ? settled(total, energy, pion) : left;
+        }
+        clusters = Coalescence.join(emitted);
+        return left;
+    }
+
+    /**
+     * What is left. The well binds each nucleon alike, real nuclei by more or less: where a nucleus would be left with
+     * less than its ground state, the nucleons that leave give what is missing, each the same, up to half its energy;
+     * a reaction that cannot is drawn again.
+     */
+    private Residue settled(double projectileTotal, double energy, boolean pion) {
+        Residue left = residue(projectileTotal, energy, pion);
+        for (int round = 0; left.excitation() < 0 && round < ROUNDS; round++) {
+            double missing = -left.excitation() + LEAST_EXCITATION;
+            List<CascadeParticle> out = emitted.stream().filter(p -> !p.pion).toList();
+            for (CascadeParticle p : out) {
+                p.energy -= Math.min(missing / out.size(), p.energy / 2);
+            }
+            left = residue(projectileTotal, energy, pion);
+        }
+        return left;
+    }
+
+    /** Follows one projectile and what it makes until nothing is left; false where it met nothing. */
+    private boolean send(boolean pion, int charge, double energy) {
         emitted.clear();
         waiting.clear();
         protons = target.charge() + charge;
@@ -82,12 +111,7 @@ final class Cascade {
         while (!waiting.isEmpty()) {
             follow(waiting.pop());
         }
-        if (collisions == 0) {
-            return null;
-        }
-        Residue left = residue((pion ? FreeCollision.PION : rest(charge)) + energy, energy, pion);
-        clusters = Coalescence.join(emitted);
-        return left;
+        return collisions > 0;
     }
 
     /**
@@ -118,9 +142,9 @@ final class Cascade {
         while (!waiting.isEmpty()) {
             follow(waiting.pop());
         }
-        Residue left = residue(FreeCollision.PION, 0, true);
+        Residue left = settled(FreeCollision.PION, 0, true);
         clusters = Coalescence.join(emitted);
-        return left;
+        return left.possible();
     }
 
     private static double rest(int charge) {
@@ -144,7 +168,7 @@ final class Cascade {
         double rest = Nuclide.restEnergy(mass, charge);
         double square = momentum[0] * momentum[0] + momentum[1] * momentum[1] + momentum[2] * momentum[2];
         double recoil = mass > 0 ? square / (2 * rest) : 0;
-        return new Residue(mass, charge, Math.max(0, total - rest - recoil), recoil);
+        return new Residue(mass, charge, total - rest - recoil, recoil);
     }
 
     private void follow(CascadeParticle p) {
@@ -230,7 +254,7 @@ final class Cascade {
         double laboratory = Math.sqrt(Math.max(0, s * s / (4 * m * m) - s));
         boolean like = p.charge == partnerCharge;
         double sigma = FreeCollision.total(like, laboratory);
-        double[] axis = direction(Kinematics.inFrameOf(first, total));
+        double[] axis = Kinematics.direction(Kinematics.inFrameOf(first, total));
         double q = Kinematics.breakup(mass, Nuclide.NUCLEON, Nuclide.NUCLEON) / 1000;
         if (random.nextDouble() * sigma >= FreeCollision.elastic(like, laboratory)
                 && mass > 2 * Nuclide.NUCLEON + FreeCollision.PION + 20) {
@@ -246,45 +270,26 @@ final class Cascade {
         return true;
     }
 
-    private static double[] direction(double[] four) {
-        return new double[] {four[1], four[2], four[3]};
-    }
-
     /** Two clusters go apart, peaked forward and backward; each decays into a nucleon and its pions. */
     private boolean inelastic(CascadeParticle p, int[] charges, double[] total, double[] axis, double radius) {
         int count = FreeCollision.pions(Kinematics.mass(total), random);
         if (count > RESONANT_PIONS) {
             return lead(p, charges, total, axis, radius);
         }
-        Cluster[] clusters = {new Cluster(true), new Cluster(true)};
+        PionCluster[] clusters = {new PionCluster(true), new PionCluster(true)};
         for (int i = 0; i < count; i++) {
             clusters[random.nextInt(2)].pions++;
         }
         return part(p, clusters, charges[0] + charges[1], total, axis, radius);
     }
 
-    /** A nucleon, or none, with its pions; goes as one body until it decays. */
-    private static final class Cluster {
-        private final boolean baryon;
-        private int pions;
-        private double mass;
-
-        Cluster(boolean baryon) {
-            this.baryon = baryon;
-        }
-
-        double least() {
-            return (baryon ? Nuclide.NUCLEON : 0) + pions * FreeCollision.PION;
-        }
-    }
-
     /** Two clusters leave a collision and decay. */
-    private boolean part(CascadeParticle p, Cluster[] clusters, int charge, double[] total, double[] axis,
+    private boolean part(CascadeParticle p, PionCluster[] clusters, int charge, double[] total, double[] axis,
             double radius) {
         double mass = Kinematics.mass(total);
         double free = mass - clusters[0].least() - clusters[1].least();
         for (int tries = 0; tries == 0 || clusters[0].mass + clusters[1].mass > mass - 1; tries++) {
-            for (Cluster cluster : clusters) {
+            for (PionCluster cluster : clusters) {
                 cluster.mass = tries < 50 ? clusterMass(cluster)
                         : cluster.least() + 0.8 * free * cluster.pions / (clusters[0].pions + clusters[1].pions);
             }
@@ -349,7 +354,7 @@ final class Cascade {
         }
     }
 
-    private double clusterMass(Cluster cluster) {
+    private double clusterMass(PionCluster cluster) {
         if (cluster.pions == 0 || !cluster.baryon && cluster.pions == 1) {
             return cluster.least();
         }
@@ -368,7 +373,7 @@ final class Cascade {
     }
 
     /** Charges by cluster: the nucleon's, if any, then its pions'; all shares that keep the sum are as likely. */
-    private int[][] shareCharge(int total, Cluster[] clusters) {
+    private int[][] shareCharge(int total, PionCluster[] clusters) {
         while (true) {
             int sum = 0;
             int[][] shared = new int[2][];
@@ -386,7 +391,7 @@ final class Cascade {
         }
     }
 
-    private boolean decayOrAbsorb(double[] four, Cluster cluster, int[] charges, double radius, List<double[]> made,
+    private boolean decayOrAbsorb(double[] four, PionCluster cluster, int[] charges, double radius, List<double[]> made,
             List<int[]> kinds) {
         if (cluster.baryon && cluster.pions == 1 && absorbs(four, charges, radius, made, kinds)) {
             return true;
@@ -426,10 +431,8 @@ final class Cascade {
             return false;
         }
         int first = sum == 1 ? random.nextInt(2) : sum / 2;
-        made.add(out[0]);
-        kinds.add(new int[] {0, first});
-        made.add(out[1]);
-        kinds.add(new int[] {0, sum - first});
+        made.addAll(List.of(out[0], out[1]));
+        kinds.addAll(List.of(new int[] {0, first}, new int[] {0, sum - first}));
         return true;
     }
 
@@ -439,16 +442,15 @@ final class Cascade {
         double[] total = Kinematics.sum(first, partner(radius));
         double mass = Kinematics.mass(total);
         int charge = p.charge + partnerCharge;
-        double[] axis = direction(Kinematics.inFrameOf(first, total));
+        double[] axis = Kinematics.direction(Kinematics.inFrameOf(first, total));
         if (mass > RESONANCES_UP_TO) {
             return meetAsFastPion(p, partnerCharge, total, axis, radius);
         }
-        Cluster one = new Cluster(true);
+        PionCluster one = new PionCluster(true);
         one.pions = 1;
-        int[] charges = new int[2];
+        int[] charges;
         do {
-            charges[0] = random.nextInt(2);
-            charges[1] = random.nextInt(3) - 1;
+            charges = new int[] {random.nextInt(2), random.nextInt(3) - 1};
         } while (charges[0] + charges[1] != charge);
         List<double[]> made = new ArrayList<>();
         List<int[]> kinds = new ArrayList<>();
@@ -485,7 +487,7 @@ final class Cascade {
         if (more > RESONANT_PIONS) {
             return lead(p, new int[] {p.charge, partnerCharge}, total, axis, radius);
         }
-        Cluster[] clusters = {new Cluster(false), new Cluster(true)};
+        PionCluster[] clusters = {new PionCluster(false), new PionCluster(true)};
         clusters[0].pions = 1;
         for (int i = 0; i < more; i++) {
             clusters[random.nextInt(2)].pions++;

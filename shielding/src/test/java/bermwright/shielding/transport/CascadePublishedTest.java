@@ -98,7 +98,7 @@ class CascadePublishedTest {
         int events = 0;
         double count = 0;
         while (events < EVENTS) {
-            Cascade.Residue residue = cascade.shoot(false, 1, energy);
+            Residue residue = cascade.shoot(false, 1, energy);
             if (residue == null) {
                 continue;
             }

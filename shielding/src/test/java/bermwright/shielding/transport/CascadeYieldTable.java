@@ -99,7 +99,7 @@ final class CascadeYieldTable {
         int shots = 0;
         while (done < events) {
             shots++;
-            Cascade.Residue residue = stopped ? cascade.absorbAtRest() : cascade.shoot(pion, charge, projectile);
+            Residue residue = stopped ? cascade.absorbAtRest() : cascade.shoot(pion, charge, projectile);
             if (residue != null) {
                 tally.add(cascade, residue, random, projectile);
                 done++;
@@ -127,7 +127,7 @@ final class CascadeYieldTable {
         return rows.toString();
     }
 
-    private void add(Cascade cascade, Cascade.Residue residue, SplittableRandom random, double projectile) {
+    private void add(Cascade cascade, Residue residue, SplittableRandom random, double projectile) {
         for (CascadeParticle p : cascade.emitted()) {
             if (p.pion && p.charge == 0) {
                 energy[0] += p.energy + FreeCollision.PION;

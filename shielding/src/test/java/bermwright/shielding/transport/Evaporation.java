@@ -24,7 +24,7 @@ final class Evaporation {
     }
 
     /** Emits until nothing more can leave, adds the emissions to the list and answers what is left for gammas (MeV). */
-    static double cool(Cascade.Residue residue, SplittableRandom random, List<Emission> emissions) {
+    static double cool(Residue residue, SplittableRandom random, List<Emission> emissions) {
         int a = residue.mass();
         int z = residue.charge();
         double excitation = residue.excitation();

@@ -92,4 +92,9 @@ final class Kinematics {
         bodies[masses.length - 1] = left;
         return bodies;
     }
+
+    /** The momentum of a four-momentum. */
+    static double[] direction(double[] four) {
+        return new double[] {four[1], four[2], four[3]};
+    }
 }

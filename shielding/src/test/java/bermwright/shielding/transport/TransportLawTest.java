@@ -49,7 +49,7 @@ class TransportLawTest {
             double out = 0;
             int events = 0;
             while (events < 2000) {
-                Cascade.Residue residue = cascade.shoot(false, 1, energy);
+                Residue residue = cascade.shoot(false, 1, energy);
                 if (residue == null) {
                     continue;
                 }
