@@ -110,6 +110,15 @@ public interface Response {
     double openGroundReturn();
 
     /**
+     * Gammas of what is radioactive in the soil by nature, over open ground; soil all around gives twice as much.
+     *
+     * @return effective dose (Sv per day or per event), zero or more; 0 for events and where a table does not tell
+     */
+    default double soilGammas() {
+        return 0;
+    }
+
+    /**
      * How far the response may be off at an areal density, for the sun it was made for.
      *
      * @param arealDensity areal density (kg/m2), zero or more

@@ -25,16 +25,17 @@ final class TabulatedResponse implements Response {
      *
      * @param per              what the dose is counted over
      * @param openGroundReturn dose that open ground sends back (Sv), zero or more
+     * @param soilGammas       gammas of what is radioactive in the soil, over open ground (Sv), zero or more
      * @param skinEquivalence  what the skin counts as in soil (1), positive
      * @param note             model, range, spread and source
      * @param slow             what slow neutrons make, empty where they are not told apart
      * @param slanted          dose by slant, empty where directions are not told apart
      */
-    record Terms(Per per, double openGroundReturn, double skinEquivalence, ModelNote note, Optional<Slow> slow,
-            Optional<SlantedDoses> slanted) {
+    record Terms(Per per, double openGroundReturn, double soilGammas, double skinEquivalence, ModelNote note,
+            Optional<Slow> slow, Optional<SlantedDoses> slanted) {
         /** Terms of a table that does not tell slow neutrons apart. */
         Terms(Per per, double openGroundReturn, double skinEquivalence, ModelNote note) {
-            this(per, openGroundReturn, skinEquivalence, note, Optional.empty(), Optional.empty());
+            this(per, openGroundReturn, 0, skinEquivalence, note, Optional.empty(), Optional.empty());
         }
 
         Terms {
@@ -43,6 +44,7 @@ final class TabulatedResponse implements Response {
             Objects.requireNonNull(per, "per");
             Objects.requireNonNull(note, "note");
             Require.notNegative("open ground return", openGroundReturn, "Sv");
+            Require.notNegative("soil gammas", soilGammas, "Sv");
             Require.positive("skin equivalence", skinEquivalence, "1");
         }
     }
@@ -140,6 +142,11 @@ final class TabulatedResponse implements Response {
     @Override
     public double openGroundReturn() {
         return terms.openGroundReturn();
+    }
+
+    @Override
+    public double soilGammas() {
+        return terms.soilGammas();
     }
 
     @Override

@@ -274,10 +274,14 @@ final class TransportResponse {
         open.add(0, 0, 1, 1);
         double gammas = role.per == Response.Per.DAY ? GROUND_GAMMAS * SECONDS_A_DAY : 0;
         return new TabulatedResponse(depths(), doses(table), spread,
-                new TabulatedResponse.Terms(role.per, gammas + open.total(), skinEquivalence,
+                new TabulatedResponse.Terms(role.per, gammas + open.total(), soilGammas(role.per), skinEquivalence,
                         role.note, Optional.of(new TabulatedResponse.Slow(
                                 table.doses().stream().mapToDouble(Particles::slowNeutrons).toArray(), room)),
                         Optional.of(new SlantedDoses(depths(), table.directions()))));
+    }
+
+    private double soilGammas(Response.Per per) {
+        return per == Response.Per.DAY ? SoilRadioactivity.overOpenGround(shield.soil().name()) * SECONDS_A_DAY : 0;
     }
 
     private static double seconds(Response.Per per) {
@@ -301,7 +305,10 @@ final class TransportResponse {
                         + "tissues",
                 "0 to 1000 g/cm2, to where it is held against others, extrapolated to 1500; walls taken as level over "
                         + "some 100 g/cm2 around each ray; electrons and gammas roughly; gammas of the ground 3.4 mSv "
-                        + "a year in the open whatever the sun",
+                        + "a year in the open whatever the sun; beside them potassium, thorium and uranium of the soil, "
+                        + String.format(java.util.Locale.ROOT, "%.3f", 365.25e3 * soilGammas(Response.Per.DAY))
+                        + " mSv a year in the open and twice that with soil all around, good to a third, skins not "
+                        + "counted",
                 ModelSpread.words(true) + "; beside it the sun, W " + words(sun.quietW()) + " to "
                         + words(sun.activeW()) + ", as well as its state or its day is known",
                 ModelNote.Status.COMPUTED,

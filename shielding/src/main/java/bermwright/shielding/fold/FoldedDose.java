@@ -25,6 +25,8 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
     private static final double LEAST_FACTOR = 0.01;
     /** Length over which what walls let through falls (kg/m2), for the mean of their thickness. */
     private static final double RELAXATION = 1500;
+    /** Thickness of soil (kg/m2) over which its own gammas fill up, that of gammas of 1 MeV. */
+    private static final double GAMMAS = 160;
 
     /** Refuses missing parts. */
     public FoldedDose {
@@ -33,6 +35,8 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
 
     /**
      * Folds a view with a response.
+     *
+     * <p>Gammas of what is radioactive in the soil come from below and, as far as soil shows there, from above.
      *
      * <p>Fast particles are the mean of the response over the whole ball of directions, each at its own slant through
      * its cover, those below the horizontal giving nothing; what the floor throws back is counted with the direction
@@ -57,7 +61,8 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
         view.forEach(sums::add);
         double open = sums.straight(0) / 2;
         double skyShare = open > 0 ? sums.best / open : 0;
-        double ground = sums.elseFromGround() * Math.min(1, skyShare) + sums.diffuse();
+        double ground = sums.elseFromGround() * Math.min(1, skyShare) + sums.diffuse()
+                + response.soilGammas() * (1 + sums.soilAbove);
         double total = sums.best + ground;
         if (!(sums.best > 0)) {
             return new FoldedDose(sums.best, ground, total, total, 0, skyShare, DoseUncertainty.NONE);
@@ -138,6 +143,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
         private double thinner;
         private double thicker;
         private double beyond;
+        private double soilAbove;
 
         Sums(Response response, Tolerances tolerances, double placedDensity) {
             this.response = response;
@@ -150,6 +156,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
         void add(SkyView.Direction direction) {
             double skin = direction.skin() * equivalence;
             double soil = direction.placed() + direction.inPlace();
+            soilAbove -= 2 * direction.share() * Math.expm1(-soil / GAMMAS);
             double x = soil + skin;
             double dose = at(x, direction);
             count(dose, x);

@@ -8,8 +8,12 @@ import bermwright.shielding.dose.Response;
 import java.util.Optional;
 
 /** A response that falls as e^(-x/length), and slow neutrons as e^(-x/slowLength) where that is not 0, for tests. */
-record Decay(double length, double deepest, double groundReturn, double slowLength, Band solar)
+record Decay(double length, double deepest, double groundReturn, double slowLength, Band solar, double soilGammas)
         implements Response {
+    Decay(double length, double deepest, double groundReturn, double slowLength, Band solar) {
+        this(length, deepest, groundReturn, slowLength, solar, 0);
+    }
+
     Decay(double length) {
         this(length, 1e9, 0);
     }

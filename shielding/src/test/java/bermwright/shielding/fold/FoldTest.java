@@ -103,6 +103,20 @@ class FoldTest {
                 half * QUADRATURE);
     }
 
+    @Test
+    void soilThatIsRadioactiveGivesTwiceItsOpenGroundUnderADeepCoverAndLessUnderAThinOne() {
+        Response response = new Decay(900, 1e9, 0, 0, Band.NONE, 0.25);
+        double before = 0.25;
+        for (double thickness : new double[] {0.02, 0.2, 3}) {
+            SceneRays scene = slab(thickness, 0);
+            SkyView view = SkyView.settled(scene, new Vec3(0, 0, -thickness), List.of(response), SETTLED);
+            double ground = FoldedDose.of(view, response, scene.scene().soil(), Tolerances.NONE).groundReturn();
+            assertTrue(ground > before && ground <= 0.5 * (1 + EXACT), thickness + " m: " + ground);
+            before = ground;
+        }
+        assertEquals(0.5, before, 0.5 * QUADRATURE);
+    }
+
     /** Half of what flies straight, by rays, and the whole of what diffuses through the cover, across it. */
     @Test
     void slowNeutronsUnderASlabAreNotThinnedBySlantedRays() {

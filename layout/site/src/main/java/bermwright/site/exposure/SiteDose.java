@@ -138,7 +138,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
     }
 
     private static StationDose.Spread open(Response response) {
-        double best = response.isotropicDose(0) / 2 + response.openGroundReturn();
+        double best = response.isotropicDose(0) / 2 + response.openGroundReturn() + response.soilGammas();
         Band band = new DoseUncertainty(response.band(0), response.solarBand(0), Band.NONE, Band.NONE).together();
         return new StationDose.Spread(best, best * band.low(), best * band.high());
     }
