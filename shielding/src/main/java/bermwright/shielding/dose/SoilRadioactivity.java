@@ -6,7 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Gammas of the potassium, thorium and uranium that are in the soil by nature: the floor of dose below very deep covers.
+ * Gammas of the potassium, thorium and uranium that are in the soil by nature: the floor of dose below very deep
+ * covers.
  *
  * <p>Over open ground without end; soil all around gives twice as much. Good to a third for the soils known here.
  *

@@ -305,7 +305,8 @@ final class TransportResponse {
                         + "tissues",
                 "0 to 1000 g/cm2, to where it is held against others, extrapolated to 1500; walls taken as level over "
                         + "some 100 g/cm2 around each ray; electrons and gammas roughly; gammas of the ground 3.4 mSv "
-                        + "a year in the open whatever the sun; beside them potassium, thorium and uranium of the soil, "
+                        + "a year in the open whatever the sun; beside them potassium, thorium and uranium of the "
+                        + "soil, "
                         + String.format(java.util.Locale.ROOT, "%.3f", 365.25e3 * soilGammas(Response.Per.DAY))
                         + " mSv a year in the open and twice that with soil all around, good to a third, skins not "
                         + "counted",
