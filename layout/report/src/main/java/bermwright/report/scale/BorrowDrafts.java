@@ -169,7 +169,7 @@ record BorrowDrafts(Assessment assessment, BorrowGround borrow, DugGround dug, d
         Dot zero = new Dot(drawing.middle().x() - Scales.onPaper(middle, scale), top + (drawing.halfHeight() - 18) / 2
                 + TALLER * Scales.onPaper((range[0] + range[1]) / 2, scale));
         CutDrawing cut = new CutDrawing(sheet, zero, scale, TALLER, room);
-        cut.grid(place == 1);
+        cut.grid(range[0], range[1], place == 1);
         List<Dot> floor = surface(dug.dugIn(before()), way);
         cut.between(ground, floor, "soil borrowed");
         cut.ground(ground);

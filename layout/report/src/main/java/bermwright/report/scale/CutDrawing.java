@@ -25,6 +25,8 @@ import java.util.Locale;
 record CutDrawing(Sheet sheet, Dot zero, int scale, double taller, Patch room) {
     /** Depth of the strip of hatching below the ground (mm). */
     private static final double EARTH = 2.4;
+    /** Levels drawn above and below what is cut. */
+    private static final int LEVELS_BEYOND = 3;
     private static final Hatching IN_PLACE = new Hatching(Math.PI / 4, 1.2, Pen.THIN);
     private static final Hatching PLACED = new Hatching(-Math.PI / 4, 2.2, Pen.THIN.grey(0.5));
 
@@ -118,11 +120,19 @@ record CutDrawing(Sheet sheet, Dot zero, int scale, double taller, Patch room) {
         }
     }
 
-    /** Lines of equal level with their figures in the strip to the left, and ways in the strip below. */
-    void grid(boolean waysBelow) {
+    /**
+     * Lines of equal level with their figures in the strip to the left, and ways in the strip below.
+     *
+     * @param least     lowest height that is drawn (m)
+     * @param greatest  greatest height that is drawn (m)
+     * @param waysBelow whether ways have their figures
+     */
+    void grid(double least, double greatest, boolean waysBelow) {
         double step = Math.max(0.5, Scales.round(9.0 * scale / 1000 / taller));
         double low = (zero.y() - room.middle().y() - room.halfHeight()) / taller / Scales.onPaper(1, scale);
         double high = (zero.y() - room.middle().y() + room.halfHeight()) / taller / Scales.onPaper(1, scale);
+        low = Math.max(low, least - LEVELS_BEYOND * step);
+        high = Math.min(high, greatest + LEVELS_BEYOND * step);
         double left = room.middle().x() - room.halfWidth();
         double right = room.middle().x() + room.halfWidth();
         for (double z = Math.ceil(low / step) * step; z <= high; z += step) {

@@ -140,7 +140,7 @@ record SectionDrafts(Hull hull, LyingPose pose, CoverSheets sheets) {
             Dot zero = new Dot(drawing.middle().x() - Scales.onPaper((low + high) / 2, scale),
                     top + (each + AROUND[0] - AROUND[1]) / 2 + Scales.onPaper((e[2] + e[3]) / 2, scale));
             CutDrawing cut = new CutDrawing(sheet, zero, scale, 1, room);
-            cut.grid(i == cuts.size() - 1);
+            cut.grid(e[2], e[3], i == cuts.size() - 1);
             all.add(cut);
         }
         return all;
