@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
  * never our mistake. More plans by {@code -Dbermwright.fuzz.plans=N}, other ones by {@code -Dbermwright.fuzz.seed=S}.
  */
 class SchemaPlansTest {
-    private static final int PLANS = Integer.getInteger("bermwright.fuzz.plans", 200);
+    private static final int PLANS = Integer.getInteger("bermwright.fuzz.plans", 100);
     private static final long SEED = Long.getLong("bermwright.fuzz.seed", 20261130L);
     private static final int BAD_INPUT = 2;
     private static final long SLOWEST_NANOS = 60_000_000_000L;
