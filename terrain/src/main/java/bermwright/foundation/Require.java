@@ -45,7 +45,9 @@ public final class Require {
      * @throws IllegalArgumentException if the value is below the bound or not finite
      */
     public static double atLeast(String quantity, double value, double bound, String unit) {
-        return check(value >= bound && Double.isFinite(value), quantity, value, unit, "at least " + number(bound));
+        // Words are made for a refusal alone: sound values pass millions of times.
+        return value >= bound && Double.isFinite(value) ? value
+                : check(false, quantity, value, unit, "at least " + number(bound));
     }
 
     /**
@@ -60,8 +62,8 @@ public final class Require {
      * @throws IllegalArgumentException if the value is outside the range
      */
     public static double within(String quantity, double value, double least, double greatest, String unit) {
-        return check(value >= least && value <= greatest, quantity, value, unit,
-                number(least) + " to " + number(greatest));
+        return value >= least && value <= greatest ? value
+                : check(false, quantity, value, unit, number(least) + " to " + number(greatest));
     }
 
     /**
