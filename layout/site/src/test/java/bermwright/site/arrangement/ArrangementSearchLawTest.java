@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bermwright.foundation.Ring;
 import bermwright.site.arrangement.ArrangedSite.Turned;
 import bermwright.site.clearance.QuickClearance.Pose;
 import bermwright.site.plan.Hull;
