@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.planfile;
 
+import bermwright.site.plan.EventFit;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
@@ -15,6 +16,10 @@ import java.util.Random;
 
 /** A plan file drawn at random by the table of keys; the same seed draws the same file. */
 final class DrawnPlan {
+    /** Figures of a fit that hold each other's order: the index grows and the fold lies higher beyond the break. */
+    private static final Map<String, Double> FIT = Map.of("soft_index", 0.5, "fold_GV", 0.125, "steep_index", 4.0,
+            "steep_fold_GV", 2.0);
+
     private final Random random;
     private int ids;
     private double depth = -1.0 / 16;
@@ -62,6 +67,8 @@ final class DrawnPlan {
                 && key.name().equals("depth_m")) {
             depth += (1 + random.nextInt(100)) / 16.0;
             return Json.Leaf.number(depth);
+        } else if (type == EventFit.class && FIT.containsKey(key.name())) {
+            return Json.Leaf.number(FIT.get(key.name()) + random.nextInt(8) / 8.0);
         }
         return value(key.type());
     }

@@ -116,7 +116,7 @@ class PlanFilesTest {
             + " 10000",
         "\"storm_shelter\": true | \"storm_shelter\": \"yes\" | bad.json, line 94: hulls[0].stations[0].storm_shelter"
             + " is \"yes\"; accepted: true or false",
-        "\"id\": \"2\" | \"id\": \"1\" | bad.json, line 149: order_of_work[1].id is \"1\", given already on line 148;"
+        "\"id\": \"2\" | \"id\": \"1\" | bad.json, line 148: order_of_work[1].id is \"1\", given already on line 147;"
             + " accepted: an id that stands once in the list",
         "[0, 50], [60, 52] | [0, 50, 1], [60, 52] | bad.json, line 116: corridors[0].line[0] is a list; accepted:"
             + " [east, north] in m",
