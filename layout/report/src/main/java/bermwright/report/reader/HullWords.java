@@ -2,6 +2,7 @@
 package bermwright.report.reader;
 
 import bermwright.finding.Finding;
+import bermwright.lowering.chain.Chain;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.thrust.ThrusterResult;
 import bermwright.report.sheet.LoweringSheets;
@@ -85,9 +86,16 @@ public record HullWords(Assessment assessment, HullAssessment of) {
         lines.add("One line pulls at most " + Words.said(result.greatestLineTension() / 1000, "kN") + ", at "
                 + Words.degrees(result.atTilt()) + "° from standing; balance is at "
                 + Words.degrees(result.balanceTilt()) + "° and the lowering lines hold alone from "
-                + Words.degrees(result.handOverTilt()) + "°. Governing part: " + result.governingPart() + "."
-                + Marks.of(result.notes()));
+                + Words.degrees(result.handOverTilt()) + "°. Governing part: " + result.governingPart()
+                + factor(result.chain()) + "." + Marks.of(result.notes()));
         lines.add(LoweringSheets.balances(result));
+    }
+
+    /** The factor of safety of the governing part, with the required one; nothing where no part could be judged. */
+    private static String factor(Chain chain) {
+        return chain.governing().stream().findFirst().filter(row -> row.factor().isPresent())
+                .map(row -> "; factor of safety " + Words.fixed(row.factor().getAsDouble(), 2) + ", "
+                        + Words.fixed(row.required(), 2) + " required").orElse("");
     }
 
     private String cover(HullCover cover) {

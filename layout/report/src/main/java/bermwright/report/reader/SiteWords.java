@@ -11,6 +11,7 @@ import bermwright.site.egress.WaysOut;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.haulage.Haul;
+import bermwright.site.haulage.SoilNeed;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -59,7 +60,8 @@ public record SiteWords(Assessment assessment) {
         assessment.earthworks().ifPresent(soil -> {
             lines.add("Soil: " + figures(soil, "placed_m3", "bank_m3", "borrow_left_m3", "shortage_m3",
                     "machine_hours") + ".");
-            Map<String, List<Haul>> from = soil.hauls().stream().collect(Collectors.groupingBy(Haul::from,
+            Map<String, List<Haul>> from = soil.hauls().stream()
+                    .filter(h -> h.kind() != SoilNeed.Kind.RAMP_REMOVED).collect(Collectors.groupingBy(Haul::from,
                     LinkedHashMap::new, Collectors.toList()));
             from.forEach((pit, hauls) -> lines.add("From " + pit + ": " + Words.fixed(hauls.stream()
                     .mapToDouble(Haul::bank).sum(), 0) + " m³ bank to " + hauls.stream().map(Haul::to).distinct()
