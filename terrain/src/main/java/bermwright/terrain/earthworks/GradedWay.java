@@ -86,13 +86,13 @@ public final class GradedWay {
      * @param ground  the ground before and after
      * @param profile its heights along the middle line
      */
-    public record Made(ShapedGround ground, Profile profile) {
+    record Made(ShapedGround ground, Profile profile) {
         /**
          * Stations.
          *
          * @return places along the middle line
          */
-        public List<Point> places() {
+        List<Point> places() {
             return profile.places;
         }
 
@@ -101,7 +101,7 @@ public final class GradedWay {
          *
          * @return height at each station (m)
          */
-        public List<Double> heights() {
+        List<Double> heights() {
             return profile.heights;
         }
     }
@@ -114,7 +114,7 @@ public final class GradedWay {
      * @return the way made; absent where ground under its middle line is missing, or where the heights wanted at its
      *     ends are too far apart for its length and grade
      */
-    public static Optional<Made> made(ElevationGrid ground, Way way) {
+    static Optional<Made> made(ElevationGrid ground, Way way) {
         return profile(ground, way).map(p -> new Made(shaped(ground, way, p), p));
     }
 

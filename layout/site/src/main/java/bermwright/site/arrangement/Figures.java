@@ -45,24 +45,6 @@ public record Figures(OptionalDouble hours, double soil, int warnings, double tu
             this.unit = unit;
             this.digit = digit;
         }
-
-        /**
-         * What it is called.
-         *
-         * @return the words
-         */
-        public String word() {
-            return word;
-        }
-
-        /**
-         * Its unit in pages.
-         *
-         * @return the unit, empty for a count
-         */
-        public String unit() {
-            return unit;
-        }
     }
 
     /**
