@@ -27,6 +27,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * The scene of some hulls' doses as bodies for particle transport, around a square of ground.
@@ -138,8 +139,9 @@ final class DoseScene {
     }
 
     private static Material tissue() {
-        return Material.of("ICRU four-element tissue", 1000, Material.Kind.COMPOUND, Map.of("O", 0.762, "C", 0.111,
-                "H", 0.101, "N", 0.026), "ICRU Report 33 (1980), from memory");
+        return Material.of("ICRU four-element tissue", 1000, Material.Kind.COMPOUND,
+                new TreeMap<>(Map.of("O", 0.762, "C", 0.111, "H", 0.101, "N", 0.026)),
+                "ICRU Report 33 (1980), from memory");
     }
 
     /** A hull: each layer of its skin inside the one before, the crew's room inside the last. */
