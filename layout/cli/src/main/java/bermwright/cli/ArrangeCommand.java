@@ -14,7 +14,6 @@ import bermwright.site.plan.Plan;
 import bermwright.site.planfile.PlanBeside;
 import bermwright.site.planfile.PlanFiles;
 import java.io.IOException;
-import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
@@ -142,24 +141,8 @@ final class ArrangeCommand implements Callable<Integer> {
             throw InputException.badValue(new InputException.Place("", 0, "--seconds"), "" + seconds.get(),
                     "above 0");
         }
-        if (Files.exists(directory) && !Files.isDirectory(directory)) {
-            throw InputException.badValue(new InputException.Place("", 0, "--out"), directory.toString(),
-                    "a folder, or the name of one to be made");
-        }
-        try {
-            WholeFolder.check(directory);
-        } catch (DirectoryNotEmptyException others) {
-            throw InputException.unreadable(new InputException.Place("", 0, "--out"), others.getMessage(),
-                    "an empty or new folder, or one that holds earlier arrangements and nothing else",
-                    Optional.of(others));
-        } catch (IOException e) {
-            throw notWritten(e);
-        }
-    }
-
-    private InputException notWritten(IOException e) {
-        return InputException.unreadable(new InputException.Place("", 0, "--out"),
-                directory + " cannot be written to (" + e + ")", "a folder that can be written to", Optional.of(e));
+        OutFolder.refuseFile(directory);
+        OutFolder.check(directory, "earlier arrangements");
     }
 
     private void write(ArrangementSearch.Found found) {
@@ -175,7 +158,7 @@ final class ArrangeCommand implements Callable<Integer> {
                         new ArrangePage(planFile, directory, found, seed).csv());
             });
         } catch (IOException e) {
-            throw notWritten(e);
+            throw OutFolder.notWritten(directory, e);
         }
     }
 }

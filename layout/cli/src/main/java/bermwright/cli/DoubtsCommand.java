@@ -90,10 +90,7 @@ final class DoubtsCommand implements Callable<Integer> {
 
     private static void check(Path folder) {
         try {
-            if (Files.exists(folder) && !Files.isDirectory(folder)) {
-                throw InputException.badValue(new InputException.Place("", 0, "--out"), folder.toString(),
-                        "a folder, or the name of one to be made");
-            }
+            OutFolder.refuseFile(folder);
             WholeFolder.check(folder);
         } catch (IOException e) {
             throw notWritten(folder, e);

@@ -12,12 +12,10 @@ import bermwright.site.plan.Plan;
 import bermwright.site.planfile.PlanFiles;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -68,7 +66,7 @@ final class DrawingsCommand implements Callable<Integer> {
                 }
             });
         } catch (IOException e) {
-            throw notWritten(e);
+            throw OutFolder.notWritten(directory, e);
         }
         console.progress().end();
         if (json) {
@@ -88,21 +86,10 @@ final class DrawingsCommand implements Callable<Integer> {
             if (!date.isEmpty()) {
                 LocalDate.parse(date);
             }
-            WholeFolder.check(directory);
         } catch (DateTimeException none) {
             throw InputException.badValue(new InputException.Place("", 0, "--date"), date,
                     "a date as year-month-day, such as 2031-02-14");
-        } catch (DirectoryNotEmptyException others) {
-            throw InputException.unreadable(new InputException.Place("", 0, "--out"), others.getMessage(),
-                    "an empty or new folder, or one that holds earlier drawings and nothing else",
-                    Optional.of(others));
-        } catch (IOException e) {
-            throw notWritten(e);
         }
-    }
-
-    private InputException notWritten(IOException e) {
-        return InputException.unreadable(new InputException.Place("", 0, "--out"),
-                directory + " cannot be written to (" + e + ")", "a folder that can be written to", Optional.of(e));
+        OutFolder.check(directory, "earlier drawings");
     }
 }

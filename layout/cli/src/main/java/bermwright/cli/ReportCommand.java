@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
-import bermwright.filestore.WholeFolder;
 import bermwright.foundation.InputException;
 import bermwright.report.Reports;
 import bermwright.report.reader.DocumentControl;
@@ -14,8 +13,6 @@ import bermwright.site.planfile.JudgementFiles;
 import bermwright.site.planfile.PlanFiles;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.nio.file.DirectoryNotEmptyException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
@@ -59,14 +56,11 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Console console = program.console();
-        if (Files.exists(directory) && !Files.isDirectory(directory)) {
-            throw InputException.badValue(new InputException.Place("", 0, "--out"), directory.toString(),
-                    "a folder, or the name of one to be made");
-        }
+        OutFolder.refuseFile(directory);
         DocumentControl.Issue issue = new DocumentControl.Issue(revision, date.map(d -> Days.day("--date", d)));
         Set<Reader> asked = asked();
         Judgements judgements = JudgementFiles.of(planFile);
-        check();
+        OutFolder.check(directory, "an earlier report");
         PlanFiles.read(planFile);
         double share = against.isPresent() ? 0.5 : 1;
         Optional<Assessment> earlier = against.map(old -> Assessed.plan(old, console.progress().part(0, 0.4)));
@@ -96,30 +90,12 @@ final class ReportCommand implements Callable<Integer> {
         return asked.isEmpty() ? EnumSet.allOf(Reader.class) : asked;
     }
 
-    /** Refuses a folder that can't be replaced before the long work begins. */
-    private void check() {
-        try {
-            WholeFolder.check(directory);
-        } catch (DirectoryNotEmptyException others) {
-            throw InputException.unreadable(new InputException.Place("", 0, "--out"), others.getMessage(),
-                    "an empty or new folder, or one that holds an earlier report and nothing else",
-                    Optional.of(others));
-        } catch (IOException e) {
-            throw notWritten(e);
-        }
-    }
-
-    private InputException notWritten(IOException e) {
-        return InputException.unreadable(new InputException.Place("", 0, "--out"),
-                directory + " cannot be written to (" + e + ")", "a folder that can be written to", Optional.of(e));
-    }
-
     private Path written(Assessment assessment, Reports.Order order, Console console) {
         try {
             Reports.write(assessment, order, directory, console.progress().part(0.8, 1));
             return directory.resolve(Reports.PAGE);
         } catch (IOException e) {
-            throw notWritten(e);
+            throw OutFolder.notWritten(directory, e);
         }
     }
 }

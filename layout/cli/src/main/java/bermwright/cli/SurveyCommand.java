@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
-import bermwright.filestore.WholeFolder;
 import bermwright.foundation.InputException;
 import bermwright.report.SurveyFolder;
 import bermwright.site.assessment.Cautions;
@@ -20,7 +19,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
-import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -92,17 +90,7 @@ final class SurveyCommand implements Callable<Integer> {
         if (isPlan() && hulls.isPresent()) {
             throw GroundOptions.bad("--hulls", hulls.get().toString(), "none beside a plan; give the elevation file");
         }
-        if (directory.isPresent()) {
-            try {
-                WholeFolder.check(directory.get());
-            } catch (DirectoryNotEmptyException others) {
-                throw InputException.unreadable(new InputException.Place("", 0, "--out"), others.getMessage(),
-                        "an empty or new folder, or one that holds an earlier survey and nothing else",
-                        Optional.of(others));
-            } catch (IOException e) {
-                throw notWritten(directory.get(), e);
-            }
-        }
+        directory.ifPresent(folder -> OutFolder.check(folder, "an earlier survey"));
     }
 
     /** A plan file is JSON and begins with a brace. */
@@ -145,13 +133,8 @@ final class SurveyCommand implements Callable<Integer> {
         try {
             SurveyFolder.write(result, to, console.progress().part(0.95, 1));
         } catch (IOException e) {
-            throw notWritten(to, e);
+            throw OutFolder.notWritten(to, e);
         }
-    }
-
-    private static InputException notWritten(Path to, IOException e) {
-        return InputException.unreadable(new InputException.Place("", 0, "--out"),
-                to + " cannot be written to (" + e + ")", "a folder that can be written to", Optional.of(e));
     }
 
     private void text(SurveyResult result, PrintStream out) {

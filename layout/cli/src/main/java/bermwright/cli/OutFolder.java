@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.cli;
+
+import bermwright.filestore.WholeFolder;
+import bermwright.foundation.InputException;
+import java.io.IOException;
+import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** The folder that an option {@code --out} names, refused before the long work begins where it cannot be replaced. */
+final class OutFolder {
+    private static final InputException.Place OPTION = new InputException.Place("", 0, "--out");
+
+    private OutFolder() {
+    }
+
+    /** Refuses a file where a folder is asked for. */
+    static void refuseFile(Path directory) {
+        if (Files.exists(directory) && !Files.isDirectory(directory)) {
+            throw InputException.badValue(OPTION, directory.toString(), "a folder, or the name of one to be made");
+        }
+    }
+
+    /**
+     * Refuses a folder that can't be replaced as a whole.
+     *
+     * @param directory the folder
+     * @param earlier   what of an earlier run it may hold, in words
+     */
+    static void check(Path directory, String earlier) {
+        try {
+            WholeFolder.check(directory);
+        } catch (DirectoryNotEmptyException others) {
+            throw InputException.unreadable(OPTION, others.getMessage(),
+                    "an empty or new folder, or one that holds " + earlier + " and nothing else", Optional.of(others));
+        } catch (IOException e) {
+            throw notWritten(directory, e);
+        }
+    }
+
+    /** The refusal of a folder that the disk does not take. */
+    static InputException notWritten(Path directory, IOException e) {
+        return InputException.unreadable(OPTION, directory + " cannot be written to (" + e + ")",
+                "a folder that can be written to", Optional.of(e));
+    }
+}
