@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
         subcommands = {AssessCommand.class, LowerCommand.class, CoverCommand.class, DoseCommand.class,
             EarthworksCommand.class, SizeCoverCommand.class, DoubtsCommand.class,
             GroundCommand.class, ReportCommand.class,
-            DrawingsCommand.class, CompareCommand.class, JudgeCommand.class,
+            DrawingsCommand.class, ExchangeCommand.class, CompareCommand.class, JudgeCommand.class,
             SurveyCommand.class, SchemaCommand.class, RulesCommand.class, ArrangeCommand.class, EditCommand.class})
 final class Bermwright implements Runnable {
     private final Console console;

@@ -3,6 +3,11 @@ package bermwright.cli;
 
 import bermwright.filestore.WholeFolder;
 import bermwright.foundation.InputException;
+import bermwright.foundation.Progress;
+import bermwright.report.HandoverPart;
+import bermwright.report.Reports;
+import bermwright.site.assessment.Assessment;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
@@ -37,6 +42,28 @@ final class OutFolder {
                     "an empty or new folder, or one that holds " + earlier + " and nothing else", Optional.of(others));
         } catch (IOException e) {
             throw notWritten(directory, e);
+        }
+    }
+
+    /** Makes what is handed over in the folder; what to open first. */
+    static Path write(HandoverPart part, Assessment assessment, Reports.Order order, Path directory,
+            Progress progress) {
+        try {
+            return part.write(assessment, order, directory, progress);
+        } catch (IOException e) {
+            throw notWritten(directory, e);
+        }
+    }
+
+    /** Answers where something was handed over, in the program's form or in people's. */
+    static void answer(Assessment assessment, Path directory, boolean json, Console console) {
+        if (json) {
+            ObjectNode answer = CommonJson.of(assessment);
+            answer.put("directory", directory.toString());
+            console.out().println(JsonObjects.text(answer));
+        } else {
+            CommonText.head(assessment, console.out());
+            console.out().printf("Written: %s%n", directory);
         }
     }
 

@@ -2,6 +2,7 @@
 package bermwright.cli;
 
 import bermwright.foundation.InputException;
+import bermwright.report.HandoverPart;
 import bermwright.report.Reports;
 import bermwright.report.reader.DocumentControl;
 import bermwright.report.reader.Handover;
@@ -12,7 +13,6 @@ import bermwright.site.judgement.Judgements;
 import bermwright.site.planfile.JudgementFiles;
 import bermwright.site.planfile.PlanFiles;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
@@ -67,7 +67,8 @@ final class ReportCommand implements Callable<Integer> {
         Assessment assessment = Assessed.plan(planFile, console.progress().part(0.8 * (1 - share), 0.8));
         Reports.Order order = new Reports.Order(asked, issue, new Handover.Review(judgements,
                 earlier.map(e -> Comparison.of(e, assessment))));
-        Path page = written(assessment, order, console);
+        OutFolder.write(HandoverPart.REPORTS, assessment, order, directory, console.progress().part(0.8, 1));
+        Path page = directory.resolve(Reports.PAGE);
         console.progress().end();
         if (json) {
             ObjectNode answer = CommonJson.of(assessment);
@@ -88,14 +89,5 @@ final class ReportCommand implements Callable<Integer> {
                 new InputException.Place("", 0, "--for"), word, "planner, reviewer, excavation, with commas"
                 + " between"))));
         return asked.isEmpty() ? EnumSet.allOf(Reader.class) : asked;
-    }
-
-    private Path written(Assessment assessment, Reports.Order order, Console console) {
-        try {
-            Reports.write(assessment, order, directory, console.progress().part(0.8, 1));
-            return directory.resolve(Reports.PAGE);
-        } catch (IOException e) {
-            throw OutFolder.notWritten(directory, e);
-        }
     }
 }

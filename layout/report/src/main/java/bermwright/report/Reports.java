@@ -54,17 +54,31 @@ public final class Reports {
      * What is asked for.
      *
      * @param readers whose reports
+     * @param sizes   sizes of the drawings to scale
      * @param issue   revision and date
      * @param review  what was judged, and the earlier plan
      */
-    public record Order(Set<Reader> readers, DocumentControl.Issue issue, Handover.Review review) {
+    public record Order(Set<Reader> readers, Set<SheetSize> sizes, DocumentControl.Issue issue,
+            Handover.Review review) {
         /** All reports, without revision, date and review. */
         public static final Order ALL = new Order(EnumSet.allOf(Reader.class), DocumentControl.Issue.NOT_STATED,
                 Handover.Review.NONE);
 
-        /** Copies the readers, in their order. */
+        /** Copies readers and sizes, in their order. */
         public Order {
             readers = Collections.unmodifiableSet(EnumSet.copyOf(readers));
+            sizes = Collections.unmodifiableSet(EnumSet.copyOf(sizes));
+        }
+
+        /**
+         * An order with drawings in every size.
+         *
+         * @param readers whose reports
+         * @param issue   revision and date
+         * @param review  what was judged, and the earlier plan
+         */
+        public Order(Set<Reader> readers, DocumentControl.Issue issue, Handover.Review review) {
+            this(readers, EnumSet.allOf(SheetSize.class), issue, review);
         }
     }
 
@@ -108,12 +122,13 @@ public final class Reports {
         }
         Pack start = start(handover, order.readers);
         progress.check();
-        WholeFolder.write(directory, folder -> write(handover, start, reports, new Draft(folder, progress)));
+        WholeFolder.write(directory, folder -> write(handover, start, reports, new Draft(folder, order.sizes,
+                progress)));
         progress.report(1, "written");
         return directory.toAbsolutePath().resolve(PAGE);
     }
 
-    private record Draft(Path folder, Progress progress) {
+    private record Draft(Path folder, Set<SheetSize> sizes, Progress progress) {
     }
 
     private static void write(Handover handover, Pack start, Map<Reader, Pack> reports, Draft draft)
@@ -122,13 +137,8 @@ public final class Reports {
         Files.writeString(draft.folder.resolve(PAGE), start.text(), StandardCharsets.UTF_8);
         Files.writeString(draft.folder.resolve(RULES), rules(), StandardCharsets.UTF_8);
         Path drawings = Files.createDirectories(draft.folder.resolve("drawings"));
-        draft.progress.report(0.52, "drawing to scale");
-        ScaleDrawings toScale = ScaleDrawings.of(handover.assessment(), handover.control().issue().revision(),
-                handover.control().issue().date().map(Object::toString).orElse(""));
-        for (SheetSize size : SheetSize.values()) {
-            draft.progress.check();
-            toScale.write(drawings, size);
-        }
+        toScale(handover.assessment(), handover.control().issue(), new Draft(drawings, draft.sizes,
+                draft.progress.part(0.52, 0.55)));
         Path tables = Files.createDirectories(draft.folder.resolve("tables"));
         written(start, drawings, tables);
         for (Map.Entry<Reader, Pack> report : reports.entrySet()) {
@@ -143,8 +153,31 @@ public final class Reports {
         }
         draft.progress.check();
         draft.progress.report(0.85, "writing exchange files");
-        exchange(handover.assessment(), Files.createDirectories(draft.folder.resolve("exchange")), draft.progress);
+        writeExchange(handover.assessment(), Files.createDirectories(draft.folder.resolve("exchange")),
+                draft.progress.part(0.85, 1));
         draft.progress.check();
+    }
+
+    private static void toScale(Assessment assessment, DocumentControl.Issue issue, Draft draft) throws IOException {
+        ScaleDrawings drawings = ScaleDrawings.of(assessment, issue.revision(),
+                issue.date().map(Object::toString).orElse(""));
+        double share = 0;
+        for (SheetSize size : draft.sizes) {
+            draft.progress.report(share, "drawing to scale on " + size);
+            drawings.write(draft.folder, size, draft.progress);
+            share += 1.0 / draft.sizes.size();
+        }
+    }
+
+    /** The drawings to scale alone, in a folder of their own. */
+    static void drawings(Assessment assessment, Order order, Path directory, Progress progress) throws IOException {
+        WholeFolder.write(directory, folder -> toScale(assessment, order.issue, new Draft(folder, order.sizes,
+                progress)));
+    }
+
+    /** The exchange files alone, in a folder of their own. */
+    static void exchange(Assessment assessment, Path directory, Progress progress) throws IOException {
+        WholeFolder.write(directory, folder -> writeExchange(assessment, folder, progress));
     }
 
     private static void written(Pack pack, Path drawings, Path tables) throws IOException {
@@ -206,14 +239,17 @@ public final class Reports {
                 + " own doses, for an independent calculation; README.txt says how to read them."));
     }
 
-    private static void exchange(Assessment assessment, Path directory, Progress progress) throws IOException {
+    private static void writeExchange(Assessment assessment, Path directory, Progress progress) throws IOException {
+        progress.report(0, "writing shapes for other programs");
         List<Feature> features = SiteFeatures.of(assessment);
         SiteFrame frame = SiteFeatures.frame(assessment);
         GeoJsonFile.write(directory.resolve("site.geojson"), features, frame);
         DxfFile.write(directory.resolve("site.dxf"), features);
         GeoPackageFile.write(directory.resolve("site.gpkg"), features, frame);
         PlanFiles.write(assessment.plan(), directory.resolve("plan.json"));
+        progress.report(0.1, "writing surfaces and lifts");
         SurfaceFiles.write(assessment, frame, Files.createDirectories(directory.resolve("surfaces")), progress);
+        progress.report(0.7, "writing the scene for an independent dose");
         SceneFiles.write(assessment, Files.createDirectories(directory.resolve("dose-scene")), progress);
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.foundation.Progress;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.DrawingXml;
 import bermwright.report.exchange.Gdal;
@@ -50,7 +51,7 @@ class ScaleDrawingsTest {
         ScaleDrawings drawings = ScaleDrawings.of(assessment, "B", "2031-02-14");
         sheets = drawings.sheets(SheetSize.A3);
         for (String name : List.of("one", "two")) {
-            drawings.write(Files.createDirectories(folder.resolve(name)), SheetSize.A3);
+            drawings.write(Files.createDirectories(folder.resolve(name)), SheetSize.A3, Progress.NONE);
         }
     }
 

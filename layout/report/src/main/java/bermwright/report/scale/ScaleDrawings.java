@@ -2,6 +2,7 @@
 package bermwright.report.scale;
 
 import bermwright.foundation.Point;
+import bermwright.foundation.Progress;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.paper.Paper;
 import bermwright.report.paper.PdfPaper;
@@ -88,9 +89,14 @@ public final class ScaleDrawings {
      * @return the sheets in their order
      */
     public List<ScaleSheet> sheets(SheetSize size) {
+        return sheets(size, Progress.NONE);
+    }
+
+    private List<ScaleSheet> sheets(SheetSize size, Progress progress) {
         List<Draft> drafts = drafts(size);
         List<ScaleSheet> sheets = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {
+            progress.check();
             Draft draft = drafts.get(i);
             Sheet sheet = new Sheet(size);
             Draft.Drawn drawn = draft.draw().apply(sheet);
@@ -165,12 +171,13 @@ public final class ScaleDrawings {
     /**
      * Writes the sheets of a size: one PDF of them all, and each as SVG.
      *
-     * @param folder where to; must be there
-     * @param size   their size
+     * @param folder   where to; must be there
+     * @param size     their size
+     * @param progress may cancel the work between two sheets
      * @throws IOException if they cannot be written
      */
-    public void write(Path folder, SheetSize size) throws IOException {
-        List<ScaleSheet> sheets = sheets(size);
+    public void write(Path folder, SheetSize size, Progress progress) throws IOException {
+        List<ScaleSheet> sheets = sheets(size, progress);
         Path each = Files.createDirectories(folder.resolve("sheets-" + size));
         for (ScaleSheet sheet : sheets) {
             Files.writeString(each.resolve(sheet.name() + ".svg"), SvgPaper.of(sheet.paper(), sheet.title() + ", "
