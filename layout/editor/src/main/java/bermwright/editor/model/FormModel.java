@@ -6,6 +6,7 @@ import bermwright.editor.edit.PlanEdit;
 import bermwright.editor.edit.RemoveItem;
 import bermwright.editor.edit.SetValue;
 import bermwright.foundation.InputException;
+import bermwright.site.planfile.PlanValues;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -52,6 +53,16 @@ public final class FormModel {
      */
     public Optional<FormEntry.Block> form() {
         return bench.picked().flatMap(part -> FormReader.read(bench.plan(), part));
+    }
+
+    /**
+     * What people call the key at the end of a path.
+     *
+     * @param path the path in the plan file
+     * @return the words; those of the list or object around it where the path ends in a list item
+     */
+    public static String nameOf(String path) {
+        return PlanValues.key(path).map(FormReader::label).orElse("");
     }
 
     /**

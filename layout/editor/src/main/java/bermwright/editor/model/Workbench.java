@@ -13,6 +13,7 @@ import bermwright.terrain.grid.ElevationGrid;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /**
  * The plan being worked on, what is picked, what is tried out just now, and the answers to it.
@@ -34,6 +35,7 @@ public final class Workbench {
     private Optional<Part> picked = Optional.empty();
     private Optional<String> pickedFinding = Optional.empty();
     private Optional<String> trouble = Optional.empty();
+    private Predicate<Finding> shown = finding -> true;
 
     private record Trial(String words, Plan plan) {
     }
@@ -328,6 +330,25 @@ public final class Workbench {
      */
     public List<Numbered> findings() {
         return answers.findings();
+    }
+
+    /**
+     * The findings that are to be seen on the map: all but those that somebody accepted or that the list leaves out.
+     *
+     * @return the findings, the worst first
+     */
+    public List<Numbered> shownFindings() {
+        return findings().stream().filter(n -> shown.test(n.finding())).toList();
+    }
+
+    /**
+     * Says which findings are to be seen on the map.
+     *
+     * @param which true for those
+     */
+    public void showFindings(Predicate<Finding> which) {
+        shown = which;
+        changed.raise();
     }
 
     /**

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
+import bermwright.editor.mend.MendingField;
 import bermwright.editor.model.TiltModel;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
@@ -28,7 +29,7 @@ final class AnswerTabs extends VBox {
     AnswerTabs(Workbench bench, MapPane map, PartActions actions, Background background, Dress dress) {
         TiltModel tilt = new TiltModel(bench);
         map.follow(tilt);
-        findings = new FindingsPane(bench, actions, dress);
+        findings = new FindingsPane(bench, actions, background, dress);
         lowering = new LoweringPane(bench, tilt, dress);
         compare = new ComparePane(bench, background, dress);
         soil = new SoilPane(bench, map);
@@ -72,6 +73,15 @@ final class AnswerTabs extends VBox {
     /** Asks to be told which stage's ground is to be shown; empty for the ground before any work. */
     void onSurface(Consumer<Optional<Stage>> listener) {
         soil.onSurface(listener);
+    }
+
+    /** Asks to be told which field mends a finding and is to be opened. */
+    void onField(Consumer<MendingField> listener) {
+        findings.detail().onField(listener);
+    }
+
+    FindingsPane findings() {
+        return findings;
     }
 
     void compareWith(Path file) {

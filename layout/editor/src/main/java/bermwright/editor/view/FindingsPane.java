@@ -1,94 +1,191 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
+import bermwright.editor.model.Acceptance;
+import bermwright.editor.model.FindingBoard;
 import bermwright.editor.model.Workbench;
+import bermwright.editor.run.Background;
 import bermwright.finding.Finding;
 import bermwright.finding.Numbered;
+import bermwright.site.plan.Plan;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
-import javafx.scene.control.ListView;
-import javafx.scene.control.Tooltip;
+import javafx.scene.control.TreeItem;
+import javafx.scene.control.TreeView;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** The findings, the worst first; picking one picks what it is about and flies there. */
+/** The findings, filtered and put together as asked, the worst first; picking one goes there and says how to mend. */
 final class FindingsPane extends VBox {
-    /** Width of scroll bar and rims beside a line, which grows with the text (pixels). */
-    private static final double BESIDES = 34;
-
     private final Workbench bench;
-    private Dress dress;
+    private final PartActions actions;
+    private final Acceptance acceptance;
     private final Label summary = new Label();
-    private final ListView<Numbered> list = new ListView<>();
-    private List<Numbered.Block> blocks = List.of();
+    private final FindingFilter filter = new FindingFilter();
+    private final FindingDetail detail;
+    private final TreeView<FindingRow> tree = new TreeView<>(new TreeItem<>(FindingRow.ROOT));
+    private final Map<String, Boolean> opened = new HashMap<>();
+    private List<FindingBoard.Group> shown = List.of();
+    private Dress dress;
+    private Plan shownPlan;
+    private Map<String, String> accepted = Map.of();
     private boolean isFollowing;
 
-    FindingsPane(Workbench bench, PartActions actions, Dress dress) {
+    FindingsPane(Workbench bench, PartActions actions, Background background, Dress dress) {
         this.bench = bench;
+        this.actions = actions;
         this.dress = dress;
+        this.acceptance = new Acceptance(bench.document().file());
+        this.detail = new FindingDetail(bench, background, acceptance, this::again);
         summary.setId("finding-summary");
         summary.setWrapText(true);
         summary.getStyleClass().add("heading");
-        list.setId("findings");
-        list.setAccessibleText("Findings, the worst first");
-        list.setCellFactory(view -> new Cell());
-        list.setPlaceholder(new Label(""));
-        list.getSelectionModel().selectedItemProperty().addListener((observed, before, now) -> {
-            if (!isFollowing && now != null) {
-                go(now, actions);
+        tree.setId("findings");
+        tree.setAccessibleText("Findings, the worst first");
+        tree.setShowRoot(false);
+        tree.setCellFactory(view -> new FindingCell(tree, () -> this.dress, id -> accepted.containsKey(id)));
+        tree.getSelectionModel().selectedItemProperty().addListener((observed, before, now) -> picked(now));
+        tree.setOnMouseClicked(event -> {
+            if (event.getClickCount() == 2) {
+                goAgain();
             }
         });
-        list.setOnMouseClicked(event -> {
-            Numbered at = list.getSelectionModel().getSelectedItem();
-            if (at != null && event.getClickCount() == 2) {
-                go(at, actions);
+        tree.setOnKeyPressed(event -> {
+            if (event.getCode() == KeyCode.ENTER) {
+                goAgain();
             }
         });
-        list.setOnKeyPressed(event -> {
-            Numbered at = list.getSelectionModel().getSelectedItem();
-            if (at != null && event.getCode() == KeyCode.ENTER) {
-                go(at, actions);
-            }
-        });
-        VBox.setVgrow(list, Priority.ALWAYS);
-        getChildren().addAll(summary, list);
+        VBox.setVgrow(tree, Priority.ALWAYS);
+        getChildren().addAll(summary, filter, tree, detail);
         getStyleClass().add("answer");
+        filter.onChange(this::again);
         bench.calm().listen(this::refresh);
+        bench.pickedChanged().listen(this::followPicked);
         refresh();
     }
 
     /** Dresses the list for another window. */
     void dress(Dress changed) {
         dress = changed;
-        list.refresh();
+        tree.refresh();
     }
 
-    private void go(Numbered finding, PartActions actions) {
+    /** Picks the first finding shown that is wanted, as a click would. */
+    boolean pick(Predicate<Finding> wanted) {
+        Optional<TreeItem<FindingRow>> item = items().filter(i -> i.getValue().finding()
+                .filter(n -> wanted.test(n.finding())).isPresent()).findFirst();
+        item.ifPresent(i -> {
+            Optional.ofNullable(i.getParent()).ifPresent(group -> group.setExpanded(true));
+            tree.getSelectionModel().select(i);
+        });
+        return item.isPresent();
+    }
+
+    FindingDetail detail() {
+        return detail;
+    }
+
+    private void picked(TreeItem<FindingRow> now) {
+        Optional<Numbered> finding = Optional.ofNullable(now).flatMap(item -> item.getValue().finding());
+        if (!isFollowing) {
+            finding.ifPresent(this::go);
+        }
+        detail.show(finding);
+    }
+
+    private void goAgain() {
+        Optional.ofNullable(tree.getSelectionModel().getSelectedItem()).flatMap(i -> i.getValue().finding())
+                .ifPresent(this::go);
+    }
+
+    private void go(Numbered finding) {
         bench.pickFinding(finding);
         bench.place(finding.finding()).ifPresent(actions::flyTo);
     }
 
+    /** A finding picked on the map is picked here too. */
+    private void followPicked() {
+        bench.pickedFinding().flatMap(number -> items().filter(i -> i.getValue().finding()
+                .filter(n -> n.number().equals(number)).isPresent()).findFirst()).ifPresent(item -> {
+                    if (tree.getSelectionModel().getSelectedItem() != item) {
+                        isFollowing = true;
+                        Optional.ofNullable(item.getParent()).ifPresent(group -> group.setExpanded(true));
+                        tree.getSelectionModel().select(item);
+                        tree.scrollTo(Math.max(0, tree.getRow(item) - 1));
+                        isFollowing = false;
+                    }
+                });
+    }
+
+    private Stream<TreeItem<FindingRow>> items() {
+        return tree.getRoot().getChildren().stream().flatMap(group -> Stream.concat(
+                Stream.of(group), group.getChildren().stream()));
+    }
+
+    private void again() {
+        shownPlan = null;
+        refresh();
+    }
+
     private void refresh() {
+        acceptance.follow(bench.document().file());
         List<Numbered> findings = bench.findings();
-        if (!findings.equals(new ArrayList<>(list.getItems()))) {
-            isFollowing = true;
-            Numbered kept = list.getSelectionModel().getSelectedItem();
-            blocks = Numbered.blocks(findings.stream().map(Numbered::finding).toList());
-            list.getItems().setAll(findings);
-            if (kept != null) {
-                findings.stream().filter(f -> f.finding().id().equals(kept.finding().id())).findFirst()
-                        .ifPresent(list.getSelectionModel()::select);
+        Plan plan = bench.plan();
+        List<Finding> plain = findings.stream().map(Numbered::finding).toList();
+        accepted = acceptance.accepted(plain);
+        detail.known(accepted, acceptance.outdated(plain));
+        filter.offer(findings.stream().map(n -> FindingBoard.about(plan, n.finding())).distinct().sorted().toList(),
+                plain, accepted.size());
+        FindingBoard.Filter asked = filter.asked(accepted.keySet());
+        List<FindingBoard.Group> groups = FindingBoard.groups(plan, findings, asked, filter.grouping());
+        if (!groups.equals(shown) || shownPlan == null) {
+            boolean isOther = shownPlan == null;
+            shown = groups;
+            shownPlan = plan;
+            fill(groups);
+            if (isOther) {
+                Set<String> seen = groups.stream().flatMap(g -> g.members().stream()).map(n -> n.finding().id())
+                        .collect(Collectors.toCollection(HashSet::new));
+                Set<String> all = plain.stream().map(Finding::id).collect(Collectors.toSet());
+                bench.showFindings(f -> seen.contains(f.id()) || !all.contains(f.id()));
             }
-            isFollowing = false;
         }
-        summary.setText(summary(findings, bench.answers().unchecked(bench.document().plan())));
+        summary.setText(summary(findings, bench.answers().unchecked(bench.document().plan()))
+                + acceptance.trouble().map(t -> ". What was accepted is not known: " + t).orElse(""));
+    }
+
+    private void fill(List<FindingBoard.Group> groups) {
+        isFollowing = true;
+        Optional<String> kept = Optional.ofNullable(tree.getSelectionModel().getSelectedItem())
+                .map(TreeItem::getValue).map(FindingRow::key);
+        List<TreeItem<FindingRow>> items = new ArrayList<>();
+        for (FindingBoard.Group group : groups) {
+            if (group.members().size() == 1 || group.heading().isEmpty()) {
+                group.members().forEach(n -> items.add(new TreeItem<>(FindingRow.of(n, false))));
+                continue;
+            }
+            TreeItem<FindingRow> head = new TreeItem<>(FindingRow.of(group));
+            group.members().forEach(n -> head.getChildren().add(new TreeItem<>(FindingRow.of(n, true))));
+            head.setExpanded(opened.getOrDefault(group.key(), group.worst() == Finding.Level.REFUSE));
+            head.expandedProperty().addListener((observed, before, now) -> opened.put(group.key(), now));
+            items.add(head);
+        }
+        tree.getRoot().getChildren().setAll(items);
+        kept.flatMap(key -> items().filter(i -> i.getValue().key().equals(key)).findFirst())
+                .ifPresentOrElse(tree.getSelectionModel()::select, tree.getSelectionModel()::clearSelection);
+        isFollowing = false;
+        detail.show(Optional.ofNullable(tree.getSelectionModel().getSelectedItem())
+                .flatMap(i -> i.getValue().finding()));
     }
 
     static String summary(List<Numbered> findings, Optional<String> unchecked) {
@@ -98,74 +195,5 @@ final class FindingsPane extends VBox {
         }).collect(Collectors.joining(" \u00b7 "));
         String found = findings.isEmpty() ? unchecked.isPresent() ? "" : "Nothing found against this plan" : counts;
         return unchecked.map(u -> found.isEmpty() ? u : found + ". " + u).orElse(found);
-    }
-
-    /** A line of the list; its parts are made once and get other words, which costs a tenth of making them anew. */
-    private final class Cell extends ListCell<Numbered> {
-        private final Label title = new Label();
-        private final Label words = new Label();
-        private final Label figures = new Label();
-        private final HBox line = new HBox(8);
-        private final VBox text = new VBox(1, title, words, figures);
-        private final Tooltip rule = Hint.of("");
-        private Optional<Numbered> shown = Optional.empty();
-        private Optional<Dress> dressed = Optional.empty();
-
-        private Cell() {
-            title.getStyleClass().add("finding-title");
-            title.setWrapText(true);
-            words.setWrapText(true);
-            HBox.setHgrow(text, Priority.ALWAYS);
-        }
-
-        @Override
-        protected void updateItem(Numbered numbered, boolean isEmpty) {
-            super.updateItem(numbered, isEmpty);
-            if (isEmpty || numbered == null) {
-                setGraphic(null);
-                setTooltip(null);
-                return;
-            }
-            boolean isDressed = dressed.filter(dress::equals).isPresent();
-            if (!isDressed || shown.filter(numbered::equals).isEmpty()) {
-                show(numbered, isDressed);
-            }
-            if (getGraphic() != line) {
-                setGraphic(line);
-                setTooltip(rule);
-            }
-        }
-
-        private void show(Numbered numbered, boolean isDressed) {
-            Finding finding = numbered.finding();
-            if (!isDressed || shown.filter(s -> s.number().equals(numbered.number())
-                    && s.finding().level() == finding.level()).isEmpty()) {
-                line.getChildren().setAll(FindingBadge.node(finding.level(), numbered.number(), dress.isDark(),
-                        dress.textSize()), text);
-            }
-            title.setText(finding.level().word().toUpperCase(Locale.ROOT) + "  " + finding.subject() + "  \u2013  "
-                    + finding.rule().id());
-            words.setText(words(numbered));
-            String both = finding.figures().words();
-            figures.setText(both);
-            figures.setVisible(!both.isEmpty());
-            figures.setManaged(!both.isEmpty());
-            rule.setText("Rule " + finding.rule().id() + ", " + finding.origin());
-            if (!isDressed) {
-                line.prefWidthProperty().bind(list.widthProperty().subtract(BESIDES * dress.scale()));
-                line.maxWidthProperty().bind(list.widthProperty().subtract(BESIDES * dress.scale()));
-            }
-            shown = Optional.of(numbered);
-            dressed = Optional.of(dress);
-        }
-
-        /** What it means and what to do, of several read as one only at the first. */
-        private String words(Numbered numbered) {
-            Numbered.Block block = blocks.stream().filter(b -> b.members().contains(numbered)).findFirst()
-                    .orElseGet(() -> new Numbered.Block(numbered.number(), List.of(numbered)));
-            String text = block.text(numbered);
-            return text.isEmpty() ? "As " + block.members().get(0).number() + "." : text + "\n" + numbered.finding()
-                    .todo();
-        }
     }
 }

@@ -137,6 +137,11 @@ final class FormField extends VBox {
         return text;
     }
 
+    /** Gives the field the keys. */
+    void take() {
+        control.requestFocus();
+    }
+
     private void take(String typed) {
         if (!isShowing && typed != null) {
             model.type(field, typed);

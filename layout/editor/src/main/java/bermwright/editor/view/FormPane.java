@@ -5,10 +5,13 @@ import bermwright.editor.edit.Part;
 import bermwright.editor.model.FormEntry;
 import bermwright.editor.model.FormModel;
 import bermwright.editor.model.Workbench;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
 import javafx.geometry.Insets;
@@ -27,6 +30,7 @@ final class FormPane extends ScrollPane {
     private final VBox content = new VBox();
     private final Map<String, FormField> fields = new LinkedHashMap<>();
     private final Map<String, Boolean> opened = new HashMap<>();
+    private final Map<String, TitledPane> panes = new HashMap<>();
     private String structure = "not made yet";
 
     FormPane(Workbench bench, FormModel model) {
@@ -48,6 +52,7 @@ final class FormPane extends ScrollPane {
         if (!now.equals(structure)) {
             structure = now;
             fields.clear();
+            panes.clear();
             content.getChildren().clear();
             if (form.isPresent()) {
                 form.get().entries().forEach(entry -> add(content, entry, 1));
@@ -60,6 +65,37 @@ final class FormPane extends ScrollPane {
         } else {
             form.ifPresent(this::update);
         }
+    }
+
+    /** Opens what a field stands in, shows it and gives it the keys; what is not there, the nearest around it. */
+    void reveal(String path) {
+        Set<TitledPane> done = new HashSet<>();
+        Optional<TitledPane> next = around(path, done);
+        Node found = content;
+        while (next.isPresent()) {
+            found = next.get();
+            done.add(next.get());
+            next.get().setExpanded(true);
+            next = around(path, done);
+        }
+        FormField field = fields.get(path);
+        Node shown = field == null ? found : field;
+        applyCss();
+        layout();
+        double room = content.getHeight() - getViewportBounds().getHeight();
+        double top = content.sceneToLocal(shown.localToScene(0, 0)).getY();
+        setVvalue(room <= 0 ? 0 : Math.max(0, Math.min(1, (top - 40) / room)));
+        if (field != null) {
+            field.take();
+        } else {
+            found.requestFocus();
+        }
+    }
+
+    private Optional<TitledPane> around(String path, Set<TitledPane> but) {
+        return panes.entrySet().stream().filter(e -> !but.contains(e.getValue()) && (path.equals(e.getKey())
+                || path.startsWith(e.getKey() + ".") || path.startsWith(e.getKey() + "[")))
+                .min(Comparator.comparing(e -> e.getKey().length())).map(Map.Entry::getValue);
     }
 
     private void update(FormEntry entry) {
@@ -132,6 +168,7 @@ final class FormPane extends ScrollPane {
     private TitledPane titled(String path, String label, String rule, Supplier<Node> inner) {
         TitledPane pane = new TitledPane(label, new VBox());
         pane.setAnimated(false);
+        panes.put(path, pane);
         String key = path.replaceAll("^[a-z_]+(\\[\\d+])?", "");
         boolean isOpen = opened.getOrDefault(key, false);
         AtomicBoolean isMade = new AtomicBoolean(isOpen);

@@ -182,7 +182,7 @@ final class MapLayers {
     private void paintLive(MapCamera camera, MapOverlay.Layer layer, Optional<MapOverlay.Scene> held) {
         MapCamera from = painted.orElseThrow();
         Reach reach = new Reach();
-        overlay.reach(reach, from, layer, bench.pickedFinding(), stillSpots.copy());
+        overlay.reach(reach, from, layer, bench, stillSpots.copy());
         held.ifPresent(scene -> overlay.reach(reach, from, scene));
         Optional<HullAtTilt> lowering = tilt.flatMap(TiltModel::mapPicture);
         lowering.ifPresent(picture -> MapOverlay.reach(reach, from, picture));

@@ -13,7 +13,9 @@ import bermwright.finding.Numbered;
 import bermwright.foundation.Point;
 import bermwright.site.assessment.HullAtTilt;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import javafx.geometry.Point2D;
@@ -31,6 +33,8 @@ final class MapOverlay {
     private static final double HANDLE_REACH = 12;
     /** Findings nearer to each other than so many times the text's size make a crowd (1). */
     private static final double CROWD = 5;
+    /** A hull shorter on the map than so many times the text's size has its findings gathered (1). */
+    private static final double GATHERED = 16;
     /** So many of a crowd are drawn, the others counted (1). */
     private static final int MOST = 6;
 
@@ -70,7 +74,7 @@ final class MapOverlay {
     /** All figures and findings there are to be drawn. */
     Layer all(Scene scene) {
         return new Layer(scene.bench().figures().stream().filter(scene.stage()).filter(this::isShown).toList(),
-                look.hasMarks() ? scene.bench().findings().stream().filter(n -> n.finding().place().isPresent())
+                look.hasMarks() ? scene.bench().shownFindings().stream().filter(n -> n.finding().place().isPresent())
                         .toList() : List.of());
     }
 
@@ -82,10 +86,13 @@ final class MapOverlay {
     private record Badge(Numbered finding, Point2D place, Point2D spot) {
     }
 
-    /** Findings that have no room of their own, and the spot where their number is drawn (pixels). */
-    private record Crowd(List<Numbered> findings, Point2D spot) {
+    /**
+     * Findings that have no room of their own, the spot where their number is drawn (pixels), and the hull's middle
+     * where they are all those of a hull.
+     */
+    private record Crowd(List<Numbered> findings, Point2D spot, Optional<Point2D> hull) {
         String words() {
-            return "+" + findings.size();
+            return (hull.isPresent() ? "" : "+") + findings.size();
         }
     }
 
@@ -96,7 +103,7 @@ final class MapOverlay {
     void paint(GraphicsContext g, MapCamera camera, Layer layer, Workbench bench, BadgeSpots spots) {
         painter.paint(g, camera, layer.figures(), bench.picked());
         g.setLineDashes();
-        findings(g, badges(camera, layer.findings(), bench.pickedFinding(), spots), bench.pickedFinding());
+        findings(g, badges(camera, layer.findings(), bench, spots), bench.pickedFinding());
     }
 
     /** Draws everything there is. */
@@ -104,28 +111,27 @@ final class MapOverlay {
         Layer all = all(scene);
         painter.paint(g, camera, all.figures(), scene.bench().picked());
         hand(g, camera, scene);
-        Optional<String> picked = scene.bench().pickedFinding();
-        findings(g, badges(camera, all.findings(), picked, spots()), picked);
+        findings(g, badges(camera, all.findings(), scene.bench(), spots()), scene.bench().pickedFinding());
     }
 
     /** The finding whose badge is at a place of the map (pixels). */
     Optional<Numbered> findingAt(MapCamera camera, Scene scene, double x, double y) {
-        return badges(camera, all(scene).findings(), scene.bench().pickedFinding(), spots()).badges().stream()
+        return badges(camera, all(scene).findings(), scene.bench(), spots()).badges().stream()
                 .filter(badge -> badge.spot().distance(x, y) <= look.textSize()).map(Badge::finding).findFirst();
     }
 
     /** The findings that are only counted at a place of the map (pixels). */
     List<Numbered> crowdAt(MapCamera camera, Scene scene, double x, double y) {
-        return badges(camera, all(scene).findings(), scene.bench().pickedFinding(), spots()).crowds().stream()
+        return badges(camera, all(scene).findings(), scene.bench(), spots()).crowds().stream()
                 .filter(crowd -> crowd.spot().distance(x, y) <= look.textSize()).map(Crowd::findings).findFirst()
                 .orElse(List.of());
     }
 
     /** How far figures and badges reach over the camera's picture. */
-    void reach(Reach reach, MapCamera camera, Layer layer, Optional<String> picked, BadgeSpots spots) {
+    void reach(Reach reach, MapCamera camera, Layer layer, Workbench bench, BadgeSpots spots) {
         painter.reach(reach, camera, layer.figures());
         double badge = 1.5 * look.textSize();
-        Badges all = badges(camera, layer.findings(), picked, spots);
+        Badges all = badges(camera, layer.findings(), bench, spots);
         for (Badge drawn : all.badges()) {
             reach.add(drawn.spot().getX(), drawn.spot().getY(), badge);
             reach.add(drawn.place().getX(), drawn.place().getY(), badge);
@@ -241,9 +247,32 @@ final class MapOverlay {
         }
     }
 
-    /** The badges; of a crowd only the worst are drawn and the others counted, but never the picked one. */
-    private Badges badges(MapCamera camera, List<Numbered> findings, Optional<String> picked,
-            BadgeSpots spots) {
+    /**
+     * The badges. Until one looks closer those of a hull gather into one beside it; of a crowd only the worst are drawn
+     * and the others counted; the picked one is always drawn, and none over a hull.
+     */
+    private Badges badges(MapCamera camera, List<Numbered> findings, Workbench bench, BadgeSpots spots) {
+        Optional<String> picked = bench.pickedFinding();
+        HullOutlines hulls = new HullOutlines(bench.plan(), camera);
+        spots.keepOff(hulls);
+        Map<String, List<Numbered>> gathered = new LinkedHashMap<>();
+        List<Numbered> alone = new ArrayList<>();
+        for (Numbered numbered : findings) {
+            Optional<String> hull = hulls.owner(numbered.finding().subject())
+                    .filter(id -> hulls.length(id) < GATHERED * look.textSize())
+                    .filter(id -> picked.filter(numbered.number()::equals).isEmpty());
+            hull.ifPresentOrElse(id -> gathered.computeIfAbsent(id, k -> new ArrayList<>()).add(numbered),
+                    () -> alone.add(numbered));
+        }
+        List<Crowd> crowds = new ArrayList<>();
+        gathered.forEach((id, all) -> crowds.add(new Crowd(all, spots.free(hulls.beside(id, 1.6 * look.textSize())),
+                Optional.of(hulls.middle(id)))));
+        Badges single = crowded(camera, alone, picked, spots);
+        crowds.addAll(single.crowds());
+        return new Badges(single.badges(), crowds);
+    }
+
+    private Badges crowded(MapCamera camera, List<Numbered> findings, Optional<String> picked, BadgeSpots spots) {
         List<Badge> badges = new ArrayList<>();
         List<List<Numbered>> crowds = new ArrayList<>();
         List<Point2D> centres = new ArrayList<>();
@@ -268,7 +297,7 @@ final class MapOverlay {
         }
         List<Crowd> more = new ArrayList<>();
         for (int i = 0; i < crowds.size(); i++) {
-            more.add(new Crowd(crowds.get(i), spots.free(centres.get(i))));
+            more.add(new Crowd(crowds.get(i), spots.free(centres.get(i)), Optional.empty()));
         }
         return new Badges(badges, more);
     }
@@ -289,39 +318,56 @@ final class MapOverlay {
     }
 
     private void crowd(GraphicsContext g, Crowd crowd) {
+        Point2D spot = crowd.spot();
+        if (crowd.hull().isPresent()) {
+            g.setStroke(style.ink());
+            g.setLineWidth(1);
+            g.strokeLine(crowd.hull().get().getX(), crowd.hull().get().getY(), spot.getX(), spot.getY());
+            Finding.Level worst = crowd.findings().stream().map(n -> n.finding().level()).min(Enum::compareTo)
+                    .orElseThrow();
+            badge(g, new Stamp(worst, crowd.words()), spot, false);
+            return;
+        }
         double h = 1.5 * look.textSize();
         double w = (1.1 + 0.6 * crowd.words().length()) * look.textSize();
-        double x = crowd.spot().getX() - w / 2;
-        double y = crowd.spot().getY() - h / 2;
+        double x = spot.getX() - w / 2;
+        double y = spot.getY() - h / 2;
         g.setFill(style.halo());
         g.fillRoundRect(x, y, w, h, h, h);
         g.setStroke(style.ink());
         g.setLineWidth(1.2);
         g.strokeRoundRect(x, y, w, h, h, h);
-        g.setFont(Font.font("SansSerif", look.textSize() * 0.85));
+        words(g, crowd.words(), spot, look.textSize() * 0.85, style.ink());
+    }
+
+    private static void words(GraphicsContext g, String words, Point2D at, double size, Color ink) {
+        g.setFont(Font.font("SansSerif", size));
         g.setTextAlign(TextAlignment.CENTER);
         g.setTextBaseline(VPos.CENTER);
-        g.setFill(style.ink());
-        g.fillText(crowd.words(), crowd.spot().getX(), crowd.spot().getY());
+        g.setFill(ink);
+        g.fillText(words, at.getX(), at.getY());
     }
 
     private void finding(GraphicsContext g, Numbered numbered, Point2D at, Optional<String> picked) {
-        double x = at.getX();
-        double y = at.getY();
-        boolean isPicked = picked.filter(numbered.number()::equals).isPresent();
+        badge(g, new Stamp(numbered.finding().level(), numbered.number()), at,
+                picked.filter(numbered.number()::equals).isPresent());
+    }
+
+    /** What a badge shows. */
+    private record Stamp(Finding.Level level, String words) {
+    }
+
+    private void badge(GraphicsContext g, Stamp stamp, Point2D at, boolean isPicked) {
         double r = look.textSize() * (isPicked ? 1.15 : 0.9);
         g.setLineWidth(isPicked ? 3 : 1.6);
         g.setStroke(style.halo());
-        g.setFill(FindingBadge.colour(numbered.finding().level(), look.isDark()));
-        double[][] corners = FindingBadge.corners(numbered.finding().level(), x, y, r);
+        g.setFill(FindingBadge.colour(stamp.level(), look.isDark()));
+        double[][] corners = FindingBadge.corners(stamp.level(), at.getX(), at.getY(), r);
         g.fillPolygon(corners[0], corners[1], corners[0].length);
         g.strokePolygon(corners[0], corners[1], corners[0].length);
-        g.setFont(Font.font("SansSerif", look.textSize() * FindingBadge.size(numbered.number())));
-        g.setTextAlign(TextAlignment.CENTER);
-        g.setTextBaseline(VPos.CENTER);
-        g.setFill(FindingBadge.ink(numbered.finding().level(), look.isDark()));
-        double drop = numbered.finding().level() == Finding.Level.WARN ? r * 0.18 : 0;
-        g.fillText(numbered.number(), x, y + drop);
+        double drop = stamp.level() == Finding.Level.WARN ? r * 0.18 : 0;
+        words(g, stamp.words(), at.add(0, drop), look.textSize() * FindingBadge.size(stamp.words()),
+                FindingBadge.ink(stamp.level(), look.isDark()));
     }
 
     /** A hull at one tilt of its way down, over what the map shows. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
+import bermwright.editor.edit.Part;
 import bermwright.editor.model.MapCamera;
 import bermwright.editor.model.MapFigure;
 import bermwright.editor.model.MapHands;
@@ -149,9 +150,19 @@ public final class MapPane extends Region {
             hands.release();
         }
         if (event.isStillSincePress() && event.getButton() == MouseButton.PRIMARY) {
-            findingAt(event.getX(), event.getY()).ifPresent(bench::pickFinding);
+            findingAt(event.getX(), event.getY()).ifPresentOrElse(bench::pickFinding,
+                    () -> lookCloser(crowdAt(event.getX(), event.getY())));
         }
         refresh();
+    }
+
+    /** Goes to the hull whose gathered findings were clicked. */
+    private void lookCloser(List<Numbered> gathered) {
+        gathered.stream().findFirst().flatMap(n -> Part.bySubject(bench.plan(), n.finding().subject()))
+                .ifPresent(part -> {
+                    bench.pick(Optional.of(part));
+                    bench.box(part).ifPresent(box -> flyTo(box, PartActions.PART));
+                });
     }
 
     /** The findings that are only counted at a place of the map (pixels), for want of room. */

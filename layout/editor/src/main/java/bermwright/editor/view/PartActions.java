@@ -20,6 +20,8 @@ import javafx.scene.control.ChoiceDialog;
 final class PartActions {
     /** Share of the map that the whole plan fills (1). */
     static final double WHOLE = 0.9;
+    /** Share of the map that one part fills (1). */
+    static final double PART = 0.6;
     private static final double COPY_SHARE = 0.12;
 
     private final Workbench bench;
@@ -82,7 +84,7 @@ final class PartActions {
     }
 
     void flyTo(Part part) {
-        bench.box(part).ifPresent(box -> map.flyTo(box, 0.6));
+        bench.box(part).ifPresent(box -> map.flyTo(box, PART));
     }
 
     void flyTo(Point place) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
+import bermwright.editor.mend.MendingField;
 import bermwright.editor.model.Answers;
 import bermwright.editor.model.FormModel;
 import bermwright.editor.model.MapCamera;
@@ -76,6 +77,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
         StackPane.setAlignment(notices, Pos.TOP_CENTER);
         answers = new AnswerTabs(bench, map, actions, background, dress);
         answers.onSurface(this::showSurface);
+        answers.onField(this::openField);
         columns.getItems().addAll(left, middle, answers);
         columns.getStyleClass().add("columns");
         SplitPane.setResizableWithParent(left, false);
@@ -194,6 +196,15 @@ final class SitePane extends BorderPane implements AutoCloseable {
                 return;
             }
         }
+    }
+
+    /** Opens the field in which a finding is mended. */
+    private void openField(MendingField field) {
+        if (!hasList()) {
+            columns.getItems().add(0, left);
+        }
+        bench.pick(Optional.of(field.part()));
+        formPane.reveal(field.path());
     }
 
     /** Shows the whole plan once, as soon as both the ground is read and the map has its size. */

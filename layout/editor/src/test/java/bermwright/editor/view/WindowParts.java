@@ -2,6 +2,7 @@
 package bermwright.editor.view;
 
 import bermwright.editor.model.Workbench;
+import bermwright.finding.Finding;
 
 /** Opens the window's inside to tests of other packages. */
 public final class WindowParts {
@@ -43,6 +44,11 @@ public final class WindowParts {
         var tabs = window.site().orElseThrow().answers().tabs();
         tabs.getSelectionModel().select(tabs.getTabs().stream().filter(t -> t.getText().equals(heading)).findFirst()
                 .orElseThrow());
+    }
+
+    /** Picks a finding in the list. */
+    public static boolean pickFinding(EditorWindow window, java.util.function.Predicate<Finding> wanted) {
+        return window.site().orElseThrow().answers().findings().pick(wanted);
     }
 
     /** Compares with another plan file. */

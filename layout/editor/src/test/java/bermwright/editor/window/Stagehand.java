@@ -31,7 +31,7 @@ import org.testfx.api.FxRobot;
 
 /** Opens an editor window and works it with a robot's mouse and keys. */
 final class Stagehand {
-    private static final long PATIENCE_MILLIS = 240_000;
+    private static final long PATIENCE_MILLIS = Long.getLong("bermwright.patience", 240_000);
     private static boolean isStarted;
 
     private final Stage stage;

@@ -60,6 +60,7 @@ final class WindowScenarios {
         all.put("a kept variant and another file are compared figure by figure", WindowScenarios::compare);
         all.put("a plan or an elevation file dropped on the window is taken up", WindowScenarios::drop);
         all.put("the slider shows the work step by step", WindowScenarios::orderOfWork);
+        FormScenarios.all().forEach((name, scenario) -> all.put(name, with -> scenario.accept(with.work)));
         return all;
     }
 

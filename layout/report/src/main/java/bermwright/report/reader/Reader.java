@@ -59,7 +59,7 @@ public enum Reader {
      * @param finding the finding
      * @return whether it stands in the reader's report
      */
-    boolean decides(Finding finding) {
+    public boolean decides(Finding finding) {
         Rule rule = finding.rule();
         boolean soil = rule.id().startsWith("borrow") || rule.id().startsWith("stockpile")
                 || rule.id().startsWith("cover");

@@ -2,6 +2,7 @@
 package bermwright.site.assessment;
 
 import bermwright.finding.Finding;
+import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.clearance.Clearance;
@@ -88,6 +89,33 @@ public final class LiveSite {
      */
     public LiveSite with(Plan changed) {
         return with(changed, toes);
+    }
+
+    /**
+     * The same for a plan whose hulls stand or turn elsewhere: each toe goes with its hull, as it would on level
+     * ground, so that what a cover touches is not forgotten before it is worked out again.
+     *
+     * @param changed the changed plan
+     * @return the quick part of the changed plan
+     */
+    public LiveSite carried(Plan changed) {
+        Map<String, List<Ring>> carried = new HashMap<>(toes);
+        carried.replaceAll((id, rings) -> {
+            Optional<Hull> from = plan().hull(id);
+            Optional<Hull> to = changed.hull(id);
+            return from.isEmpty() || to.isEmpty() || from.equals(to) ? rings
+                    : rings.stream().map(ring -> carried(ring, from.get(), to.get())).toList();
+        });
+        return with(changed, carried);
+    }
+
+    private static Ring carried(Ring ring, Hull from, Hull to) {
+        double turn = to.layDownAzimuth().radians() - from.layDownAzimuth().radians();
+        return new Ring(ring.corners().stream().map(p -> {
+            double distance = from.baseCentre().distance(p);
+            return distance == 0 ? to.baseCentre() : to.baseCentre().moved(
+                    Azimuth.from(from.baseCentre(), p).turned(turn), distance, 0);
+        }).toList());
     }
 
     /**
