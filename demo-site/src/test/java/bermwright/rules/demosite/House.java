@@ -66,7 +66,7 @@ final class House {
 
     static final ArchRule ARROWS = layeredArchitecture().consideringOnlyDependenciesInAnyPackage("bermwright..")
             .layer("terrain").definedBy("bermwright.foundation..", "bermwright.filestore..", "bermwright.finding..",
-                    "bermwright.regolith..", "bermwright.terrain..")
+                    "bermwright.numeric..", "bermwright.regolith..", "bermwright.terrain..")
             .layer("shielding").definedBy("bermwright.shielding..")
             .layer("lowering").definedBy("bermwright.lowering..")
             .layer("site").definedBy("bermwright.site..")

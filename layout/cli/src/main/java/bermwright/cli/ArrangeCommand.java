@@ -13,7 +13,6 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.planfile.PlanBeside;
 import bermwright.site.planfile.PlanFiles;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
@@ -124,7 +123,7 @@ final class ArrangeCommand implements Callable<Integer> {
     private void check(Plan plan) {
         for (String id : only) {
             if (plan.hull(id).isEmpty()) {
-                throw InputException.badValue(new InputException.Place("", 0, "--only"), id,
+                throw Options.bad("--only", id,
                         "ids of hulls of the plan: " + String.join(", ", plan.hulls().stream().map(Hull::id).toList()));
             }
         }
@@ -134,31 +133,24 @@ final class ArrangeCommand implements Callable<Integer> {
                     "at least one hull that is not held and lands on no pad of its own, or --only with its id");
         }
         if (steps.isPresent() && steps.get() < 1) {
-            throw InputException.badValue(new InputException.Place("", 0, "--steps"), "" + steps.get(),
-                    "1 or more");
+            throw Options.bad("--steps", "" + steps.get(), "1 or more");
         }
         if (seconds.isPresent() && !(seconds.get() > 0)) {
-            throw InputException.badValue(new InputException.Place("", 0, "--seconds"), "" + seconds.get(),
-                    "above 0");
+            throw Options.bad("--seconds", "" + seconds.get(), "above 0");
         }
-        OutFolder.refuseFile(directory);
         OutFolder.check(directory, "earlier arrangements");
     }
 
     private void write(ArrangementSearch.Found found) {
         Path from = Optional.ofNullable(planFile.toAbsolutePath().getParent()).orElse(Path.of("."));
-        try {
-            WholeFolder.write(directory, folder -> {
-                for (int i = 0; i < found.arrangements().size(); i++) {
-                    PlanFiles.write(PlanBeside.moved(found.arrangements().get(i).plan(), from, directory),
-                            folder.resolve(ArrangePage.file(i)));
-                }
-                new ArrangementSheet(found).drawing().write(folder);
-                Files.writeString(folder.resolve("arrangements.csv"),
-                        new ArrangePage(planFile, directory, found, seed).csv());
-            });
-        } catch (IOException e) {
-            throw OutFolder.notWritten(directory, e);
-        }
+        OutFolder.write(directory, () -> WholeFolder.write(directory, folder -> {
+            for (int i = 0; i < found.arrangements().size(); i++) {
+                PlanFiles.write(PlanBeside.moved(found.arrangements().get(i).plan(), from, directory),
+                        folder.resolve(ArrangePage.file(i)));
+            }
+            new ArrangementSheet(found).drawing().write(folder);
+            Files.writeString(folder.resolve("arrangements.csv"),
+                    new ArrangePage(planFile, directory, found, seed).csv());
+        }));
     }
 }

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
-import bermwright.filestore.WholeFile;
-import bermwright.foundation.InputException;
 import bermwright.report.sheet.CurveSheets;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.Assessments;
@@ -11,7 +9,6 @@ import bermwright.site.exposure.DoseAgainstCover;
 import bermwright.site.exposure.StationDose;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -45,12 +42,11 @@ final class DoseCommand extends PlanCommand {
     void check() {
         for (double depth : depths) {
             if (!(depth >= 0 && depth <= DEEPEST_GCM2)) {
-                throw InputException.badValue(new InputException.Place("", 0, "--at"), Double.toString(depth),
-                        "areal densities from 0 to 1500 g/cm2");
+                throw Options.bad("--at", Double.toString(depth), "areal densities from 0 to 1500 g/cm2");
             }
         }
         if (file.isPresent() && !(curve && file.get().toString().endsWith(SVG))) {
-            throw InputException.badValue(new InputException.Place("", 0, "--out"), file.get().toString(),
+            throw Options.bad("--out", file.get().toString(),
                     curve ? "a file whose name ends in .svg" : "--out together with --curve");
         }
     }
@@ -126,13 +122,7 @@ final class DoseCommand extends PlanCommand {
             String name = file.get().toString();
             Path target = i == 0 ? file.get()
                     : Path.of(name.substring(0, name.length() - SVG.length()) + "-" + (i + 1) + SVG);
-            try {
-                WholeFile.write(target, sheets.get(i).drawing().file());
-            } catch (IOException e) {
-                throw InputException.unreadable(new InputException.Place("", 0, "--out"),
-                        target + " cannot be written (" + e + ")", "a file in a folder that can be written to",
-                        Optional.of(e));
-            }
+            Options.write("--out", target, sheets.get(i).drawing().file());
             files.add(target);
         }
         return files;

@@ -2,7 +2,6 @@
 package bermwright.cli;
 
 import bermwright.filestore.WholeFolder;
-import bermwright.foundation.InputException;
 import bermwright.report.sheet.DoubtSheets;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.Assessments;
@@ -12,7 +11,6 @@ import bermwright.site.doubt.Doubts;
 import bermwright.site.doubt.FigureDoubt;
 import bermwright.site.plan.Plan;
 import bermwright.site.planfile.PlanFiles;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -55,7 +53,7 @@ final class DoubtsCommand implements Callable<Integer> {
     public Integer call() {
         check("--samples", samples, LEAST, MOST);
         check("--confirm", confirm, 0, MOST);
-        out.ifPresent(DoubtsCommand::check);
+        out.ifPresent(folder -> OutFolder.check(folder, "earlier doubts"));
         Console console = program.console();
         Plan plan = PlanFiles.read(planFile);
         SiteGround ground = SiteGround.read(plan, planFile, console.progress().part(0, 0.02));
@@ -83,43 +81,23 @@ final class DoubtsCommand implements Callable<Integer> {
 
     private static void check(String option, int value, int least, int most) {
         if (value < least || value > most) {
-            throw InputException.badValue(new InputException.Place("", 0, option), Integer.toString(value),
-                    least + " to " + most);
-        }
-    }
-
-    private static void check(Path folder) {
-        try {
-            OutFolder.refuseFile(folder);
-            WholeFolder.check(folder);
-        } catch (IOException e) {
-            throw notWritten(folder, e);
+            throw Options.bad(option, Integer.toString(value), least + " to " + most);
         }
     }
 
     private static void write(Doubts doubts, Path folder) {
         DoubtSheets sheets = new DoubtSheets(doubts);
-        try {
-            WholeFolder.write(folder, into -> {
-                for (FigureDoubt figure : doubts.figures()) {
-                    if (figure.varies()) {
-                        sheets.shares(figure).write(into);
-                        sheets.distribution(figure).write(into);
-                    }
+        OutFolder.write(folder, () -> WholeFolder.write(folder, into -> {
+            for (FigureDoubt figure : doubts.figures()) {
+                if (figure.varies()) {
+                    sheets.shares(figure).write(into);
+                    sheets.distribution(figure).write(into);
                 }
-                for (var table : List.of(sheets.figures(), sheets.findings(), sheets.shareTable(), sheets.inputs(),
-                        sheets.confirmed())) {
-                    Files.writeString(into.resolve(table.name() + ".csv"), table.csv());
-                }
-            });
-        } catch (IOException e) {
-            throw notWritten(folder, e);
-        }
-    }
-
-    private static InputException notWritten(Path folder, IOException e) {
-        return InputException.unreadable(new InputException.Place("", 0, "--out"), folder
-                + " cannot be written to (" + e + ")", "an empty or new folder that can be written to, or one of"
-                + " earlier doubts and nothing else", Optional.of(e));
+            }
+            for (var table : List.of(sheets.figures(), sheets.findings(), sheets.shareTable(), sheets.inputs(),
+                    sheets.confirmed())) {
+                Files.writeString(into.resolve(table.name() + ".csv"), table.csv());
+            }
+        }));
     }
 }

@@ -46,7 +46,7 @@ final class DrawingsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Console console = program.console();
-        DocumentControl.Issue issue = new DocumentControl.Issue(revision, date.map(d -> Days.day("--date", d)));
+        DocumentControl.Issue issue = new DocumentControl.Issue(revision, date.map(d -> Options.day("--date", d)));
         OutFolder.check(directory, "earlier " + HandoverPart.DRAWINGS.word());
         Assessment assessment = Assessed.plan(planFile, console.progress().part(0, 0.9));
         Reports.Order order = new Reports.Order(EnumSet.allOf(Reader.class), size == null

@@ -46,7 +46,7 @@ final class GroundCommand implements Callable<Integer> {
             make(invented.file().get(), console);
         }
         if (file.isEmpty() && (invented.file().isEmpty() || surfaces.any())) {
-            throw GroundOptions.bad("FILE", "not given", "an elevation file, or --make FILE");
+            throw Options.bad("FILE", "not given", "an elevation file, or --make FILE");
         }
         if (file.isPresent() && surfaces.any()) {
             surfaces(file.get(), console);

@@ -2,7 +2,6 @@
 package bermwright.cli;
 
 import bermwright.foundation.Azimuth;
-import bermwright.foundation.InputException;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.site.ground.GroundLines;
@@ -26,7 +25,6 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 
 /** The surfaces of an elevation file that are asked for, and how they are to be worked out. */
@@ -112,7 +110,7 @@ final class GroundOptions {
         }
         if (contours.isPresent()) {
             Progress part = progress.part((double) done / all, (done + 1.0) / all);
-            checked("--interval", () -> {
+            Options.checked("--interval", () -> {
                 GroundLines.contours(work, interval, contours.get(), part);
                 return true;
             });
@@ -120,8 +118,8 @@ final class GroundOptions {
         }
         if (horizon.isPresent()) {
             Progress part = progress.part((double) done / all, 1);
-            GroundLines.View view = checked("--at, --eye, --reach", () -> new GroundLines.View(place(work.ground()),
-                    eye, reach, 360));
+            GroundLines.View view = Options.checked("--at, --eye, --reach", () -> new GroundLines.View(
+                    place(work.ground()), eye, reach, 360));
             GroundLines.horizon(work, view, horizon.get(), part);
         }
     }
@@ -137,20 +135,20 @@ final class GroundOptions {
     private List<Asked> asked(GroundSource ground) {
         double spacing = ground.trueSpacing();
         List<Asked> list = new ArrayList<>();
-        slope.ifPresent(f -> list.add(baseline.map(b -> new Asked("slope over " + b + " m", f, checked("--baseline",
-                () -> PlaneSurface.over(PlaneSurface.Quantity.SLOPE, b, spacing))))
+        slope.ifPresent(f -> list.add(baseline.map(b -> new Asked("slope over " + b + " m", f,
+                Options.checked("--baseline", () -> PlaneSurface.over(PlaneSurface.Quantity.SLOPE, b, spacing))))
                         .orElseGet(() -> new Asked("slope", f,
                 new SlopeSurface(method)))));
         aspect.ifPresent(f -> list.add(new Asked("aspect", f, new AspectSurface(method))));
         roughness.ifPresent(f -> list.add(baseline.map(b -> new Asked("roughness over " + b + " m", f,
-                checked("--baseline", () -> PlaneSurface.over(PlaneSurface.Quantity.ROUGHNESS, b, spacing))))
+                Options.checked("--baseline", () -> PlaneSurface.over(PlaneSurface.Quantity.ROUGHNESS, b, spacing))))
                 .orElseGet(() -> new Asked("roughness", f, new RoughnessSurface(measure)))));
         curvature.ifPresent(f -> list.add(new Asked("curvature", f, new CurvatureSurface(bend))));
-        hillshade.ifPresent(f -> list.add(new Asked("hillshade", f, new HillshadeSurface(checked("--sun", () ->
+        hillshade.ifPresent(f -> list.add(new Asked("hillshade", f, new HillshadeSurface(Options.checked("--sun", () ->
                 new Light(Azimuth.ofDegrees(numbers("--sun", sun, 2).get(0)), Math.toRadians(sun.get(1)))), 1))));
-        footprint.ifPresent(f -> list.add(new Asked("high spot under the footprint", f, checked("--rectangle", () ->
-                underFootprint(spacing)))));
-        light.ifPresent(f -> list.add(new Asked("hours of sunlight", f, checked("--from, --to, --reach",
+        footprint.ifPresent(f -> list.add(new Asked("high spot under the footprint", f,
+                Options.checked("--rectangle", () -> underFootprint(spacing)))));
+        light.ifPresent(f -> list.add(new Asked("hours of sunlight", f, Options.checked("--from, --to, --reach",
                 () -> new LightSurface(stay(ground), reach, spacing)))));
         return list;
     }
@@ -162,10 +160,11 @@ final class GroundOptions {
     }
 
     private LightSurface.Stay stay(GroundSource ground) {
-        LocalDate first = from.orElseThrow(() -> bad("--from", "not given", "a day such as 2030-01-01"));
-        LocalDate last = to.orElseThrow(() -> bad("--to", "not given", "a day such as 2031-01-01"));
+        LocalDate first = from.orElseThrow(() -> Options.bad("--from", "not given", "a day such as 2030-01-01"));
+        LocalDate last = to.orElseThrow(() -> Options.bad("--to", "not given", "a day such as 2031-01-01"));
         GeographicPlace middle = ground.referenceSystem().map(s -> s.geographic(ground.frame().centre()))
-                .orElseThrow(() -> bad("--light", "a file without reference system", "a file that says where it lies"));
+                .orElseThrow(() -> Options.bad("--light", "a file without reference system",
+                        "a file that says where it lies"));
         return new LightSurface.Stay(Math.toRadians(middle.latitudeDeg()), Math.toRadians(middle.longitudeDeg()),
                 ground.scale().trueNorth().orElse(new Azimuth(0)), first.atStartOfDay().toInstant(ZoneOffset.UTC),
                 last.atStartOfDay().toInstant(ZoneOffset.UTC));
@@ -173,22 +172,8 @@ final class GroundOptions {
 
     private static List<Double> numbers(String option, List<Double> numbers, int count) {
         if (numbers.size() != count) {
-            throw bad(option, numbers.toString(), count + " numbers, with commas between them");
+            throw Options.bad(option, numbers.toString(), count + " numbers, with commas between them");
         }
         return numbers;
-    }
-
-    static InputException bad(String option, String value, String accepted) {
-        return InputException.badValue(new InputException.Place("", 0, option), value, accepted);
-    }
-
-    /** What an option gives; a value it cannot have is the user's, not ours. */
-    static <T> T checked(String option, Supplier<T> made) {
-        try {
-            return made.get();
-        } catch (IllegalArgumentException e) {
-            throw InputException.unreadable(new InputException.Place("", 0, option), e.getMessage(),
-                    "see bermwright ground --help", Optional.of(e));
-        }
     }
 }

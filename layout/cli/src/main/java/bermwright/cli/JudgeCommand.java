@@ -68,7 +68,7 @@ final class JudgeCommand implements Callable<Integer> {
                 .orElse(List.of()));
         if (of.isPresent()) {
             String id = known(of.get(), assessment, now);
-            judgements = judgements.with(new Judgement(id, word(), name.orElseThrow(), Days.day("--date",
+            judgements = judgements.with(new Judgement(id, word(), name.orElseThrow(), Options.day("--date",
                     date.orElseThrow()), revision, remark, now.get(id), Annotations.NOTHING));
             JudgementFiles.write(judgements, planFile);
         }
@@ -96,7 +96,7 @@ final class JudgeCommand implements Callable<Integer> {
         if (name.filter(n -> !n.isBlank()).isEmpty()) {
             throw missing("--name", "the name of who decides");
         }
-        Days.day("--date", date.orElseThrow(() -> missing("--date", "a date such as 2031-02-14")));
+        Options.day("--date", date.orElseThrow(() -> missing("--date", Options.DATE)));
         if (decided == Decision.REMARK && remark.filter(r -> !r.isBlank()).isEmpty()) {
             throw missing("--remark", "the remark");
         }
@@ -106,18 +106,18 @@ final class JudgeCommand implements Callable<Integer> {
         String accepted = Arrays.stream(Decision.values()).map(Decision::word).collect(Collectors.joining(", "));
         String word = decision.orElseThrow(() -> missing("--decision", accepted));
         return Arrays.stream(Decision.values()).filter(d -> d.word().equals(word)).findFirst().orElseThrow(() ->
-                InputException.badValue(new InputException.Place("", 0, "--decision"), word, accepted));
+                Options.bad("--decision", word, accepted));
     }
 
     private static InputException missing(String option, String accepted) {
-        return InputException.badValue(new InputException.Place("", 0, option), "missing", accepted);
+        return Options.bad(option, "missing", accepted);
     }
 
     /** The id of what is judged, which may be given by its number. */
     private static String known(String given, Assessment assessment, Map<String, String> now) {
         return Numbered.of(assessment.findings()).stream().filter(n -> n.number().equals(given))
                 .map(n -> n.finding().id()).findFirst().or(() -> Optional.of(given).filter(now::containsKey))
-                .orElseThrow(() -> InputException.badValue(new InputException.Place("", 0, "--of"), given,
+                .orElseThrow(() -> Options.bad("--of", given,
                         "one of " + String.join(", ", now.keySet())));
     }
 

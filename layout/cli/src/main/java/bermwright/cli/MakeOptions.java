@@ -44,12 +44,12 @@ final class MakeOptions {
 
     void write(Path file, Progress progress) {
         if (size.size() != 2 || middle.size() != 2) {
-            throw GroundOptions.bad("--size, --middle", size + ", " + middle, "two numbers each, with a comma between");
+            throw Options.bad("--size, --middle", size + ", " + middle, "two numbers each, with a comma between");
         }
         MadeGround.Recipe like = MadeGround.Recipe.HIGHLAND;
-        MadeGround.Recipe recipe = GroundOptions.checked("--make", () -> new MadeGround.Recipe(relief, like.longest(),
+        MadeGround.Recipe recipe = Options.checked("--make", () -> new MadeGround.Recipe(relief, like.longest(),
                 hurst, craters, largest, boulders, like.boulderPower()));
-        MakeGround.Size wanted = GroundOptions.checked("--size", () -> new MakeGround.Size(size.get(0), size.get(1),
+        MakeGround.Size wanted = Options.checked("--size", () -> new MakeGround.Size(size.get(0), size.get(1),
                 spacing, new Point(middle.get(0), middle.get(1))));
         MakeGround.write(file, wanted, recipe, seed, progress);
     }

@@ -2,7 +2,6 @@
 package bermwright.cli;
 
 import bermwright.filestore.WholeFolder;
-import bermwright.foundation.InputException;
 import bermwright.foundation.Progress;
 import bermwright.report.HandoverPart;
 import bermwright.report.Reports;
@@ -12,19 +11,23 @@ import java.io.IOException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 
 /** The folder that an option {@code --out} names, refused before the long work begins where it cannot be replaced. */
 final class OutFolder {
-    private static final InputException.Place OPTION = new InputException.Place("", 0, "--out");
+    private static final String OPTION = "--out";
 
     private OutFolder() {
+    }
+
+    /** What writes a folder. */
+    interface Writing {
+        void run() throws IOException;
     }
 
     /** Refuses a file where a folder is asked for. */
     static void refuseFile(Path directory) {
         if (Files.exists(directory) && !Files.isDirectory(directory)) {
-            throw InputException.badValue(OPTION, directory.toString(), "a folder, or the name of one to be made");
+            throw Options.bad(OPTION, directory.toString(), "a folder, or the name of one to be made");
         }
     }
 
@@ -35,11 +38,21 @@ final class OutFolder {
      * @param earlier   what of an earlier run it may hold, in words
      */
     static void check(Path directory, String earlier) {
+        refuseFile(directory);
         try {
             WholeFolder.check(directory);
         } catch (DirectoryNotEmptyException others) {
-            throw InputException.unreadable(OPTION, others.getMessage(),
-                    "an empty or new folder, or one that holds " + earlier + " and nothing else", Optional.of(others));
+            throw Options.unusable(OPTION, others.getMessage(),
+                    "an empty or new folder, or one that holds " + earlier + " and nothing else", others);
+        } catch (IOException e) {
+            throw notWritten(directory, e);
+        }
+    }
+
+    /** Writes the folder; where the disk does not take it, that is said. */
+    static void write(Path directory, Writing writing) {
+        try {
+            writing.run();
         } catch (IOException e) {
             throw notWritten(directory, e);
         }
@@ -68,8 +81,8 @@ final class OutFolder {
     }
 
     /** The refusal of a folder that the disk does not take. */
-    static InputException notWritten(Path directory, IOException e) {
-        return InputException.unreadable(OPTION, directory + " cannot be written to (" + e + ")",
-                "a folder that can be written to", Optional.of(e));
+    private static RuntimeException notWritten(Path directory, IOException e) {
+        return Options.unusable(OPTION, directory + " cannot be written to (" + e + ")",
+                "a folder that can be written to", e);
     }
 }

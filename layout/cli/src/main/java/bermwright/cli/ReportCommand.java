@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
-import bermwright.foundation.InputException;
 import bermwright.report.HandoverPart;
 import bermwright.report.Reports;
 import bermwright.report.reader.DocumentControl;
@@ -57,7 +56,7 @@ final class ReportCommand implements Callable<Integer> {
     public Integer call() {
         Console console = program.console();
         OutFolder.refuseFile(directory);
-        DocumentControl.Issue issue = new DocumentControl.Issue(revision, date.map(d -> Days.day("--date", d)));
+        DocumentControl.Issue issue = new DocumentControl.Issue(revision, date.map(d -> Options.day("--date", d)));
         Set<Reader> asked = asked();
         Judgements judgements = JudgementFiles.of(planFile);
         OutFolder.check(directory, "an earlier report");
@@ -85,9 +84,8 @@ final class ReportCommand implements Callable<Integer> {
 
     private Set<Reader> asked() {
         Set<Reader> asked = EnumSet.noneOf(Reader.class);
-        readers.forEach(word -> asked.add(Reader.of(word.strip()).orElseThrow(() -> InputException.badValue(
-                new InputException.Place("", 0, "--for"), word, "planner, reviewer, excavation, with commas"
-                + " between"))));
+        readers.forEach(word -> asked.add(Reader.of(word.strip()).orElseThrow(() -> Options.bad(
+                "--for", word, "planner, reviewer, excavation, with commas between"))));
         return asked.isEmpty() ? EnumSet.allOf(Reader.class) : asked;
     }
 }

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
-import bermwright.filestore.WholeFile;
-import bermwright.foundation.InputException;
 import bermwright.report.sheet.TradeSheet;
 import bermwright.site.answer.Unit;
 import bermwright.site.assessment.Cautions;
@@ -15,7 +13,6 @@ import bermwright.site.sizing.SizedCover;
 import bermwright.site.sizing.TradePoint;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -46,7 +43,7 @@ final class SizeCoverCommand implements Callable<Integer> {
         Plan plan = PlanFiles.read(planFile);
         SiteGround ground = SiteGround.read(plan, planFile, console.progress().part(0, 0.02));
         SizedCover sized = CoverSearch.least(plan, ground, console.progress().part(0.02, 1));
-        drawing.ifPresent(file -> draw(sized, file));
+        drawing.ifPresent(file -> Options.write("--drawing", file, new TradeSheet(sized).drawing().file()));
         console.progress().end();
         if (json) {
             console.out().println(JsonObjects.text(page(sized)));
@@ -54,16 +51,6 @@ final class SizeCoverCommand implements Callable<Integer> {
             new SizeCoverText(plan, planFile, sized).write(console.out());
         }
         return ExitCode.of(sized.findings()).number();
-    }
-
-    private static void draw(SizedCover sized, Path file) {
-        try {
-            WholeFile.write(file, new TradeSheet(sized).drawing().file());
-        } catch (IOException e) {
-            throw InputException.unreadable(new InputException.Place("", 0, "--drawing"),
-                    file + " cannot be written (" + e + ")", "a file in a folder that can be written to",
-                    Optional.of(e));
-        }
     }
 
     private ObjectNode page(SizedCover sized) {

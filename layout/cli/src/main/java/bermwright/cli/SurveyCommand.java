@@ -73,7 +73,8 @@ final class SurveyCommand implements Callable<Integer> {
         PlanFolders folders = new PlanFolders(plan.map(p -> folder(p)).orElse(Path.of("")),
                 directory.orElse(Path.of("")));
         SurveyResult result = Survey.run(order, best, folders, spread(), console.progress().part(0, 0.95));
-        directory.ifPresent(d -> write(result, d, console));
+        directory.ifPresent(d -> OutFolder.write(d, () -> SurveyFolder.write(result, d,
+                console.progress().part(0.95, 1))));
         console.progress().end();
         if (json) {
             console.out().println(JsonObjects.text(page(result)));
@@ -85,10 +86,10 @@ final class SurveyCommand implements Callable<Integer> {
 
     private void check() {
         if (best < 1 || best > 1000) {
-            throw GroundOptions.bad("--best", Integer.toString(best), "1 to 1000");
+            throw Options.bad("--best", Integer.toString(best), "1 to 1000");
         }
         if (isPlan() && hulls.isPresent()) {
-            throw GroundOptions.bad("--hulls", hulls.get().toString(), "none beside a plan; give the elevation file");
+            throw Options.bad("--hulls", hulls.get().toString(), "none beside a plan; give the elevation file");
         }
         directory.ifPresent(folder -> OutFolder.check(folder, "an earlier survey"));
     }
@@ -125,16 +126,8 @@ final class SurveyCommand implements Callable<Integer> {
             return new LocalSpread();
         }
         return ServiceLoader.load(BlockSpread.OfCluster.class).findFirst().map(c -> c.on(master.get())).orElseThrow(
-                () -> GroundOptions.bad("--spark", master.get(), "with the module layout/survey-spark, which is built"
+                () -> Options.bad("--spark", master.get(), "with the module layout/survey-spark, which is built"
                 + " only where it is asked for: see layout/survey-spark/README.md"));
-    }
-
-    private static void write(SurveyResult result, Path to, Console console) {
-        try {
-            SurveyFolder.write(result, to, console.progress().part(0.95, 1));
-        } catch (IOException e) {
-            throw OutFolder.notWritten(to, e);
-        }
     }
 
     private void text(SurveyResult result, PrintStream out) {

@@ -2,12 +2,9 @@
 package bermwright.cli;
 
 import bermwright.site.survey.SurveyLimits;
-import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Option;
 
 /** What a survey asks of a place. */
@@ -39,24 +36,24 @@ final class SurveyOptions {
 
     List<Double> within() {
         if (!within.isEmpty() && within.size() != 4) {
-            throw GroundOptions.bad("--within", within.toString(), "four numbers: west, south, east, north");
+            throw Options.bad("--within", within.toString(), "four numbers: west, south, east, north");
         }
         return within;
     }
 
     SurveyLimits limits() {
         if (borrow.size() != 3) {
-            throw GroundOptions.bad("--borrow", borrow.toString(), "three numbers with commas: depth, yield, grade");
+            throw Options.bad("--borrow", borrow.toString(), "three numbers with commas: depth, yield, grade");
         }
         List<SurveyLimits.Relay> seen = new ArrayList<>();
         for (String relay : relays) {
-            seen.add(GroundOptions.checked("--relay", () -> relay(relay)));
+            seen.add(Options.checked("--relay", () -> relay(relay)));
         }
         List<SurveyLimits.Sunlight> sun = new ArrayList<>();
         for (String light : lights) {
-            sun.add(GroundOptions.checked("--light", () -> light(light)));
+            sun.add(Options.checked("--light", () -> light(light)));
         }
-        return GroundOptions.checked("--headings, --cut, --soil-reach, --borrow, --reach", () -> new SurveyLimits(
+        return Options.checked("--headings, --cut, --soil-reach, --borrow, --reach", () -> new SurveyLimits(
                 headings, cut, soilReach, borrow.get(0), borrow.get(1), Math.tan(Math.toRadians(borrow.get(2))), seen,
                 sun, reach));
     }
@@ -64,7 +61,7 @@ final class SurveyOptions {
     private static SurveyLimits.Relay relay(String text) {
         String[] parts = text.split(",");
         if (parts.length < 2 || parts.length > 3) {
-            throw GroundOptions.bad("--relay", text, "azimuth and elevation in degrees, and perhaps an eye in metres");
+            throw Options.bad("--relay", text, "azimuth and elevation in degrees, and perhaps an eye in metres");
         }
         return new SurveyLimits.Relay(Math.toRadians(number("--relay", parts[0])),
                 Math.toRadians(number("--relay", parts[1])), parts.length == 3 ? number("--relay", parts[2]) : 2);
@@ -73,27 +70,17 @@ final class SurveyOptions {
     private static SurveyLimits.Sunlight light(String text) {
         String[] parts = text.split(",");
         if (parts.length != 3) {
-            throw GroundOptions.bad("--light", text, "two days and hours, such as 2030-01-01,2031-01-01,4000");
+            throw Options.bad("--light", text, "two days and hours, such as 2030-01-01,2031-01-01,4000");
         }
-        return new SurveyLimits.Sunlight(day(parts[0]).atStartOfDay().toInstant(ZoneOffset.UTC),
-                day(parts[1]).atStartOfDay().toInstant(ZoneOffset.UTC), number("--light", parts[2]));
-    }
-
-    private static LocalDate day(String text) {
-        try {
-            return LocalDate.parse(text.trim());
-        } catch (DateTimeParseException e) {
-            throw bermwright.foundation.InputException.unreadable(new bermwright.foundation.InputException.Place("", 0,
-                    "--light"), text + " is no day", "a day such as 2030-01-01", Optional.of(e));
-        }
+        return new SurveyLimits.Sunlight(Options.day("--light", parts[0]).atStartOfDay().toInstant(ZoneOffset.UTC),
+                Options.day("--light", parts[1]).atStartOfDay().toInstant(ZoneOffset.UTC), number("--light", parts[2]));
     }
 
     private static double number(String option, String text) {
         try {
             return Double.parseDouble(text.trim());
         } catch (NumberFormatException e) {
-            throw bermwright.foundation.InputException.unreadable(new bermwright.foundation.InputException.Place("", 0,
-                    option), text + " is no number", "a number", Optional.of(e));
+            throw Options.unusable(option, text + " is no number", "a number", e);
         }
     }
 }

@@ -11,6 +11,7 @@ import bermwright.finding.Numbered;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Progress;
 import bermwright.lowering.sequence.LoweringResult;
+import bermwright.outside.OutsideProgram;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.DrawingXml;
@@ -90,17 +91,17 @@ class ReportsTest {
 
     @Test
     void pdfsAreTaggedCarryTheirFontsAndAPageNumberAndNameEachHullOnItsSheet() throws Exception {
-        Poppler.need("pdfinfo", "pdffonts", "pdftotext", "qpdf");
+        OutsideProgram.PDF.need("pdfinfo", "pdffonts", "pdftotext", "qpdf");
         for (Reader reader : Reader.values()) {
             String file = out.resolve(reader.word() + ".pdf").toString();
-            Poppler.run("qpdf", "--check", file);
-            String about = Poppler.run("pdfinfo", file);
+            OutsideProgram.run("qpdf", "--check", file);
+            String about = OutsideProgram.run("pdfinfo", file);
             assertTrue(about.matches("(?s).*Tagged: +yes.*"), about);
             assertTrue(about.contains("2000"), "the stated date stands for none: " + about);
-            List<String> fonts = Poppler.run("pdffonts", file).lines().skip(2).toList();
+            List<String> fonts = OutsideProgram.run("pdffonts", file).lines().skip(2).toList();
             assertTrue(fonts.size() >= 2, fonts::toString);
             fonts.forEach(f -> assertTrue(f.matches(".* yes yes yes +\\d+ +\\d+"), f));
-            String text = Poppler.run("pdftotext", "-layout", file, "-");
+            String text = OutsideProgram.run("pdftotext", "-layout", file, "-");
             String[] sheets = text.split("\f");
             for (int i = 0; i < sheets.length; i++) {
                 assertTrue(sheets[i].contains((i + 1) + " / " + sheets.length), reader + ", sheet " + (i + 1));

@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.foundation.Progress;
+import bermwright.outside.OutsideProgram;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.DrawingXml;
-import bermwright.report.exchange.Gdal;
 import bermwright.report.paper.Lettering;
 import bermwright.report.paper.Mark;
 import bermwright.report.paper.Patch;
@@ -198,12 +198,12 @@ class ScaleDrawingsTest {
 
     @Test
     void otherProgramsTakeThePdf() throws Exception {
-        Gdal.need("pdffonts", "qpdf");
+        OutsideProgram.PDF.need("pdffonts", "qpdf");
         String pdf = folder.resolve("one/sheets-A3.pdf").toString();
-        String fonts = Gdal.run("pdffonts", pdf);
+        String fonts = OutsideProgram.run("pdffonts", pdf);
         List<String> rows = fonts.lines().skip(2).toList();
         assertTrue(!rows.isEmpty() && rows.stream().allMatch(r -> r.matches(".*Identity-H\\s+yes yes yes.*")), fonts);
-        assertTrue(Gdal.run("qpdf", "--check", pdf).contains("No syntax or stream encoding errors"));
+        assertTrue(OutsideProgram.run("qpdf", "--check", pdf).contains("No syntax or stream encoding errors"));
     }
 
     @Test

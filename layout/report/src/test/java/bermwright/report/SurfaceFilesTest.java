@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.foundation.Progress;
-import bermwright.report.exchange.Gdal;
+import bermwright.outside.OutsideProgram;
 import bermwright.report.exchange.Detail;
 import bermwright.report.exchange.LandXmlReader;
 import bermwright.report.exchange.Tin;
@@ -81,16 +81,17 @@ class SurfaceFilesTest {
 
     @Test
     void gdalReadsGridsAndFaces() throws Exception {
-        Gdal.need("gdalinfo", "ogrinfo");
+        OutsideProgram.GDAL.need("gdalinfo", "ogrinfo");
         for (String name : List.of("finished", "slope", "cover_depth", "placed_thickness")) {
-            String said = Gdal.run("gdalinfo", "-stats", file(name + ".tif").toString());
+            String said = OutsideProgram.run("gdalinfo", "-stats", file(name + ".tif").toString());
             assertTrue(said.contains("STATISTICS_MAXIMUM") && said.contains("Unit Type: "
                     + (name.equals("slope") ? "deg" : "m")), said);
         }
-        double deepest = value(Gdal.run("gdalinfo", "-stats", file("placed_thickness.tif").toString()), "MAXIMUM=");
+        double deepest = value(OutsideProgram.run("gdalinfo", "-stats", file("placed_thickness.tif").toString()),
+                "MAXIMUM=");
         assertTrue(deepest > 2 && deepest < 20, "soil " + deepest + " m thick");
         int faces = LandXmlReader.read(file("finished.xml")).faces.size();
-        String said = Gdal.run("ogrinfo", "-so", "-al", file("finished_faces.dxf").toString());
+        String said = OutsideProgram.run("ogrinfo", "-so", "-al", file("finished_faces.dxf").toString());
         assertTrue(said.contains("Feature Count: " + faces), said);
     }
 
@@ -113,8 +114,8 @@ class SurfaceFilesTest {
 
     @Test
     void coverDepthOnTheMapIsThatOfTheAssessmentsUpperSkin() throws Exception {
-        Gdal.need("gdalinfo");
-        String said = Gdal.run("gdalinfo", "-stats", file("cover_depth.tif").toString());
+        OutsideProgram.GDAL.need("gdalinfo");
+        String said = OutsideProgram.run("gdalinfo", "-stats", file("cover_depth.tif").toString());
         double most = 0;
         double least = Double.POSITIVE_INFINITY;
         for (HullCover hull : assessment.cover().orElseThrow().hulls()) {

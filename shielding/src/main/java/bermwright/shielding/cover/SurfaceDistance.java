@@ -3,6 +3,7 @@ package bermwright.shielding.cover;
 
 import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
+import bermwright.numeric.Bracket;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import java.util.ArrayList;
@@ -248,7 +249,8 @@ final class SurfaceDistance {
                 return Double.NaN;
             }
             if (above <= 0 || isOut(point, direction, at)) {
-                return bisect(point, direction, before, at);
+                return Bracket.halved(before, at, 40, in -> above(point.plus(direction.times(in))) > 0
+                        && !isOut(point, direction, in)).middle();
             }
             before = at;
         }
@@ -262,19 +264,5 @@ final class SurfaceDistance {
             }
         }
         return false;
-    }
-
-    private double bisect(Vec3 point, Vec3 direction, double from, double to) {
-        double low = from;
-        double high = to;
-        for (int i = 0; i < 40; i++) {
-            double middle = (low + high) / 2;
-            if (above(point.plus(direction.times(middle))) > 0 && !isOut(point, direction, middle)) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
     }
 }

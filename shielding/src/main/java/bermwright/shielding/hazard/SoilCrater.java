@@ -2,6 +2,7 @@
 package bermwright.shielding.hazard;
 
 import bermwright.foundation.Require;
+import bermwright.numeric.Bracket;
 
 /**
  * The crater that a body leaves in dry soil, by scaling of gravity and strength:
@@ -95,18 +96,11 @@ public record SoilCrater(double density, double strength, double gravity) {
      * @return mass (kg), 0 without soil
      */
     public double stopped(double soil) {
-        double low = Math.log(LEAST_MASS);
-        double high = Math.log(GREATEST_MASS);
         if (!(soil > MARGIN * depth(meteoroid(LEAST_MASS)))) {
             return 0;
         }
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            boolean stops = MARGIN * depth(meteoroid(Math.exp(middle))) <= soil;
-            low = stops ? middle : low;
-            high = stops ? high : middle;
-        }
-        return Math.exp(low);
+        return Math.exp(Bracket.halved(Math.log(LEAST_MASS), Math.log(GREATEST_MASS), HALVINGS,
+                log -> MARGIN * depth(meteoroid(Math.exp(log))) <= soil).low());
     }
 
     private static Body meteoroid(double mass) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.transport;
 
+import bermwright.numeric.Bracket;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 
@@ -147,18 +148,8 @@ final class Ordinates {
 
     /** The a whose exp(a c) has a mean cosine: coth a - 1/a. */
     static double steepness(double mean) {
-        double low = 0;
-        double high = 1e4;
         double size = Math.abs(mean);
-        for (int i = 0; i < 200; i++) {
-            double middle = (low + high) / 2;
-            double got = middle < 1e-4 ? middle / 3 : 1 / Math.tanh(middle) - 1 / middle;
-            if (got < size) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return Math.copySign(low, mean);
+        return Math.copySign(Bracket.halved(0, 1e4, 200,
+                a -> (a < 1e-4 ? a / 3 : 1 / Math.tanh(a) - 1 / a) < size).low(), mean);
     }
 }

@@ -5,6 +5,7 @@ import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Require;
 import bermwright.foundation.Ring;
+import bermwright.numeric.Bracket;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import bermwright.terrain.grid.Gradient;
@@ -147,21 +148,13 @@ public final class BenchFit {
             int middle = rest.length / 2;
             return rest.length % 2 == 1 ? rest[middle] : (rest[middle - 1] + rest[middle]) / 2;
         }
-        double low = rest[0];
-        double high = rest[rest.length - 1];
-        for (int i = 0; i < 60; i++) {
-            double trial = (low + high) / 2;
+        return Bracket.halved(rest[0], rest[rest.length - 1], 60, trial -> {
             double spare = 0;
             for (double r : rest) {
                 spare += r > trial ? (r - trial) * fillFromCut.getAsDouble() : r - trial;
             }
-            if (spare > 0) {
-                low = trial;
-            } else {
-                high = trial;
-            }
-        }
-        return (low + high) / 2;
+            return spare > 0;
+        }).middle();
     }
 
     /**

@@ -5,6 +5,7 @@ import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Require;
 import bermwright.foundation.Ring;
+import bermwright.numeric.Bracket;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -197,17 +198,7 @@ public final class BorrowPit {
         if (bank >= bank()) {
             return spec.greatestDepth;
         }
-        double low = 0;
-        double high = spec.greatestDepth;
-        for (int i = 0; i < 40; i++) {
-            double trial = (low + high) / 2;
-            if (bank(trial) < bank) {
-                low = trial;
-            } else {
-                high = trial;
-            }
-        }
-        return high;
+        return Bracket.halved(0, spec.greatestDepth, 40, depth -> bank(depth) < bank).high();
     }
 
     /** Raises the lowest allowed heights along the sides of a pit. */

@@ -4,6 +4,7 @@ package bermwright.terrain.earthworks;
 import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Require;
+import bermwright.numeric.Bracket;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -174,17 +175,14 @@ public final class GradedWay {
             low = Math.min(low, ground[i] - heights[i]);
             high = Math.max(high, ground[i] - heights[i]);
         }
-        for (int step = 0; step < 60; step++) {
-            double rise = (low + high) / 2;
+        double rise = Bracket.halved(low, high, 60, by -> {
             double spare = 0;
             for (int i = 0; i < ground.length; i++) {
-                double above = ground[i] - heights[i] - rise;
+                double above = ground[i] - heights[i] - by;
                 spare += above > 0 ? above * fillFromCut : above;
             }
-            low = spare > 0 ? rise : low;
-            high = spare > 0 ? high : rise;
-        }
-        double rise = (low + high) / 2;
+            return spare > 0;
+        }).middle();
         return Arrays.stream(heights).map(z -> z + rise).toArray();
     }
 

@@ -2,6 +2,7 @@
 package bermwright.terrain.earthworks;
 
 import bermwright.foundation.Require;
+import bermwright.numeric.Bracket;
 
 /**
  * A circle along which a slope may slide.
@@ -148,16 +149,6 @@ public record SlipCircle(double along, double height, double radius) {
     }
 
     private double edge(SlopeProfile profile, double outside, double inside) {
-        double out = outside;
-        double in = inside;
-        for (int i = 0; i < 60; i++) {
-            double middle = (out + in) / 2;
-            if (depth(profile, middle) > 0) {
-                in = middle;
-            } else {
-                out = middle;
-            }
-        }
-        return in;
+        return Bracket.halved(outside, inside, 60, x -> !(depth(profile, x) > 0)).high();
     }
 }

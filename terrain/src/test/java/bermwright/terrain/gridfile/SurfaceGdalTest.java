@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
+import bermwright.outside.OutsideProgram;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import bermwright.terrain.relief.AspectSurface;
@@ -22,7 +23,6 @@ import bermwright.terrain.shape.MadeGround;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,10 +30,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,13 +56,7 @@ class SurfaceGdalTest {
 
     @BeforeAll
     static void writeGround() throws IOException, InterruptedException {
-        boolean there = isThere("gdaldem") && isThere("gdal_contour") && isThere("gdal_translate");
-        if (!there) {
-            String words = "the checks against GDAL are skipped: gdaldem, gdal_contour or gdal_translate is not there.";
-            System.out.println(words);
-            assertTrue(!Boolean.getBoolean("bermwright.gdal.required"), words);
-            Assumptions.abort(words);
-        }
+        OutsideProgram.GDAL.need("gdaldem", "gdal_contour", "gdal_translate");
         MadeGround made = new MadeGround(new GridFrame(ROWS, COLUMNS, 1000, 2000, 5),
                 new MadeGround.Recipe(4, 600, 0.8, 1, 150, 0, 3), 12);
         // Without a reference system both programs take projected metres as true ones.
@@ -80,20 +72,8 @@ class SurfaceGdalTest {
         return grid.withHeights(heights);
     }
 
-    private static boolean isThere(String program) throws InterruptedException {
-        try {
-            Process process = new ProcessBuilder(program, "--version").redirectErrorStream(true).start();
-            process.getInputStream().readAllBytes();
-            return process.waitFor(60, TimeUnit.SECONDS);
-        } catch (IOException e) {
-            return false;
-        }
-    }
-
     private static void run(String... command) throws IOException, InterruptedException {
-        Process process = new ProcessBuilder(command).directory(folder.toFile()).redirectErrorStream(true).start();
-        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertEquals(0, process.waitFor(), String.join(" ", command) + ": " + said);
+        OutsideProgram.runIn(folder, command);
     }
 
     /** What gdaldem makes of a file, line by line from the north. */

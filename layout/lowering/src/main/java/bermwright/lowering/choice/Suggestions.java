@@ -19,6 +19,7 @@ import bermwright.lowering.statics.Statics;
 import bermwright.lowering.statics.TiltState;
 import bermwright.lowering.strength.Column;
 import bermwright.lowering.strength.ThinTube;
+import bermwright.numeric.Bracket;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -121,17 +122,8 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
         }
 
         private double leastHeight(double behind) {
-            double low = 0;
-            double high = limits.greatestHeight();
-            while (high - low > CLOSE) {
-                double middle = (low + high) / 2;
-                if (tension(rig(behind, middle)) <= allowed) {
-                    high = middle;
-                } else {
-                    low = middle;
-                }
-            }
-            return high;
+            return Bracket.narrowed(0, limits.greatestHeight(), CLOSE,
+                    height -> !(tension(rig(behind, height)) <= allowed)).high();
         }
 
         /** Greatest tension of one line, endless where the lines hold nothing somewhere (N). */
@@ -183,19 +175,10 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
 
         /** The thinnest wall of the pattern's diameter that bears a thrust; nearly solid where none does (m). */
         private static double wall(Tube pattern, double height, double wanted) {
-            double low = pattern.diameter() / STOUT;
-            double high = pattern.diameter() * 0.45;
-            while (high - low > 1e-5) {
-                double middle = (low + high) / 2;
-                Tube tube = new Tube(pattern.diameter(), middle, pattern.yield(), pattern.modulus());
-                double bears = Math.min(Column.of(tube, height).capacity(), ThinTube.capacity(tube));
-                if (bears >= wanted) {
-                    high = middle;
-                } else {
-                    low = middle;
-                }
-            }
-            return high;
+            return Bracket.narrowed(pattern.diameter() / STOUT, pattern.diameter() * 0.45, 1e-5, wall -> {
+                Tube tube = new Tube(pattern.diameter(), wall, pattern.yield(), pattern.modulus());
+                return !(Math.min(Column.of(tube, height).capacity(), ThinTube.capacity(tube)) >= wanted);
+            }).high();
         }
 
         /** The rig with poles elsewhere; winches and stays keep their distance from the poles. */

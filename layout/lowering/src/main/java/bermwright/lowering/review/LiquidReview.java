@@ -9,6 +9,7 @@ import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.statics.LoweringCase;
 import bermwright.lowering.statics.TiltState;
+import bermwright.numeric.Bracket;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -83,17 +84,10 @@ public record LiquidReview(double mass, double balance, List<State> states) {
     private static double balance(LoweringCase setup) {
         double first = setup.tipping().balanceTilt();
         for (double density : DENSITIES) {
-            double low = 0;
-            double high = setup.tipping().balanceTilt();
-            while (high - low > CLOSE) {
-                double middle = (low + high) / 2;
-                TippingBody tipping = setup.tipping();
-                boolean over = tipping.with(tipping.body().withCentre(moved(tipping, density, middle)))
-                        .tippingMoment(middle) > 0;
-                low = over ? low : middle;
-                high = over ? middle : high;
-            }
-            first = Math.min(first, high);
+            TippingBody tipping = setup.tipping();
+            Bracket over = Bracket.narrowed(0, tipping.balanceTilt(), CLOSE, tilt ->
+                    !(tipping.with(tipping.body().withCentre(moved(tipping, density, tilt))).tippingMoment(tilt) > 0));
+            first = Math.min(first, over.high());
         }
         return first;
     }

@@ -3,6 +3,7 @@ package bermwright.lowering.strength;
 
 import bermwright.foundation.Require;
 import bermwright.lowering.rig.Tube;
+import bermwright.numeric.Bracket;
 
 /**
  * The nearly lying hull as a beam on its base and its lugs: what bends it most, held still.
@@ -91,18 +92,10 @@ public record HullBeam(double lugLoad, double between, double atLugs, double bes
 
     /** Bending between rises and bending at the lugs falls as the lugs go up: the crossing is the least. */
     private static double bestLug(Load load) {
-        double low = load.centre;
-        double high = load.length;
-        for (int i = 0; i < HALVINGS; i++) {
-            double lug = (low + high) / 2;
+        return Bracket.halved(load.centre, load.length, HALVINGS, lug -> {
             double push = load.weight - load.weight * load.centre / lug;
-            if (between(load, lug) < -load.moment(push, lug)) {
-                low = lug;
-            } else {
-                high = lug;
-            }
-        }
-        return (low + high) / 2;
+            return between(load, lug) < -load.moment(push, lug);
+        }).middle();
     }
 
     /**

@@ -2,6 +2,7 @@
 package bermwright.lowering.strength;
 
 import bermwright.foundation.Require;
+import bermwright.numeric.Bracket;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -164,17 +165,7 @@ public record SupportedBeam(BeamLoad load, List<Double> supports, List<Double> r
 
     /** Where shear, which only falls between supports, is nothing; the nearer end where it keeps its sign (m). */
     private double turn(double from, double to) {
-        double low = from;
-        double high = to;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (shearBeyond(middle) > 0) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
+        return Bracket.halved(from, to, HALVINGS, along -> shearBeyond(along) > 0).middle();
     }
 
     /**

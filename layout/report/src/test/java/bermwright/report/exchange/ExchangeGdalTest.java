@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.foundation.Vec3;
+import bermwright.outside.OutsideProgram;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +25,7 @@ class ExchangeGdalTest {
 
     @BeforeAll
     static void needGdal() throws InterruptedException {
-        Gdal.need("ogrinfo");
+        OutsideProgram.GDAL.need("ogrinfo");
     }
 
     private static List<Feature> features() {
@@ -35,26 +36,27 @@ class ExchangeGdalTest {
     void aGeoPackageIsReadWithIndexAreaAndTheLunarSystem() throws Exception {
         Path file = directory.resolve("site.gpkg");
         GeoPackageFile.write(file, features(), ExchangeFilesTest.FRAME);
-        String said = Gdal.run("ogrinfo", "-so", "-al", file.toString());
+        String said = OutsideProgram.run("ogrinfo", "-so", "-al", file.toString());
         assertTrue(!said.contains("Warning") && !said.contains("ERROR"), said);
         assertTrue(said.contains("Feature Count: 3") && said.contains("length_m: Real"), said);
         assertTrue(said.contains("Extent: (0.000000, 0.000000) - (112.000000, 230.000000)"), said);
         assertTrue(said.contains("Moon south polar stereographic") && said.contains("1737400"), said);
-        String index = Gdal.run("ogrinfo", file.toString(), "-sql",
+        String index = OutsideProgram.run("ogrinfo", file.toString(), "-sql",
                 "SELECT HasSpatialIndex('hulls_areas', 'geom')");
         assertTrue(index.contains("HasSpatialIndex (Integer) = 1"), index);
-        assertTrue(Gdal.run("ogrinfo", file.toString(), "-sql", "SELECT ST_Area(geom) AS m2 FROM hulls_areas"
+        assertTrue(OutsideProgram.run("ogrinfo", file.toString(), "-sql", "SELECT ST_Area(geom) AS m2 FROM hulls_areas"
                 + " WHERE length_m = 30").contains("m2 (Real) = 360"));
-        assertTrue(Gdal.run("ogrinfo", "-al", "-spat", "90", "190", "120", "240", file.toString(), "hulls_areas")
+        assertTrue(OutsideProgram.run("ogrinfo", "-al", "-spat", "90", "190", "120", "240", file.toString(),
+                "hulls_areas")
                 .contains("Feature Count: 1"));
-        assertTrue(Gdal.run("ogrinfo", file.toString(), "-sql", "PRAGMA integrity_check").contains("= ok"));
+        assertTrue(OutsideProgram.run("ogrinfo", file.toString(), "-sql", "PRAGMA integrity_check").contains("= ok"));
     }
 
     @Test
     void aDrawingFileIsReadWithNamesThatAreNotLatin() throws Exception {
         Path file = directory.resolve("site.dxf");
         DxfFile.write(file, features());
-        String said = Gdal.run("ogrinfo", "-al", file.toString());
+        String said = OutsideProgram.run("ogrinfo", "-al", file.toString());
         // This version of GDAL hands on the escapes of TEXT as they stand; drawing programs show the signs.
         assertTrue(said.contains("Text (String) = \\U+6708\\U+9762 \\U+041B"), said);
         assertTrue(said.contains("POLYGON Z ((100 200 1") || said.contains("LINESTRING Z (100 200 1"), said);
@@ -66,7 +68,7 @@ class ExchangeGdalTest {
     void geoJsonIsReadWithAllFeatures() throws Exception {
         Path file = directory.resolve("site.geojson");
         GeoJsonFile.write(file, features(), ExchangeFilesTest.FRAME);
-        String said = Gdal.run("ogrinfo", "-so", "-al", file.toString());
+        String said = OutsideProgram.run("ogrinfo", "-so", "-al", file.toString());
         assertTrue(said.contains("Feature Count: 5") && said.contains("(-45.1234")
                 && said.contains("(112.000000, 230.000000)"), said);
     }

@@ -4,6 +4,7 @@ package bermwright.site.clearance;
 import bermwright.finding.Finding;
 import bermwright.finding.PairingRule;
 import bermwright.foundation.Vec3;
+import bermwright.numeric.Bracket;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.space.GroundBelow;
@@ -191,18 +192,9 @@ final class GroundInSpace {
         if (!(most > 0) || isShort(line.raised(most), air)) {
             return "Cut " + cut;
         }
-        double low = 0;
-        double high = most;
-        for (int i = 0; i < BISECTIONS; i++) {
-            double middle = (low + high) / 2;
-            if (isShort(line.raised(middle), air)) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
+        double raise = Bracket.halved(0, most, BISECTIONS, by -> isShort(line.raised(by), air)).high();
         return String.format(Locale.ROOT, "%s by %.1f m, cut %s", line.hasHead() ? "Raise the pole head"
-                : "Move its lug up the hull", Math.ceil(high * 10) / 10, cut);
+                : "Move its lug up the hull", Math.ceil(raise * 10) / 10, cut);
     }
 
     private boolean isShort(LinePath line, double air) {

@@ -2,6 +2,7 @@
 package bermwright.site.clearance;
 
 import bermwright.foundation.Vec3;
+import bermwright.numeric.Bracket;
 import bermwright.site.space.Apart;
 import bermwright.site.space.Convex;
 import bermwright.site.space.HullInSpace;
@@ -50,15 +51,10 @@ record Shift(HullInSpace falls, LinePath line, Convex body, SweepInSpace.Nearest
                 return "";
             }
         }
-        for (int i = 0; i < LAST_HALVINGS && high > low; i++) {
-            double middle = (low + high) / 2;
-            boolean clear = isClear(SpaceWords.direction(way).times(middle));
-            low = clear ? low : middle;
-            high = clear ? middle : high;
-        }
+        Vec3 direction = SpaceWords.direction(way);
+        double clear = Bracket.halved(low, high, LAST_HALVINGS, by -> !isClear(direction.times(by))).high();
         return String.format(Locale.ROOT, "Shift hull %s and its gear %.1f m %s, or turn it.", falls.hull().id(),
-                Math.ceil(high * 10) / 10, SpaceWords.compass(SpaceWords.direction(way).x(),
-                        SpaceWords.direction(way).y()));
+                Math.ceil(clear * 10) / 10, SpaceWords.compass(direction.x(), direction.y()));
     }
 
     /** The least shift in a direction at the one tilt, not farther than what is known. */
@@ -66,17 +62,8 @@ record Shift(HullInSpace falls, LinePath line, Convex body, SweepInSpace.Nearest
         if (Apart.of(there, SweepInSpace.shifted(body, direction.times(-farthest))).distance() < wanted) {
             return farthest;
         }
-        double low = 0;
-        double high = farthest;
-        for (int i = 0; i < FIRST_HALVINGS; i++) {
-            double middle = (low + high) / 2;
-            if (Apart.of(there, SweepInSpace.shifted(body, direction.times(-middle))).distance() >= wanted) {
-                high = middle;
-            } else {
-                low = middle;
-            }
-        }
-        return high;
+        return Bracket.halved(0, farthest, FIRST_HALVINGS, by ->
+                !(Apart.of(there, SweepInSpace.shifted(body, direction.times(-by))).distance() >= wanted)).high();
     }
 
     private boolean isClear(Vec3 by) {

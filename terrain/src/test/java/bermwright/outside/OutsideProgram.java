@@ -1,26 +1,37 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.report.exchange;
+package bermwright.outside;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Assumptions;
 
-/** Runs the programs of GDAL; where they are not there, its tests are skipped, or fail where they are required. */
-public final class Gdal {
-    private Gdal() {
+/** Programs of others that tests hold ours against; tests without them are skipped, or fail where they are required. */
+public enum OutsideProgram {
+    /** The programs of GDAL. */
+    GDAL("bermwright.gdal.required", "the checks against GDAL"),
+    /** Programs that read PDF. */
+    PDF("bermwright.pdf.required", "the checks of PDF files");
+
+    private final String required;
+    private final String checks;
+
+    OutsideProgram(String required, String checks) {
+        this.required = required;
+        this.checks = checks;
     }
 
     /** Skips the test where a program is not there. */
-    public static void need(String... programs) throws InterruptedException {
+    public void need(String... programs) throws InterruptedException {
         for (String program : programs) {
             if (!isThere(program)) {
-                String words = "the checks against GDAL are skipped: " + program + " is not there.";
+                String words = checks + " are skipped: " + program + " is not there.";
                 System.out.println(words);
-                assertTrue(!Boolean.getBoolean("bermwright.gdal.required"), words);
+                assertFalse(Boolean.getBoolean(required), words);
                 Assumptions.abort(words);
             }
         }
@@ -38,7 +49,12 @@ public final class Gdal {
 
     /** What a program prints. */
     public static String run(String... command) throws IOException, InterruptedException {
-        Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+        return runIn(Path.of("."), command);
+    }
+
+    /** What a program prints that is run in a folder. */
+    public static String runIn(Path folder, String... command) throws IOException, InterruptedException {
+        Process process = new ProcessBuilder(command).directory(folder.toFile()).redirectErrorStream(true).start();
         String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertEquals(0, process.waitFor(), String.join(" ", command) + ": " + said);
         return said;
