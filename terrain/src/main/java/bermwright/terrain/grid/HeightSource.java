@@ -24,6 +24,15 @@ public interface HeightSource {
     double metreScale();
 
     /**
+     * The scale as what brings lengths and places into true metres and back.
+     *
+     * @return true metres against projected ones
+     */
+    default TrueMetres metres() {
+        return new TrueMetres(metreScale());
+    }
+
+    /**
      * Copies the heights of a block.
      *
      * @param block the nodes wanted, inside the frame

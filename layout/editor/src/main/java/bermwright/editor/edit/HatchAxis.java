@@ -7,6 +7,7 @@ import bermwright.site.plan.Hatch;
 import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.Optional;
 
 /**
@@ -31,7 +32,7 @@ public record HatchAxis(Point place, Azimuth outward) {
             return Optional.empty();
         }
         Azimuth way = hull.layDownAzimuth();
-        Point base = hull.lyingBase();
+        Point base = hull.lyingBase(TrueMetres.SAME);
         return switch (hatch.end()) {
             case BASE -> Optional.of(new HatchAxis(base, way.turned(Math.PI)));
             case FAR -> Optional.of(new HatchAxis(base.moved(way, hull.length(), 0), way));

@@ -173,11 +173,9 @@ public final class MapFigures {
 
     private static void inside(List<MapFigure> all, LiveSite site, Hull hull) {
         Part part = Part.hull(hull.id());
-        double scale = site.metreScale();
         if (hull.arrival() != Hull.Arrival.STAYS_UPRIGHT) {
-            Point base = hull.baseCentre().moved(hull.layDownAzimuth(), hull.pivotAhead() / scale, 0);
             hull.stations().forEach(s -> all.add(MapFigure.mark(FigureLook.STATION, part, s.id(),
-                    base.moved(hull.layDownAzimuth(), s.along() / scale, s.across() / scale))));
+                    hull.lyingAt(site.metres(), s.along(), s.across()))));
         }
         hull.hatches().forEach(h -> site.hatch(HatchName.of(hull, h).toString())
                 .ifPresent(place -> all.add(MapFigure.mark(FigureLook.HATCH, part, h.id(), place))));

@@ -102,8 +102,8 @@ public final class MapHands {
             Plan plan = bench.plan();
             if (part.kind() == Part.Kind.HULL) {
                 Hull hull = plan.hull(part.id()).orElseThrow();
-                handles.add(new Handle(HandleKind.TURN, hull.lyingBase().moved(hull.layDownAzimuth(),
-                        hull.length() + 22 * metresPerPixel, 0), 0));
+                handles.add(new Handle(HandleKind.TURN, hull.lyingAt(bench.metres(),
+                        hull.length(), 0).moved(hull.layDownAzimuth(), 22 * metresPerPixel, 0), 0));
             } else if (PartOutline.fewestCorners(part.kind()) >= 2) {
                 List<Point> corners = PartOutline.corners(plan, part);
                 boolean ring = PartOutline.fewestCorners(part.kind()) == 3;

@@ -10,6 +10,7 @@ import bermwright.foundation.Point;
 import bermwright.site.assessment.SiteGround;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -352,12 +353,12 @@ public final class Workbench {
     }
 
     /**
-     * True metres in one projected metre.
+     * True metres against those of the plan.
      *
-     * @return the scale (1)
+     * @return those of the ground; the same where there is none yet
      */
-    public double metreScale() {
-        return answers.ground().map(SiteGround::grid).map(ElevationGrid::metreScale).orElse(1.0);
+    public TrueMetres metres() {
+        return answers.ground().map(SiteGround::grid).map(ElevationGrid::metres).orElse(TrueMetres.SAME);
     }
 
     /**

@@ -390,7 +390,7 @@ final class MapOverlay {
     }
 
     private void scaleBar(GraphicsContext g, MapCamera camera, Workbench bench) {
-        ScaleBar bar = ScaleBar.fitting(camera.metresPerPixel() * bench.metreScale(), camera.width() * BAR_SHARE);
+        ScaleBar bar = ScaleBar.fitting(bench.metres().length(camera.metresPerPixel()), camera.width() * BAR_SHARE);
         double x = RIM;
         double y = camera.height() - RIM;
         g.setStroke(style.halo());

@@ -14,6 +14,7 @@ import bermwright.finding.Finding;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.site.plan.Hull;
+import bermwright.terrain.grid.TrueMetres;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -50,7 +51,7 @@ class MapHandsTest {
     }
 
     private Point middle(String id) {
-        return hull(id).lyingBase().moved(hull(id).layDownAzimuth(), 12, 0);
+        return hull(id).lyingAt(TrueMetres.SAME, 12, 0);
     }
 
     @Test

@@ -9,6 +9,7 @@ import bermwright.editor.model.Settings;
 import bermwright.editor.view.WindowParts;
 import bermwright.foundation.Point;
 import bermwright.site.plan.Hull;
+import bermwright.terrain.grid.TrueMetres;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
@@ -90,7 +91,7 @@ final class FrameTimes {
             return true;
         });
         Hull hull = hand.bench().plan().hull("A").orElseThrow();
-        Point grab = hull.lyingBase().moved(hull.layDownAzimuth(), 12, 0);
+        Point grab = hull.lyingAt(TrueMetres.SAME, 12, 0);
         MapHands hands = new MapHands(hand.bench());
         MapHands.Feel feel = new MapHands.Feel(0.2, false);
         Stagehand.onScreenThread(() -> hands.press(grab, feel));

@@ -12,6 +12,7 @@ import bermwright.editor.view.WindowParts;
 import bermwright.foundation.Point;
 import bermwright.site.plan.Hull;
 import bermwright.site.planfile.PlanFiles;
+import bermwright.terrain.grid.TrueMetres;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -100,7 +101,7 @@ final class WindowScenarios {
         hand.screenshot("01-open");
         Hull before = hand.bench().plan().hull("A").orElseThrow();
         assertFalse(touchesKeepOut(hand), "nothing touches the keep-out at first");
-        Point grab = before.lyingBase().moved(before.layDownAzimuth(), 12, 0);
+        Point grab = before.lyingAt(TrueMetres.SAME, 12, 0);
         hand.drag(grab, new Point(SampleSite.KEEP_OUT[0] - 8, SampleSite.KEEP_OUT[1]));
         hand.await("the finding comes", () -> touchesKeepOut(hand));
         hand.settle();
@@ -152,7 +153,7 @@ final class WindowScenarios {
         hand.settle();
         Hull before = hand.bench().plan().hull("B").orElseThrow();
         MapCamera camera = Stagehand.onScreenThread(() -> hand.map().camera());
-        Point handle = before.lyingBase().moved(before.layDownAzimuth(), before.length()
+        Point handle = before.lyingBase(TrueMetres.SAME).moved(before.layDownAzimuth(), before.length()
                 + 22 * camera.metresPerPixel(), 0);
         hand.drag(handle, before.baseCentre().moved(bermwright.foundation.Azimuth.ofDegrees(60), 60, 0));
         assertEquals(camera, Stagehand.onScreenThread(() -> hand.map().camera()), "the map stays under the hand");

@@ -13,6 +13,7 @@ import bermwright.site.footprint.ShapeKind;
 import bermwright.site.haulage.DugGround;
 import bermwright.site.plan.BorrowGround;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -54,7 +55,7 @@ record BorrowDrafts(Assessment assessment, BorrowGround borrow, DugGround dug, d
     /** The pit seen from above. */
     Draft plan() {
         return new Draft(Drawing.name("borrow-plan", borrow.id()), "Borrow pit " + borrow.id() + ": plan", sheet -> {
-            double k = assessment.shapes().metreScale();
+            double k = assessment.shapes().metres().scale();
             PlanDrawing plan = new PlanDrawing(sheet, PlanView.around(seen(), sheet.drawing(), PlanView.EAST,
                     k));
             plan.grid();
@@ -125,7 +126,7 @@ record BorrowDrafts(Assessment assessment, BorrowGround borrow, DugGround dug, d
                         wide = Math.max(wide, ends(way)[1] - ends(way)[0]);
                     }
                     double high = ways.stream().mapToDouble(w -> range(w)[1] - range(w)[0]).max().orElse(1);
-                    int scale = Scales.largest(new double[] {wide * assessment.shapes().metreScale(), TALLER * high},
+                    int scale = Scales.largest(new double[] {assessment.shapes().metres().length(wide), TALLER * high},
                             new double[] {2 * drawing.halfWidth() - 2, drawing.halfHeight() - 55});
                     for (int i = 0; i < 2; i++) {
                         section(sheet, ways.get(i), i, scale);
@@ -141,12 +142,12 @@ record BorrowDrafts(Assessment assessment, BorrowGround borrow, DugGround dug, d
 
     private List<Dot> surface(ElevationGrid grid, Azimuth way) {
         double[] ends = ends(way);
-        double k = assessment.shapes().metreScale();
+        TrueMetres metres = assessment.shapes().metres();
         List<Dot> dots = new ArrayList<>();
         int steps = (int) Math.min(800, Math.ceil((ends[1] - ends[0]) / grid.frame().spacing() * 2));
         for (int i = 0; i <= steps; i++) {
             double s = ends[0] + (ends[1] - ends[0]) * i / steps;
-            dots.add(new Dot(s * k, grid.height(borrow.area().centre().moved(way, s, 0))));
+            dots.add(new Dot(metres.length(s), grid.height(borrow.area().centre().moved(way, s, 0))));
         }
         return dots;
     }

@@ -16,6 +16,7 @@ import bermwright.site.footprint.ShapeKind;
 import bermwright.site.plan.Hull;
 import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -76,9 +77,9 @@ record PlanDrafts(Assessment assessment, Optional<ElevationGrid> fine, Optional<
 
     private PlanDrawing plan(Sheet sheet, List<Point> places, Azimuth right) {
         sheet.notes().add("Lengths measured on this sheet are true metres; one projected metre is "
-                + String.format(Locale.ROOT, "%.6f", assessment.shapes().metreScale()) + " of them here.");
+                + String.format(Locale.ROOT, "%.6f", assessment.shapes().metres().scale()) + " of them here.");
         return new PlanDrawing(sheet, PlanView.around(places, sheet.drawing(), right,
-                assessment.shapes().metreScale()));
+                assessment.shapes().metres().scale()));
     }
 
     private static void shapes(PlanDrawing plan, List<Shape> shapes) {
@@ -141,10 +142,10 @@ record PlanDrafts(Assessment assessment, Optional<ElevationGrid> fine, Optional<
 
     /** Axis, length and where the sections are cut. */
     private void axis(PlanDrawing plan, Hull hull, LyingPose pose) {
-        double k = assessment.shapes().metreScale();
+        TrueMetres metres = assessment.shapes().metres();
         Azimuth way = hull.layDownAzimuth();
         Point base = pose.axisStart().plan();
-        Point far = base.moved(way, hull.length() / k, 0);
+        Point far = metres.moved(base, way, hull.length(), 0);
         Sheet sheet = plan.sheet();
         Dot a = plan.view().on(base);
         Dot b = plan.view().on(far);
@@ -156,7 +157,7 @@ record PlanDrafts(Assessment assessment, Optional<ElevationGrid> fine, Optional<
         sheet.occupied().line(List.of(a, b));
         for (SectionDrafts.Cut cut : SectionDrafts.cuts(hull)) {
             for (int side = -1; side <= 1; side += 2) {
-                Dot skin = plan.view().on(base.moved(way, cut.along() / k, side * hull.radius() / k));
+                Dot skin = plan.view().on(metres.moved(base, way, cut.along(), side * hull.radius()));
                 Dot out = new Dot(skin.x(), skin.y() - side * 5);
                 sheet.line(Pen.MEDIUM, List.of(skin, out));
                 Mark.Words letter = new Mark.Words(new Dot(out.x(), out.y() + (side > 0 ? -1 : 1 + 2.5)), cut.letter(),

@@ -58,7 +58,7 @@ record SettingOutDrafts(Assessment assessment) {
                 new Dot(edge - wide, all.middle().y() + all.halfHeight()));
         List<Point> places = points.stream().map(p -> p.place().plan()).toList();
         PlanDrawing plan = new PlanDrawing(sheet, PlanView.around(places, room, right,
-                assessment.shapes().metreScale()));
+                assessment.shapes().metres().scale()));
         plan.grid();
         Pen light = Pen.THIN.grey(0.4);
         for (Shape shape : assessment.shapes().all()) {

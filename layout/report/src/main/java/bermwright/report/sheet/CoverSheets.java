@@ -20,6 +20,7 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.Wall;
 import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -58,7 +59,7 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover, List<Wall>
      * @return the section
      */
     public HullSection longCut() {
-        DoubleFunction<Point> line = way -> base().moved(azimuth(), way / scale(), 0);
+        DoubleFunction<Point> line = way -> metres().moved(base(), azimuth(), way, 0);
         double from = -reach(w -> line.apply(-w));
         double to = hull.length() + reach(w -> line.apply(hull.length() + w));
         List<Dot> outline = new ArrayList<>();
@@ -102,7 +103,7 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover, List<Wall>
      */
     public HullSection crossCut(double along) {
         Vec3 axis = at(along, 0, 0);
-        DoubleFunction<Point> line = right -> axis.plan().moved(azimuth(), 0, -right / scale());
+        DoubleFunction<Point> line = right -> metres().moved(axis.plan(), azimuth(), 0, -right);
         double from = -Math.min(reach(w -> line.apply(-w)), GREATEST_ACROSS);
         double to = Math.min(reach(line), GREATEST_ACROSS);
         double radius = BodyProfile.radiusAt(hull, along);
@@ -175,8 +176,8 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover, List<Wall>
         return hull.layDownAzimuth();
     }
 
-    private double scale() {
-        return cover.natural().metreScale();
+    private TrueMetres metres() {
+        return cover.natural().metres();
     }
 
     private Point base() {
@@ -185,8 +186,7 @@ public record CoverSheets(Hull hull, LyingPose pose, SiteCover cover, List<Wall>
 
     /** A place in body axes, in the plan's projected frame. */
     private Vec3 at(double along, double across, double up) {
-        Vec3 off = pose.place(along, across, up).minus(pose.axisStart());
-        return pose.axisStart().plus(new Vec3(off.x() / scale(), off.y() / scale(), off.z()));
+        return metres().moved(pose.axisStart(), pose.place(along, across, up).minus(pose.axisStart()));
     }
 
     private Dot along(double along, double up) {

@@ -13,6 +13,7 @@ import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Hatch;
 import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -100,20 +101,20 @@ public final class SiteMap {
     }
 
     private static void points(SiteShapes shapes, Hull hull, boolean detailed, List<MapItem> items) {
-        double scale = shapes.metreScale();
+        TrueMetres metres = shapes.metres();
         if (hull.arrival() == Hull.Arrival.LOWERED) {
-            double half = hull.radius() / scale;
-            Point pivot = hull.baseCentre().moved(hull.layDownAzimuth(), hull.pivotAhead() / scale, 0);
+            double half = metres.onPlan(hull.radius());
+            Point pivot = hull.lyingBase(metres);
             items.add(new MapItem.Line(MapStyle.PIVOT, "", List.of(pivot.moved(hull.layDownAzimuth(), 0, half),
                     pivot.moved(hull.layDownAzimuth(), 0, -half))));
         }
         for (Hatch hatch : hull.hatches()) {
-            HatchPlace.of(shapes.plan(), HatchName.of(hull, hatch).toString(), scale).ifPresent(place ->
+            HatchPlace.of(shapes.plan(), HatchName.of(hull, hatch).toString(), metres).ifPresent(place ->
                     items.add(new MapItem.Spot(MapStyle.HATCH, detailed ? "hatch " + hatch.id() : "", place)));
         }
         if (detailed && hull.arrival() != Hull.Arrival.STAYS_UPRIGHT) {
-            hull.stations().forEach(s -> items.add(new MapItem.Spot(MapStyle.STATION, s.id(), hull.baseCentre()
-                    .moved(hull.layDownAzimuth(), (hull.pivotAhead() + s.along()) / scale, s.across() / scale))));
+            hull.stations().forEach(s -> items.add(new MapItem.Spot(MapStyle.STATION, s.id(), hull.lyingAt(metres,
+                    s.along(), s.across()))));
         }
     }
 

@@ -10,6 +10,7 @@ import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Tunnel;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,13 +26,13 @@ final class HatchToHatch {
 
     /** A hatch from its hull's base centre, and the way out of it as an angle to the left of ahead. */
     private record Way(Point place, double out) {
-        static Optional<Way> of(Plan plan, String name, double scale) {
+        static Optional<Way> of(Plan plan, String name, TrueMetres metres) {
             HatchName named = HatchName.of(name);
-            return named.hullIn(plan).flatMap(h -> named.hatchOf(h).map(hatch -> of(h, hatch, scale)));
+            return named.hullIn(plan).flatMap(h -> named.hatchOf(h).map(hatch -> of(h, hatch, metres)));
         }
 
-        private static Way of(Hull hull, Hatch hatch, double scale) {
-            Point seen = Groups.seen(Pose.of(hull), HatchPlace.place(hull, hatch, scale));
+        private static Way of(Hull hull, Hatch hatch, TrueMetres metres) {
+            Point seen = Groups.seen(Pose.of(hull), HatchPlace.place(hull, hatch, metres));
             double out = hatch.end() == Hatch.End.FAR ? 0 : hatch.end() == Hatch.End.BASE ? Math.PI
                     : Math.sin(hatch.around()) >= 0 ? Math.PI / 2 : -Math.PI / 2;
             return new Way(seen, out);
@@ -49,8 +50,8 @@ final class HatchToHatch {
             for (Tunnel tunnel : plan.tunnels()) {
                 int from = ids.indexOf(HatchName.of(tunnel.from()).hull());
                 int to = ids.indexOf(HatchName.of(tunnel.to()).hull());
-                Optional<Way> one = Way.of(plan, tunnel.from(), site.scale());
-                Optional<Way> other = Way.of(plan, tunnel.to(), site.scale());
+                Optional<Way> one = Way.of(plan, tunnel.from(), site.metres());
+                Optional<Way> other = Way.of(plan, tunnel.to(), site.metres());
                 if (from < 0 || to < 0 || one.isEmpty() || other.isEmpty()) {
                     continue;
                 }

@@ -50,7 +50,7 @@ final class MovedPlan {
                 c.farEndWall().ifPresent(w -> owners.putIfAbsent(w, at));
             });
             Point middle = hull.arrival() == Hull.Arrival.STAYS_UPRIGHT ? hull.baseCentre()
-                    : LyingPose.footprint(hull, ground.metreScale()).centre();
+                    : LyingPose.footprint(hull, ground.metres()).centre();
             plan.preparations().stream().filter(p -> p.kind() == Preparation.Kind.BENCH
                     || p.kind() == Preparation.Kind.TRENCH || p.kind() == Preparation.Kind.PAD)
                     .filter(p -> p.area().contains(middle)).forEach(p -> owners.putIfAbsent(p.id(), at));

@@ -20,6 +20,7 @@ import bermwright.site.plan.Seat;
 import bermwright.site.stages.PreparedGround;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -151,6 +152,10 @@ final class QuickSite {
 
     double scale() {
         return scale;
+    }
+
+    TrueMetres metres() {
+        return new TrueMetres(scale);
     }
 
     /** Soil of a hull's cover alone on level ground (m3). */

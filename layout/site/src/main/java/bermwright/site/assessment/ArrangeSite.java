@@ -13,6 +13,7 @@ import bermwright.site.footprint.HatchPlace;
 import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Plan;
 import bermwright.site.stages.PreparedGround;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -132,10 +133,10 @@ public final class ArrangeSite {
                 .toList();
         int warnings = (int) assessment.findings().stream().filter(f -> f.level() == Finding.Level.WARN).count();
         Plan plan = assessment.plan();
-        double scale = assessment.ground().grid().metreScale();
+        TrueMetres metres = assessment.ground().grid().metres();
         double tunnels = plan.tunnels().stream().filter(t -> !HatchName.of(t.from()).hull()
-                .equals(HatchName.of(t.to()).hull())).mapToDouble(t -> HatchPlace.of(plan, t.from(), scale)
-                        .flatMap(a -> HatchPlace.of(plan, t.to(), scale).map(b -> a.distance(b) * scale))
+                .equals(HatchName.of(t.to()).hull())).mapToDouble(t -> HatchPlace.of(plan, t.from(), metres)
+                        .flatMap(a -> HatchPlace.of(plan, t.to(), metres).map(b -> metres.distance(a, b)))
                         .orElse(0.0)).sum();
         double cut = PreparedGround.of(plan, assessment.ground().grid()).moved().stream()
                 .mapToDouble(m -> m.volumes().cut()).sum();

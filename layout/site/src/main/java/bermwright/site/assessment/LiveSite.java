@@ -14,6 +14,7 @@ import bermwright.site.laydown.LaydownOfHull;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -160,12 +161,12 @@ public final class LiveSite {
     }
 
     /**
-     * True metres in one projected metre.
+     * True metres against those of the plan.
      *
-     * @return the scale (1)
+     * @return those of the ground; the same where there is none
      */
-    public double metreScale() {
-        return shapes.metreScale();
+    public TrueMetres metres() {
+        return shapes.metres();
     }
 
     /**
@@ -175,7 +176,7 @@ public final class LiveSite {
      * @return its place, empty where there is no such hatch
      */
     public Optional<Point> hatch(String name) {
-        return HatchPlace.of(plan(), name, metreScale());
+        return HatchPlace.of(plan(), name, metres());
     }
 
     /**

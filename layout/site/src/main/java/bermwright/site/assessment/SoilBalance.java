@@ -17,6 +17,7 @@ import bermwright.site.stages.LiftedCover;
 import bermwright.site.stages.PlacedCover;
 import bermwright.site.stages.PreparedGround;
 import bermwright.site.stages.StagesInput;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +42,7 @@ final class SoilBalance {
         List<SoilNeed> needs = new ArrayList<>(covers());
         List<SoilOffer> offers = new ArrayList<>();
         PlanSoil soil = PlanSoil.of(plan.ground());
-        double scale = prepared.surface().metreScale();
+        TrueMetres metres = prepared.surface().metres();
         for (PreparedGround.Moved moved : prepared.moved()) {
             String id = moved.id();
             if (moved.volumes().fill() > LEAST) {
@@ -50,7 +51,7 @@ final class SoilBalance {
                         List.of(moved.area())));
             }
             if (moved.volumes().cut() > LEAST) {
-                double depth = moved.volumes().cut() / (moved.area().area() * scale * scale);
+                double depth = moved.volumes().cut() / metres.area(moved.area().area());
                 offers.add(new SoilOffer(id, moved.volumes().cut(), soil.bankDensity(depth), moved.area()));
             }
         }
@@ -66,7 +67,7 @@ final class SoilBalance {
             if (hull.isPresent() && one.volume() > LEAST) {
                 double density = one.placedMass() / one.volume();
                 List<Ring> outlines = toes.getOrDefault(one.id(),
-                        List.of(LyingPose.footprint(hull.get(), cover.natural().metreScale())));
+                        List.of(LyingPose.footprint(hull.get(), cover.natural().metres())));
                 SoilNeed need = new SoilNeed(one.id(), SoilNeed.Kind.COVER, one.volume(), density, outlines);
                 needs.add(need);
                 ramp(hull.get(), placed).filter(r -> r.volume() > LEAST)

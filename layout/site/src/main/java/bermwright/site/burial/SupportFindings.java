@@ -10,6 +10,7 @@ import bermwright.regolith.SoilSensitivity;
 import bermwright.site.burial.HullSupports.Stresses;
 import bermwright.site.burial.HullSupports.Support;
 import bermwright.site.plan.Hull;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -62,7 +63,7 @@ public final class SupportFindings {
                         + " kPa, bearing capacity %.0f kPa; factor of safety %.2f, %.0f required; %s.",
                         s.name(), s.along(), s.reaction() / 1000, s.pressure() / 1000, s.bearing() / 1000, factor,
                         WANTED_BEARING, s.soil().map(SoilSensitivity::words).orElse("soil as stated"))).with(s.name())
-                .at(hull.lyingBase().moved(hull.layDownAzimuth(), s.along(), 0))
+                .at(hull.lyingAt(TrueMetres.SAME, s.along(), 0))
                 .todo(text("Give the foot %.1f m2, add supports, or bed the hull along its length.",
                         s.reaction() * WANTED_BEARING / s.bearing()));
     }

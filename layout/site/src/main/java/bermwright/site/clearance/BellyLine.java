@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.clearance;
 
-import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.site.plan.Hull;
 import bermwright.terrain.grid.ElevationGrid;
@@ -35,7 +34,7 @@ record BellyLine(double highest, Point place, double firstContact, double lastCo
         int steps = (int) Math.ceil(length / step);
         List<double[]> profile = new ArrayList<>(steps + 1);
         double highest = Double.NEGATIVE_INFINITY;
-        Point place = hull.lyingBase();
+        Point place = hull.lyingBase(ground.metres());
         for (int i = 0; i <= steps; i++) {
             double s = first + length * i / steps;
             Spot spot = highestAcross(hull, ground, plane, s);
@@ -56,13 +55,11 @@ record BellyLine(double highest, Point place, double firstContact, double lastCo
 
     private static Spot highestAcross(Hull hull, ElevationGrid ground, FittedPlane plane, double s) {
         double radius = hull.radius();
-        double k = ground.metreScale();
-        Azimuth azimuth = hull.layDownAzimuth();
         int sides = (int) Math.ceil(WIDEST_SHARE * radius / Math.max(FINEST_STEP, ground.trueSpacing() / 2));
         Spot best = new Spot(Double.NEGATIVE_INFINITY, hull.baseCentre());
         for (int j = -sides; j <= sides; j++) {
             double y = WIDEST_SHARE * radius * j / sides;
-            Point at = hull.baseCentre().moved(azimuth, (hull.pivotAhead() + s) / k, y / k);
+            Point at = hull.lyingAt(ground.metres(), s, y);
             double above = ground.height(at) - plane.height(at) - (radius - Math.sqrt(radius * radius - y * y));
             if (above > best.height) {
                 best = new Spot(above, at);

@@ -61,7 +61,7 @@ public final class Clearance {
         List<OutlinedGroup> parts = new ArrayList<>();
         parts.add(group(shapes.site(), shapes.site(), known));
         shapes.hulls().forEach(h -> parts.add(group(h, h.shapes(), known)));
-        SitePairs pairs = new SitePairs(plan, shapes.metreScale(), space.mounds());
+        SitePairs pairs = new SitePairs(plan, shapes.metres(), space.mounds());
         for (int i = 0; i < parts.size(); i++) {
             for (int j = i; j < parts.size(); j++) {
                 Pair pair = new Pair(parts.get(i), parts.get(j));
@@ -162,10 +162,10 @@ public final class Clearance {
         for (Hull hull : plan.hulls()) {
             landing(all, plan, hull);
         }
-        all.addAll(LandingReach.tunnels(plan, shapes.metreScale()));
+        all.addAll(LandingReach.tunnels(plan, shapes.metres()));
         for (Tunnel tunnel : plan.tunnels()) {
             for (String end : List.of(tunnel.from(), tunnel.to())) {
-                if (HatchPlace.of(plan, end, shapes.metreScale()).isEmpty()) {
+                if (HatchPlace.of(plan, end, shapes.metres()).isEmpty()) {
                     all.add(Finding.of(SiteRule.TUNNEL_END_UNKNOWN, Finding.Level.REFUSE, tunnel.id(),
                             Finding.Figures.NONE,
                             "Tunnel %s ends at %s, but the plan has no such hatch.".formatted(tunnel.id(), end)));

@@ -62,7 +62,7 @@ public final class ClearanceTable {
                     rule = rule == null ? PairRules.of(other.shape().kind(), mine.kind()) : rule;
                     if (rule != null && !other.shape().subject().equals(mine.subject())) {
                         Row row = new Row(hull.hull().id(), mine.kind().word(), other.shape().title(),
-                                outlined.distance(other) * shapes.metreScale(),
+                                shapes.metres().length(outlined.distance(other)),
                                 required(shapes, rule, other.shape()),
                                 joined(hull.hull(), other.shape().subject(), shapes));
                         if (row.distance <= reach) {

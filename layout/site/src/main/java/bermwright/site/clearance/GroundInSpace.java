@@ -127,7 +127,7 @@ final class GroundInSpace {
         }
         findings.add(obstacle.finding(Finding.of(obstacle.sweepRule, obstacle.level, hull.id(),
                 Finding.Figures.of(worst.distance(), margin, "m"), text), remedy)
-                .at(SpaceWords.plan(worst.place(), surface.scale())));
+                .at(surface.metres().plan(worst.place())));
     }
 
     private void lines(Obstacle obstacle) {
@@ -139,7 +139,7 @@ final class GroundInSpace {
                             PairingRule.LINE_GROUND_UNKNOWN, Finding.Level.WARN, hull.id(), Finding.Figures.NONE,
                             ("The ground under the %s of hull %s is not in the elevation file: whether the line hangs"
                             + " clear of it is not known.").formatted(line.part(), hull.id()))
-                            .at(SpaceWords.plan(place, surface.scale()))));
+                            .at(surface.metres().plan(place))));
         }
     }
 
@@ -179,7 +179,7 @@ final class GroundInSpace {
         Finding found = Finding.of(near ? PairingRule.LINE_NEAR_GROUND : obstacle.lineRule,
                 near ? Finding.Level.WARN : obstacle.level, hull.id(),
                 Finding.Figures.of(spot.clear(), spot.wanted(), "m"), text)
-                .at(SpaceWords.plan(spot.place(), surface.scale()));
+                .at(surface.metres().plan(spot.place()));
         findings.add(obstacle.isGround() ? found.with(line.part()).todo(help(line, spot, air))
                 : found.with(obstacle.hull.get(), line.part()));
     }

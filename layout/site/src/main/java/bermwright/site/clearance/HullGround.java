@@ -111,8 +111,7 @@ final class HullGround {
 
     private void slope(FittedPlane plane) {
         Ring bed = bed();
-        double k = ground.metreScale();
-        double nodes = Math.max(1, bed.area() * k * k / Math.pow(ground.surveyedSpacing(), 2));
+        double nodes = Math.max(1, ground.metres().area(bed.area()) / Math.pow(ground.surveyedSpacing(), 2));
         double noise = plan.ground().elevationSpread() * Math.sqrt(12 / nodes);
         if (hull.arrival() == Hull.Arrival.STAYS_UPRIGHT) {
             slope("under it", plane.slope(), noise / hull.diameter(), plane.centre());
@@ -149,8 +148,8 @@ final class HullGround {
 
     private boolean isBenchPlanned() {
         return hull.seat().kind() == Seat.Kind.BENCH || plan.preparations().stream().anyMatch(p ->
-                p.kind() == Preparation.Kind.BENCH && p.area().contains(hull.lyingBase().moved(hull.layDownAzimuth(),
-                        hull.length() / 2 / ground.metreScale(), 0)));
+                p.kind() == Preparation.Kind.BENCH && p.area().contains(hull.lyingAt(ground.metres(),
+                        hull.length() / 2, 0)));
     }
 
     private void belly(FittedPlane plane) {

@@ -9,6 +9,7 @@ import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Tunnel;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,16 +20,16 @@ final class LandingReach {
     }
 
     /** Tunnels whose ends may come nearer or farther apart than the plan says. */
-    static List<Finding> tunnels(Plan plan, double metreScale) {
+    static List<Finding> tunnels(Plan plan, TrueMetres metres) {
         List<Finding> findings = new ArrayList<>();
         for (Tunnel tunnel : plan.tunnels()) {
-            Optional<Point> from = HatchPlace.of(plan, tunnel.from(), metreScale);
-            Optional<Point> to = HatchPlace.of(plan, tunnel.to(), metreScale);
+            Optional<Point> from = HatchPlace.of(plan, tunnel.from(), metres);
+            Optional<Point> to = HatchPlace.of(plan, tunnel.to(), metres);
             double spread = spread(plan, tunnel.from()) + spread(plan, tunnel.to());
             if (from.isEmpty() || to.isEmpty() || !(spread > 0) || isOneHull(tunnel)) {
                 continue;
             }
-            double length = from.get().distance(to.get()) * metreScale;
+            double length = metres.distance(from.get(), to.get());
             boolean gone = spread >= length;
             Finding.Level level = gone ? Finding.Level.WARN : Finding.Level.NOTE;
             findings.add(Finding.of(SiteRule.TUNNEL_REACH, level, tunnel.id(),

@@ -93,7 +93,7 @@ public final class LiveClearance {
     public List<Finding> check(List<Shape> live, List<Shape> there) {
         // What stands there now is there now, whatever order the plan states.
         Set<String> inSpace = site.hulls().stream().map(HullShapes::hull).map(Hull::id).collect(Collectors.toSet());
-        return new SitePairs(site.plan().withOrderOfWork(List.of()), site.metreScale(), inSpace)
+        return new SitePairs(site.plan().withOrderOfWork(List.of()), site.metres(), inSpace)
                 .compare(new OutlinedGroup(live), new OutlinedGroup(there)).stream()
                 .filter(f -> f.level() != Finding.Level.NOTE || COVERS.contains(f.rule())).toList();
     }

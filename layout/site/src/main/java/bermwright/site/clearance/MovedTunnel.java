@@ -8,6 +8,7 @@ import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Tunnel;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.List;
 import java.util.Optional;
 
@@ -44,28 +45,28 @@ record MovedTunnel(End from, End to, double half) {
         }
     }
 
-    static Optional<MovedTunnel> of(Plan plan, Tunnel tunnel, double scale) {
-        Optional<End> from = end(plan, tunnel.from(), scale);
-        Optional<End> to = end(plan, tunnel.to(), scale);
+    static Optional<MovedTunnel> of(Plan plan, Tunnel tunnel, TrueMetres metres) {
+        Optional<End> from = end(plan, tunnel.from(), metres);
+        Optional<End> to = end(plan, tunnel.to(), metres);
         return from.isEmpty() || to.isEmpty() || from.get().hull == to.get().hull ? Optional.empty()
-                : Optional.of(new MovedTunnel(from.get(), to.get(), tunnel.diameter() / 2 / scale));
+                : Optional.of(new MovedTunnel(from.get(), to.get(), metres.onPlan(tunnel.diameter() / 2)));
     }
 
-    private static Optional<End> end(Plan plan, String name, double scale) {
+    private static Optional<End> end(Plan plan, String name, TrueMetres metres) {
         HatchName named = HatchName.of(name);
         for (int i = 0; i < plan.hulls().size(); i++) {
             Hull hull = plan.hulls().get(i);
             if (hull.id().equals(named.hull())) {
                 int at = i;
-                return named.hatchOf(hull).map(h -> end(at, hull, h, scale));
+                return named.hatchOf(hull).map(h -> end(at, hull, h, metres));
             }
         }
         return Optional.empty();
     }
 
-    private static End end(int at, Hull hull, Hatch hatch, double scale) {
+    private static End end(int at, Hull hull, Hatch hatch, TrueMetres metres) {
         QuickClearance.Pose pose = QuickClearance.Pose.of(hull);
-        Point place = HatchPlace.place(hull, hatch, scale);
+        Point place = HatchPlace.place(hull, hatch, metres);
         double dx = place.east() - pose.east();
         double dy = place.north() - pose.north();
         boolean upright = hull.arrival() == Hull.Arrival.STAYS_UPRIGHT;

@@ -13,6 +13,7 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.LandingPad;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Tunnel;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -38,7 +39,7 @@ public final class QuickClearance {
     private static final Set<ShapeKind> IN_THE_AIR = EnumSet.of(ShapeKind.LINE, ShapeKind.STAY);
 
     private final Plan plan;
-    private final double scale;
+    private final TrueMetres metres;
     private final List<List<Piece>> hulls = new ArrayList<>();
     private final List<Piece> site = new ArrayList<>();
     private final Map<String, Integer> owners;
@@ -47,7 +48,7 @@ public final class QuickClearance {
 
     private QuickClearance(SiteShapes shapes, Map<String, Integer> owners) {
         this.plan = shapes.plan();
-        this.scale = shapes.metreScale();
+        this.metres = shapes.metres();
         this.owners = owners;
         for (BorrowGround borrow : plan.borrowGrounds()) {
             keptClear.put(borrow.id(), borrow.keepClear());
@@ -261,9 +262,9 @@ public final class QuickClearance {
         kept += limit.isRefused ? around.spread + around.otherSpread : 0;
         kept += one.kind == ShapeKind.COVER_TOE ? around.wider : 0;
         kept += other.kind == ShapeKind.COVER_TOE ? around.otherWider : 0;
-        double reach = kept / scale;
+        double reach = metres.onPlan(kept);
         if (one.outline.isNear(other.outline, reach)) {
-            double distance = one.outline.distance(other.outline) * scale;
+            double distance = metres.length(one.outline.distance(other.outline));
             if (distance < kept) {
                 String pair = one.subject + '\n' + other.subject + '\n' + limit.kept;
                 if (limit.isRefused) {
@@ -283,7 +284,8 @@ public final class QuickClearance {
             double limit = Math.max(pad.standOff(), pad.radius()) + one.landingDispersion();
             for (Piece piece : own ? List.<Piece>of() : placed) {
                 if (BODY.contains(piece.kind)) {
-                    double distance = piece.outline.distance(pad.centre().east(), pad.centre().north()) * scale;
+                    double distance = metres.length(piece.outline.distance(pad.centre().east(),
+                            pad.centre().north()));
                     if (distance < limit) {
                         tally.refuse(one.id() + "\npad " + pad.id(), limit - distance);
                     }
@@ -295,7 +297,7 @@ public final class QuickClearance {
     private List<Piece> tunnels(List<Pose> poses) {
         List<Piece> drawn = new ArrayList<>();
         for (Tunnel tunnel : plan.tunnels()) {
-            MovedTunnel.of(plan, tunnel, scale).filter(t -> t.length(poses) > 0).ifPresent(t -> drawn.add(
+            MovedTunnel.of(plan, tunnel, metres).filter(t -> t.length(poses) > 0).ifPresent(t -> drawn.add(
                     new Piece(ShapeKind.TUNNEL, tunnel.id(), t.outline(poses))));
         }
         return drawn;
@@ -320,8 +322,8 @@ public final class QuickClearance {
     public List<TunnelState> tunnelStates(List<Pose> poses) {
         List<TunnelState> states = new ArrayList<>();
         for (Tunnel tunnel : plan.tunnels()) {
-            MovedTunnel.of(plan, tunnel, scale).ifPresent(t -> states.add(new TunnelState(tunnel.id(),
-                    t.length(poses) * scale, t.aslant(poses))));
+            MovedTunnel.of(plan, tunnel, metres).ifPresent(t -> states.add(new TunnelState(tunnel.id(),
+                    metres.length(t.length(poses)), t.aslant(poses))));
         }
         return states;
     }

@@ -13,6 +13,7 @@ import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LandingPad;
 import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -33,7 +34,7 @@ final class SitePairs {
     private static final PairRule GEAR_IN_OWN_SWEEP = own(PairingRule.GEAR_IN_OWN_SWEEP);
 
     private final Plan plan;
-    private final double metreScale;
+    private final TrueMetres metres;
     private final double greatestReach;
     private final Set<String> moundsInSpace;
     private final StatedOrder order;
@@ -42,10 +43,10 @@ final class SitePairs {
     private final Map<String, Set<String>> related = new HashMap<>();
 
     /** Compares outlines; covers of the hulls named are compared in space with what falls, not here. */
-    SitePairs(Plan plan, double metreScale, Set<String> moundsInSpace) {
+    SitePairs(Plan plan, TrueMetres metres, Set<String> moundsInSpace) {
         this.moundsInSpace = moundsInSpace;
         this.plan = plan;
-        this.metreScale = metreScale;
+        this.metres = metres;
         this.order = new StatedOrder(plan);
         this.dispersion = plan.hulls().stream()
                 .collect(Collectors.toMap(Hull::id, Hull::landingDispersion, Math::max));
@@ -112,7 +113,7 @@ final class SitePairs {
         Map<String, Worst> worst = new LinkedHashMap<>();
         Set<Ring> shared = toes(first);
         shared.retainAll(first == second ? Set.of() : toes(second));
-        double reach = greatestReach / metreScale + TOUCH_SEARCH;
+        double reach = metres.onPlan(greatestReach) + TOUCH_SEARCH;
         for (int i = 0; i < first.outlines().size(); i++) {
             Outlined one = first.outlines().get(i);
             for (int j : second.near(one, reach)) {
@@ -175,7 +176,7 @@ final class SitePairs {
             case BORROW_CLEAR -> borrow.containsKey(a) ? borrow.get(a).keepClear() : 0;
         };
         double spread = spread(rule, mine, theirs);
-        if (mine.box().distance(theirs.box()) * metreScale > limit + spread) {
+        if (metres.length(mine.box().distance(theirs.box())) > limit + spread) {
             return;
         }
         String key = String.join("\n", rule.rule().id(), a, b);
@@ -189,7 +190,7 @@ final class SitePairs {
             return;
         }
         Worst found = mine.overlaps(theirs) ? Worst.overlap(rule, mine, theirs, limit)
-                : new Worst(rule, mine, theirs, mine.distance(theirs) * metreScale, limit, 0);
+                : new Worst(rule, mine, theirs, metres.length(mine.distance(theirs)), limit, 0);
         boolean broken = found.isOverlap() ? limit > 0 || found.area >= SLIVER
                 : found.distance < Math.max(limit, limit + spread) - TOUCH;
         if (broken && (known == null || found.isWorseThan(known))) {
@@ -263,10 +264,10 @@ final class SitePairs {
         String text;
         Finding.Figures figures;
         if (overlap) {
-            double area = found.area * metreScale * metreScale;
+            double area = metres.area(found.area);
             figures = found.limit > 0 ? Finding.Figures.of(0, found.limit, "m") : Finding.Figures.of(area, 0, "m2");
             text = "%s overlap by %s m², on ground %s m wide.".formatted(pair, number(area),
-                    number(found.mine.commonWidth(found.theirs) * metreScale));
+                    number(metres.length(found.mine.commonWidth(found.theirs))));
         } else if (onlySpread && found.limit > 0) {
             double least = Math.max(0, found.distance - spread);
             figures = Finding.Figures.of(least, found.limit, "m");
@@ -288,7 +289,7 @@ final class SitePairs {
                 capital).with(concerned(found, onlySpread)).at(place).from(found.rule.rule().entry().source())
                 .todo(found.rule.rule().entry().todo() + (found.rule.level() != Finding.Level.REFUSE ? ""
                         : " Clear by %s m.".formatted(number(found.limit + (overlap
-                                ? found.mine.commonWidth(found.theirs) * metreScale : spread - found.distance)))));
+                                ? metres.length(found.mine.commonWidth(found.theirs)) : spread - found.distance)))));
     }
 
     /** What else a finding concerns: the other object, or the part of the gear where both are one. */
@@ -310,7 +311,7 @@ final class SitePairs {
                 ShapeKind kind = one.shape().kind();
                 boolean body = kind == ShapeKind.STANDING || kind == ShapeKind.LYING;
                 if (body && !areRelated(pad.id(), one.shape().subject())) {
-                    nearest.merge(one.shape().subject(), one.distanceFrom(pad.centre()) * metreScale, Math::min);
+                    nearest.merge(one.shape().subject(), metres.length(one.distanceFrom(pad.centre())), Math::min);
                 }
             }
             nearest.forEach((hull, distance) -> {

@@ -10,6 +10,7 @@ import bermwright.site.plan.Plan;
 import bermwright.site.space.GroundBelow;
 import bermwright.site.space.HullInSpace;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -47,7 +48,7 @@ final class SpaceOfSite {
     SpaceOfSite(SiteShapes shapes, Optional<ElevationGrid> grid, Map<String, ElevationGrid> covers,
             Optional<SpaceOfSite> before) {
         this.plan = shapes.plan();
-        this.ground = before.map(b -> b.ground).orElseGet(() -> below(grid, shapes.metreScale()));
+        this.ground = before.map(b -> b.ground).orElseGet(() -> below(grid, shapes.metres()));
         this.covers = Map.copyOf(covers);
         SpacePairs compare = new SpacePairs(plan, ground);
         this.things = before.map(b -> b.things).orElseGet(() -> new ThingsInSpace(plan, ground, compare));
@@ -83,8 +84,8 @@ final class SpaceOfSite {
     }
 
     /** Ground for checks in space. */
-    static GroundBelow below(Optional<ElevationGrid> grid, double scale) {
-        return grid.isPresent() ? GroundBelow.of(grid) : GroundBelow.level(scale);
+    static GroundBelow below(Optional<ElevationGrid> grid, TrueMetres metres) {
+        return grid.isPresent() ? GroundBelow.of(grid) : GroundBelow.level(metres);
     }
 
     private List<Finding> alone(SpacePairs compare, HullInSpace space, boolean isKnown) {

@@ -16,6 +16,7 @@ import bermwright.site.space.HullInSpace;
 import bermwright.site.space.LinePath;
 import bermwright.site.space.RigInSpace;
 import bermwright.site.space.SweepInSpace;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -263,17 +264,17 @@ final class SpacePairs {
     /** A wall as boxes from the ground up; where the ground is not known, from the height of its bed. */
     private List<Convex> pieces(Wall wall) {
         List<Convex> pieces = new ArrayList<>();
-        double scale = ground.scale();
+        TrueMetres metres = ground.metres();
         for (int i = 0; i + 1 < wall.line().size(); i++) {
             Point a = wall.line().get(i);
             Point b = wall.line().get(i + 1);
-            double length = a.distance(b) * scale;
+            double length = metres.distance(a, b);
             int count = (int) Math.ceil(length / WALL_PIECE);
-            Vec3 along = new Vec3((b.east() - a.east()) * scale, (b.north() - a.north()) * scale, 0);
+            Vec3 along = metres.at(new Point(b.east() - a.east(), b.north() - a.north()), 0);
             for (int k = 0; k < count; k++) {
                 List<Vec3> corners = new ArrayList<>();
                 for (int end = 0; end <= 1; end++) {
-                    Vec3 on = new Vec3(a.east() * scale, a.north() * scale, 0)
+                    Vec3 on = metres.at(a, 0)
                             .plus(along.times((k + (double) end) / count));
                     Vec3 across = along.direction().cross(Vec3.UP).times(wall.thickness() / 2);
                     for (Vec3 foot : List.of(on.plus(across), on.minus(across))) {
@@ -325,6 +326,6 @@ final class SpacePairs {
     }
 
     private Point place(Vec3 at) {
-        return SpaceWords.plan(at, ground.scale());
+        return ground.metres().plan(at);
     }
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.clearance;
 
-import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import java.util.Locale;
 
@@ -26,10 +25,5 @@ final class SpaceWords {
     /** The unit vector of one of the eight directions. */
     static Vec3 direction(int eighth) {
         return new Vec3(Math.sin(eighth * Math.PI / 4), Math.cos(eighth * Math.PI / 4), 0);
-    }
-
-    /** A place in space as a place of the plan. */
-    static Point plan(Vec3 place, double scale) {
-        return new Point(place.x() / scale, place.y() / scale);
     }
 }

@@ -61,7 +61,7 @@ final class ThingsInSpace {
                     PairingRule.KEEP_OUT));
         }
         for (Stockpile pile : plan.stockpiles()) {
-            double height = Outlined.halfWidth(pile.area()) * ground.scale()
+            double height = ground.metres().length(Outlined.halfWidth(pile.area()))
                     * Math.tan(plan.ground().regolith().stableSlope());
             areas.add(new Thing(pile.id(), "stockpile " + pile.id(), prisms(pile.area(), height),
                     PairingRule.SWEEP_OVER_COVER, PairingRule.LINE_NEAR_STOCKPILE));
@@ -75,10 +75,8 @@ final class ThingsInSpace {
     /** An area from below the ground up to a height over it. */
     private List<Convex> prisms(Ring area, double height) {
         List<Convex> pieces = new ArrayList<>();
-        double scale = ground.scale();
         for (List<Point> triangle : Outlined.triangles(area)) {
-            List<Vec3> feet = triangle.stream().map(p -> onGround(new Vec3(p.east() * scale, p.north() * scale, 0)))
-                    .toList();
+            List<Vec3> feet = triangle.stream().map(p -> onGround(ground.metres().at(p, 0))).toList();
             double lift = lift(feet);
             List<Vec3> corners = new ArrayList<>();
             for (Vec3 foot : feet) {
@@ -172,7 +170,7 @@ final class ThingsInSpace {
                 findings.add(Finding.of(PairingRule.TUNNEL_THROUGH_HULL, Finding.Level.REFUSE, tunnel.id,
                         Finding.Figures.of(0, 0, "m"), String.format(Locale.ROOT, "Tunnel %s runs through %s hull %s.",
                         tunnel.id, up ? "standing" : "lying", one.hull().id())).with(one.hull().id())
-                        .at(SpaceWords.plan(apart.there(), ground.scale()))
+                        .at(ground.metres().plan(apart.there()))
                         .from(PairingRule.TUNNEL_THROUGH_HULL.entry().source())
                         .todo(PairingRule.TUNNEL_THROUGH_HULL.entry().todo()));
                 return;
@@ -183,7 +181,7 @@ final class ThingsInSpace {
                         + " (%s).", tunnel.id, up ? "standing" : "lying", one.hull().id(),
                         SitePairs.number(apart.distance()), SitePairs.number(spread),
                         PairingRule.TUNNEL_THROUGH_HULL.id())).with(one.hull().id(),
-                        PairingRule.TUNNEL_THROUGH_HULL.id()).at(SpaceWords.plan(apart.there(), ground.scale())));
+                        PairingRule.TUNNEL_THROUGH_HULL.id()).at(ground.metres().plan(apart.there())));
                 return;
             }
         }
@@ -252,7 +250,7 @@ final class ThingsInSpace {
                 for (int i = 0; i <= steps; i++) {
                     Vec3 at = line.point((double) i / steps, tilt, 0);
                     double over = at.z() - ground.height(at);
-                    if (over < least && isOver(way, SpaceWords.plan(at, ground.scale()))) {
+                    if (over < least && isOver(way, ground.metres().plan(at))) {
                         least = over;
                         where = String.format(Locale.ROOT, " Over the way the %s hangs %s m over the ground at the"
                                 + " least, at %s.", line.part(), SitePairs.number(Math.max(0, over)),
@@ -266,7 +264,7 @@ final class ThingsInSpace {
 
     private boolean isOver(Corridor way, Point place) {
         for (int i = 0; i + 1 < way.line().size(); i++) {
-            if (Outlined.distance(place, way.line().get(i), way.line().get(i + 1)) * ground.scale()
+            if (ground.metres().length(Outlined.distance(place, way.line().get(i), way.line().get(i + 1)))
                     <= way.width() / 2) {
                 return true;
             }

@@ -18,6 +18,7 @@ import bermwright.site.plan.Plan;
 import bermwright.site.plan.Station;
 import bermwright.site.plan.Tunnel;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -29,7 +30,7 @@ import java.util.function.BiPredicate;
 /** Looks for the way to the nearest storm shelter from every station, open hatch and place of work outside. */
 final class WaysToShelter {
     private final Plan plan;
-    private final double scale;
+    private final TrueMetres metres;
     private final ElevationGrid surface;
     private final BiPredicate<Hull, Hatch> isOpen;
     private final List<FootWays.Door> doors = new ArrayList<>();
@@ -38,7 +39,7 @@ final class WaysToShelter {
 
     WaysToShelter(SiteShapes shapes, ElevationGrid surface, BiPredicate<Hull, Hatch> isOpen) {
         plan = shapes.plan();
-        scale = shapes.metreScale();
+        metres = shapes.metres();
         this.surface = surface;
         this.isOpen = isOpen;
         for (Hull hull : plan.hulls()) {
@@ -60,7 +61,7 @@ final class WaysToShelter {
     }
 
     private FootWays.Door door(Hull hull, Hatch hatch, double beyond) {
-        Point place = HatchPlace.place(hull, hatch, scale);
+        Point place = HatchPlace.place(hull, hatch, metres);
         Azimuth along = hull.layDownAzimuth();
         Point ahead = switch (hatch.end()) {
             case BASE -> place.moved(along, -1, 0);
@@ -88,8 +89,8 @@ final class WaysToShelter {
             }
         }
         plan.landingPads().forEach(p -> fromPlace(p.id(), p.centre(), p.radius(), findings).ifPresent(found::add));
-        plan.borrowGrounds().forEach(b -> fromPlace(b.id(), b.area().centre(), Math.sqrt(b.area().area()) * scale,
-                findings).ifPresent(found::add));
+        plan.borrowGrounds().forEach(b -> fromPlace(b.id(), b.area().centre(),
+                metres.length(Math.sqrt(b.area().area())), findings).ifPresent(found::add));
         return found;
     }
 
@@ -133,7 +134,7 @@ final class WaysToShelter {
             return Optional.empty();
         }
         if (!surface.frame().contains(place)) {
-            return doors.stream().map(d -> through(id, new FootWays.Way(d, place.distance(d.place()) * scale,
+            return doors.stream().map(d -> through(id, new FootWays.Way(d, metres.distance(place, d.place()),
                     List.of(place, d.place())), 0)).min((a, b) -> Double.compare(a.seconds(), b.seconds()));
         }
         Optional<WayToShelter> way = ways.from(place, reach).map(w -> through(id, w, 0));
@@ -188,12 +189,12 @@ final class WaysToShelter {
     private boolean step(String mouth, String other, Map<String, Double> reached) {
         Double at = reached.get(mouth);
         Optional<Hull> hull = HatchName.of(other).hullIn(plan);
-        Optional<Point> from = HatchPlace.of(plan, mouth, scale);
-        Optional<Point> to = HatchPlace.of(plan, other, scale);
+        Optional<Point> from = HatchPlace.of(plan, mouth, metres);
+        Optional<Point> to = HatchPlace.of(plan, other, metres);
         if (at == null || hull.isEmpty() || from.isEmpty() || to.isEmpty()) {
             return false;
         }
-        double there = at + from.get().distance(to.get()) * scale;
+        double there = at + metres.distance(from.get(), to.get());
         double mouthAlong = hull.get().hatches().stream().filter(h -> name(hull.get(), h).equals(other)).findFirst()
                 .map(h -> HatchPlace.along(hull.get(), h)).orElse(0.0);
         boolean changed = false;

@@ -90,8 +90,8 @@ public final class CoverTrial {
         double east = Double.NEGATIVE_INFINITY;
         double north = Double.NEGATIVE_INFINITY;
         for (Hull hull : plan.hulls()) {
-            Point one = hull.lyingBase();
-            Point other = one.moved(hull.layDownAzimuth(), hull.length() / grid.metreScale(), 0);
+            Point one = hull.lyingBase(grid.metres());
+            Point other = grid.metres().moved(one, hull.layDownAzimuth(), hull.length(), 0);
             west = Math.min(west, Math.min(one.east(), other.east()));
             east = Math.max(east, Math.max(one.east(), other.east()));
             south = Math.min(south, Math.min(one.north(), other.north()));

@@ -8,6 +8,7 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.List;
 
 /**
@@ -27,21 +28,21 @@ public record CoverUncertainty(double depth, double volume) {
     private static final double BESIDE = 2;
 
     static CoverUncertainty of(Plan plan, Hull hull, ElevationGrid natural, List<Ring> toes) {
-        Ring bed = LyingPose.footprint(hull, natural.metreScale());
-        double hidden = hidden(natural, bed, BESIDE * hull.radius() / natural.metreScale());
+        Ring bed = LyingPose.footprint(hull, natural.metres());
+        double hidden = hidden(natural, bed, natural.metres().onPlan(BESIDE * hull.radius()));
         double depth = Math.hypot(plan.ground().elevationSpread(), hidden);
         Point middle = bed.centre();
-        double scale = natural.metreScale();
+        TrueMetres metres = natural.metres();
         double plot = toes.stream().filter(t -> t.contains(middle)).mapToDouble(Ring::area).max().orElse(0);
         long sharing = Math.max(1, toes.stream().filter(t -> t.contains(middle)).findFirst().map(t -> plan.hulls()
                 .stream().filter(h -> h.cover().isPresent()
-                        && t.contains(LyingPose.footprint(h, scale).centre())).count()).orElse(1L));
-        return new CoverUncertainty(depth, depth * plot * scale * scale / sharing);
+                        && t.contains(LyingPose.footprint(h, metres).centre())).count()).orElse(1L));
+        return new CoverUncertainty(depth, depth * metres.area(plot) / sharing);
     }
 
     /** How far the ground leaves straight lines between surveyed nodes around an outline, in the mean (m). */
     private static double hidden(ElevationGrid ground, Ring bed, double beside) {
-        double cell = ground.surveyedSpacing() / ground.metreScale();
+        double cell = ground.metres().onPlan(ground.surveyedSpacing());
         Ring.Box box = bed.box().wider(beside);
         double sum = 0;
         int many = 0;

@@ -20,6 +20,7 @@ import bermwright.site.plan.Seat;
 import bermwright.site.plan.Tunnel;
 import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,7 +43,7 @@ final class SiteHulls {
     /** Places the hulls on the ground as it is when they come to lie, in the plan's projected frame. */
     SiteHulls(Plan plan, ElevationGrid prepared) {
         this.plan = plan;
-        this.metres = TrueMetres.of(prepared);
+        this.metres = prepared.metres();
         this.ground = metres.stretched(prepared);
         for (Hull hull : plan.hulls()) {
             pose(hull, prepared).ifPresent(pose -> hulls.put(hull.id(), new HullSolid(hull.id(), shape(hull), pose)));

@@ -68,7 +68,7 @@ final class BodyOutline {
         double margin = hull.lowering().map(g -> g.margin()).orElse(0.0);
         double[][] convex = PlanGeometry.convexHull(passed(hull, lean));
         Ring fan = frame.ring(wander > 0 ? fan(convex, wander) : List.of(convex));
-        return PlanGeometry.widened(fan, margin / frame.scale());
+        return PlanGeometry.widened(fan, frame.metres().onPlan(margin));
     }
 
     /** Places that the body's skin passes over, in the frame of the pivot line (m). */

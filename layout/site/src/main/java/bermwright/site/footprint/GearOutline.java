@@ -65,7 +65,7 @@ final class GearOutline {
         }
         gear.landing().flatMap(l -> boxed(l.plumeStandOff())).ifPresent(radius -> add(ShapeKind.LANDING_PLUME,
                 GearRole.NONE, "",
-                LayDownFrame.circle(hull.baseCentre(), (radius + hull.landingDispersion()) / frame.scale())));
+                LayDownFrame.circle(hull.baseCentre(), frame.metres().onPlan(radius + hull.landingDispersion()))));
     }
 
     private static Optional<Double> boxed(OptionalDouble value) {

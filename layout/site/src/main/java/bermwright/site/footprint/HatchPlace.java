@@ -6,6 +6,7 @@ import bermwright.site.plan.Hatch;
 import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.Optional;
 
 /** Where hatches are in plan once the hull has come to its final place. */
@@ -16,33 +17,31 @@ public final class HatchPlace {
     /**
      * The place of a hatch named as tunnels name it.
      *
-     * @param plan       the plan
-     * @param name       {@code hull/hatch}
-     * @param metreScale true metres in one projected metre (1), positive
+     * @param plan   the plan
+     * @param name   {@code hull/hatch}
+     * @param metres true metres against those of the plan
      * @return its place in plan, empty where there is no such hull or hatch
      */
-    public static Optional<Point> of(Plan plan, String name, double metreScale) {
+    public static Optional<Point> of(Plan plan, String name, TrueMetres metres) {
         HatchName named = HatchName.of(name);
-        return named.hullIn(plan).flatMap(hull -> named.hatchOf(hull).map(h -> place(hull, h, metreScale)));
+        return named.hullIn(plan).flatMap(hull -> named.hatchOf(hull).map(h -> place(hull, h, metres)));
     }
 
     /**
      * The place of a hatch.
      *
-     * @param hull  the hull
-     * @param hatch its hatch
-     * @param scale true metres in one projected metre (1), positive
+     * @param hull   the hull
+     * @param hatch  its hatch
+     * @param metres true metres against those of the plan
      * @return its place in plan
      */
-    public static Point place(Hull hull, Hatch hatch, double scale) {
+    public static Point place(Hull hull, Hatch hatch, TrueMetres metres) {
         double off = hatch.end() == Hatch.End.SIDE ? hull.radius() : 0;
         double left = off * Math.sin(hatch.around());
         if (hull.arrival() == Hull.Arrival.STAYS_UPRIGHT) {
-            return hull.baseCentre().moved(hull.layDownAzimuth(), -off * Math.cos(hatch.around()) / scale,
-                    left / scale);
+            return metres.moved(hull.baseCentre(), hull.layDownAzimuth(), -off * Math.cos(hatch.around()), left);
         }
-        return hull.baseCentre().moved(hull.layDownAzimuth(), (hull.pivotAhead() + along(hull, hatch)) / scale,
-                left / scale);
+        return hull.lyingAt(metres, along(hull, hatch), left);
     }
 
     /**

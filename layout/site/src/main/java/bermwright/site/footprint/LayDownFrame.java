@@ -5,6 +5,7 @@ import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.plan.Hull;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -15,22 +16,21 @@ import java.util.stream.IntStream;
  *
  * @param pivot   middle of the pivot line
  * @param azimuth the lay-down azimuth
- * @param scale   true metres in one projected metre (1)
+ * @param metres  true metres against those of the plan
  */
-record LayDownFrame(Point pivot, Azimuth azimuth, double scale) {
+record LayDownFrame(Point pivot, Azimuth azimuth, TrueMetres metres) {
     /** Corners of a body's circle; they lie outside it, less than half a millimetre at 5 m, so that it is held. */
     private static final int BODY_CORNERS = 240;
     /** Corners of a zone's circle, outside it likewise, by 0.05 % of the radius. */
     private static final int ZONE_CORNERS = 96;
 
-    static LayDownFrame of(Hull hull, double scale) {
-        Azimuth azimuth = hull.layDownAzimuth();
-        return new LayDownFrame(hull.baseCentre().moved(azimuth, hull.pivotAhead() / scale, 0), azimuth, scale);
+    static LayDownFrame of(Hull hull, TrueMetres metres) {
+        return new LayDownFrame(hull.lyingBase(metres), hull.layDownAzimuth(), metres);
     }
 
     /** The place so far ahead and to the left, on whole millimetres. */
     Point place(double ahead, double left) {
-        Point p = pivot.moved(azimuth, ahead / scale, left / scale);
+        Point p = metres.moved(pivot, azimuth, ahead, left);
         return PlanGeometry.snapped(p.east(), p.north());
     }
 
@@ -50,7 +50,7 @@ record LayDownFrame(Point pivot, Azimuth azimuth, double scale) {
     }
 
     Ring circle(double ahead, double left, double radius) {
-        return circle(pivot.moved(azimuth, ahead / scale, left / scale), radius / scale);
+        return circle(metres.moved(pivot, azimuth, ahead, left), metres.onPlan(radius));
     }
 
     /** The circle of a zone, in projected metres. */
@@ -87,6 +87,6 @@ record LayDownFrame(Point pivot, Azimuth azimuth, double scale) {
 
     /** The smallest outline around places widened to all sides. */
     Ring around(double half, List<double[]> places) {
-        return PlanGeometry.widenedHull(places.stream().map(p -> place(p[0], p[1])).toList(), half / scale);
+        return PlanGeometry.widenedHull(places.stream().map(p -> place(p[0], p[1])).toList(), metres.onPlan(half));
     }
 }

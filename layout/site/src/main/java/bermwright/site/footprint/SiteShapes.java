@@ -10,6 +10,7 @@ import bermwright.site.plan.Tunnel;
 import bermwright.site.plan.Wall;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.FittedPlane;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -126,18 +127,18 @@ public final class SiteShapes {
     }
 
     /**
-     * True metres in one projected metre.
+     * True metres against those of the plan.
      *
-     * @return the scale (1)
+     * @return those of the ground; the same where there is none
      */
-    public double metreScale() {
-        return ground.map(ElevationGrid::metreScale).orElse(1.0);
+    public TrueMetres metres() {
+        return ground.map(ElevationGrid::metres).orElse(TrueMetres.SAME);
     }
 
     private HullShapes shapes(Hull hull) {
-        LayDownFrame frame = LayDownFrame.of(hull, metreScale());
+        LayDownFrame frame = LayDownFrame.of(hull, metres());
         List<Shape> shapes = new ArrayList<>();
-        Ring standing = LayDownFrame.bodyCircle(hull.baseCentre(), hull.radius() / metreScale());
+        Ring standing = LayDownFrame.bodyCircle(hull.baseCentre(), metres().onPlan(hull.radius()));
         Ring lying = BodyOutline.lying(hull, frame);
         HullShapes.Lean lean = HullShapes.Lean.NONE;
         if (hull.arrival() != Hull.Arrival.LANDS_LYING) {
@@ -152,7 +153,7 @@ public final class SiteShapes {
         }
         if (hull.landingDispersion() > 0) {
             shapes.add(new Shape(ShapeKind.LANDING, hull.id(), "", LayDownFrame.circle(hull.baseCentre(),
-                    (hull.landingDispersion() + hull.radius()) / metreScale())));
+                    metres().onPlan(hull.landingDispersion() + hull.radius()))));
         }
         shapes.addAll(GearOutline.of(hull, frame, plan.ground().regolith().frictionAngle()));
         shapes.addAll(PassOutline.of(hull, frame));
@@ -177,10 +178,10 @@ public final class SiteShapes {
         from.corridors().forEach(c -> corridor(shapes, c));
         from.landingPads().forEach(p -> {
             shapes.add(new Shape(ShapeKind.PAD, p.id(), "", LayDownFrame.circle(p.centre(),
-                    p.radius() / metreScale())));
+                    metres().onPlan(p.radius()))));
             if (p.standOff() > 0) {
                 shapes.add(new Shape(ShapeKind.PAD_STAND_OFF, p.id(), "", LayDownFrame.circle(p.centre(),
-                        p.standOff() / metreScale())));
+                        metres().onPlan(p.standOff()))));
             }
         });
         from.walls().forEach(w -> wall(shapes, w));
@@ -204,13 +205,13 @@ public final class SiteShapes {
         for (int i = 0; i + 1 < line.size(); i++) {
             String part = line.size() > 2 ? "stretch " + (i + 1) : "";
             shapes.add(new Shape(kind, id, part,
-                    PlanGeometry.widenedHull(line.subList(i, i + 2), half / metreScale())));
+                    PlanGeometry.widenedHull(line.subList(i, i + 2), metres().onPlan(half))));
         }
     }
 
     private void tunnel(List<Shape> shapes, Plan from, Tunnel tunnel) {
-        Optional<Point> start = HatchPlace.of(from, tunnel.from(), metreScale());
-        Optional<Point> end = HatchPlace.of(from, tunnel.to(), metreScale());
+        Optional<Point> start = HatchPlace.of(from, tunnel.from(), metres());
+        Optional<Point> end = HatchPlace.of(from, tunnel.to(), metres());
         if (start.isPresent() && end.isPresent() && start.get().distance(end.get()) > 0) {
             stretches(shapes, ShapeKind.TUNNEL, tunnel.id(), List.of(start.get(), end.get()), tunnel.diameter() / 2);
         }

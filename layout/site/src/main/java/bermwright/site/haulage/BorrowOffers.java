@@ -117,7 +117,7 @@ final class BorrowOffers {
     }
 
     private List<BorrowPit.KeptClear> keptClear(BorrowGround borrow, ElevationGrid window) {
-        double reach = borrow.keepClear() / input.ground().metreScale();
+        double reach = input.ground().metres().onPlan(borrow.keepClear());
         List<BorrowPit.KeptClear> clear = new ArrayList<>();
         for (Shape shape : site.all()) {
             if (KEPT_AT_DISTANCE.contains(shape.kind()) && isNear(shape.outline(), window, reach)) {

@@ -95,12 +95,12 @@ public final class FootWays {
      * @return the way to the door that is reached soonest, what lies beyond it included; empty where there is none
      */
     public Optional<Way> from(Point start, double reach) {
-        int nearest = ground.openNear(start, reach / surface.metreScale());
+        int nearest = ground.openNear(start, surface.metres().onPlan(reach));
         if (nearest < 0 || ways.isEmpty()) {
             return Optional.empty();
         }
         // Of the lattice points about as near, the one on the way, so that nobody walks back first.
-        double near = ground.place(nearest).distance(start) + 1.5 * ground.trueStep() / surface.metreScale();
+        double near = ground.place(nearest).distance(start) + surface.metres().onPlan(1.5 * ground.trueStep());
         return ground.openWithin(start, near).stream()
                 .min(Comparator.comparingDouble(at -> ways.get().reach(at).costTo(at) + ground.distance(at, start)))
                 .flatMap(at -> way(at, start));
@@ -133,9 +133,9 @@ public final class FootWays {
     /** The first open lattice point straight ahead of a door; -1 where there is none near. */
     private int foot(Door door) {
         double away = door.place.distance(door.ahead);
-        double step = ground.trueStep() / surface.metreScale();
+        double step = surface.metres().onPlan(ground.trueStep());
         int found = -1;
-        for (double way = 0; found < 0 && way <= AHEAD / surface.metreScale(); way += step / 2) {
+        for (double way = 0; found < 0 && way <= surface.metres().onPlan(AHEAD); way += step / 2) {
             double share = away > 0 ? way / away : 0;
             Point on = new Point(door.place.east() + share * (door.ahead.east() - door.place.east()),
                     door.place.north() + share * (door.ahead.north() - door.place.north()));

@@ -8,6 +8,7 @@ import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Machine;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -32,11 +33,11 @@ public final class HaulFields {
     private final Map<String, Machine> machines = new HashMap<>();
     private final List<SoilOffer> offers;
     private final Map<String, Field> fields = new LinkedHashMap<>();
-    private final double scale;
+    private final TrueMetres metres;
 
-    private HaulFields(List<SoilOffer> offers, double scale) {
+    private HaulFields(List<SoilOffer> offers, TrueMetres metres) {
         this.offers = List.copyOf(offers);
-        this.scale = scale;
+        this.metres = metres;
     }
 
     private record Field(HaulGround ground, List<Optional<HaulWays>> from) {
@@ -68,7 +69,7 @@ public final class HaulFields {
         EarthworksInput input = new EarthworksInput(standing.plan(), ground, List.of(), List.of(),
                 EarthworksInput.Objective.MACHINE_HOURS);
         List<SoilOffer> offers = BorrowOffers.of(input, standing).offers();
-        HaulFields made = new HaulFields(offers, ground.metreScale());
+        HaulFields made = new HaulFields(offers, ground.metres());
         List<Ring> obstacles = WayNet.standing(standing);
         Map<Machine, Field> byMachine = new LinkedHashMap<>();
         plan.hulls().forEach(h -> Hauler.of(plan, h.id()).ifPresent(machine -> {
@@ -124,11 +125,11 @@ public final class HaulFields {
     private double levelled(int offer, Wanted need) {
         Field field = fields.get(need.hull);
         if (field == null) {
-            return offers.get(offer).area().centre().distance(need.middle) * scale;
+            return metres.distance(offers.get(offer).area().centre(), need.middle);
         }
         double least = Double.POSITIVE_INFINITY;
         for (Point at : need.toe) {
-            least = Math.min(least, field.levelled(offer, at) + at.distance(need.middle) * scale);
+            least = Math.min(least, field.levelled(offer, at) + metres.distance(at, need.middle));
         }
         return Math.min(least, NO_WAY);
     }

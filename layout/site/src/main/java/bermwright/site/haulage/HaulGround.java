@@ -48,14 +48,14 @@ final class HaulGround {
     private HaulGround(ElevationGrid ground, double step, Mover mover) {
         GridFrame frame = ground.frame();
         this.step = step;
-        this.trueStep = step * ground.metreScale();
+        this.trueStep = ground.metres().length(step);
         this.west = frame.west();
         this.south = frame.south();
         this.columns = (int) Math.floor((frame.eastEdge() - west) / step + 1e-9) + 1;
         this.rows = (int) Math.floor((frame.northEdge() - south) / step + 1e-9) + 1;
         this.heights = new double[rows * columns];
         this.closed = new boolean[rows * columns];
-        this.halfWidth = mover.width / 2 / ground.metreScale();
+        this.halfWidth = ground.metres().onPlan(mover.width / 2);
         this.climb = mover.climb;
         for (int i = 0; i < heights.length; i++) {
             heights[i] = ground.height(Math.min(frame.eastEdge(), east(i)), Math.min(frame.northEdge(), north(i)));
@@ -72,7 +72,7 @@ final class HaulGround {
     static HaulGround of(ElevationGrid ground, Mover mover, List<Ring> obstacles) {
         GridFrame frame = ground.frame();
         double area = (frame.eastEdge() - frame.west()) * (frame.northEdge() - frame.south());
-        double step = Math.max(Math.max(frame.spacing(), mover.width / ground.metreScale()),
+        double step = Math.max(Math.max(frame.spacing(), ground.metres().onPlan(mover.width)),
                 Math.sqrt(area / MOST_POINTS));
         HaulGround made = new HaulGround(ground, step, mover);
         made.closeSteep(Math.tan(mover.grade));

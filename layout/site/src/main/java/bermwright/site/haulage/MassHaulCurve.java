@@ -6,6 +6,7 @@ import bermwright.foundation.Point;
 import bermwright.foundation.Require;
 import bermwright.foundation.Ring;
 import bermwright.terrain.earthworks.MassHaul;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -56,7 +57,7 @@ public record MassHaulCurve(Point start, Azimuth azimuth, double spacing, List<D
         if (!(dug.distance(placed) > 0)) {
             return Optional.empty();
         }
-        return Optional.of(new Axis(dug, Azimuth.from(dug, placed), input.ground().metreScale(), spacing)
+        return Optional.of(new Axis(dug, Azimuth.from(dug, placed), input.ground().metres(), spacing)
                 .curve(hauls, areas));
     }
 
@@ -74,7 +75,7 @@ public record MassHaulCurve(Point start, Azimuth azimuth, double spacing, List<D
         return new Point(east, north);
     }
 
-    private record Axis(Point origin, Azimuth azimuth, double scale, double spacing) {
+    private record Axis(Point origin, Azimuth azimuth, TrueMetres metres, double spacing) {
         MassHaulCurve curve(List<Haul> hauls, Map<String, Ring> areas) {
             double first = Double.POSITIVE_INFINITY;
             double last = Double.NEGATIVE_INFINITY;
@@ -93,13 +94,13 @@ public record MassHaulCurve(Point start, Azimuth azimuth, double spacing, List<D
             }
             double[] ordinates = MassHaul.ordinates(cut, fill);
             List<Double> listed = new ArrayList<>(Arrays.stream(ordinates).boxed().toList());
-            return new MassHaulCurve(origin.moved(azimuth, first / scale, 0), azimuth, spacing, listed,
+            return new MassHaulCurve(metres.moved(origin, azimuth, first, 0), azimuth, spacing, listed,
                     MassHaul.moment(ordinates, spacing));
         }
 
         /** First and last place of an outline along the axis (m). */
         private double[] extent(Ring ring) {
-            double[] along = ring.corners().stream().mapToDouble(p -> scale * ((p.east() - origin.east())
+            double[] along = ring.corners().stream().mapToDouble(p -> metres.length((p.east() - origin.east())
                     * azimuth.east() + (p.north() - origin.north()) * azimuth.north())).sorted().toArray();
             return new double[] {along[0], along[along.length - 1]};
         }

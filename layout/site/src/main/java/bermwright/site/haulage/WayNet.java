@@ -54,7 +54,7 @@ final class WayNet {
                             .map(w -> WayToNeed.over(ground, w, digging, new WayToNeed.Goal(placing, middle)))
                             .orElseGet(() -> WayToNeed.none(digging.centre()));
                 }).orElseGet(() -> WayToNeed.straight(digging.centre(), middle,
-                        input.ground().metreScale()));
+                        input.ground().metres()));
             }
             progress.report((double) done.incrementAndGet() / offers.size(), "ways over the ground");
         });
@@ -64,7 +64,7 @@ final class WayNet {
     /** Soil for a hull goes to the hull's middle, even where covers run together; else to the outline's middle. */
     private static Point middle(EarthworksInput input, SoilNeed need) {
         return input.plan().hull(need.to()).map(h -> h.arrival() == Hull.Arrival.STAYS_UPRIGHT ? h.baseCentre()
-                : LyingPose.footprint(h, input.ground().metreScale()).centre())
+                : LyingPose.footprint(h, input.ground().metres()).centre())
                 .orElseGet(() -> need.mainOutline().centre());
     }
 

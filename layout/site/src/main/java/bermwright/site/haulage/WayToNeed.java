@@ -4,6 +4,7 @@ package bermwright.site.haulage;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.plan.Machine;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,8 +45,8 @@ record WayToNeed(double distance, double levelled, double up, double down, List<
     }
 
     /** The straight way, where nothing is known of the ground. */
-    static WayToNeed straight(Point from, Point to, double metreScale) {
-        double length = from.distance(to) * metreScale;
+    static WayToNeed straight(Point from, Point to, TrueMetres metres) {
+        double length = metres.distance(from, to);
         return new WayToNeed(length, length, 0, 0, List.of(from, to), Optional.empty());
     }
 

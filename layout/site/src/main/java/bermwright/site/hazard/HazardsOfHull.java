@@ -16,6 +16,7 @@ import bermwright.site.plan.PlanSoil;
 import bermwright.site.plan.Station;
 import bermwright.terrain.earthworks.ShakenSlope;
 import bermwright.terrain.earthworks.SlopeStability;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -106,13 +107,13 @@ final class HazardsOfHull {
         if (pads.isEmpty() || asked.landings() == 0 || asked.thrownSoil() == 0) {
             return HullHazards.Thrown.NONE;
         }
+        TrueMetres metres = site.natural().metres();
         Point middle = hull.arrival() == Hull.Arrival.STAYS_UPRIGHT ? hull.baseCentre()
-                : hull.lyingBase().moved(hull.layDownAzimuth(), hull.length() / 2, 0);
-        double scale = site.natural().metreScale();
+                : hull.lyingAt(metres, hull.length() / 2, 0);
         double nearest = Double.POSITIVE_INFINITY;
         double mass = 0;
         for (LandingPad pad : pads) {
-            double distance = Math.max(pad.radius(), scale * middle.distance(pad.centre()));
+            double distance = Math.max(pad.radius(), metres.distance(middle, pad.centre()));
             nearest = Math.min(nearest, distance);
             mass += ThrownSoil.onUpright(asked.thrownSoil() * asked.landings(), distance);
         }
@@ -176,8 +177,7 @@ final class HazardsOfHull {
             return most;
         }
         for (int i = 0; i <= ALONG; i++) {
-            Point at = hull.lyingBase().moved(hull.layDownAzimuth(),
-                    hull.length() * i / ALONG / site.natural().metreScale(), 0);
+            Point at = hull.lyingAt(site.natural().metres(), hull.length() * i / ALONG, 0);
             double rise = site.finished().height(at) - site.prepared().height(at);
             most = rise > most || Double.isNaN(most) ? rise : most;
         }

@@ -80,8 +80,7 @@ final class LandingTrials {
 
     /** The lowering of a hull that landed off its place, the gear standing where it was set out. */
     Optional<LoweringCase> landed(double ahead, double left) {
-        double scale = ground.metreScale();
-        Point place = hull.baseCentre().moved(hull.layDownAzimuth(), ahead / scale, left / scale);
+        Point place = ground.metres().moved(hull.baseCentre(), hull.layDownAzimuth(), ahead, left);
         Hull there = hull.withBaseCentre(place);
         return LyingPose.of(there, ground).flatMap(pose -> HullCase.of(plan, there, pose, ground)
                 .byLines(plan, there, ground, new GearFromPlan.Landed(ahead, left)));

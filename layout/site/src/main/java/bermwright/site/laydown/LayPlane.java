@@ -8,6 +8,7 @@ import bermwright.lowering.body.PlanePoint;
 import bermwright.site.plan.Hull;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.FittedPlane;
+import bermwright.terrain.grid.TrueMetres;
 
 /**
  * The upright plane in which a hull is laid down, between site and lay-down coordinates.
@@ -20,9 +21,9 @@ import bermwright.terrain.grid.FittedPlane;
  * @param height     height of the fitted ground there (m)
  * @param azimuth    lay-down azimuth
  * @param slopeAlong slope of the fitted ground along it (rad), positive where it falls
- * @param metreScale true metres in one projected metre (1)
+ * @param metres     true metres against those of the plan
  */
-public record LayPlane(Point pivot, double height, Azimuth azimuth, double slopeAlong, double metreScale) {
+public record LayPlane(Point pivot, double height, Azimuth azimuth, double slopeAlong, TrueMetres metres) {
     /**
      * The plane of a hull on the plane fitted to the ground under it.
      *
@@ -32,10 +33,9 @@ public record LayPlane(Point pivot, double height, Azimuth azimuth, double slope
      * @return the lay-down plane
      */
     public static LayPlane of(Hull hull, FittedPlane bed, ElevationGrid ground) {
-        double scale = ground.metreScale();
-        Point pivot = hull.baseCentre().moved(hull.layDownAzimuth(), hull.pivotAhead() / scale, 0);
+        Point pivot = hull.lyingBase(ground.metres());
         return new LayPlane(pivot, bed.height(pivot), hull.layDownAzimuth(),
-                bed.slopeAlong(hull.layDownAzimuth()), scale);
+                bed.slopeAlong(hull.layDownAzimuth()), ground.metres());
     }
 
     /**
@@ -46,7 +46,7 @@ public record LayPlane(Point pivot, double height, Azimuth azimuth, double slope
      * @return the place in plan
      */
     public Point place(double along, double left) {
-        return pivot.moved(azimuth, along / metreScale, left / metreScale);
+        return metres.moved(pivot, azimuth, along, left);
     }
 
     /**

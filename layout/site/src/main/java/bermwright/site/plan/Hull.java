@@ -3,6 +3,7 @@ package bermwright.site.plan;
 
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -153,10 +154,23 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
     /**
      * Where the base plane's axis lies in plan once the hull is down; the body reaches from here along the azimuth.
      *
-     * @return the place
+     * @param metres true metres against those of the plan
+     * @return the place on the plan
      */
-    public Point lyingBase() {
-        return baseCentre.moved(layDownAzimuth, pivotAhead(), 0);
+    public Point lyingBase(TrueMetres metres) {
+        return lyingAt(metres, 0, 0);
+    }
+
+    /**
+     * The ground point under a place of the hull once it is down, on level ground.
+     *
+     * @param metres true metres against those of the plan
+     * @param along  distance from the base plane (m)
+     * @param left   distance to the left of the axis (m)
+     * @return the place on the plan
+     */
+    public Point lyingAt(TrueMetres metres, double along, double left) {
+        return metres.moved(baseCentre, layDownAzimuth, pivotAhead() + along, left);
     }
 
     /**

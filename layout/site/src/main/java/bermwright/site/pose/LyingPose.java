@@ -11,6 +11,7 @@ import bermwright.site.plan.Pivot;
 import bermwright.site.plan.Seat;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.FittedPlane;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,7 +37,7 @@ public record LyingPose(Vec3 axisStart, Vec3 axisEnd, FittedPlane bed, double sl
         if (hull.arrival() == Hull.Arrival.STAYS_UPRIGHT) {
             return Optional.empty();
         }
-        return ground.fittedPlane(footprint(hull, ground.metreScale())).map(plane -> on(plane, hull, ground));
+        return ground.fittedPlane(footprint(hull, ground.metres())).map(plane -> on(plane, hull, ground));
     }
 
     /**
@@ -49,27 +50,23 @@ public record LyingPose(Vec3 axisStart, Vec3 axisEnd, FittedPlane bed, double sl
      *     is not over it
      */
     public static Optional<RestPose> rest(Hull hull, ElevationGrid ground, double gravity) {
-        return RestOfHull.of(hull, lyingBase(hull, ground.metreScale()), ground, gravity);
+        return RestOfHull.of(hull, hull.lyingBase(ground.metres()), ground, gravity);
     }
 
     /**
      * The rectangle a lying hull covers seen from above, on level ground.
      *
-     * @param hull       the hull
-     * @param metreScale true metres in one projected metre (1), of the grid
+     * @param hull   the hull
+     * @param metres true metres against those of the plan
      * @return its corners, from the right of the base round to the left
      */
-    public static Ring footprint(Hull hull, double metreScale) {
+    public static Ring footprint(Hull hull, TrueMetres metres) {
         Azimuth way = hull.layDownAzimuth();
-        double length = hull.length() / metreScale;
-        double radius = hull.radius() / metreScale;
-        Point base = lyingBase(hull, metreScale);
+        double length = metres.onPlan(hull.length());
+        double radius = metres.onPlan(hull.radius());
+        Point base = hull.lyingBase(metres);
         return new Ring(List.of(base.moved(way, 0, -radius), base.moved(way, length, -radius),
                 base.moved(way, length, radius), base.moved(way, 0, radius)));
-    }
-
-    private static Point lyingBase(Hull hull, double metreScale) {
-        return hull.baseCentre().moved(hull.layDownAzimuth(), hull.pivotAhead() / metreScale, 0);
     }
 
     private static LyingPose on(FittedPlane plane, Hull hull, ElevationGrid ground) {
@@ -77,7 +74,7 @@ public record LyingPose(Vec3 axisStart, Vec3 axisEnd, FittedPlane bed, double sl
         double across = plane.slopeAcross(way);
         double fall = plane.slopeAlong(way);
         double lift = hull.seat().cradleHeight() - hull.seat().sunk();
-        Point base = lyingBase(hull, ground.metreScale());
+        Point base = hull.lyingBase(ground.metres());
         Vec3 foot = base.at(plane.height(base));
         boolean onPivot = standsOnPivot(hull);
         // Weight only tells how far it sinks, which the pose leaves out.

@@ -8,6 +8,7 @@ import bermwright.lowering.rest.RestPose;
 import bermwright.site.footprint.BodyProfile;
 import bermwright.site.plan.Hull;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.Optional;
 
 /** Where a hull of a plan touches the ground it lies on. */
@@ -35,7 +36,7 @@ final class RestOfHull {
         double lift = onPivot ? Math.max(0, hull.pivotAhead() - hull.radius()) : 0;
         // A domed base touches nothing; what it turned over stands at the base plane.
         double from = onPivot || !(hull.baseEnd().depth() < centre) ? 0 : hull.baseEnd().depth();
-        return RestPose.of(new LyingCylinder(base.moved(hull.layDownAzimuth(), from / ground.metreScale(), 0),
+        return RestPose.of(new LyingCylinder(ground.metres().moved(base, hull.layDownAzimuth(), from, 0),
                 hull.layDownAzimuth(), length - from, hull.radius(),
                 new LyingCylinder.Load(hull.mass() * gravity, centre - from), lift), ground)
                 .map(r -> r.beginning(from));
@@ -80,8 +81,8 @@ final class RestOfHull {
             double radius = BodyProfile.radiusAt(hull, s);
             Vec3 at = lying.axis.times(s).plus(left.times(radius * Math.sin(turn)))
                     .plus(up.times(-radius * Math.cos(turn)));
-            double scale = ground.metreScale();
-            return ground.height(lying.start.x() + at.x() / scale, lying.start.y() + at.y() / scale)
+            TrueMetres metres = ground.metres();
+            return ground.height(lying.start.x() + metres.onPlan(at.x()), lying.start.y() + metres.onPlan(at.y()))
                     - lying.start.z() - at.z();
         }
     }

@@ -2,9 +2,9 @@
 package bermwright.site.space;
 
 import bermwright.foundation.Azimuth;
-import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.site.plan.Hull;
+import bermwright.terrain.grid.TrueMetres;
 
 /**
  * A hull on its way down: it turns about its pivot line, which lies in the plane fitted to its bed.
@@ -27,13 +27,12 @@ public final class FallingHull {
      * @param hull   the hull
      * @param height height of the bed at the pivot line (m)
      * @param normal unit normal of the bed
-     * @param scale  true metres in one projected metre (1)
+     * @param metres true metres against those of the plan
      */
-    public FallingHull(Hull hull, double height, Vec3 normal, double scale) {
+    public FallingHull(Hull hull, double height, Vec3 normal, TrueMetres metres) {
         this.hull = hull;
         Azimuth way = hull.layDownAzimuth();
-        Point place = hull.baseCentre().moved(way, hull.pivotAhead() / scale, 0);
-        this.pivot = new Vec3(place.east() * scale, place.north() * scale, height);
+        this.pivot = metres.at(hull.lyingBase(metres), height);
         this.up = normal;
         Vec3 level = new Vec3(way.east(), way.north(), 0);
         // Along the bed in the upright plane of the azimuth, so that the pivot line leans with the cross slope.

@@ -4,6 +4,7 @@ package bermwright.site.space;
 import bermwright.foundation.Vec3;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -14,13 +15,13 @@ public final class GroundBelow {
     private static final int RINGS = 4;
     private static final int HALVINGS = 7;
     private final Optional<ElevationGrid> grid;
-    private final double scale;
+    private final TrueMetres metres;
     private final double[] highest;
     private final int blocksAcross;
 
-    private GroundBelow(Optional<ElevationGrid> grid, double scale) {
+    private GroundBelow(Optional<ElevationGrid> grid, TrueMetres metres) {
         this.grid = grid;
-        this.scale = scale;
+        this.metres = metres;
         this.blocksAcross = grid.map(g -> (g.frame().columns() + BLOCK - 1) / BLOCK).orElse(0);
         this.highest = grid.map(this::blocks).orElse(new double[0]);
     }
@@ -32,17 +33,17 @@ public final class GroundBelow {
      * @return the ground
      */
     public static GroundBelow of(Optional<ElevationGrid> grid) {
-        return new GroundBelow(grid, grid.map(ElevationGrid::metreScale).orElse(1.0));
+        return new GroundBelow(grid, grid.map(ElevationGrid::metres).orElse(TrueMetres.SAME));
     }
 
     /**
      * Level ground at height 0.
      *
-     * @param scale true metres in one projected metre (1)
+     * @param metres true metres against those of the plan
      * @return the ground
      */
-    public static GroundBelow level(double scale) {
-        return new GroundBelow(Optional.empty(), scale);
+    public static GroundBelow level(TrueMetres metres) {
+        return new GroundBelow(Optional.empty(), metres);
     }
 
     private double[] blocks(ElevationGrid from) {
@@ -62,12 +63,12 @@ public final class GroundBelow {
     }
 
     /**
-     * True metres in one projected metre.
+     * True metres against those of the plan.
      *
-     * @return the scale (1)
+     * @return those of the ground
      */
-    public double scale() {
-        return scale;
+    public TrueMetres metres() {
+        return metres;
     }
 
     /**
@@ -90,7 +91,7 @@ public final class GroundBelow {
     }
 
     private double height(double x, double y) {
-        return grid.isEmpty() ? 0 : grid.get().height(x / scale, y / scale);
+        return grid.isEmpty() ? 0 : grid.get().height(metres.onPlan(x), metres.onPlan(y));
     }
 
     /**
@@ -106,9 +107,9 @@ public final class GroundBelow {
         }
         GridFrame frame = grid.get().frame();
         double spacing = frame.spacing();
-        double x = (place.x() / scale - frame.west()) / spacing;
-        double y = (place.y() / scale - frame.south()) / spacing;
-        double cells = reach / scale / spacing + 1;
+        double x = (metres.onPlan(place.x()) - frame.west()) / spacing;
+        double y = (metres.onPlan(place.y()) - frame.south()) / spacing;
+        double cells = metres.onPlan(reach) / spacing + 1;
         double most = Double.NEGATIVE_INFINITY;
         for (int row = block(y - cells, frame.rows()); row <= block(y + cells, frame.rows()); row++) {
             for (int column = block(x - cells, frame.columns()); column <= block(x + cells, frame.columns());

@@ -7,6 +7,7 @@ import bermwright.site.plan.Hull;
 import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.FittedPlane;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.Optional;
 
 /**
@@ -32,23 +33,21 @@ public record HullInSpace(Hull hull, FallingHull falling, Optional<Revolved> sta
      */
     public static HullInSpace of(Hull hull, Optional<ElevationGrid> grid, GroundBelow below, double gravity,
             RigInSpace.Pull pull) {
-        double scale = below.scale();
-        Optional<FittedPlane> bed = grid.flatMap(g -> g.fittedPlane(LyingPose.footprint(hull, scale)));
-        Point axis = hull.baseCentre();
-        Vec3 foot = new Vec3(axis.east() * scale, axis.north() * scale, 0);
+        TrueMetres metres = below.metres();
+        Optional<FittedPlane> bed = grid.flatMap(g -> g.fittedPlane(LyingPose.footprint(hull, metres)));
+        Vec3 foot = metres.at(hull.baseCentre(), 0);
         double height = below.height(foot);
         double known = Double.isFinite(height) ? height : 0;
-        Point line = axis.moved(hull.layDownAzimuth(), hull.pivotAhead() / scale, 0);
+        Point line = hull.lyingBase(metres);
         boolean falls = hull.arrival() == Hull.Arrival.LOWERED;
         FallingHull falling = new FallingHull(hull, bed.map(b -> b.height(line)).orElse(known),
-                bed.filter(b -> falls).map(FittedPlane::normal).orElse(Vec3.UP), scale);
+                bed.filter(b -> falls).map(FittedPlane::normal).orElse(Vec3.UP), metres);
         Optional<Revolved> standing = hull.arrival() == Hull.Arrival.LANDS_LYING ? Optional.empty()
                 : Optional.of(falls ? falling.body(0, 0)
                         : Revolved.of(hull, foot.plus(Vec3.UP.times(known)), Vec3.UP));
         Optional<Revolved> lying = hull.arrival() == Hull.Arrival.STAYS_UPRIGHT ? Optional.empty()
                 : Optional.of(grid.flatMap(g -> LyingPose.of(hull, g)).map(p -> Revolved.of(hull,
-                        new Vec3(p.axisStart().x() * scale, p.axisStart().y() * scale, p.axisStart().z()),
-                        p.direction())).orElseGet(() -> level(hull, falling)));
+                        metres.stretched(p.axisStart()), p.direction())).orElseGet(() -> level(hull, falling)));
         return new HullInSpace(hull, falling, standing, lying, RigInSpace.of(falling, below, gravity, pull));
     }
 

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.space;
 
-import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.lowering.strength.Catenary;
 import bermwright.site.gear.GearPlaces;
 import bermwright.site.gear.Spot;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -27,7 +27,6 @@ public final class RigInSpace {
     private static final double USUAL_POLE_RADIUS = 0.25;
     private final FallingHull falling;
     private final GroundBelow ground;
-    private final double scale;
     private final Pull pull;
     private final List<LinePath> lines = new ArrayList<>();
     private final List<Pole> poles = new ArrayList<>();
@@ -62,10 +61,9 @@ public final class RigInSpace {
         OptionalDouble handOver();
     }
 
-    private RigInSpace(FallingHull falling, GroundBelow ground, double scale, Pull pull) {
+    private RigInSpace(FallingHull falling, GroundBelow ground, Pull pull) {
         this.falling = falling;
         this.ground = ground;
-        this.scale = scale;
         this.pull = pull;
     }
 
@@ -79,7 +77,7 @@ public final class RigInSpace {
      * @return the gear; empty for a hull that is not lowered or has none
      */
     public static RigInSpace of(FallingHull falling, GroundBelow ground, double gravity, Pull pull) {
-        RigInSpace rig = new RigInSpace(falling, ground, ground.scale(), pull);
+        RigInSpace rig = new RigInSpace(falling, ground, pull);
         Hull hull = falling.hull();
         if (hull.arrival() == Hull.Arrival.LOWERED) {
             hull.lowering().ifPresent(gear -> rig.gear(gear, gravity));
@@ -136,9 +134,9 @@ public final class RigInSpace {
     private Vec3 onGround(Spot spot) {
         Hull hull = falling.hull();
         Vec3 pivot = falling.pivot();
-        Point place = new Point(pivot.x() / scale, pivot.y() / scale).moved(hull.layDownAzimuth(),
-                spot.ahead() / scale, spot.left() / scale);
-        Vec3 at = new Vec3(place.east() * scale, place.north() * scale, pivot.z());
+        TrueMetres metres = ground.metres();
+        Vec3 at = metres.at(metres.moved(metres.plan(pivot), hull.layDownAzimuth(), spot.ahead(), spot.left()),
+                pivot.z());
         double height = ground.height(at);
         return new Vec3(at.x(), at.y(), Double.isFinite(height) ? height : falling.onBed(at));
     }

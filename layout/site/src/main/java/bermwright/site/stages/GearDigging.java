@@ -116,7 +116,7 @@ public record GearDigging(List<Item> items) {
     private record Trench(Plan plan, ElevationGrid ground) {
         Optional<Item> bed(Hull hull) {
             double sunk = Math.min(hull.seat().sunk(), 2 * hull.radius());
-            Ring footprint = LyingPose.footprint(hull, ground.metreScale());
+            Ring footprint = LyingPose.footprint(hull, ground.metres());
             if (!(sunk > 0) || hull.arrival() == Hull.Arrival.STAYS_UPRIGHT || isStated(footprint.centre())) {
                 return Optional.empty();
             }
@@ -140,8 +140,7 @@ public record GearDigging(List<Item> items) {
         }
 
         private Optional<Item> pad(Hull hull, String part, Ring area) {
-            double scale = ground.metreScale();
-            double side = Math.sqrt(area.area()) * scale + 2 * AROUND;
+            double side = ground.metres().length(Math.sqrt(area.area())) + 2 * AROUND;
             double slope = ground.slope(area.centre());
             double wedge = side * side * side * Math.tan(slope) / 8;
             return Double.isFinite(wedge) ? Optional.of(new Item(hull.id(), part, area, wedge, wedge))

@@ -63,7 +63,7 @@ public final class LiftedCover {
      */
     public static Optional<LiftedCover> of(Hull hull, ElevationGrid ground, PlacedCover cover) {
         Optional<FittedPlane> plane = hull.arrival() == Hull.Arrival.STAYS_UPRIGHT
-                ? ground.fittedPlane(LyingPose.footprint(hull, ground.metreScale()))
+                ? ground.fittedPlane(LyingPose.footprint(hull, ground.metres()))
                 : LyingPose.of(hull, ground).map(LyingPose::bed);
         return plane.map(p -> new LiftedCover(hull, ground, cover, p));
     }
@@ -100,11 +100,11 @@ public final class LiftedCover {
     /** The place on the hull's axis beside a node. */
     private Point onAxis(GridFrame frame, int node) {
         Azimuth way = hull.layDownAzimuth();
-        Point base = hull.baseCentre().moved(way, hull.pivotAhead() / ground.metreScale(), 0);
+        Point base = hull.lyingBase(ground.metres());
         double east = frame.east(node % frame.columns()) - base.east();
         double north = frame.north(node / frame.columns()) - base.north();
         double along = east * way.east() + north * way.north();
-        double end = hull.length() / ground.metreScale();
+        double end = ground.metres().onPlan(hull.length());
         return base.moved(way, Math.max(0, Math.min(end, along)), 0);
     }
 

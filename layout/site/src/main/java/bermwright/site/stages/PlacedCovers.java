@@ -11,6 +11,7 @@ import bermwright.site.plan.Plan;
 import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,7 +37,7 @@ final class PlacedCovers {
         }
         List<PlacedCover> covers = new ArrayList<>();
         for (int k = 0; k < hulls.size(); k++) {
-            Point middle = LyingPose.footprint(hulls.get(k), ground.metreScale()).centre();
+            Point middle = LyingPose.footprint(hulls.get(k), ground.metres()).centre();
             List<Ring> toes = site.toes().stream().filter(t -> t.contains(middle)).toList();
             covers.add(new PlacedCover(hulls.get(k).id(), ground.withHeights(parts.get(k)).withPatches(
                     finer.get(k)), covered.get(k).volume(), toes));
@@ -54,7 +55,7 @@ final class PlacedCovers {
         for (int i = 0; i < natural.length; i++) {
             if (finished[i] > natural[i]) {
                 Point place = new Point(frame.east(i % frame.columns()), frame.north(i / frame.columns()));
-                int owner = nearest(hulls, place, ground.metreScale());
+                int owner = nearest(hulls, place, ground.metres());
                 if (owner >= 0) {
                     parts.get(owner)[i] = finished[i];
                 }
@@ -63,11 +64,11 @@ final class PlacedCovers {
         return parts;
     }
 
-    private static int nearest(List<Hull> hulls, Point place, double metreScale) {
+    private static int nearest(List<Hull> hulls, Point place, TrueMetres metres) {
         int nearest = -1;
         double least = Double.POSITIVE_INFINITY;
         for (int k = 0; k < hulls.size(); k++) {
-            double distance = fromAxis(hulls.get(k), place, metreScale);
+            double distance = fromAxis(hulls.get(k), place, metres);
             if (distance < least) {
                 least = distance;
                 nearest = k;
@@ -76,14 +77,14 @@ final class PlacedCovers {
         return nearest;
     }
 
-    private static double fromAxis(Hull hull, Point place, double metreScale) {
+    private static double fromAxis(Hull hull, Point place, TrueMetres metres) {
         if (hull.arrival() == Hull.Arrival.STAYS_UPRIGHT) {
             return hull.baseCentre().distance(place);
         }
         Azimuth way = hull.layDownAzimuth();
-        Point base = hull.baseCentre().moved(way, hull.pivotAhead() / metreScale, 0);
+        Point base = hull.lyingBase(metres);
         double along = (place.east() - base.east()) * way.east() + (place.north() - base.north()) * way.north();
-        double on = Math.max(0, Math.min(hull.length() / metreScale, along));
+        double on = Math.max(0, Math.min(metres.onPlan(hull.length()), along));
         return place.distance(base.moved(way, on, 0));
     }
 }

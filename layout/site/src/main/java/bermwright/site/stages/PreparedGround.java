@@ -21,6 +21,7 @@ import bermwright.terrain.earthworks.GradedWay;
 import bermwright.terrain.earthworks.Grading;
 import bermwright.terrain.earthworks.SideSlopes;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -94,7 +95,7 @@ public record PreparedGround(ElevationGrid natural, ElevationGrid surface, List<
         for (Corridor corridor : plan.corridors()) {
             Optional<BuiltGround> cut = cutToGrade(plan, corridor, surface, findings);
             if (cut.isPresent()) {
-                moved.add(new Moved(corridor.id(), band(corridor, surface.metreScale()), cut.get().moved()));
+                moved.add(new Moved(corridor.id(), band(corridor, surface.metres()), cut.get().moved()));
                 surface = cut.get().after();
             }
         }
@@ -121,7 +122,7 @@ public record PreparedGround(ElevationGrid natural, ElevationGrid surface, List<
                     .at(place));
             return Optional.empty();
         }
-        BuiltGround built = BuiltGround.of(ground, band(corridor, ground.metreScale()),
+        BuiltGround built = BuiltGround.of(ground, band(corridor, ground.metres()),
                 g -> GradedWay.shaped(g, way, made.get()));
         CutAndFill volumes = built.moved();
         findings.add(Finding.of(SiteRule.CORRIDOR_CUT, Level.NOTE, corridor.id(), Figures.measured(volumes.moved(),
@@ -151,11 +152,11 @@ public record PreparedGround(ElevationGrid natural, ElevationGrid surface, List<
     }
 
     /** Where the corridor's soil comes from and goes to: the stretch at its middle, as wide as it is. */
-    private static Ring band(Corridor corridor, double metreScale) {
+    private static Ring band(Corridor corridor, TrueMetres metres) {
         List<Point> line = line(corridor);
         Point a = line.get((line.size() - 1) / 2);
         Point b = line.get((line.size() - 1) / 2 + 1);
-        double half = corridor.width() / 2 / metreScale / a.distance(b);
+        double half = metres.onPlan(corridor.width() / 2) / a.distance(b);
         double east = -(b.north() - a.north()) * half;
         double north = (b.east() - a.east()) * half;
         return new Ring(List.of(new Point(a.east() - east, a.north() - north),

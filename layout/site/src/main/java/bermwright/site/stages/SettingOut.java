@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.stages;
 
-import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.foundation.Vec3;
@@ -13,6 +12,7 @@ import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
 import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -58,16 +58,14 @@ public final class SettingOut {
 
     private void hull(HullShapes shapes) {
         Hull hull = shapes.hull();
-        double k = ground.metreScale();
-        Azimuth way = hull.layDownAzimuth();
+        TrueMetres metres = ground.metres();
         if (hull.arrival() == Hull.Arrival.LOWERED) {
-            double ahead = hull.pivotAhead() / k;
-            double half = halfSpread(hull) / k;
+            double half = halfSpread(hull);
             if (half > 0) {
-                add(hull.id(), SettingOutPoint.Kind.PIVOT, "right", hull.baseCentre().moved(way, ahead, -half));
-                add(hull.id(), SettingOutPoint.Kind.PIVOT, "left", hull.baseCentre().moved(way, ahead, half));
+                add(hull.id(), SettingOutPoint.Kind.PIVOT, "right", hull.lyingAt(metres, 0, -half));
+                add(hull.id(), SettingOutPoint.Kind.PIVOT, "left", hull.lyingAt(metres, 0, half));
             } else {
-                add(hull.id(), SettingOutPoint.Kind.PIVOT, "rim", hull.baseCentre().moved(way, ahead, 0));
+                add(hull.id(), SettingOutPoint.Kind.PIVOT, "rim", hull.lyingBase(metres));
             }
         }
         if (hull.arrival() != Hull.Arrival.STAYS_UPRIGHT) {
@@ -101,9 +99,7 @@ public final class SettingOut {
 
     /** A place on the axis of a lying hull, in the plan's projected frame. */
     private Vec3 lyingAt(LyingPose pose, double along) {
-        Vec3 way = pose.direction().times(along);
-        double k = ground.metreScale();
-        return pose.axisStart().plus(new Vec3(way.x() / k, way.y() / k, way.z()));
+        return ground.metres().moved(pose.axisStart(), pose.direction().times(along));
     }
 
     private static double halfSpread(Hull hull) {
@@ -118,7 +114,7 @@ public final class SettingOut {
     private void cover(PlacedCover cover) {
         int number = 1;
         for (Ring toe : cover.toes()) {
-            for (Point p : along(toe, TOE_SPACING / ground.metreScale())) {
+            for (Point p : along(toe, ground.metres().onPlan(TOE_SPACING))) {
                 add(cover.hull(), SettingOutPoint.Kind.TOE, "%02d".formatted(number++), p);
             }
         }

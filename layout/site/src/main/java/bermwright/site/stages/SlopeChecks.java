@@ -86,7 +86,7 @@ public record SlopeChecks(List<Slope> slopes, double steepest, List<Finding> fin
         for (PlacedCover placed : PlacedCovers.of(plan, cover)) {
             Hull hull = plan.hull(placed.hull()).orElseThrow();
             slope(plan, hull.id(), new Size(true, height(cover.prepared(), placed.finished()), soil.stableSlope(),
-                    SiteCover.density(plan, hull), hull.lyingBase())).ifPresent(slopes::add);
+                    SiteCover.density(plan, hull), hull.lyingBase(cover.natural().metres()))).ifPresent(slopes::add);
         }
         for (BorrowGround borrow : plan.borrowGrounds()) {
             slope(plan, borrow.id(), new Size(false, borrow.greatestDepth(), borrow.sideSlope(),

@@ -217,7 +217,7 @@ public final class Stages {
                     for (int i = 0; i < toe.corners().size(); i++) {
                         length += toe.corners().get(i).distance(toe.corners().get((i + 1) % toe.corners().size()));
                     }
-                    return length * input.ground().metreScale();
+                    return input.ground().metres().length(length);
                 }).max().orElse(0);
     }
 

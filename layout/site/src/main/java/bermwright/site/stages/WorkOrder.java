@@ -9,6 +9,7 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.WorkStep;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -127,7 +128,7 @@ record WorkOrder(List<WorkStep> steps, Map<String, Set<String>> before, List<Fin
         Hull hull = plan.hull(hullId).orElseThrow();
         return plan.preparations().stream().filter(p -> p.id().equals(preparation))
                 .anyMatch(p -> p.area().contains(hull.baseCentre()) || p.area().contains(
-                        hull.lyingBase().moved(hull.layDownAzimuth(), hull.length() / 2, 0)));
+                        hull.lyingAt(TrueMetres.SAME, hull.length() / 2, 0)));
     }
 
     private static void targets(Plan plan, Map<String, WorkStep> byId, List<Finding> findings) {

@@ -12,6 +12,7 @@ import bermwright.site.laydown.LayPlane;
 import bermwright.site.plan.Hull;
 import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
@@ -24,7 +25,8 @@ class HullAtTiltTest {
     private static final double ROUNDING = 1e-9;
 
     static HullAtTilt at(double tiltDeg) {
-        LayPlane plane = LayPlane.of(HULL, LEVEL.fittedPlane(LyingPose.footprint(HULL, 1)).orElseThrow(), LEVEL);
+        LayPlane plane = LayPlane.of(HULL, LEVEL.fittedPlane(LyingPose.footprint(HULL,
+                TrueMetres.SAME)).orElseThrow(), LEVEL);
         return HullAtTilt.of(HULL, plane, Math.toRadians(tiltDeg));
     }
 

@@ -22,6 +22,7 @@ import bermwright.site.plan.Plan;
 import bermwright.site.plan.Station;
 import bermwright.site.plan.Tunnel;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -130,7 +131,7 @@ class WaysOutTest {
         return SamplePlans.plan(List.of(hull("A", 150, CoverPlan.End.OPEN, far)));
     }
 
-    private static final Point MOUTH = oneHull(CoverPlan.End.OPEN).hulls().get(0).lyingBase();
+    private static final Point MOUTH = oneHull(CoverPlan.End.OPEN).hulls().get(0).lyingBase(TrueMetres.SAME);
     private static final Point PAD = new Point(MOUTH.east() - 90, 150);
 
     /** From the middle of a pad 90 m west of the open end on level ground: 90 m outside, then 18 m to the bunks. */

@@ -28,6 +28,7 @@ import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
+import bermwright.terrain.grid.TrueMetres;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -81,7 +82,7 @@ class BuiltCellLawTest {
     /** A bench half a metre into the ground under the hull, a fitted one, a way down to its grade and a pit. */
     private static Plan plan(DoubleBinaryOperator ground) {
         Hull hull = SamplePlans.hull("A", new Point(110, 150), 75);
-        Point under = hull.lyingBase().moved(hull.layDownAzimuth(), hull.length() / 2, 0);
+        Point under = hull.lyingAt(TrueMetres.SAME, hull.length() / 2, 0);
         Change change = new Change();
         change.borrow = List.of(SiteExample.borrow("B", SiteExample.square(230, 60, 50.3), 0.8));
         change.corridors = List.of(new Corridor("road", 6, Math.toRadians(1), List.of(new Point(40, 250.2),

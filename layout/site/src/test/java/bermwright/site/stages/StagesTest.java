@@ -25,6 +25,7 @@ import bermwright.site.plan.Plan;
 import bermwright.site.plan.WorkStep;
 import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,7 +41,7 @@ class StagesTest {
 
     /** A ridge along the hull's axis with slopes of 33 deg and half cones at its ends. */
     private static PlacedCover cover(Hull hull, ElevationGrid ground) {
-        Point base = hull.lyingBase();
+        Point base = hull.lyingBase(TrueMetres.SAME);
         Point far = base.moved(hull.layDownAzimuth(), hull.length(), 0);
         ElevationGrid finished = ElevationGrid.sampled(ground.frame(), (e, n) -> {
             double natural = ground.height(e, n);

@@ -17,6 +17,7 @@ import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import bermwright.terrain.grid.NodeRange;
+import bermwright.terrain.grid.TrueMetres;
 import bermwright.terrain.gridfile.GeoTiffWriter;
 import bermwright.terrain.gridfile.GeographicPlace;
 import bermwright.terrain.gridfile.GroundFiles;
@@ -73,7 +74,7 @@ class SurveyTest {
         // The plan's plane is fitted to the bilinear ground, the survey's to its nodes.
         assertEquals(Regions.measured(place, Criterion.SLOPE_ALONG), Math.toDegrees(pose.slopeAlong()), 0.05);
         assertEquals(Regions.measured(place, Criterion.SLOPE_ACROSS), Math.toDegrees(pose.slopeAcross()), 0.3);
-        Point middle = hull.lyingBase().moved(hull.layDownAzimuth(), 20, 0);
+        Point middle = hull.lyingAt(TrueMetres.SAME, 20, 0);
         assertEquals(0, middle.distance(place.centre()), 2e-3);
     }
 
