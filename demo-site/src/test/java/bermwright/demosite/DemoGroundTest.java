@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.foundation.Progress;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.HornSlope;
 import bermwright.terrain.gridfile.GroundFile;
 import bermwright.terrain.gridfile.GroundFiles;
 import org.junit.jupiter.api.Test;
 
 class DemoGroundTest {
-    private static final GroundFile FILE = GroundFiles.read(Cli.DEMO.resolve("ground.tif"), Progress.NONE);
+    private static final GroundFile FILE = GroundFiles.read(Cli.DEMO.resolve("ground.tif"), GroundFiles.Knowledge.NONE,
+            Progress.NONE);
 
     @Test
     void theCommittedFileIsWhatTheSeedMakes() {
@@ -29,7 +31,7 @@ class DemoGroundTest {
     void isLargeEnoughRollingAndHasACratersAndAScarp() {
         assertTrue(FILE.grid().frame().rows() >= 600 && FILE.grid().frame().columns() >= 600);
         assertEquals(1, FILE.grid().frame().spacing());
-        double[] slopes = FILE.slopeQuantiles(0.5, 0.99);
+        double[] slopes = HornSlope.quantiles(FILE.grid(), 0.5, 0.99);
         assertTrue(Math.toDegrees(slopes[0]) > 1 && Math.toDegrees(slopes[0]) < 6, "median " + slopes[0]);
         assertTrue(Math.toDegrees(slopes[1]) > 15, "99 % " + slopes[1]);
         double behind = FILE.grid().height(DemoGround.at(560, 198));

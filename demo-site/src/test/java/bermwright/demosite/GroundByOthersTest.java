@@ -41,7 +41,7 @@ class GroundByOthersTest {
 
     @Test
     void holdsTheHeightsThatItsWriterReads() throws IOException {
-        ElevationGrid grid = GroundFiles.read(file, Progress.NONE).grid();
+        ElevationGrid grid = GroundFiles.read(file, GroundFiles.Knowledge.NONE, Progress.NONE).grid();
         List<String> lines;
         try (InputStream in = GroundByOthersTest.class.getResourceAsStream("by-gdal-heights.csv")) {
             lines = new String(in.readAllBytes(), StandardCharsets.UTF_8).lines()

@@ -95,28 +95,6 @@ public final class Bearing {
     }
 
     /**
-     * Ng = 1.5 (Nq - 1) tan phi.
-     *
-     * @param phi friction angle (rad), 0 up to 60 degrees
-     * @return the factor (1)
-     * @see "Hansen (1970), Danish Geotechnical Institute Bulletin 28"
-     */
-    public static double ngHansen(double phi) {
-        return 1.5 * (nq(phi) - 1) * Math.tan(phi);
-    }
-
-    /**
-     * Ng = (Nq - 1) tan(1.4 phi).
-     *
-     * @param phi friction angle (rad), 0 up to 60 degrees
-     * @return the factor (1)
-     * @see "Meyerhof (1963), Canadian Geotechnical Journal 1, 16-26"
-     */
-    public static double ngMeyerhof(double phi) {
-        return (nq(phi) - 1) * Math.tan(1.4 * phi);
-    }
-
-    /**
      * Nq of a rough base, e^((3 pi/2 - phi) tan phi) / (2 cos2(45 + phi/2)).
      *
      * @param phi friction angle (rad), 0 up to 60 degrees
@@ -127,17 +105,6 @@ public final class Bearing {
         checked(phi);
         double c = Math.cos(Math.PI / 4 + phi / 2);
         return Math.exp((1.5 * Math.PI - phi) * Math.tan(phi)) / (2 * c * c);
-    }
-
-    /**
-     * Nc of a rough base, (Nq - 1) cot phi.
-     *
-     * @param phi friction angle (rad), positive, up to 60 degrees
-     * @return the factor (1)
-     * @see "Terzaghi (1943), Theoretical Soil Mechanics"
-     */
-    public static double ncTerzaghi(double phi) {
-        return (nqTerzaghi(phi) - 1) / Math.tan(phi);
     }
 
     /**
@@ -180,20 +147,6 @@ public final class Bearing {
      * @param ng factor of weight (1)
      */
     public record Table(double nc, double nq, double ng) {
-    }
-
-    /**
-     * The pressure under a square footing at failure, 1.3 c Nc + q Nq + 0.4 g B Ng.
-     *
-     * @param cohesion   cohesion c (Pa), zero or more; two thirds of it for local shear
-     * @param surcharge  pressure of the soil beside the footing q (Pa), zero or more
-     * @param underWidth weight per volume times width g B (Pa), zero or more
-     * @param factors    the factors
-     * @return the pressure (Pa)
-     * @see "Terzaghi (1943), Theoretical Soil Mechanics"
-     */
-    public static double squareTerzaghi(double cohesion, double surcharge, double underWidth, Table factors) {
-        return 1.3 * cohesion * factors.nc + surcharge * factors.nq + 0.4 * underWidth * factors.ng;
     }
 
     /**

@@ -101,7 +101,7 @@ public final class BulkDensity {
      * @param factor factor (1), positive
      * @return the changed density
      */
-    public BulkDensity times(double factor) {
+    BulkDensity times(double factor) {
         return new BulkDensity(points.stream().map(p -> new At(p.depth, p.density * factor)).toList());
     }
 }

@@ -70,39 +70,6 @@ public final class EarthPressure {
         return cos * cos / activeUnderSlope(frictionAngle, slope);
     }
 
-    /**
-     * Active pressure with wall friction on a plane slip surface; pressure along the wall's friction angle.
-     *
-     * @param frictionAngle friction angle of the soil (rad), positive, up to 60 degrees
-     * @param wallFriction  friction angle between wall and soil (rad), 0 up to the soil's
-     * @return the coefficient (1)
-     * @see "Coulomb (1776)"
-     */
-    public static double coulombActive(double frictionAngle, double wallFriction) {
-        return coulomb(frictionAngle, wallFriction, 1);
-    }
-
-    /**
-     * Passive pressure with wall friction on a plane slip surface. Unsafe where the wall friction is above half the
-     * soil's: the true surface is curved.
-     *
-     * @param frictionAngle friction angle of the soil (rad), positive, up to 60 degrees
-     * @param wallFriction  friction angle between wall and soil (rad), 0 up to half the soil's
-     * @return the coefficient (1)
-     * @see "Coulomb (1776)"
-     */
-    public static double coulombPassive(double frictionAngle, double wallFriction) {
-        Require.within("wall friction", wallFriction, 0, frictionAngle / 2 + 1e-12, "rad");
-        return coulomb(frictionAngle, wallFriction, -1);
-    }
-
-    private static double coulomb(double phi, double delta, int sign) {
-        checked(phi);
-        double root = Math.sqrt(Math.sin(phi + delta) * Math.sin(phi) / Math.cos(delta));
-        double below = 1 + sign * root;
-        return Math.cos(phi) * Math.cos(phi) / (Math.cos(delta) * below * below);
-    }
-
     private static double checked(double frictionAngle) {
         return Require.within("friction angle", frictionAngle, 0, Strength.GREATEST_FRICTION_ANGLE + 1e-9, "rad");
     }

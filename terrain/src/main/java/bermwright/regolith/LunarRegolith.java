@@ -19,16 +19,6 @@ public final class LunarRegolith {
     }
 
     /**
-     * The density at a depth.
-     *
-     * @param depth depth (m), zero or more; fitted to 3 m
-     * @return bank density (kg/m3)
-     */
-    public static double density(double depth) {
-        return DEEP * (Require.notNegative("depth", depth, "m") + ABOVE) / (depth + BELOW);
-    }
-
-    /**
      * The mean density between two depths, by integration.
      *
      * @param top    upper depth (m), zero or more

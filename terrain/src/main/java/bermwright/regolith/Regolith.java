@@ -21,18 +21,6 @@ public record Regolith(BulkDensity density, StrengthProfile strength, StatedStre
     }
 
     /**
-     * Ground that is the same at every depth and known for sure, as textbooks have it.
-     *
-     * @param density  density (kg/m3), positive
-     * @param strength strength
-     * @return the ground
-     */
-    public static Regolith uniform(double density, Strength strength) {
-        return new Regolith(BulkDensity.uniform(density), StrengthProfile.constant(strength),
-                new StatedStrength(strength, 0, 0));
-    }
-
-    /**
      * This ground with another strength.
      *
      * @param changed the strength by depth

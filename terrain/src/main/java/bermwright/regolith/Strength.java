@@ -22,17 +22,6 @@ public record Strength(double frictionAngle, double cohesion) {
     }
 
     /**
-     * A strength from degrees.
-     *
-     * @param frictionDeg friction angle in degrees, 0 to 60
-     * @param cohesion    cohesion (Pa), zero or more
-     * @return the strength
-     */
-    public static Strength ofDegrees(double frictionDeg, double cohesion) {
-        return new Strength(Math.toRadians(frictionDeg), cohesion);
-    }
-
-    /**
      * A strength that differs by this much, kept within 0 to 60 degrees and not below no cohesion.
      *
      * @param friction change of the friction angle (rad)

@@ -11,7 +11,7 @@ public final class LunarProfile {
     /** {@link LunarRegolith#density} in steps of 1 cm to 4 m. */
     public static BulkDensity bulkDensity() {
         return BulkDensity.of(IntStream.rangeClosed(0, 400)
-                .mapToObj(i -> new BulkDensity.At(i * 0.01, LunarRegolith.density(i * 0.01))).toList());
+                .mapToObj(i -> new BulkDensity.At(i * 0.01, HandbookSoil.density(i * 0.01))).toList());
     }
 
     /** The ground with one strength. */

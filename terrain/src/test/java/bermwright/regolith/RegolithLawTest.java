@@ -14,11 +14,11 @@ class RegolithLawTest {
     private static final double MOON = 1.62;
     private static final double ROUNDING = 1e-9;
     private static final StrengthProfile RISING = StrengthProfile.of(List.of(
-            new StrengthProfile.At(0.075, Strength.ofDegrees(42, 520)),
-            new StrengthProfile.At(0.45, Strength.ofDegrees(54, 3000))));
+            new StrengthProfile.At(0.075, Soils.strength(42, 520)),
+            new StrengthProfile.At(0.45, Soils.strength(54, 3000))));
 
     private static double bearing(Strength strength, double density, double lean) {
-        return Bearing.ultimate(new Bearing.Footing(1, 2, 0.3), Regolith.uniform(density, strength), MOON, lean).sum();
+        return Bearing.ultimate(new Bearing.Footing(1, 2, 0.3), Soils.uniform(density, strength), MOON, lean).sum();
     }
 
     private static void rises(double from, double to, int steps, DoubleUnaryOperator figure) {
@@ -36,13 +36,13 @@ class RegolithLawTest {
     @Test
     void bearingRisesWithoutAStepWithFrictionCohesionAndDensity() {
         rises(Math.toRadians(15), Math.toRadians(60), 450, phi -> bearing(new Strength(phi, 500), 1500, 0.1));
-        rises(0, 3000, 300, c -> bearing(Strength.ofDegrees(35, c), 1500, 0.1));
-        rises(900, 2200, 130, rho -> bearing(Strength.ofDegrees(35, 300), rho, 0.1));
+        rises(0, 3000, 300, c -> bearing(Soils.strength(35, c), 1500, 0.1));
+        rises(900, 2200, 130, rho -> bearing(Soils.strength(35, 300), rho, 0.1));
     }
 
     @Test
     void bearingFallsWithTheLeanOfTheLoad() {
-        rises(-0.8, 0, 400, lean -> bearing(Strength.ofDegrees(42, 500), 1500, -lean));
+        rises(-0.8, 0, 400, lean -> bearing(Soils.strength(42, 500), 1500, -lean));
     }
 
     @Test
@@ -58,7 +58,7 @@ class RegolithLawTest {
 
     @Test
     void groundIsWhatWasStatedAtEveryDepth() {
-        Regolith ground = Regolith.uniform(1700, Strength.ofDegrees(33, 250));
+        Regolith ground = Soils.uniform(1700, Soils.strength(33, 250));
         for (double depth = 0; depth < 8; depth += 0.07) {
             assertEquals(Math.toRadians(33), ground.frictionAngle(depth), 0);
             assertEquals(250, ground.cohesion(depth), 0);
@@ -68,10 +68,10 @@ class RegolithLawTest {
 
     @Test
     void strengthByDepthGoesStraightBetweenItsPointsAndStaysLevelBeyond() {
-        assertEquals(Strength.ofDegrees(42, 520), RISING.at(0));
+        assertEquals(Soils.strength(42, 520), RISING.at(0));
         assertEquals(Math.toRadians(48), RISING.at(0.2625).frictionAngle(), ROUNDING);
         assertEquals(1760, RISING.at(0.2625).cohesion(), ROUNDING);
-        assertEquals(Strength.ofDegrees(54, 3000).cohesion(), RISING.at(7).cohesion(), ROUNDING);
+        assertEquals(Soils.strength(54, 3000).cohesion(), RISING.at(7).cohesion(), ROUNDING);
         rises(0.075, 0.45, 100, depth -> RISING.at(depth).frictionAngle());
         assertTrue(RISING.greatest().isBeyondDesign());
     }

@@ -13,13 +13,13 @@ class RegolithTest {
     private static final double CENTI = 6e-3;
 
     private static Regolith soil(double density, double phi, double cohesion) {
-        return Regolith.uniform(density, Strength.ofDegrees(phi, cohesion));
+        return Soils.uniform(density, Soils.strength(phi, cohesion));
     }
 
     @ParameterizedTest
     @CsvSource({"0, 1301.333", "15, 1582.545", "30, 1688.000", "60, 1777.231", "100, 1825.627", "300, 1884.981"})
     void densityRisesWithDepth(double cm, double density) {
-        assertEquals(density, LunarRegolith.density(cm / 100), 6e-4);
+        assertEquals(density, HandbookSoil.density(cm / 100), 6e-4);
     }
 
     @ParameterizedTest
@@ -38,15 +38,15 @@ class RegolithTest {
     @ParameterizedTest
     @CsvSource({"35, 17.5, 0.246123", "40, 20, 0.199405"})
     void coulombActive(double phi, double delta, double coefficient) {
-        assertEquals(coefficient, EarthPressure.coulombActive(Math.toRadians(phi), Math.toRadians(delta)), 6e-7);
+        assertEquals(coefficient, HandbookSoil.coulombActive(Math.toRadians(phi), Math.toRadians(delta)), 6e-7);
     }
 
     @Test
     void coulombWithoutWallFrictionIsRankine() {
         double phi = Math.toRadians(37);
-        assertEquals(EarthPressure.active(phi), EarthPressure.coulombActive(phi, 0), 1e-14);
-        assertEquals(EarthPressure.passive(phi), EarthPressure.coulombPassive(phi, 0), 1e-12);
-        assertEquals(11.771499, EarthPressure.coulombPassive(Math.toRadians(40), Math.toRadians(20)), 6e-7);
+        assertEquals(EarthPressure.active(phi), HandbookSoil.coulombActive(phi, 0), 1e-14);
+        assertEquals(EarthPressure.passive(phi), HandbookSoil.coulombPassive(phi, 0), 1e-12);
+        assertEquals(11.771499, HandbookSoil.coulombPassive(Math.toRadians(40), Math.toRadians(20)), 6e-7);
     }
 
     @ParameterizedTest
@@ -72,11 +72,11 @@ class RegolithTest {
 
     @Test
     void stressAndSettlement() {
-        assertEquals(11_936.6207, Settlement.underPoint(100_000, 2, 0), 6e-5);
-        assertEquals(0.549815, Settlement.underStrip(0.5, 1), 6e-7);
-        assertEquals(2475.1777, Settlement.underLine(3888, 1), 6e-5);
-        assertEquals(0.0102102, Settlement.elastic(20_000, 1, 2e6, 0.3, 1.122), 6e-8);
-        assertEquals(0.0074620, Settlement.elastic(20_000, 1, 2e6, 0.3, 0.82), 6e-8);
+        assertEquals(11_936.6207, HandbookSoil.underPoint(100_000, 2, 0), 6e-5);
+        assertEquals(0.549815, HandbookSoil.underStrip(0.5, 1), 6e-7);
+        assertEquals(2475.1777, HandbookSoil.underLine(3888, 1), 6e-5);
+        assertEquals(0.0102102, HandbookSoil.elastic(20_000, 1, 2e6, 0.3, 1.122), 6e-8);
+        assertEquals(0.0074620, HandbookSoil.elastic(20_000, 1, 2e6, 0.3, 0.82), 6e-8);
         assertEquals(0.0243487, Settlement.plate(20_000, 1), 6e-8);
     }
 

@@ -7,7 +7,7 @@ import bermwright.lowering.sequence.Lowered;
 import bermwright.lowering.sequence.Lowering;
 import bermwright.lowering.statics.LoweringCase;
 import bermwright.regolith.LunarProfile;
-import bermwright.regolith.Strength;
+import bermwright.regolith.Soils;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -28,7 +28,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 1)
 public class LoweringBenchmark {
     private final LoweringCase casus = new LoweringCase(ReferenceBody.onRim(), ReferenceBody.fullRig(-56),
-            LunarProfile.with(Strength.ofDegrees(42, 500)), Math.toRadians(2) / 60);
+            LunarProfile.with(Soils.strength(42, 500)), Math.toRadians(2) / 60);
 
     /** 901 tilts with forces, checks, sweep and words. */
     @Benchmark

@@ -25,7 +25,7 @@ import bermwright.lowering.rig.Tube;
 import bermwright.lowering.rig.Winch;
 import bermwright.lowering.statics.LoweringCase;
 import bermwright.regolith.LunarProfile;
-import bermwright.regolith.Strength;
+import bermwright.regolith.Soils;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,7 +58,7 @@ public final class RandomRigs {
         Ground ground = new Ground(between(r, 1, 4), Math.toRadians(2 * r.nextGaussian()), 0, between(r, 0.2, 0.7));
         TippingBody tipping = new TippingBody(body, pivot(r, radius), ground);
         return new LoweringCase(tipping, rig(r, length, radius, body.mass() * ground.gravity()),
-                LunarProfile.with(Strength.ofDegrees(42, 500)),
+                LunarProfile.with(Soils.strength(42, 500)),
                 Math.toRadians(between(r, 0.5, 20)) / 60,
                 Optional.of(new Tube(2 * radius, 0.005, 3e8, 2e11)));
     }

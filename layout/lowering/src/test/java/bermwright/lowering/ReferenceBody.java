@@ -19,6 +19,7 @@ import bermwright.lowering.rig.Poles;
 import bermwright.lowering.rig.PullOver;
 import bermwright.lowering.rig.Rig;
 import bermwright.lowering.rig.Stay;
+import bermwright.lowering.rig.ThermalAction;
 import bermwright.lowering.rig.Tube;
 import bermwright.lowering.rig.Winch;
 import java.util.List;
@@ -47,7 +48,7 @@ public final class ReferenceBody {
     }
 
     public static TippingBody onRim(double centre) {
-        return new TippingBody(body(centre, 0), new Pivot.Rim(), Ground.level(GRAVITY, 0.5));
+        return new TippingBody(body(centre, 0), new Pivot.Rim(), new Ground(GRAVITY, 0, 0, 0.5));
     }
 
     public static TippingBody onSlope(double slope) {
@@ -56,7 +57,7 @@ public final class ReferenceBody {
 
     public static Line rope() {
         double area = Math.PI / 4 * 0.036 * 0.036;
-        return Line.of(816_600, 5.3, 80e9 * area, 0.036);
+        return line(816_600, 5.3, 80e9 * area, 0.036);
     }
 
     public static Winch winchAt(double x) {
@@ -93,5 +94,19 @@ public final class ReferenceBody {
                 Optional.of(new Anchor.Plate(2, 1, 1.5)));
         return new Rig(lines, Optional.of(poles), List.of(stay), Optional.of(over),
                 Optional.of(new Anchor.Plate(8, 3, 4)), DesignFactors.COMMON_PRACTICE);
+    }
+
+    /**
+     * A line of steel of which everything is known.
+     *
+     * @param breakingLoad  breaking load (N), positive
+     * @param massPerLength mass per length (kg/m), zero or more
+     * @param stiffness     EA (N), positive
+     * @param diameter      diameter (m), positive
+     * @return the line
+     */
+    public static Line line(double breakingLoad, double massPerLength, double stiffness, double diameter) {
+        return new Line(OptionalDouble.of(breakingLoad), massPerLength, OptionalDouble.of(stiffness),
+                OptionalDouble.of(diameter), ThermalAction.USUAL);
     }
 }

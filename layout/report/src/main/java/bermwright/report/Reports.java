@@ -83,19 +83,6 @@ public final class Reports {
     }
 
     /**
-     * Writes all reports, as {@link #write(Assessment, Order, Path, Progress)}.
-     *
-     * @param assessment the assessment
-     * @param directory  where to
-     * @param progress   told how far the work has come; may cancel it
-     * @return the start page's file
-     * @throws IOException if something cannot be written
-     */
-    public static Path write(Assessment assessment, Path directory, Progress progress) throws IOException {
-        return write(assessment, Order.ALL, directory, progress);
-    }
-
-    /**
      * Writes what is ordered into a new folder, which then takes the place of the old one as a whole.
      *
      * @param assessment the assessment

@@ -59,7 +59,7 @@ class ReportsTest {
     static void write() throws IOException {
         assessment = SiteOfTests.assessment(directory);
         out = directory.resolve("out");
-        Path file = Reports.write(assessment, out, Progress.NONE);
+        Path file = Reports.write(assessment, Reports.Order.ALL, out, Progress.NONE);
         assertEquals(out.resolve(Reports.PAGE), file);
         Path plan = out.resolve("exchange/plan.json");
         assertEquals(PlanFiles.text(assessment.plan()), Files.readString(plan), "the plan as it was read");
@@ -294,7 +294,7 @@ class ReportsTest {
     @Test
     void writingTwiceGivesTheSameFiles() throws IOException {
         Path again = directory.resolve("again");
-        Reports.write(assessment, again, Progress.NONE);
+        Reports.write(assessment, Reports.Order.ALL, again, Progress.NONE);
         for (Path file : files("")) {
             if (Files.isRegularFile(file)) {
                 assertEquals(-1, Files.mismatch(file, again.resolve(out.relativize(file))), file::toString);
@@ -318,7 +318,7 @@ class ReportsTest {
                 return true;
             }
         };
-        assertThrows(CancellationException.class, () -> Reports.write(assessment, place, cancel));
+        assertThrows(CancellationException.class, () -> Reports.write(assessment, Reports.Order.ALL, place, cancel));
         assertFalse(Files.exists(place));
         try (Stream<Path> all = Files.list(directory)) {
             assertEquals(List.of(), all.filter(p -> p.getFileName().toString().endsWith(".part")).toList());

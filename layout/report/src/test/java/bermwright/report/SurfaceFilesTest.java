@@ -141,11 +141,11 @@ class SurfaceFilesTest {
         for (int i = 0; i < plane.length; i++) {
             plane[i] = 3 + 0.1 * (i % 9) - 0.2 * (i / 9);
         }
-        Tin two = Tin.over(frame, List.of(plane), Detail.even(1e-6));
+        Tin two = Tin.over(frame, List.of(plane), even(1e-6));
         assertEquals(2, two.triangles());
         assertEquals(4, two.points());
         plane[40] = Double.NaN;
-        Tin holed = Tin.over(frame, List.of(plane), Detail.even(1e-6));
+        Tin holed = Tin.over(frame, List.of(plane), even(1e-6));
         assertTrue(holed.triangles() > 8);
         double area = 0;
         for (int t = 0; t < holed.triangles(); t++) {
@@ -171,10 +171,10 @@ class SurfaceFilesTest {
         for (int i = 0; i < rough.length; i++) {
             rough[i] = 2 * Math.sin(i % 65 / 9.0) * Math.cos(i / 65 / 7.0);
         }
-        Tin net = Tin.over(frame, List.of(rough), Detail.even(0.05));
+        Tin net = Tin.over(frame, List.of(rough), even(0.05));
         assertTrue(net.greatestMiss() > 0.02 && net.greatestMiss() < 0.15, "off by " + net.greatestMiss());
         assertTrue(net.triangles() < 2 * 64 * 64 / 2, net.triangles() + " triangles");
-        assertEquals(0, Tin.over(frame, List.of(rough), Detail.even(0)).greatestMiss(), 1e-12);
+        assertEquals(0, Tin.over(frame, List.of(rough), even(0)).greatestMiss(), 1e-12);
     }
 
     @Test
@@ -184,7 +184,7 @@ class SurfaceFilesTest {
         for (int i = 0; i < rough.length; i++) {
             rough[i] = 2 * Math.sin(i % 65 / 9.0) * Math.cos(i / 65 / 7.0);
         }
-        Tin close = Tin.over(frame, List.of(rough), Detail.even(0.02));
+        Tin close = Tin.over(frame, List.of(rough), even(0.02));
         Tin west = Tin.over(frame, List.of(rough), new Detail(n -> n % 65 < 20 ? 0.02 : 0.4, n -> n % 65 < 20, false));
         assertTrue(west.triangles() < close.triangles() / 2, west.triangles() + " of " + close.triangles());
         assertTrue(west.greatestMiss() < 0.06 && west.greatestMissElsewhere() > 0.06, "off by " + west.greatestMiss()
@@ -197,5 +197,9 @@ class SurfaceFilesTest {
                     - (only.east(c[2]) - only.east(c[0])) * (only.north(c[1]) - only.north(c[0]))) / 2;
         }
         assertTrue(area >= 19 * 64 && area < 40 * 64, "area " + area);
+    }
+
+    private static Detail even(double tolerance) {
+        return new Detail(node -> tolerance, node -> true, false);
     }
 }

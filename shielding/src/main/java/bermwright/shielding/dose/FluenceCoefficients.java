@@ -55,7 +55,7 @@ public final class FluenceCoefficients {
      * @return ambient dose equivalent per fluence (Sv m2), positive
      * @see "ICRP Publication 74 (1996), table A.42; from memory"
      */
-    public static double ambient(double energyMeV) {
+    static double ambient(double energyMeV) {
         return AMBIENT.at(energyMeV) * SV_M2;
     }
 

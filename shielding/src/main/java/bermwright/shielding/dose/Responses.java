@@ -152,7 +152,7 @@ public final class Responses {
      * @return doses of the whole event by organ, skin first
      * @throws IllegalArgumentException if the areal density is outside its range
      */
-    public Map<OrganDose.Organ, OrganDose> eventOrgans(Shield shield, EventSpectrum spectrum, double arealDensity,
+    Map<OrganDose.Organ, OrganDose> eventOrgans(Shield shield, EventSpectrum spectrum, double arealDensity,
             Progress progress) {
         return transport(shield).organs(new TransportResponse.Source.Event(spectrum), arealDensity, progress);
     }

@@ -98,7 +98,7 @@ public record Material(String name, double density, Kind kind, List<Part> parts,
      * @return the mixture, with volumes added and its elements bound as in the first
      * @throws IllegalArgumentException if the share is outside its range
      */
-    public static Material mixture(String name, Material first, Material second, double share) {
+    static Material mixture(String name, Material first, Material second, double share) {
         Require.within("share of " + second.name(), share, 0, 1, "1");
         Map<String, Double> shares = new LinkedHashMap<>();
         first.parts.forEach(p -> shares.merge(p.element().symbol(), p.share() * (1 - share), Double::sum));

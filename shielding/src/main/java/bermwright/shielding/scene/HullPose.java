@@ -27,21 +27,6 @@ public record HullPose(Vec3 base, Vec3 axis, Vec3 crown) {
     }
 
     /**
-     * A lying hull with its crown up.
-     *
-     * @param base    centre of the base plane
-     * @param azimuth direction from base to far end in plan
-     * @param rise    angle by which the axis rises towards the far end (rad), -pi/2 to pi/2
-     * @return the pose
-     */
-    public static HullPose lying(Vec3 base, Azimuth azimuth, double rise) {
-        double c = Math.cos(rise);
-        double s = Math.sin(rise);
-        return new HullPose(base, new Vec3(c * azimuth.east(), c * azimuth.north(), s),
-                new Vec3(-s * azimuth.east(), -s * azimuth.north(), c));
-    }
-
-    /**
      * A standing hull; its crown side looks away from the azimuth it would be laid along.
      *
      * @param base    centre of the base plane

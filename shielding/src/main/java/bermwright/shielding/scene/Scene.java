@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.scene;
 
-import bermwright.foundation.Vec3;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -29,21 +27,5 @@ public record Scene(Soil soil, List<HullSolid> hulls, List<WallSolid> walls) {
      */
     public Scene(Soil soil, List<HullSolid> hulls) {
         this(soil, hulls, List.of());
-    }
-
-    /**
-     * Hulls that a point lies in.
-     *
-     * @param point the point
-     * @return the hulls, none where it lies outside all
-     */
-    public List<HullSolid> around(Vec3 point) {
-        List<HullSolid> found = new ArrayList<>();
-        for (HullSolid hull : hulls) {
-            if (hull.contains(point)) {
-                found.add(hull);
-            }
-        }
-        return found;
     }
 }

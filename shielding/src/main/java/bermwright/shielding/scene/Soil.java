@@ -37,15 +37,4 @@ public record Soil(ElevationGrid natural, ElevationGrid finished, double placedD
     private static List<GridFrame> frames(ElevationGrid grid) {
         return grid.patches().stream().map(ElevationGrid::frame).toList();
     }
-
-    /**
-     * Ground without a mound.
-     *
-     * @param ground  the ground
-     * @param inPlace its density by depth
-     * @return the soil
-     */
-    public static Soil bare(ElevationGrid ground, BulkDensity inPlace) {
-        return new Soil(ground, ground, inPlace.density(0), inPlace);
-    }
 }

@@ -32,18 +32,6 @@ public record CosmicSpectrum(double modulationW) {
     }
 
     /**
-     * Modulation from the counting rate of the Oulu neutron monitor: W = -0.093 N + 638.7.
-     *
-     * @param countsAMinute counts a minute, corrected for pressure, 4700 to 7000
-     * @return the spectrum of that time
-     * @throws IllegalArgumentException if the rate is outside its range
-     */
-    public static CosmicSpectrum fromOulu(double countsAMinute) {
-        Require.within("counts a minute", countsAMinute, 4720, 7000, "1/min");
-        return new CosmicSpectrum(-0.093 * countsAMinute + 638.7);
-    }
-
-    /**
      * Mean mass number of a species.
      *
      * @param charge charge Z (1), 1 to 28

@@ -13,7 +13,7 @@ import java.util.Locale;
  * a cosine.
  *
  * <p>A sketch for planning: within about 20 for past years, and no forecast for later ones; where counts of a neutron
- * monitor are at hand, {@link CosmicSpectrum#fromOulu} is the better way.
+ * monitor are at hand, W stated from them is the better way.
  */
 public final class SolarActivity {
     /** Last day that plans may name; the table of solar cycles reaches a little further. */

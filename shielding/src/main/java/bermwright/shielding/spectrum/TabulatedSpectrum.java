@@ -96,7 +96,7 @@ public final class TabulatedSpectrum implements EventSpectrum {
      * @return the spectrum
      * @throws IllegalArgumentException if energies do not rise, or a fluence is negative or rises
      */
-    public static TabulatedSpectrum of(String name, double[] energies, double[] fluences, Beyond beyond) {
+    static TabulatedSpectrum of(String name, double[] energies, double[] fluences, Beyond beyond) {
         return of(name, new double[][] {energies, fluences}, beyond, true);
     }
 

@@ -9,6 +9,7 @@ import bermwright.shielding.scene.HullEnd;
 import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
 import bermwright.shielding.scene.HullSolid;
+import bermwright.shielding.scene.Scenes;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import java.util.List;
@@ -39,13 +40,13 @@ class CoverVolumeSecondRouteTest {
         double east = 0.12 * (random.nextDouble() - 0.5);
         double north = 0.12 * (random.nextDouble() - 0.5);
         double cell = new double[] {0.5, 1, 2, 5, 10, 20}[random.nextInt(6)];
-        HullPose pose = HullPose.lying(new Vec3(-8 + random.nextDouble(), -4 + random.nextDouble(), radius + 1.8),
+        HullPose pose = Scenes.lying(new Vec3(-8 + random.nextDouble(), -4 + random.nextDouble(), radius + 1.8),
                 new Azimuth(2 * Math.PI * random.nextDouble()), 0.08 * (random.nextDouble() - 0.5));
         HullSolid hull = new HullSolid("A", new HullShape(length, radius, HullEnd.FLAT, HullEnd.FLAT, 40), pose);
         int nodes = (int) (2 * HALF / cell) + 1;
         ElevationGrid ground = ElevationGrid.sampled(new GridFrame(nodes, nodes, -HALF, -HALF, cell),
                 (e, n) -> east * e + north * n);
-        double volume = LeastCover.over(ground, List.of(CoveredHull.uniform(hull, thickness)), slope, List.of())
+        double volume = Mounds.over(ground, List.of(CoveredHull.uniform(hull, thickness)), slope, List.of())
                 .placedVolume();
         double[] phase = {random.nextDouble() * STEP, random.nextDouble() * STEP};
         double summed = 0;

@@ -13,6 +13,7 @@ import bermwright.shielding.scene.HullEnd;
 import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
 import bermwright.shielding.scene.HullSolid;
+import bermwright.shielding.scene.Scenes;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import java.util.ArrayList;
@@ -41,7 +42,7 @@ class LeastCoverLawTest {
         Azimuth azimuth = new Azimuth(2 * Math.PI * random.nextDouble());
         Vec3 base = new Vec3(random.nextGaussian(), random.nextGaussian(), upright ? -3 : shape.radius() - 0.3);
         return new HullSolid("A", shape, upright ? HullPose.upright(base, azimuth)
-                : HullPose.lying(base, azimuth, 0.2 * (random.nextDouble() - 0.5)));
+                : Scenes.lying(base, azimuth, 0.2 * (random.nextDouble() - 0.5)));
     }
 
     /** The height asked for by brute force: the highest rounded cone over thousands of skin points. */
@@ -93,7 +94,7 @@ class LeastCoverLawTest {
         CoveredHull covered = CoveredHull.uniform(new HullSolid("A", new HullShape(8, 4, HullEnd.FLAT, HullEnd.FLAT,
                 40), HullPose.upright(new Vec3(0.3, -0.2, 0), Azimuth.ofDegrees(20))), 1.5);
         ElevationGrid ground = LevelCase.level(60, 0.5);
-        Mound mound = LeastCover.over(ground, List.of(covered), SLOPE, List.of());
+        Mound mound = Mounds.over(ground, List.of(covered), SLOPE, List.of());
         for (double r = 0; r <= 3.5; r += 0.25) {
             for (double turn = 0; turn < 6; turn += 0.5) {
                 assertEquals(9.5, mound.finished().height(0.3 + r * Math.cos(turn), -0.2 + r * Math.sin(turn)), LATTICE,
@@ -145,9 +146,9 @@ class LeastCoverLawTest {
     private static List<CoveredHull> two() {
         List<CoveredHull> two = new ArrayList<>();
         two.add(CoveredHull.uniform(new HullSolid("A", new HullShape(20, 2.5, HullEnd.FLAT, HullEnd.cone(3), 40),
-                HullPose.lying(new Vec3(-12, -5, 2.2), Azimuth.ofDegrees(70), 0.05)), 1.5));
+                Scenes.lying(new Vec3(-12, -5, 2.2), Azimuth.ofDegrees(70), 0.05)), 1.5));
         two.add(CoveredHull.uniform(new HullSolid("B", new HullShape(16, 2, HullEnd.dome(1), HullEnd.FLAT, 40),
-                HullPose.lying(new Vec3(-8, 6, 1.8), Azimuth.ofDegrees(95), 0.04)), 2));
+                Scenes.lying(new Vec3(-8, 6, 1.8), Azimuth.ofDegrees(95), 0.04)), 2));
         return two;
     }
 
@@ -158,7 +159,7 @@ class LeastCoverLawTest {
     @Test
     void placedSoilIsNowhereSteeperThanTheStableSlope() {
         ElevationGrid ground = rolling(0.2);
-        ElevationGrid finished = LeastCover.over(ground, two(), SLOPE, List.of()).finished();
+        ElevationGrid finished = Mounds.over(ground, two(), SLOPE, List.of()).finished();
         double steepest = 0;
         double beyond = 0;
         int[][] chords = {{0, 1}, {1, 0}, {1, 1}, {1, -1}, {1, 2}, {2, -1}, {3, 1}, {7, -5}};
@@ -187,7 +188,7 @@ class LeastCoverLawTest {
     @Test
     void everyPointOfSkinKeepsItsThickness() {
         ElevationGrid ground = rolling(0.5);
-        Mound mound = LeastCover.over(ground, two(), SLOPE, List.of());
+        Mound mound = Mounds.over(ground, two(), SLOPE, List.of());
         for (CoveredHull hull : mound.hulls()) {
             DepthMap map = DepthMap.of(hull, mound.finished(), 40, 48);
             assertTrue(map.least().depth() >= map.least().wanted() - CELL, hull.hull().id() + " " + map.least());
@@ -288,7 +289,7 @@ class LeastCoverLawTest {
         ElevationGrid ground = LevelCase.level(30, 0.5);
         CoveredHull hull = CoveredHull.uniform(LevelCase.hull(18, 2.5, HullEnd.FLAT, Azimuth.ofDegrees(90), 2.5), 1.5);
         KeptClear strip = new KeptClear(new Point(9, 0), new Point(20, 0), 2);
-        Mound mound = LeastCover.over(ground, List.of(hull), SLOPE, List.of(strip));
+        Mound mound = Mounds.over(ground, List.of(hull), SLOPE, List.of(strip));
         assertEquals(0, mound.finished().height(12, 0.5));
         assertTrue(mound.finished().height(12, 3) <= 2 * Math.tan(SLOPE) + 1e-9);
         assertTrue(mound.placedVolume() < LevelCase.mound(hull, SLOPE_DEG, ground).placedVolume());

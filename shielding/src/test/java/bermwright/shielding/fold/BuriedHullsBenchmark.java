@@ -7,8 +7,8 @@ import bermwright.foundation.Vec3;
 import bermwright.regolith.BulkDensity;
 import bermwright.regolith.LunarProfile;
 import bermwright.shielding.cover.CoveredHull;
-import bermwright.shielding.cover.LeastCover;
 import bermwright.shielding.cover.Mound;
+import bermwright.shielding.cover.Mounds;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.dose.Responses;
 import bermwright.shielding.material.Layer;
@@ -16,10 +16,10 @@ import bermwright.shielding.material.Materials;
 import bermwright.shielding.material.Shield;
 import bermwright.shielding.raycast.SceneRays;
 import bermwright.shielding.scene.HullEnd;
-import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.Scene;
+import bermwright.shielding.scene.Scenes;
 import bermwright.shielding.scene.Soil;
 import bermwright.shielding.spectrum.EventSpectra;
 import bermwright.terrain.grid.ElevationGrid;
@@ -71,7 +71,7 @@ public class BuriedHullsBenchmark {
         for (int i = 0; i < 3; i++) {
             double north = 22 * (i - 1);
             HullSolid hull = new HullSolid("H" + i, new HullShape(38, 3.8, HullEnd.FLAT, HullEnd.cone(3), SKIN),
-                    HullPose.lying(new Vec3(-19, north, ground.height(0, north) + 3.8), Azimuth.ofDegrees(80 + 8 * i),
+                    Scenes.lying(new Vec3(-19, north, ground.height(0, north) + 3.8), Azimuth.ofDegrees(80 + 8 * i),
                             0));
             hulls.add(CoveredHull.uniform(hull, 2.5));
             for (int k = 0; k < 8; k++) {
@@ -90,7 +90,7 @@ public class BuriedHullsBenchmark {
     /** The least cover over all three. */
     @Benchmark
     public Mound leastCover() {
-        return LeastCover.over(ground, hulls, Math.toRadians(33), List.of());
+        return Mounds.over(ground, hulls, Math.toRadians(33), List.of());
     }
 
     /** All stations, soil in place of one density; making the scene ready counts. */

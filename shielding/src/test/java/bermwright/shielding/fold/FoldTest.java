@@ -9,15 +9,15 @@ import bermwright.foundation.Vec3;
 import bermwright.regolith.BulkDensity;
 import bermwright.regolith.LunarProfile;
 import bermwright.shielding.cover.CoveredHull;
-import bermwright.shielding.cover.LeastCover;
+import bermwright.shielding.cover.Mounds;
 import bermwright.shielding.dose.Band;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.raycast.SceneRays;
 import bermwright.shielding.scene.HullEnd;
-import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.Scene;
+import bermwright.shielding.scene.Scenes;
 import bermwright.shielding.scene.Soil;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
@@ -45,8 +45,8 @@ class FoldTest {
     private static SceneRays slab(double thickness, double skin) {
         ElevationGrid flat = ElevationGrid.sampled(FRAME, (e, n) -> 0);
         HullSolid pin = new HullSolid("A", new HullShape(1e-3, 1e-3, HullEnd.FLAT, HullEnd.FLAT, skin),
-                HullPose.lying(new Vec3(0.1, 0.1, -thickness), Azimuth.ofDegrees(0), 0));
-        return SceneRays.of(new Scene(Soil.bare(flat, BulkDensity.uniform(DENSITY)), List.of(pin)));
+                Scenes.lying(new Vec3(0.1, 0.1, -thickness), Azimuth.ofDegrees(0), 0));
+        return SceneRays.of(new Scene(Scenes.bare(flat, BulkDensity.uniform(DENSITY)), List.of(pin)));
     }
 
     private static double skyShare(SceneRays scene, Vec3 station, Response response) {
@@ -143,7 +143,7 @@ class FoldTest {
         Decay slow = new Decay(900);
         Response both = new Decay(500, 1e9, 0, 900);
         ElevationGrid ground = ElevationGrid.sampled(FRAME, (e, n) -> Math.max(0, 2 * Math.min(e - 40, 58 - e)));
-        SceneRays scene = SceneRays.of(new Scene(Soil.bare(ground, BulkDensity.uniform(DENSITY)), List.of()));
+        SceneRays scene = SceneRays.of(new Scene(Scenes.bare(ground, BulkDensity.uniform(DENSITY)), List.of()));
         Vec3 station = new Vec3(0.3, 0.2, -thickness);
         SkyView view = SkyView.settled(scene, station, List.of(both), SETTLED);
         double flown = FoldedDose.of(view, straight, scene.scene().soil(), Tolerances.NONE).fromSky();
@@ -175,8 +175,8 @@ class FoldTest {
         double skin = 700;
         ElevationGrid flat = ElevationGrid.sampled(FRAME, (e, n) -> -20);
         HullSolid ball = new HullSolid("A", new HullShape(10, 5, HullEnd.dome(5), HullEnd.dome(5), skin),
-                HullPose.lying(new Vec3(-5, 0, 0), Azimuth.ofDegrees(90), 0));
-        SceneRays scene = SceneRays.of(new Scene(Soil.bare(flat, BulkDensity.uniform(DENSITY)), List.of(ball)));
+                Scenes.lying(new Vec3(-5, 0, 0), Azimuth.ofDegrees(90), 0));
+        SceneRays scene = SceneRays.of(new Scene(Scenes.bare(flat, BulkDensity.uniform(DENSITY)), List.of(ball)));
         Decay response = new Decay(500);
         assertEquals(Math.exp(-skin * response.skinEquivalence() / 500),
                 skyShare(scene, new Vec3(0, 0, 0), response), EXACT);
@@ -188,8 +188,8 @@ class FoldTest {
         double skin = 600;
         ElevationGrid flat = ElevationGrid.sampled(FRAME, (e, n) -> -50);
         HullSolid pipe = new HullSolid("A", new HullShape(8000, 2, HullEnd.FLAT, HullEnd.FLAT, skin),
-                HullPose.lying(new Vec3(-4000, 0, 0), Azimuth.ofDegrees(90), 0));
-        SceneRays scene = SceneRays.of(new Scene(Soil.bare(flat, BulkDensity.uniform(DENSITY)), List.of(pipe)));
+                Scenes.lying(new Vec3(-4000, 0, 0), Azimuth.ofDegrees(90), 0));
+        SceneRays scene = SceneRays.of(new Scene(Scenes.bare(flat, BulkDensity.uniform(DENSITY)), List.of(pipe)));
         Decay response = new Decay(500);
         double x = skin * response.skinEquivalence() / 500;
         double expected = new SimpsonIntegrator(1e-10, 1e-14, 3, 40).integrate(100_000_000,
@@ -244,10 +244,10 @@ class FoldTest {
         ElevationGrid ground = ElevationGrid.sampled(FRAME,
                 (e, n) -> 0.03 * e + 0.4 * Math.sin(e / 9) * Math.cos(n / 7));
         HullSolid hull = new HullSolid("A", new HullShape(16, 2.5, HullEnd.FLAT, HullEnd.cone(2), 60),
-                HullPose.lying(new Vec3(0, 0, 2.6), new Azimuth(azimuth), 0.03));
+                Scenes.lying(new Vec3(0, 0, 2.6), new Azimuth(azimuth), 0.03));
         CoveredHull wish = new CoveredHull(hull, bermwright.shielding.cover.CoverThickness.uniform(1.5),
                 bermwright.shielding.cover.EndCover.OPEN, bermwright.shielding.cover.EndCover.COVERED, 0);
-        ElevationGrid finished = LeastCover.over(ground, List.of(wish), Math.toRadians(33), List.of()).finished();
+        ElevationGrid finished = Mounds.over(ground, List.of(wish), Math.toRadians(33), List.of()).finished();
         return SceneRays.of(new Scene(new Soil(ground, finished, DENSITY, LunarProfile.bulkDensity()),
                 List.of(hull)));
     }

@@ -11,16 +11,16 @@ import bermwright.regolith.BulkDensity;
 import bermwright.shielding.cover.CoverThickness;
 import bermwright.shielding.cover.CoveredHull;
 import bermwright.shielding.cover.EndCover;
-import bermwright.shielding.cover.LeastCover;
+import bermwright.shielding.cover.Mounds;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.raycast.SceneRays;
 import bermwright.shielding.raycast.SkyRays;
 import bermwright.shielding.raycast.SkySweep;
 import bermwright.shielding.scene.HullEnd;
-import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.Scene;
+import bermwright.shielding.scene.Scenes;
 import bermwright.shielding.scene.Soil;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
@@ -43,7 +43,7 @@ class SettlingLawTest {
     /** A response that reaches into the soil, as of cosmic rays, and one that stops in a little, as of an event. */
     private static final List<Response> RESPONSES = List.of(new Decay(600), new Decay(150));
     private static final HullSolid HULL = new HullSolid("A", new HullShape(16, 2.5, HullEnd.FLAT, HullEnd.dome(1.5),
-            60), HullPose.lying(new Vec3(-8, 0.3, 2.6), Azimuth.ofDegrees(83), 0.01));
+            60), Scenes.lying(new Vec3(-8, 0.3, 2.6), Azimuth.ofDegrees(83), 0.01));
 
     private static ElevationGrid ground(double rough) {
         Random random = new Random(3);
@@ -55,7 +55,7 @@ class SettlingLawTest {
     private static ElevationGrid finished(String kind, ElevationGrid ground) {
         EndCover base = kind.contains("end") ? EndCover.OPEN : EndCover.COVERED;
         CoveredHull wish = new CoveredHull(HULL, CoverThickness.uniform(2.2), base, EndCover.COVERED, 0);
-        ElevationGrid mound = LeastCover.over(ground, List.of(wish), Math.toRadians(33), List.of()).finished();
+        ElevationGrid mound = Mounds.over(ground, List.of(wish), Math.toRadians(33), List.of()).finished();
         return ElevationGrid.sampled(FRAME, (e, n) -> {
             double height = mound.height(e, n);
             Vec3 local = HULL.pose().local(new Vec3(e, n, height));

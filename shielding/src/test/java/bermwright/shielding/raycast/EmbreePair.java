@@ -5,13 +5,13 @@ import bermwright.foundation.Azimuth;
 import bermwright.foundation.Vec3;
 import bermwright.regolith.BulkDensity;
 import bermwright.shielding.cover.CoveredHull;
-import bermwright.shielding.cover.LeastCover;
+import bermwright.shielding.cover.Mounds;
 import bermwright.shielding.scene.HullEnd;
 import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.Scene;
-import bermwright.shielding.scene.Soil;
+import bermwright.shielding.scene.Scenes;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import java.io.IOException;
@@ -89,8 +89,8 @@ public final class EmbreePair {
     private static Set set(String name, double rough, double[] azimuthOf, double[] sines) {
         ElevationGrid ground = ground(rough);
         HullSolid hull = new HullSolid("A", new HullShape(24, 2.25, HullEnd.FLAT, HullEnd.FLAT, 0),
-                HullPose.lying(new Vec3(-12, 0, ground.height(0, 0) + 2.4), Azimuth.ofDegrees(90), 0));
-        ElevationGrid surface = LeastCover.over(ground, List.of(CoveredHull.uniform(hull, 2)), Math.toRadians(33),
+                Scenes.lying(new Vec3(-12, 0, ground.height(0, 0) + 2.4), Azimuth.ofDegrees(90), 0));
+        ElevationGrid surface = Mounds.over(ground, List.of(CoveredHull.uniform(hull, 2)), Math.toRadians(33),
                 List.of()).finished();
         Random random = new Random(9);
         Vec3[] origins = new Vec3[ORIGINS];
@@ -167,7 +167,7 @@ public final class EmbreePair {
         call(program, scene, rays, out, best);
         double[] theirs = read(out, count);
         double[] ours = new double[count];
-        SceneRays ready = SceneRays.of(new Scene(Soil.bare(set.surface, BulkDensity.uniform(1)),
+        SceneRays ready = SceneRays.of(new Scene(Scenes.bare(set.surface, BulkDensity.uniform(1)),
                 List.of(set.hull)));
         boolean scattered = set.sines[0][0].length == 1;
         double[][][] directions = scattered ? directions(set) : new double[0][][];

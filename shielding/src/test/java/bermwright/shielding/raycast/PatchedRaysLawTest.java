@@ -8,12 +8,12 @@ import bermwright.foundation.Vec3;
 import bermwright.regolith.BulkDensity;
 import bermwright.regolith.LunarProfile;
 import bermwright.shielding.cover.CoveredHull;
-import bermwright.shielding.cover.LeastCover;
+import bermwright.shielding.cover.Mounds;
 import bermwright.shielding.scene.HullEnd;
-import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.Scene;
+import bermwright.shielding.scene.Scenes;
 import bermwright.shielding.scene.Soil;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
@@ -35,7 +35,7 @@ class PatchedRaysLawTest {
 
     private static HullSolid hull() {
         return new HullSolid("A", new HullShape(18, 2.5, HullEnd.FLAT, HullEnd.cone(3), 60),
-                HullPose.lying(new Vec3(-9, -3, 2.4), Azimuth.ofDegrees(75), 0.03));
+                Scenes.lying(new Vec3(-9, -3, 2.4), Azimuth.ofDegrees(75), 0.03));
     }
 
     private static ElevationGrid sampled(double spacing) {
@@ -49,10 +49,10 @@ class PatchedRaysLawTest {
         CoveredHull covered = CoveredHull.uniform(hull(), 1.4);
         for (BulkDensity profile : List.of(BulkDensity.uniform(1800), LunarProfile.bulkDensity())) {
             ElevationGrid fine = sampled(0.25);
-            ElevationGrid whole = LeastCover.over(fine, List.of(covered), Math.toRadians(34), List.of()).finished()
+            ElevationGrid whole = Mounds.over(fine, List.of(covered), Math.toRadians(34), List.of()).finished()
                     .withPatches(List.of());
             ElevationGrid coarse = sampled(cell);
-            ElevationGrid patched = LeastCover.over(coarse, List.of(covered), Math.toRadians(34), List.of()).finished();
+            ElevationGrid patched = Mounds.over(coarse, List.of(covered), Math.toRadians(34), List.of()).finished();
             compare(SceneRays.of(new Scene(new Soil(fine, whole, PLACED, profile), List.of(hull()))),
                     SceneRays.of(new Scene(new Soil(coarse, patched, PLACED, profile), List.of(hull()))));
         }

@@ -10,13 +10,15 @@ import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.regolith.BulkDensity;
 import bermwright.regolith.LunarProfile;
+import bermwright.regolith.Soils;
 import bermwright.shielding.cover.CoveredHull;
-import bermwright.shielding.cover.LeastCover;
+import bermwright.shielding.cover.Mounds;
 import bermwright.shielding.scene.HullEnd;
 import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.Scene;
+import bermwright.shielding.scene.Scenes;
 import bermwright.shielding.scene.Soil;
 import bermwright.shielding.scene.WallSolid;
 import bermwright.terrain.grid.ElevationGrid;
@@ -39,11 +41,11 @@ class SceneRaysLawTest {
 
     private static List<HullSolid> hulls() {
         HullSolid one = new HullSolid("A", new HullShape(18, 2.5, HullEnd.FLAT, HullEnd.cone(3), 60),
-                HullPose.lying(new Vec3(-9, -6, 2.2), Azimuth.ofDegrees(75), 0.03));
+                Scenes.lying(new Vec3(-9, -6, 2.2), Azimuth.ofDegrees(75), 0.03));
         HullSolid two = new HullSolid("B", new HullShape(14, 2, HullEnd.dome(1.5), HullEnd.dome(1), 40),
-                HullPose.lying(new Vec3(-6, 4, 2), Azimuth.ofDegrees(60), -0.02));
+                Scenes.lying(new Vec3(-6, 4, 2), Azimuth.ofDegrees(60), -0.02));
         HullSolid tunnel = new HullSolid("T", new HullShape(10, 0.9, HullEnd.FLAT, HullEnd.FLAT, 25),
-                HullPose.lying(new Vec3(-1, -4, 1.7), Azimuth.ofDegrees(5), 0));
+                Scenes.lying(new Vec3(-1, -4, 1.7), Azimuth.ofDegrees(5), 0));
         HullSolid standing = new HullSolid("C", new HullShape(12, 1.5, HullEnd.FLAT, HullEnd.cone(4), 30),
                 HullPose.upright(new Vec3(14, -14, -0.4), Azimuth.ofDegrees(40)));
         return List.of(one, two, tunnel, standing);
@@ -62,7 +64,7 @@ class SceneRaysLawTest {
                 - (Math.abs(e) < 14 && Math.abs(n + 5) < 6 ? 1.2 : 0));
         List<CoveredHull> covers = hulls().subList(0, 2).stream().map(h -> CoveredHull.uniform(h, thickness)).toList();
         // On the grid's own nodes: PatchedRaysLawTest looks through the mound's.
-        ElevationGrid finished = LeastCover.over(cut, covers, Math.toRadians(34), List.of()).finished()
+        ElevationGrid finished = Mounds.over(cut, covers, Math.toRadians(34), List.of()).finished()
                 .withPatches(List.of());
         return new Scene(new Soil(natural, finished, DENSITY, profile), hulls());
     }
@@ -104,7 +106,7 @@ class SceneRaysLawTest {
                 return new double[] {placed, inPlace, beyond};
             }
             out |= p.z() >= finished && placed + inPlace > 0;
-            if (p.z() < finished && scene.around(p).isEmpty()) {
+            if (p.z() < finished && Scenes.around(scene, p).isEmpty()) {
                 double natural = height(soil.natural(), p.x(), p.y());
                 double density = p.z() < natural ? soil.inPlace().density(natural - p.z()) : soil.placedDensity();
                 inPlace += p.z() < natural ? STEP * density : 0;
@@ -230,7 +232,7 @@ class SceneRaysLawTest {
         BulkDensity profile = LunarProfile.bulkDensity();
         Scene scene = scene(8, 1.2, profile);
         Soil soil = scene.soil();
-        Scene heavy = new Scene(new Soil(soil.natural(), soil.finished(), 2 * DENSITY, profile.times(2)),
+        Scene heavy = new Scene(new Soil(soil.natural(), soil.finished(), 2 * DENSITY, Soils.times(profile, 2)),
                 scene.hulls());
         SceneRays one = SceneRays.of(scene);
         SceneRays two = SceneRays.of(heavy);
@@ -249,10 +251,10 @@ class SceneRaysLawTest {
     void skinInsideAnotherHullIsCutAway() {
         ElevationGrid flat = ElevationGrid.sampled(FRAME, (e, n) -> -10);
         HullSolid hull = new HullSolid("A", new HullShape(20, 3, HullEnd.FLAT, HullEnd.FLAT, 50),
-                HullPose.lying(new Vec3(-10, 0, 0), Azimuth.ofDegrees(90), 0));
+                Scenes.lying(new Vec3(-10, 0, 0), Azimuth.ofDegrees(90), 0));
         HullSolid tunnel = new HullSolid("T", new HullShape(8, 1, HullEnd.FLAT, HullEnd.FLAT, 20),
-                HullPose.lying(new Vec3(0, 2, 0), Azimuth.ofDegrees(0), 0));
-        SceneRays rays = SceneRays.of(new Scene(Soil.bare(flat, BulkDensity.uniform(1500)),
+                Scenes.lying(new Vec3(0, 2, 0), Azimuth.ofDegrees(0), 0));
+        SceneRays rays = SceneRays.of(new Scene(Scenes.bare(flat, BulkDensity.uniform(1500)),
                 List.of(hull, tunnel)));
         // Out through the tunnel's mouth: the hull's skin is cut there, only the tunnel's far end is crossed.
         assertEquals(20, rays.ray(Vec3.ZERO, new Vec3(0, 1, 1e-4)).skin(), 1e-6);
@@ -263,7 +265,7 @@ class SceneRaysLawTest {
     void wallsCountWhereARayPassesOverTheirLineBelowTheirTop() {
         ElevationGrid flat = ElevationGrid.sampled(FRAME, (e, n) -> 0);
         WallSolid wall = new WallSolid(new Point(5, -5), new Point(5, 5), 0, 3, 900);
-        SceneRays rays = SceneRays.of(new Scene(Soil.bare(flat, BulkDensity.uniform(1500)), List.of(),
+        SceneRays rays = SceneRays.of(new Scene(Scenes.bare(flat, BulkDensity.uniform(1500)), List.of(),
                 List.of(wall)));
         Vec3 eye = new Vec3(0, 0, 1);
         assertEquals(900 * Math.sqrt(1 + 0.04), rays.ray(eye, new Vec3(1, 0, 0.2)).placed(), 1e-6);
@@ -274,7 +276,7 @@ class SceneRaysLawTest {
     @Test
     void groundBeyondTheEdgeIsLevelAndSaid() {
         ElevationGrid flat = ElevationGrid.sampled(FRAME, (e, n) -> 0);
-        SceneRays rays = SceneRays.of(new Scene(Soil.bare(flat, BulkDensity.uniform(1000)), List.of()));
+        SceneRays rays = SceneRays.of(new Scene(Scenes.bare(flat, BulkDensity.uniform(1000)), List.of()));
         SceneRays.Crossed crossed = rays.ray(new Vec3(0, 0, -2), new Vec3(1, 0, 0.01).direction());
         assertTrue(crossed.beyondEdge());
         assertEquals(2 / new Vec3(1, 0, 0.01).direction().z() * 1000, crossed.inPlace(), 1e-3);
@@ -284,7 +286,7 @@ class SceneRaysLawTest {
     @Test
     void groundBeyondAHoleIsLevelAndSaid() {
         ElevationGrid holed = ElevationGrid.sampled(FRAME, (e, n) -> e > 8 && e < 12 ? Double.NaN : 0);
-        SceneRays rays = SceneRays.of(new Scene(Soil.bare(holed, BulkDensity.uniform(1000)), List.of()));
+        SceneRays rays = SceneRays.of(new Scene(Scenes.bare(holed, BulkDensity.uniform(1000)), List.of()));
         Vec3 from = new Vec3(0, 0, -2);
         Vec3 through = new Vec3(1, 0.1, 0.1).direction();
         Vec3 before = new Vec3(1, 0.1, 0.5).direction();
@@ -302,7 +304,7 @@ class SceneRaysLawTest {
     @Test
     void refusesAStationOffTheGridAndARayIntoTheGround() {
         ElevationGrid flat = ElevationGrid.sampled(FRAME, (e, n) -> 0);
-        SceneRays rays = SceneRays.of(new Scene(Soil.bare(flat, BulkDensity.uniform(1000)), List.of()));
+        SceneRays rays = SceneRays.of(new Scene(Scenes.bare(flat, BulkDensity.uniform(1000)), List.of()));
         List<String> messages = new ArrayList<>();
         messages.add(assertThrows(IllegalArgumentException.class,
                 () -> rays.from(new Vec3(500, 0, 1))).getMessage());

@@ -9,6 +9,7 @@ import bermwright.published.PublishedValue;
 import bermwright.regolith.BulkDensity;
 import bermwright.regolith.LunarProfile;
 import bermwright.shielding.scene.Scene;
+import bermwright.shielding.scene.Scenes;
 import bermwright.shielding.scene.Soil;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
@@ -29,7 +30,7 @@ class SceneRaysPublishedTest {
     }
 
     private static Soil undisturbed(BulkDensity profile) {
-        return Soil.bare(ElevationGrid.sampled(FRAME, (e, n) -> 0), profile);
+        return Scenes.bare(ElevationGrid.sampled(FRAME, (e, n) -> 0), profile);
     }
 
     /** The same in undisturbed soil and as soil placed over bare ground: what counts is mass, not who put it there. */

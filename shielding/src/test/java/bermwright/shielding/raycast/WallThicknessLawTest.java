@@ -9,6 +9,7 @@ import bermwright.foundation.Vec3;
 import bermwright.regolith.BulkDensity;
 import bermwright.regolith.LunarProfile;
 import bermwright.shielding.scene.Scene;
+import bermwright.shielding.scene.Scenes;
 import bermwright.shielding.scene.Soil;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
@@ -61,7 +62,7 @@ class WallThicknessLawTest {
         double slope = Math.tan(Math.toRadians(slopeDeg));
         Azimuth down = Azimuth.ofDegrees(fallsToDeg);
         ElevationGrid plane = ElevationGrid.sampled(FRAME, (e, n) -> -slope * (e * down.east() + n * down.north()));
-        SceneRays rays = SceneRays.of(new Scene(Soil.bare(plane, BulkDensity.uniform(DENSITY)), List.of()));
+        SceneRays rays = SceneRays.of(new Scene(Scenes.bare(plane, BulkDensity.uniform(DENSITY)), List.of()));
         double depth = 2.5;
         double thick = depth * Math.cos(Math.toRadians(slopeDeg)) * DENSITY;
         Random random = new Random(3);
@@ -86,7 +87,7 @@ class WallThicknessLawTest {
         double crest = 10 * Math.tan(angle);
         ElevationGrid ridge = ElevationGrid.sampled(FRAME,
                 (e, n) -> Math.max(0, crest - Math.tan(angle) * Math.abs(e)));
-        SceneRays rays = SceneRays.of(new Scene(Soil.bare(ridge, BulkDensity.uniform(DENSITY)), List.of()));
+        SceneRays rays = SceneRays.of(new Scene(Scenes.bare(ridge, BulkDensity.uniform(DENSITY)), List.of()));
         Vec3 from = new Vec3(east, 0.3, 1);
         double toEast = (crest - 1) * Math.cos(angle) - east * Math.sin(angle);
         double toWest = (crest - 1) * Math.cos(angle) + east * Math.sin(angle);
@@ -116,7 +117,7 @@ class WallThicknessLawTest {
     @Test
     void aFarRidgeDoesNotThickenALevelCover() {
         ElevationGrid ground = ElevationGrid.sampled(FRAME, (e, n) -> farRidge(e));
-        SceneRays rays = SceneRays.of(new Scene(Soil.bare(ground, BulkDensity.uniform(DENSITY)), List.of()));
+        SceneRays rays = SceneRays.of(new Scene(Scenes.bare(ground, BulkDensity.uniform(DENSITY)), List.of()));
         double depth = 1.5;
         Random random = new Random(5);
         int clipped = 0;

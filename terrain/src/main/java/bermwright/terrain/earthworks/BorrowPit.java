@@ -131,7 +131,7 @@ public final class BorrowPit {
      *
      * @return the surface
      */
-    public ElevationGrid surface() {
+    ElevationGrid surface() {
         return surface(spec.greatestDepth);
     }
 
@@ -173,7 +173,7 @@ public final class BorrowPit {
      *
      * @return the strips; the last may be thinner
      */
-    public List<Strip> strips() {
+    List<Strip> strips() {
         List<Strip> strips = new ArrayList<>();
         double before = 0;
         double top = 0;

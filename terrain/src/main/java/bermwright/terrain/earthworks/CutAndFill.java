@@ -91,35 +91,12 @@ public record CutAndFill(double cut, double fill, double cutArea, double fillAre
     }
 
     /**
-     * What is put on less what is taken away.
-     *
-     * @return the net volume (m3), positive where the later surface is higher in all
-     */
-    public double net() {
-        return fill - cut;
-    }
-
-    /**
      * Both together.
      *
      * @return cut and fill (m3), zero or more
      */
     public double moved() {
         return cut + fill;
-    }
-
-    /**
-     * How far the net volume may be off through errors of the heights.
-     *
-     * @param heightSpread standard deviation of a height difference (m), zero or more
-     * @param patch        area over which the errors are alike (m2): a cell for noise, all of the area for a shift of
-     *                     one whole surface; positive
-     * @return standard deviation of the net volume (m3)
-     */
-    public double netSpread(double heightSpread, double patch) {
-        Require.notNegative("spread of heights", heightSpread, "m");
-        Require.positive("patch", patch, "m2");
-        return heightSpread * Math.sqrt(area * Math.min(area, patch));
     }
 
     /**
@@ -132,16 +109,5 @@ public record CutAndFill(double cut, double fill, double cutArea, double fillAre
                 + " the surface of the grid", "ground features larger than a cell of the grid",
                 "spread of the heights times the square root of area times the patch over which errors are alike",
                 ModelNote.Status.COMPUTED, "common practice, no source");
-    }
-
-    /**
-     * The sum with what is moved elsewhere.
-     *
-     * @param other cut and fill of another area
-     * @return the sum
-     */
-    public CutAndFill plus(CutAndFill other) {
-        return new CutAndFill(cut + other.cut, fill + other.fill, cutArea + other.cutArea, fillArea + other.fillArea,
-                area + other.area, unknownArea + other.unknownArea);
     }
 }

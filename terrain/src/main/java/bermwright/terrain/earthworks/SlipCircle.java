@@ -43,7 +43,7 @@ public record SlipCircle(double along, double height, double radius) {
      * @return the factor of safety (1); endless where the circle cuts nothing, or nothing that slides
      * @see "Bishop (1955), Geotechnique 5, 7-17"
      */
-    public double bishop(SlopeProfile profile, SlopeStability.Soil soil) {
+    double bishop(SlopeProfile profile, SlopeStability.Soil soil) {
         return bishop(slices(profile), soil, 0);
     }
 
@@ -92,7 +92,7 @@ public record SlipCircle(double along, double height, double radius) {
      * @return the factor of safety (1); endless where the circle cuts nothing, or nothing that slides
      * @see "Fellenius (1936), second congress on large dams, Washington"
      */
-    public double ordinary(SlopeProfile profile, SlopeStability.Soil soil) {
+    double ordinary(SlopeProfile profile, SlopeStability.Soil soil) {
         return ordinary(slices(profile), soil);
     }
 

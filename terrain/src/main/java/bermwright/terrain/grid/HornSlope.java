@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.terrain.grid;
 
-import bermwright.foundation.Azimuth;
 import bermwright.foundation.Require;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -57,18 +55,6 @@ public final class HornSlope {
      */
     public static double slope(ElevationGrid grid, int row, int column) {
         return gradient(grid, row, column).slope();
-    }
-
-    /**
-     * The direction of steepest descent at a node.
-     *
-     * @param grid   the ground
-     * @param row    row (1), 0 is the southernmost
-     * @param column column (1), 0 is the westernmost
-     * @return the downslope direction; absent on level ground, at the edge and beside missing heights
-     */
-    public static Optional<Azimuth> aspect(ElevationGrid grid, int row, int column) {
-        return gradient(grid, row, column).aspect();
     }
 
     /**

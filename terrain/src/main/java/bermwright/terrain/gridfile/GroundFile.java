@@ -5,7 +5,6 @@ import bermwright.foundation.InputException;
 import bermwright.foundation.Point;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
-import bermwright.terrain.grid.HornSlope;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -116,15 +115,5 @@ public record GroundFile(Path file, String format, ElevationGrid grid, Optional<
      */
     public long missing() {
         return grid.missing();
-    }
-
-    /**
-     * Slopes (Horn 1981) that given shares of the ground stay below.
-     *
-     * @param shares shares of the ground (1), 0 to 1 each
-     * @return angles to the level (rad), one for each share, {@code NaN} where no node has a slope
-     */
-    public double[] slopeQuantiles(double... shares) {
-        return HornSlope.quantiles(grid, shares);
     }
 }

@@ -38,18 +38,6 @@ public final class GroundFiles {
     }
 
     /**
-     * Reads an elevation file by itself.
-     *
-     * @param file     the file
-     * @param progress is told how far the reading has come
-     * @return what the file holds
-     * @throws InputException if the file cannot be used
-     */
-    public static GroundFile read(Path file, Progress progress) {
-        return read(file, Knowledge.NONE, progress);
-    }
-
-    /**
      * Reads an elevation file whole.
      *
      * @param file      the file

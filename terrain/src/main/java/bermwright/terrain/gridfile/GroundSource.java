@@ -22,7 +22,7 @@ import java.util.stream.IntStream;
 /**
  * An elevation file that is open: its heights are read block by block as they are asked for, whatever its size.
  *
- * <p>Unpacked blocks are kept up to {@link #blockBudget()} bytes for each image of the file; nothing else grows with
+ * <p>Unpacked blocks are kept up to a budget of bytes for each image of the file; nothing else grows with
  * the file but the list of its blocks. A block is checked when it is read: a damaged one is refused then. Safe to read
  * from many threads.
  */
@@ -54,15 +54,6 @@ public final class GroundSource implements HeightSource, Closeable {
     /** What is known of a file beside its numbers. */
     record Placed(Optional<ReferenceSystem> system, Point centre, PointScale scale, Oddities odd,
             List<String> cautions) {
-    }
-
-    /**
-     * How many bytes of unpacked blocks reading keeps at most, for each image of a file.
-     *
-     * @return the budget (bytes): 256 MiB, or an eighth of the memory Java has where that is less
-     */
-    public static long blockBudget() {
-        return HeightLimits.blockBytes();
     }
 
     @Override

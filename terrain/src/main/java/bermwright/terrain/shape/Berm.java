@@ -43,13 +43,4 @@ public record Berm(Point from, Point to, double height, double crownWidth, doubl
     public double sectionArea() {
         return crownWidth * height + height * height / StrictMath.tan(slope);
     }
-
-    /**
-     * The volume with both rounded ends.
-     *
-     * @return the volume (m3)
-     */
-    public double volume() {
-        return sectionArea() * from.distance(to) + new Mound(from, height, crownWidth / 2, slope).volume();
-    }
 }

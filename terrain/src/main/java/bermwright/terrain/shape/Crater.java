@@ -29,17 +29,6 @@ public record Crater(Point centre, double rimDiameter, double depth, double rimH
     }
 
     /**
-     * A crater as fresh ones are.
-     *
-     * @param centre      the middle
-     * @param rimDiameter rim crest to rim crest (m), positive
-     * @return the crater, with the proportions of {@link FreshCrater}
-     */
-    public static Crater fresh(Point centre, double rimDiameter) {
-        return worn(centre, rimDiameter, 1);
-    }
-
-    /**
      * A crater that time has made shallower.
      *
      * @param centre      the middle
@@ -68,23 +57,5 @@ public record Crater(Point centre, double rimDiameter, double depth, double rimH
         }
         double cube = 1 / (squared * Math.sqrt(squared));
         return rimHeight * (cube - REST_AT_REACH) / (1 - REST_AT_REACH);
-    }
-
-    /**
-     * The space in the bowl below the plane of the rim crest: pi D&#178; d / 8.
-     *
-     * @return the volume (m3), positive
-     */
-    public double bowlVolume() {
-        return Math.PI * rimDiameter * rimDiameter * depth / 8;
-    }
-
-    /**
-     * The steepest slope of the wall, at the rim crest: atan(4 d / D).
-     *
-     * @return angle to the level (rad)
-     */
-    public double steepestWall() {
-        return StrictMath.atan(4 * depth / rimDiameter);
     }
 }

@@ -20,16 +20,6 @@ public record InclinedPlane(Point at, double height, double slope, Azimuth down)
         Require.that(slope >= 0 && slope < Math.PI / 2, "slope is %s rad; accepted: 0 to below pi/2.", slope);
     }
 
-    /**
-     * A level plane.
-     *
-     * @param height its height (m)
-     * @return the plane
-     */
-    public static InclinedPlane level(double height) {
-        return new InclinedPlane(new Point(0, 0), height, 0, new Azimuth(0));
-    }
-
     @Override
     public double height(double east, double north) {
         double along = (east - at.east()) * StrictMath.sin(down.radians())

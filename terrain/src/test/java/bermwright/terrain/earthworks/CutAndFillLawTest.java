@@ -43,7 +43,7 @@ class CutAndFillLawTest {
         assertEquals(there.cut(), back.fill(), ROUNDING, "seed " + seed);
         assertEquals(there.fill(), back.cut(), ROUNDING, "seed " + seed);
         assertEquals(there.cutArea(), back.fillArea(), ROUNDING, "seed " + seed);
-        assertEquals(there.net(), -back.net(), ROUNDING, "seed " + seed);
+        assertEquals(net(there), -net(back), ROUNDING, "seed " + seed);
     }
 
     @ParameterizedTest
@@ -51,15 +51,20 @@ class CutAndFillLawTest {
     void aSplitAreaAddsUp(long seed) {
         Ring whole = star(seed);
         Point middle = new Point(35, 15.5);
-        CutAndFill sum = CutAndFill.NONE;
+        double cut = 0;
+        double fill = 0;
+        double fillArea = 0;
         for (int i = 0; i < 17; i++) {
             Ring wedge = new Ring(List.of(middle, whole.corners().get(i), whole.corners().get((i + 1) % 17)));
-            sum = sum.plus(CutAndFill.between(rough(seed), rough(seed + 50), wedge));
+            CutAndFill part = CutAndFill.between(rough(seed), rough(seed + 50), wedge);
+            cut += part.cut();
+            fill += part.fill();
+            fillArea += part.fillArea();
         }
         CutAndFill all = CutAndFill.between(rough(seed), rough(seed + 50), whole);
-        assertEquals(all.cut(), sum.cut(), ROUNDING, "seed " + seed);
-        assertEquals(all.fill(), sum.fill(), ROUNDING, "seed " + seed);
-        assertEquals(all.fillArea(), sum.fillArea(), ROUNDING, "seed " + seed);
+        assertEquals(all.cut(), cut, ROUNDING, "seed " + seed);
+        assertEquals(all.fill(), fill, ROUNDING, "seed " + seed);
+        assertEquals(all.fillArea(), fillArea, ROUNDING, "seed " + seed);
         assertEquals(whole.area(), all.area(), ROUNDING, "seed " + seed);
         assertEquals(all.area(), all.cutArea() + all.fillArea(), ROUNDING, "seed " + seed);
     }
@@ -82,9 +87,9 @@ class CutAndFillLawTest {
         ElevationGrid one = rough(seed);
         ElevationGrid two = rough(seed + 1);
         ElevationGrid three = rough(seed + 2);
-        double steps = CutAndFill.between(one, two, star(seed)).net()
-                + CutAndFill.between(two, three, star(seed)).net();
-        assertEquals(CutAndFill.between(one, three, star(seed)).net(), steps, ROUNDING);
+        double steps = net(CutAndFill.between(one, two, star(seed)))
+                + net(CutAndFill.between(two, three, star(seed)));
+        assertEquals(net(CutAndFill.between(one, three, star(seed))), steps, ROUNDING);
     }
 
     /** A second route: many small triangles of the same surface, with the height difference taken at their middles. */
@@ -150,5 +155,9 @@ class CutAndFillLawTest {
         assertEquals(projected.cut() * scale * scale, real.cut(), ROUNDING);
         assertEquals(projected.area() * scale * scale, real.area(), ROUNDING);
         assertTrue(real.unknownArea() == 0);
+    }
+
+    private static double net(CutAndFill moved) {
+        return moved.fill() - moved.cut();
     }
 }

@@ -83,13 +83,6 @@ class CutAndFillTest {
     }
 
     @Test
-    void aShiftOfTheWholeSurfaceCountsInFull() {
-        CutAndFill all = CutAndFill.between(LEVEL, LEVEL);
-        assertEquals(100 * 0.2, all.netSpread(0.2, 1e9), ROUNDING);
-        assertEquals(10 * 0.2, all.netSpread(0.2, 1), ROUNDING);
-    }
-
-    @Test
     void refusesSurfacesOnOtherNodes() {
         ElevationGrid other = ElevationGrid.sampled(new GridFrame(11, 11, 0, 0, 1.5), (e, n) -> 0);
         assertThrows(IllegalArgumentException.class, () -> CutAndFill.between(LEVEL, other));

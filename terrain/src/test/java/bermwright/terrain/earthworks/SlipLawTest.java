@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bermwright.regolith.Strength;
+import bermwright.regolith.Soils;
 import org.junit.jupiter.api.Test;
 
 class SlipLawTest {
@@ -16,7 +16,7 @@ class SlipLawTest {
     private static final double DEG = Math.PI / 180;
 
     private static SlopeStability.Soil soil(double frictionDeg, double cohesion, double gravity) {
-        return new SlopeStability.Soil(Strength.ofDegrees(frictionDeg, cohesion), 1600, gravity);
+        return new SlopeStability.Soil(Soils.strength(frictionDeg, cohesion), 1600, gravity);
     }
 
     @Test

@@ -5,7 +5,7 @@ import bermwright.published.Published;
 import bermwright.published.PublishedRow;
 import bermwright.published.PublishedTable;
 import bermwright.published.PublishedValue;
-import bermwright.regolith.Strength;
+import bermwright.regolith.Soils;
 import org.junit.jupiter.api.Test;
 
 class SlipPublishedTest {
@@ -26,7 +26,7 @@ class SlipPublishedTest {
     }
 
     private static SlopeStability.Soil soil() {
-        return new SlopeStability.Soil(Strength.ofDegrees(20, 600 * POUND_A_SQUARE_FOOT),
+        return new SlopeStability.Soil(Soils.strength(20, 600 * POUND_A_SQUARE_FOOT),
                 120 * POUND_A_CUBIC_FOOT / 9.80665, 9.80665);
     }
 
@@ -56,14 +56,14 @@ class SlipPublishedTest {
             printedValue = 0.993, unit = "1", tolerance = SCATTER)
     void theWorstCircleOfASimpleSlope(PublishedValue printed) {
         printed.assertEqualTo(WorstSlip.of(10, Math.atan(0.5),
-                new SlopeStability.Soil(Strength.ofDegrees(19.6, 3000), 20_000 / 9.80665, 9.80665)).factor());
+                new SlopeStability.Soil(Soils.strength(19.6, 3000), 20_000 / 9.80665, 9.80665)).factor());
     }
 
     /** A slope whose soil has just the cohesion of the chart stands at a factor of one. */
     @PublishedTable("/bermwright/terrain/published/taylor-1937-stability-numbers.csv")
     void taylorsStabilityNumbers(PublishedRow row) {
         double height = 10;
-        SlopeStability.Soil soil = new SlopeStability.Soil(Strength.ofDegrees(row.number("friction"),
+        SlopeStability.Soil soil = new SlopeStability.Soil(Soils.strength(row.number("friction"),
                 row.number("number") * 1600 * 1.62 * height), 1600, 1.62);
         row.assertShare("factor", WorstSlip.of(height, Math.toRadians(row.number("slope")), soil).factor(),
                 OTHER_METHOD);

@@ -5,7 +5,7 @@ import bermwright.published.Published;
 import bermwright.published.PublishedRow;
 import bermwright.published.PublishedTable;
 import bermwright.published.PublishedValue;
-import bermwright.regolith.Strength;
+import bermwright.regolith.Soils;
 import org.junit.jupiter.api.Test;
 
 class StandingPublishedTest {
@@ -15,12 +15,12 @@ class StandingPublishedTest {
     @PublishedTable("/bermwright/terrain/published/upright-cuts.csv")
     void uprightCuts(PublishedRow row) {
         row.assertNear("height", SlopeStability.uprightCut(new SlopeStability.Soil(
-                Strength.ofDegrees(row.number("friction"), row.number("cohesion")), row.number("density"),
+                Soils.strength(row.number("friction"), row.number("cohesion")), row.number("density"),
                 row.number("gravity"))), HALF_OF_MICRO);
     }
 
     private static SlopeStability.Soil soil(double cohesion) {
-        return new SlopeStability.Soil(Strength.ofDegrees(38, cohesion), 1500, 1.62);
+        return new SlopeStability.Soil(Soils.strength(38, cohesion), 1500, 1.62);
     }
 
     @Test

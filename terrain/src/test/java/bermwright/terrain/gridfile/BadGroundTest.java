@@ -96,7 +96,8 @@ class BadGroundTest {
         Path file = Files.write(folder.resolve("bad.tif"), tiff.bytes());
         var threads = (com.sun.management.ThreadMXBean) ManagementFactory.getThreadMXBean();
         long before = threads.getThreadAllocatedBytes(Thread.currentThread().getId());
-        InputException thrown = assertThrows(InputException.class, () -> GroundFiles.read(file, Progress.NONE), key);
+        InputException thrown = assertThrows(InputException.class, () -> GroundFiles.read(file,
+                GroundFiles.Knowledge.NONE, Progress.NONE), key);
         long spent = threads.getThreadAllocatedBytes(Thread.currentThread().getId()) - before;
         assertTrue(thrown.key().contains(key), thrown.getMessage());
         assertTrue(thrown.getMessage().contains(words), thrown.getMessage());
@@ -107,7 +108,7 @@ class BadGroundTest {
     @Test
     void aGoodOneIsRead() throws IOException {
         Path file = Files.write(folder.resolve("good.tif"), Tiff.plain(16, 16).bytes());
-        assertEquals(16, GroundFiles.read(file, Progress.NONE).grid().frame().columns());
+        assertEquals(16, GroundFiles.read(file, GroundFiles.Knowledge.NONE, Progress.NONE).grid().frame().columns());
     }
 
     @Test

@@ -31,7 +31,7 @@ class ForeignGroundTest {
         try (InputStream in = ForeignGroundTest.class.getResourceAsStream("foreign-ground.tif")) {
             Files.copy(in, file);
         }
-        return GroundFiles.read(file, Progress.NONE);
+        return GroundFiles.read(file, GroundFiles.Knowledge.NONE, Progress.NONE);
     }
 
     @Test

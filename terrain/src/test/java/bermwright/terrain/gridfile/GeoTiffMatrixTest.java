@@ -35,7 +35,8 @@ class GeoTiffMatrixTest {
             Path file = Files.write(folder.resolve(name), files.get(name));
             String kind = name.substring(0, name.indexOf('-'));
             String expected = "expected-" + kind + (name.contains("scaled") ? "-scaled" : "") + ".f64";
-            check(GroundFiles.read(file, Progress.NONE), ByteBuffer.wrap(files.get(expected))
+            check(GroundFiles.read(file, GroundFiles.Knowledge.NONE, Progress.NONE),
+                    ByteBuffer.wrap(files.get(expected))
                     .order(ByteOrder.LITTLE_ENDIAN));
         }));
     }

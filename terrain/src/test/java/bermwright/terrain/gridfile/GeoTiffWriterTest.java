@@ -35,7 +35,7 @@ class GeoTiffWriterTest {
             ElevationGrid ground = ground(size, Math.max(2, size - 1));
             Path file = folder.resolve("ground.tif");
             GeoTiffWriter.write(file, ground, system, Progress.NONE);
-            GroundFile read = GroundFiles.read(file, Progress.NONE);
+            GroundFile read = GroundFiles.read(file, GroundFiles.Knowledge.NONE, Progress.NONE);
             assertEquals(ground.frame(), read.grid().frame());
             assertEquals(ground.missing(), read.missing());
             assertEquals(system.projection(), read.referenceSystem().orElseThrow().projection());

@@ -52,7 +52,7 @@ public class GroundFilesBenchmark {
 
     @Benchmark
     public GroundFile read() {
-        return GroundFiles.read(file, Progress.NONE);
+        return GroundFiles.read(file, GroundFiles.Knowledge.NONE, Progress.NONE);
     }
 
     @Benchmark

@@ -31,7 +31,7 @@ class GroundFilesLawTest {
     private void readsOrRefuses(byte[] bytes, String what) throws IOException {
         Path file = Files.write(folder.resolve("spoiled.tif"), bytes);
         try {
-            GroundFiles.read(file, Progress.NONE);
+            GroundFiles.read(file, GroundFiles.Knowledge.NONE, Progress.NONE);
         } catch (InputException e) {
             // refused in plain words, as it should be
         } catch (RuntimeException | Error e) {
@@ -72,13 +72,13 @@ class GroundFilesLawTest {
             out.write(start.getBytes(StandardCharsets.ISO_8859_1));
         }
         assertTimeoutPreemptively(AT_ONCE, () -> assertThrows(InputException.class,
-                () -> GroundFiles.read(file, Progress.NONE)));
+                () -> GroundFiles.read(file, GroundFiles.Knowledge.NONE, Progress.NONE)));
     }
 
     @Test
     void aHundredMegabytesOfOneWordAreRefusedAtOnce() throws IOException {
         Path file = Files.writeString(folder.resolve("long.asc"), "ncols 5\nnrows 5\nxllcorner 0\nyllcorner 0\n"
                 + "cellsize 1\n" + "1".repeat(1000));
-        assertThrows(InputException.class, () -> GroundFiles.read(file, Progress.NONE));
+        assertThrows(InputException.class, () -> GroundFiles.read(file, GroundFiles.Knowledge.NONE, Progress.NONE));
     }
 }

@@ -10,6 +10,7 @@ import bermwright.foundation.InputException;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.terrain.grid.GridFrame;
+import bermwright.terrain.grid.HornSlope;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -42,7 +43,7 @@ class GroundFilesTest {
     }
 
     private GroundFile read(String name) {
-        return GroundFiles.read(folder.resolve(name), Progress.NONE);
+        return GroundFiles.read(folder.resolve(name), GroundFiles.Knowledge.NONE, Progress.NONE);
     }
 
     private String refusal(String name) {
@@ -66,7 +67,7 @@ class GroundFilesTest {
         assertEquals(1_737_400, plain.referenceSystem().orElseThrow().bodyRadius());
         assertEquals("Moon (2015) - Sphere / Ocentric / South Polar", plain.referenceSystem().orElseThrow().name());
         assertEquals(java.util.List.of(), plain.cautions());
-        double[] quantiles = plain.slopeQuantiles(0, 0.5, 1);
+        double[] quantiles = HornSlope.quantiles(plain.grid(), 0, 0.5, 1);
         assertTrue(quantiles[0] < quantiles[1] && quantiles[1] < quantiles[2]);
     }
 
@@ -258,8 +259,10 @@ class GroundFilesTest {
                 return true;
             }
         };
-        assertThrows(CancellationException.class, () -> GroundFiles.read(folder.resolve("plain.tif"), cancelled));
-        assertThrows(CancellationException.class, () -> GroundFiles.read(folder.resolve("ascii.asc"), cancelled));
+        assertThrows(CancellationException.class, () -> GroundFiles.read(folder.resolve("plain.tif"),
+                GroundFiles.Knowledge.NONE, cancelled));
+        assertThrows(CancellationException.class, () -> GroundFiles.read(folder.resolve("ascii.asc"),
+                GroundFiles.Knowledge.NONE, cancelled));
     }
 
     @Test

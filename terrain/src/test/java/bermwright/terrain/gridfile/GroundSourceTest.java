@@ -66,7 +66,7 @@ class GroundSourceTest {
     private Path folder;
 
     private static GroundFile read(Path file) {
-        return GroundFiles.read(file, Progress.NONE);
+        return GroundFiles.read(file, GroundFiles.Knowledge.NONE, Progress.NONE);
     }
 
     private Path tiff(String name, DoubleBinaryOperator height) throws IOException {

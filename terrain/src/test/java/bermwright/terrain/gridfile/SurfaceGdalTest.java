@@ -62,7 +62,7 @@ class SurfaceGdalTest {
         // Without a reference system both programs take projected metres as true ones.
         GeoTiffWriter.write(folder.resolve("ground.tif"), holed(made.window(new bermwright.terrain.grid.NodeRange(0, 0,
                 ROWS, COLUMNS))), Optional.empty(), Progress.NONE);
-        ground = GroundFiles.read(folder.resolve("ground.tif"), Progress.NONE).grid();
+        ground = GroundFiles.read(folder.resolve("ground.tif"), GroundFiles.Knowledge.NONE, Progress.NONE).grid();
     }
 
     private static ElevationGrid holed(ElevationGrid grid) {

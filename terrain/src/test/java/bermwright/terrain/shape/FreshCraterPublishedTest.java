@@ -20,7 +20,7 @@ class FreshCraterPublishedTest {
         double tolerance = row.number("tolerance");
         row.assertNear("depth", FreshCrater.depth(diameter), tolerance);
         row.assertNear("rim_height", FreshCrater.rimHeight(diameter), tolerance);
-        row.assertNear("flank_width", FreshCrater.flankWidth(diameter), tolerance);
+        row.assertNear("flank_width", HandbookCraters.flankWidth(diameter), tolerance);
     }
 
     @Test
@@ -38,7 +38,7 @@ class FreshCraterPublishedTest {
             place = "T = .14 R^.74 at the rim of a crater of 100 m, evaluated by hand", printedValue = 2.5314,
             unit = "m", tolerance = HALF_DIGIT_4, remembered = true)
     void debrisAtTheRim(PublishedValue printed) {
-        printed.assertEqualTo(FreshCrater.ejectaThickness(50, 50));
+        printed.assertEqualTo(HandbookCraters.ejectaThickness(50, 50));
     }
 
     @Test
@@ -46,7 +46,7 @@ class FreshCraterPublishedTest {
             place = "decay with the cube of the distance, at two rim radii, evaluated by hand", printedValue = 0.3164,
             unit = "m", tolerance = HALF_DIGIT_4, remembered = true)
     void debrisAtTwoRadii(PublishedValue printed) {
-        printed.assertEqualTo(FreshCrater.ejectaThickness(50, 100));
+        printed.assertEqualTo(HandbookCraters.ejectaThickness(50, 100));
     }
 
     @Test
@@ -54,7 +54,7 @@ class FreshCraterPublishedTest {
             place = "T = .033 R at the rim of a crater of 100 m, evaluated by hand", printedValue = 1.65,
             unit = "m", tolerance = HALF_DIGIT_4, remembered = true)
     void debrisAtTheRimByTheSecondRelation(PublishedValue printed) {
-        printed.assertEqualTo(FreshCrater.ejectaThicknessByRadius(50, 50));
+        printed.assertEqualTo(HandbookCraters.ejectaThicknessByRadius(50, 50));
     }
 
     @Test
@@ -62,20 +62,20 @@ class FreshCraterPublishedTest {
             place = "T = .033 R, at two rim radii, evaluated by hand", printedValue = 0.20625, unit = "m",
             tolerance = 1e-9, remembered = true)
     void debrisAtTwoRadiiByTheSecondRelation(PublishedValue printed) {
-        printed.assertEqualTo(FreshCrater.ejectaThicknessByRadius(50, 100));
+        printed.assertEqualTo(HandbookCraters.ejectaThicknessByRadius(50, 100));
     }
 
     @Test
     @Published(work = "Volume of a paraboloid of revolution, common practice, no source",
             place = "pi D^2 d / 8, D 20, d 4", printedValue = 628.3185, unit = "m3", tolerance = HALF_DIGIT_4)
     void bowlVolume(PublishedValue printed) {
-        printed.assertEqualTo(new Crater(new Point(0, 0), 20, 4, 0).bowlVolume());
+        printed.assertEqualTo(HandbookCraters.bowlVolume(new Crater(new Point(0, 0), 20, 4, 0)));
     }
 
     @Test
     @Published(work = "Wall slope of a paraboloid of revolution, common practice, no source",
             place = "atan(4 d / D), D 20, d 4", printedValue = 38.6598, unit = "degrees", tolerance = HALF_DIGIT_4)
     void steepestWall(PublishedValue printed) {
-        printed.assertEqualTo(Math.toDegrees(new Crater(new Point(0, 0), 20, 4, 0).steepestWall()));
+        printed.assertEqualTo(Math.toDegrees(HandbookCraters.steepestWall(new Crater(new Point(0, 0), 20, 4, 0))));
     }
 }

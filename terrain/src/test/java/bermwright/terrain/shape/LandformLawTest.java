@@ -34,13 +34,14 @@ class LandformLawTest {
     @Test
     void aBermHoldsItsVolume() {
         Berm berm = new Berm(new Point(-3, -1), new Point(3, 1), 2, 1, Math.toRadians(33));
-        assertEquals(berm.volume(), volume(berm, 9), berm.volume() * MIDPOINT_SHARE);
+        assertEquals(HandbookCraters.volume(berm), volume(berm, 9), HandbookCraters.volume(berm) * MIDPOINT_SHARE);
     }
 
     @Test
     void aBowlHoldsItsVolume() {
         Crater crater = new Crater(new Point(0, 0), 16, 3, 0);
-        assertEquals(-crater.bowlVolume(), volume(crater, 10), crater.bowlVolume() * MIDPOINT_SHARE);
+        assertEquals(-HandbookCraters.bowlVolume(crater), volume(crater, 10),
+                HandbookCraters.bowlVolume(crater) * MIDPOINT_SHARE);
     }
 
     @ParameterizedTest

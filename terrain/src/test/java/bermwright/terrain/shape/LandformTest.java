@@ -39,7 +39,7 @@ class LandformTest {
         InclinedPlane plane = new InclinedPlane(new Point(5, 5), 100, Math.atan(0.1), Azimuth.ofDegrees(90));
         assertEquals(99, plane.height(15, 5), ROUNDING);
         assertEquals(100, plane.height(5, 77), ROUNDING);
-        assertEquals(42, InclinedPlane.level(42).height(1e4, -3), ROUNDING);
+        assertEquals(42, new InclinedPlane(new Point(0, 0), 42, 0, new Azimuth(0)).height(1e4, -3), ROUNDING);
     }
 
     @Test
@@ -67,7 +67,7 @@ class LandformTest {
     void clearingsStayFreeOfRims() {
         Point clear = new Point(150, 150);
         SyntheticGround.Recipe recipe = new SyntheticGround.Recipe(ORIGIN, new Point(300, 300),
-                InclinedPlane.level(0), new RollingGround.Roughness(0, 50, 10, 0.8),
+                new InclinedPlane(new Point(0, 0), 0, 0, new Azimuth(0)), new RollingGround.Roughness(0, 50, 10, 0.8),
                 new SyntheticGround.Strewing(3, 30, 1, 0.5, 1), List.of(new SyntheticGround.Clearing(clear, 40)),
                 List.of());
         Landforms ground = SyntheticGround.of(recipe, 3);

@@ -68,7 +68,7 @@ public record FreeSurface(double radius, double length, double volume) {
      *
      * @return the depth (m)
      */
-    public double depthLying() {
+    double depthLying() {
         return radius + level(Math.PI / 2);
     }
 

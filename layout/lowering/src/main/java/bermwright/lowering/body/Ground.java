@@ -22,17 +22,6 @@ public record Ground(double gravity, double slopeAlong, double slopeAcross, doub
     }
 
     /**
-     * Level ground.
-     *
-     * @param gravity  acceleration of free fall (m/s2), positive
-     * @param friction friction factor at the pivot (1), zero or more
-     * @return the ground
-     */
-    public static Ground level(double gravity, double friction) {
-        return new Ground(gravity, 0, 0, friction);
-    }
-
-    /**
      * The way things fall, in the frame of the sloping ground: x along the azimuth, y to the left, z its normal.
      *
      * @return the direction, of length one

@@ -27,17 +27,6 @@ public record Outline(double length, double radius, EndShape baseEnd, EndShape f
     }
 
     /**
-     * A hull with flat ends.
-     *
-     * @param length length (m), positive
-     * @param radius radius (m), positive
-     * @return the outline
-     */
-    public static Outline plain(double length, double radius) {
-        return new Outline(length, radius, EndShape.FLAT, EndShape.FLAT);
-    }
-
-    /**
      * The corners of the lengthwise section, as pairs of s from the base plane along the axis (m) and n off the axis
      * towards the lay-down side (m), once round. A base that is not flat is taken as standing in a skirt of its full
      * radius, for the hull needs an edge to turn about.

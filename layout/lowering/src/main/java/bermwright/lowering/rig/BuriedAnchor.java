@@ -94,18 +94,6 @@ public final class BuriedAnchor {
     }
 
     /**
-     * The breakout factor of a shallow square plate, 1 + 2 s n (Ku tan phi).
-     *
-     * @param depthRatio depth over side n (1), positive
-     * @param shape      shape factor s (1), at least 1
-     * @param kuTanPhi   Ku tan(phi) (1), zero or more
-     * @return the factor (1)
-     */
-    public static double breakoutFactor(double depthRatio, double shape, double kuTanPhi) {
-        return 1 + 2 * shape * depthRatio * kuTanPhi;
-    }
-
-    /**
      * The pull at which a level disc comes up, W + (pi/2) s rho g B H (2D - H) Ku tan(phi) + pi c B H.
      *
      * @param diameter diameter B (m), positive
@@ -124,21 +112,6 @@ public final class BuriedAnchor {
         return unit * depth * Math.PI / 4 * diameter * diameter
                 + Math.PI / 2 * s * unit * diameter * h * (2 * depth - h) * UPLIFT_FACTOR * Math.tan(phi)
                 + Math.PI * soil.cohesion(depth / 2) * diameter * h;
-    }
-
-    /**
-     * The weight of the cone of soil over a disc, a lower bound of its uplift:
-     * (pi D/3)(r2 + r R + R2) rho g with R = r + D tan(psi).
-     *
-     * @param disc       the disc: width its diameter (m), depth its depth (m)
-     * @param halfAngle  half angle of the cone psi (rad), 0 up to 45 degrees
-     * @param unitWeight weight per volume (N/m3), positive
-     * @return the weight (N)
-     */
-    public static double coneWeight(Flat disc, double halfAngle, double unitWeight) {
-        double r = disc.width / 2;
-        double top = r + disc.depth * Math.tan(halfAngle);
-        return Math.PI * disc.depth / 3 * (r * r + r * top + top * top) * unitWeight;
     }
 
     /**

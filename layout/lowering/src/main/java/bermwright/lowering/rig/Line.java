@@ -31,18 +31,4 @@ public record Line(OptionalDouble breakingLoad, double massPerLength, OptionalDo
         diameter.ifPresent(v -> Require.positive("line diameter", v, "m"));
         Require.notNegative("line mass", massPerLength, "kg/m");
     }
-
-    /**
-     * A line of steel of which everything is known.
-     *
-     * @param breakingLoad  breaking load (N), positive
-     * @param massPerLength mass per length (kg/m), zero or more
-     * @param stiffness     EA (N), positive
-     * @param diameter      diameter (m), positive
-     * @return the line
-     */
-    public static Line of(double breakingLoad, double massPerLength, double stiffness, double diameter) {
-        return new Line(OptionalDouble.of(breakingLoad), massPerLength, OptionalDouble.of(stiffness),
-                OptionalDouble.of(diameter), ThermalAction.USUAL);
-    }
 }

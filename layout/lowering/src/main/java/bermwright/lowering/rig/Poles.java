@@ -46,19 +46,6 @@ public record Poles(PlanePoint foot, PlanePoint head, double halfSpread, Optiona
     }
 
     /**
-     * Poles square to flat ground.
-     *
-     * @param height      height of the heads (m), positive
-     * @param behindPivot distance of the feet behind the pivot line (m)
-     * @param halfSpread  half the distance between them (m), zero or more
-     * @return the poles, without tube and foot
-     */
-    public static Poles plain(double height, double behindPivot, double halfSpread) {
-        return new Poles(new PlanePoint(-behindPivot, 0), new PlanePoint(-behindPivot, height), halfSpread,
-                Optional.empty(), OptionalDouble.empty());
-    }
-
-    /**
      * The length of a pole.
      *
      * @return the length (m), positive

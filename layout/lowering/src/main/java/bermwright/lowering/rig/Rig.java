@@ -28,16 +28,6 @@ public record Rig(LoweringLines lines, Optional<Poles> poles, List<Stay> stays, 
     }
 
     /**
-     * This rig with other poles.
-     *
-     * @param changed the other poles
-     * @return the changed rig
-     */
-    public Rig withPoles(Poles changed) {
-        return new Rig(lines, Optional.of(changed), stays, pullOver, pivotHold, factors);
-    }
-
-    /**
      * Which line runs over which pole.
      *
      * @return the reeving

@@ -41,13 +41,4 @@ public record Tube(double diameter, double wall, double yield, double modulus) {
         double inner = diameter - 2 * wall;
         return Math.PI / 64 * (Math.pow(diameter, 4) - Math.pow(inner, 4));
     }
-
-    /**
-     * The radius of gyration.
-     *
-     * @return the radius (m), positive
-     */
-    public double radiusOfGyration() {
-        return Math.sqrt(secondMoment() / area());
-    }
 }

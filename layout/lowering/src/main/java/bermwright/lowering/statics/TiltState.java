@@ -33,13 +33,4 @@ public record TiltState(double tilt, double lineTotal, double lineEach, Optional
     public double poleEach() {
         return head.thrust();
     }
-
-    /**
-     * The friction factor at the pivot that would be needed to hold without an anchor, |H| / V.
-     *
-     * @return the factor (1); endless where the pivot is lifted
-     */
-    public double frictionNeeded() {
-        return pivotUp > 0 ? Math.abs(pivotAlong) / pivotUp : Double.POSITIVE_INFINITY;
-    }
 }

@@ -21,44 +21,6 @@ public final class Catenary {
     }
 
     /**
-     * The sag of a level line, (H/w)(cosh(w l / 2H) - 1).
-     *
-     * @param weight weight per length w (N/m), positive
-     * @param span   span l (m), positive
-     * @param pull   level pull H (N), positive
-     * @return the sag (m)
-     */
-    public static double levelSag(double weight, double span, double pull) {
-        double a = parameter(weight, pull);
-        return a * (Math.cosh(span / (2 * a)) - 1);
-    }
-
-    /**
-     * The length of a level line, (2H/w) sinh(w l / 2H).
-     *
-     * @param weight weight per length w (N/m), positive
-     * @param span   span l (m), positive
-     * @param pull   level pull H (N), positive
-     * @return the length (m)
-     */
-    public static double levelLength(double weight, double span, double pull) {
-        double a = parameter(weight, pull);
-        return 2 * a * Math.sinh(span / (2 * a));
-    }
-
-    /**
-     * The greatest tension of a level line, H cosh(w l / 2H), at its ends.
-     *
-     * @param weight weight per length w (N/m), positive
-     * @param span   span l (m), positive
-     * @param pull   level pull H (N), positive
-     * @return the tension (N)
-     */
-    public static double levelTension(double weight, double span, double pull) {
-        return pull * Math.cosh(span / (2 * parameter(weight, pull)));
-    }
-
-    /**
      * The share of its stiffness that a sagging line keeps, 1 / (1 + (w l)2 EA / (12 T3)).
      *
      * @param weight    weight per length w (N/m), zero or more
@@ -83,9 +45,5 @@ public final class Catenary {
      */
     public static double pretension(double weight, double chord, double share) {
         return weight * chord / (8 * Require.positive("sag over chord", share, "1"));
-    }
-
-    private static double parameter(double weight, double pull) {
-        return Require.positive("level pull", pull, "N") / Require.positive("weight of line", weight, "N/m");
     }
 }

@@ -45,16 +45,4 @@ public final class Rocket {
         Require.notNegative("change of speed", speedChange, "m/s");
         return Require.positive("mass", mass, "kg") * -Math.expm1(-speedChange / exhaustSpeed(specificImpulse));
     }
-
-    /**
-     * How far something thrown flies over level ground without air, v2 sin(2a)/g; flat ground, short of orbit.
-     *
-     * @param speed     speed (m/s), zero or more
-     * @param elevation elevation at which it leaves a (rad), 0 up to a right angle
-     * @param gravity   acceleration of free fall (m/s2), positive
-     * @return the distance (m)
-     */
-    public static double flight(double speed, double elevation, double gravity) {
-        return speed * speed * Math.sin(2 * elevation) / Require.positive("gravity", gravity, "m/s2");
-    }
 }

@@ -138,16 +138,6 @@ public final class ThrusterLowering {
                 / (thrusters.along() * rate * Math.cos(thrusters.cant()));
     }
 
-    /**
-     * The station at which a pulse gives the pivot no kick, I / (m r): the centre of percussion.
-     *
-     * @param tipping the body on its pivot
-     * @return the distance from the pivot line (m)
-     */
-    public static double centreOfPercussion(TippingBody tipping) {
-        return tipping.inertiaAboutPivot() / (tipping.body().mass() * tipping.centreRadius());
-    }
-
     private static double oneOut(Thrusters thrusters, double square) {
         return Math.max(0, thrusters.count() - 2) * square;
     }

@@ -22,7 +22,7 @@ import bermwright.lowering.sequence.Lowering;
 import bermwright.lowering.statics.LoweringCase;
 import bermwright.regolith.LunarProfile;
 import bermwright.regolith.Regolith;
-import bermwright.regolith.Strength;
+import bermwright.regolith.Soils;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Test;
 /** "Holds" means that the whole chain holds, at its worst load. */
 class ChainTest {
     private static final double EXACT = 1e-9;
-    private static final Regolith SOIL = LunarProfile.with(Strength.ofDegrees(42, 500));
+    private static final Regolith SOIL = LunarProfile.with(Soils.strength(42, 500));
     private static final double SLOW = Math.toRadians(2) / 60;
 
     private static LoweringCase casus(Rig rig, double rate) {

@@ -13,14 +13,14 @@ import bermwright.lowering.statics.LoweringCase;
 import bermwright.lowering.thrust.Thrusters;
 import bermwright.regolith.LunarProfile;
 import bermwright.regolith.Regolith;
-import bermwright.regolith.Strength;
+import bermwright.regolith.Soils;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ChoiceTest {
-    private static final Regolith SOIL = LunarProfile.with(Strength.ofDegrees(42, 500));
+    private static final Regolith SOIL = LunarProfile.with(Soils.strength(42, 500));
     private static final LoweringCase CASE = new LoweringCase(ReferenceBody.onRim(), ReferenceBody.fullRig(-56), SOIL,
             Math.toRadians(0.1));
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.lowering.ReferenceBody;
 import bermwright.lowering.body.Body;
+import bermwright.lowering.body.EndShape;
 import bermwright.lowering.body.Ground;
 import bermwright.lowering.body.MassCentre;
 import bermwright.lowering.body.Outline;
@@ -44,7 +45,7 @@ class MotionTest {
         TippingBody body = ReferenceBody.onRim();
         double from = body.balanceTilt() + Math.toRadians(1);
         assertEquals(22.53671859, Topple.time(body, from, Math.PI / 2), 6e-9);
-        Topple.Arrival arrival = Topple.integrate(body, from, 0, Math.PI / 2);
+        ToppleIntegrated.Arrival arrival = ToppleIntegrated.integrate(body, from, 0, Math.PI / 2);
         assertEquals(22.53671859, arrival.time(), 6e-9);
         assertEquals(0.2816045279, arrival.rate(), TEN_DIGITS);
         assertEquals(0.2816045279, Topple.rate(body, from, 0, Math.PI / 2), TEN_DIGITS);
@@ -53,7 +54,7 @@ class MotionTest {
     @ParameterizedTest
     @CsvSource({"30, 37379.16, 134144.62", "45, 10723.13, 80125.15", "60, -54125.72, 38152.52"})
     void shearAtThePivotFlipsDuringAFreeTopple(double past, double along, double up) {
-        Topple.PivotForce force = Topple.pivotForce(ReferenceBody.onRim(), Math.toRadians(past));
+        ToppleIntegrated.PivotForce force = ToppleIntegrated.pivotForce(ReferenceBody.onRim(), Math.toRadians(past));
         assertEquals(along, force.along(), 6e-3);
         assertEquals(up, force.up(), 6e-3);
     }
@@ -61,7 +62,7 @@ class MotionTest {
     @Test
     void pivotForcesLyingAfterAFreeTopple() {
         TippingBody body = ReferenceBody.onRim();
-        Topple.PivotForce force = Topple.pivotForce(body, Math.PI / 2 - body.balanceTilt());
+        ToppleIntegrated.PivotForce force = ToppleIntegrated.pivotForce(body, Math.PI / 2 - body.balanceTilt());
         assertEquals(-163_590.46, force.along(), 6e-3);
         assertEquals(32_594.16, force.up(), 6e-3);
     }
@@ -70,8 +71,8 @@ class MotionTest {
     @CsvSource({"0.3, 52.43", "0.5, 54.35", "0.7, 55.91"})
     void theBaseKicksForwardPastFiftyDegrees(double friction, double past) {
         TippingBody body = ReferenceBody.onRim();
-        Topple.PivotForce before = Topple.pivotForce(body, Math.toRadians(past - 0.01));
-        Topple.PivotForce after = Topple.pivotForce(body, Math.toRadians(past + 0.01));
+        ToppleIntegrated.PivotForce before = ToppleIntegrated.pivotForce(body, Math.toRadians(past - 0.01));
+        ToppleIntegrated.PivotForce after = ToppleIntegrated.pivotForce(body, Math.toRadians(past + 0.01));
         assertTrue(-before.along() < friction * before.up());
         assertTrue(-after.along() > friction * after.up());
     }
@@ -102,7 +103,7 @@ class MotionTest {
         assertEquals(2.075260, stop.factor(), 6e-7);
         assertEquals(1.365, stop.period(), 6e-4);
         HeldBody earth = new HeldBody(new TippingBody(ReferenceBody.body(20, 0), new Pivot.Rim(),
-                Ground.level(9.81, 0.5)), held().lug(), held().lead(), held().stiffness(), held().fall());
+                new Ground(9.81, 0, 0, 0.5)), held().lug(), held().lead(), held().stiffness(), held().fall());
         assertEquals(1.177627, Shock.emergencyStop(earth, Math.toRadians(60), Math.toRadians(0.5)).factor(), 1e-4);
     }
 
@@ -124,8 +125,9 @@ class MotionTest {
 
     @Test
     void aSlenderRodIsTheLimitOfAThinBody() {
-        Body rod = new Body(Outline.plain(50, 1e-6), 1000, new MassCentre(25, 0, 0), 1000 * 2500 / 12.0, 0);
-        TippingBody body = new TippingBody(rod, new Pivot.Rim(), Ground.level(ReferenceBody.GRAVITY, 1));
+        Body rod = new Body(new Outline(50, 1e-6, EndShape.FLAT, EndShape.FLAT), 1000, new MassCentre(25, 0, 0),
+                1000 * 2500 / 12.0, 0);
+        TippingBody body = new TippingBody(rod, new Pivot.Rim(), new Ground(ReferenceBody.GRAVITY, 0, 0, 1));
         double rate = Topple.rate(body, body.balanceTilt(), 0, Math.PI / 2);
         assertEquals(0.3117691, rate, 6e-8);
         assertEquals(15.588457, rate * 50, 2e-6);

@@ -25,14 +25,14 @@ import bermwright.lowering.statics.Statics;
 import bermwright.lowering.statics.TiltState;
 import bermwright.regolith.LunarProfile;
 import bermwright.regolith.Regolith;
-import bermwright.regolith.Strength;
+import bermwright.regolith.Soils;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class CrossSlopeTest {
-    private static final Regolith SOIL = LunarProfile.with(Strength.ofDegrees(42, 500));
+    private static final Regolith SOIL = LunarProfile.with(Soils.strength(42, 500));
     /** Six equations solved together lose a few digits. */
     private static final double SOLVED = 1e-9 * ReferenceBody.WEIGHT;
     /** The hull also rolls a little and its base shifts along the ground; a twentieth of the swing. */

@@ -14,7 +14,7 @@ import bermwright.lowering.sequence.Lowering;
 import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.statics.LoweringCase;
 import bermwright.regolith.LunarProfile;
-import bermwright.regolith.Strength;
+import bermwright.regolith.Soils;
 import org.junit.jupiter.api.Test;
 
 class LiquidReviewTest {
@@ -22,7 +22,7 @@ class LiquidReviewTest {
         Body dry = ReferenceBody.body(20, 0);
         Body wet = new Body(dry.outline(), dry.mass(), dry.centre(), dry.inertiaAboutCentre(), liquid);
         return new LoweringCase(new TippingBody(wet, new Pivot.Rim(), new Ground(ReferenceBody.GRAVITY, slope, 0, 0.5)),
-                ReferenceBody.fullRig(-14), LunarProfile.with(Strength.ofDegrees(42, 500)),
+                ReferenceBody.fullRig(-14), LunarProfile.with(Soils.strength(42, 500)),
                 Math.toRadians(0.5));
     }
 

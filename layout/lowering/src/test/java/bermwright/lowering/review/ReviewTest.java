@@ -24,14 +24,14 @@ import bermwright.lowering.sequence.LoweringResult;
 import bermwright.lowering.statics.LoweringCase;
 import bermwright.regolith.LunarProfile;
 import bermwright.regolith.Regolith;
-import bermwright.regolith.Strength;
+import bermwright.regolith.Soils;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class ReviewTest {
-    private static final Regolith SOIL = LunarProfile.with(Strength.ofDegrees(42, 500));
+    private static final Regolith SOIL = LunarProfile.with(Soils.strength(42, 500));
     private static final double RATE = Math.toRadians(0.5);
 
     private static LoweringCase casus(TippingBody body, Rig rig) {
@@ -127,7 +127,7 @@ class ReviewTest {
         assertTrue(middle.sinkage() > 0.05 && middle.sinkage() < 0.5, "" + middle.sinkage());
         assertEquals(0.336650 / 0.5, middle.frictionUsed(), 1e-6);
         TippingBody shod = new TippingBody(ReferenceBody.body(20, 0), new Pivot.Shoes(4.5, 4, 0.7),
-                Ground.level(ReferenceBody.GRAVITY, 0.5));
+                new Ground(ReferenceBody.GRAVITY, 0, 0, 0.5));
         EdgeState shoes = review(casus(shod, ReferenceBody.fullRig(-14))).edge().get(0);
         assertEquals(1.4, shoes.area(), 1e-12);
         assertEquals(shoes.pressure() * 1.4 / 820_000 / 1.4, shoes.sinkage(), 0.01 * shoes.sinkage());

@@ -4,7 +4,7 @@ package bermwright.lowering.rig;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bermwright.regolith.Regolith;
+import bermwright.regolith.Soils;
 import bermwright.regolith.Strength;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
@@ -39,7 +39,7 @@ class AnchorLawTest {
     void holdsMoreWithEachDegreeOfFriction(Anchor anchor) {
         for (double elevation : new double[] {0, 0.5}) {
             rises(anchor.kind(), Math.toRadians(20), Math.toRadians(60), phi -> anchor.capacity(
-                    Regolith.uniform(1700, new Strength(phi, 400)), MOON, elevation));
+                    Soils.uniform(1700, new Strength(phi, 400)), MOON, elevation));
         }
     }
 
@@ -47,23 +47,23 @@ class AnchorLawTest {
     @MethodSource("anchors")
     void holdsMoreInCohesiveAndInHeavySoilButForTheSledge(Anchor anchor) {
         if (anchor instanceof Anchor.Ballast) {
-            assertEquals(anchor.capacity(Regolith.uniform(1200, Strength.ofDegrees(38, 0)), MOON, 0.3),
-                    anchor.capacity(Regolith.uniform(1800, Strength.ofDegrees(38, 900)), MOON, 0.3));
+            assertEquals(anchor.capacity(Soils.uniform(1200, Soils.strength(38, 0)), MOON, 0.3),
+                    anchor.capacity(Soils.uniform(1800, Soils.strength(38, 900)), MOON, 0.3));
             return;
         }
         rises(anchor.kind(), 1000, 2000, rho -> anchor.capacity(
-                Regolith.uniform(rho, Strength.ofDegrees(38, 300)), MOON, 0.3));
+                Soils.uniform(rho, Soils.strength(38, 300)), MOON, 0.3));
         if (!(anchor instanceof Anchor.Pile)) {
             rises(anchor.kind(), 0, 2000, c -> anchor.capacity(
-                    Regolith.uniform(1700, Strength.ofDegrees(38, c)), MOON, 0.3));
+                    Soils.uniform(1700, Soils.strength(38, c)), MOON, 0.3));
         }
     }
 
     @Test
     void anchorsWithoutCohesionHoldInProportionToBankDensity() {
         Anchor plate = new Anchor.Plate(2, 1, 1.5);
-        Strength dry = Strength.ofDegrees(40, 0);
-        assertEquals(1.5 * plate.capacity(Regolith.uniform(1200, dry), MOON, 0.4),
-                plate.capacity(Regolith.uniform(1800, dry), MOON, 0.4), 1e-8);
+        Strength dry = Soils.strength(40, 0);
+        assertEquals(1.5 * plate.capacity(Soils.uniform(1200, dry), MOON, 0.4),
+                plate.capacity(Soils.uniform(1800, dry), MOON, 0.4), 1e-8);
     }
 }

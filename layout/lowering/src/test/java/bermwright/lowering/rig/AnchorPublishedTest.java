@@ -7,7 +7,7 @@ import bermwright.published.PublishedTable;
 import bermwright.published.PublishedValue;
 import bermwright.regolith.EarthPressure;
 import bermwright.regolith.Regolith;
-import bermwright.regolith.Strength;
+import bermwright.regolith.Soils;
 import org.junit.jupiter.api.Test;
 
 /** Anchors against printed tables and worked teaching examples. */
@@ -19,7 +19,7 @@ class AnchorPublishedTest {
     @PublishedTable(DATA + "meyerhof-adams-table.csv")
     void plateUplift(PublishedRow row) {
         double n = row.number("depth_ratio");
-        double factor = BuriedAnchor.breakoutFactor(n, row.number("shape"), 0.92);
+        double factor = HandbookAnchors.breakoutFactor(n, row.number("shape"), 0.92);
         row.assertShare("factor", factor, TABLE_SHARE);
         row.assertShare("pull_N", factor * 17_000 * n * 0.1 * 0.1 * 0.1, TABLE_SHARE);
     }
@@ -30,7 +30,7 @@ class AnchorPublishedTest {
             printedValue = 75, unit = "1", tolerance = 4)
     void shortPileInSand(PublishedValue printed) {
         // The chart is read to a twentieth of its value.
-        Regolith sand = Regolith.uniform(17_000 / 9.81, Strength.ofDegrees(35, 0));
+        Regolith sand = Soils.uniform(17_000 / 9.81, Soils.strength(35, 0));
         double pull = BuriedAnchor.shortPile(new Anchor.Pile(1, 0.4, 4.8), 0, sand, 9.81);
         printed.assertEqualTo(pull / (EarthPressure.passive(Math.toRadians(35)) * 17_000 * Math.pow(0.4, 3)));
     }

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.regolith.Regolith;
-import bermwright.regolith.Strength;
+import bermwright.regolith.Soils;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,7 +19,7 @@ class AnchorTest {
     private static final double FOR_35_ON_STEEL = 52.5;
 
     private static Regolith soil(double density, double phi, double cohesion) {
-        return Regolith.uniform(density, Strength.ofDegrees(phi, cohesion));
+        return Soils.uniform(density, Soils.strength(phi, cohesion));
     }
 
     @Test
@@ -41,7 +41,7 @@ class AnchorTest {
 
     @Test
     void coneOverADisc() {
-        double weight = BuriedAnchor.coneWeight(new BuriedAnchor.Flat(0.5, 0.5, 1.5), Math.toRadians(30), 2770.2);
+        double weight = HandbookAnchors.coneWeight(new BuriedAnchor.Flat(0.5, 0.5, 1.5), Math.toRadians(30), 2770.2);
         assertEquals(6905.79, weight, CENTI);
     }
 

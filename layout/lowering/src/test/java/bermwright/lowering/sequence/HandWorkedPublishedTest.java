@@ -2,6 +2,7 @@
 package bermwright.lowering.sequence;
 
 import bermwright.lowering.body.Body;
+import bermwright.lowering.body.EndShape;
 import bermwright.lowering.body.Ground;
 import bermwright.lowering.body.MassCentre;
 import bermwright.lowering.body.Outline;
@@ -35,16 +36,17 @@ class HandWorkedPublishedTest {
     private static final double HALF_TENTH = 0.05;
 
     private static TiltState lying(double headHeight) {
-        Body body = Body.uniform(Outline.plain(50, 4.5), 95_000, new MassCentre(28.5, 0, 0));
+        Body body = Body.uniform(new Outline(50, 4.5, EndShape.FLAT, EndShape.FLAT), 95_000, new MassCentre(28.5, 0,
+                0));
         LoweringLines lines = new LoweringLines(1, new Lug(35, 0, 0),
                 new Line(OptionalDouble.empty(), 0, OptionalDouble.empty(), OptionalDouble.empty(),
                         ThermalAction.USUAL),
                 new Winch(new PlanePoint(-9, 0), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty()),
                 0, 1, Ends.USUAL, LoweringLines.USUAL_SLACK);
-        Rig rig = new Rig(lines, Optional.of(Poles.plain(headHeight, 9, 0)), List.of(), Optional.empty(),
+        Rig rig = new Rig(lines, Optional.of(plain(headHeight, 9, 0)), List.of(), Optional.empty(),
                 Optional.empty(),
                 DesignFactors.COMMON_PRACTICE);
-        return new Statics(new TippingBody(body, new Pivot.Rim(), Ground.level(GRAVITY, 0.4)), rig)
+        return new Statics(new TippingBody(body, new Pivot.Rim(), new Ground(GRAVITY, 0, 0, 0.4)), rig)
                 .at(Math.PI / 2).orElseThrow();
     }
 
@@ -79,8 +81,9 @@ class HandWorkedPublishedTest {
     @Test
     @Published(work = PRACTICE, place = "77 t weigh", printedValue = 123, unit = "kN", tolerance = HALF_UNIT)
     void theRoundedLoadWeighs(PublishedValue printed) {
-        Body body = Body.uniform(Outline.plain(50, 4.5), 77_000, new MassCentre(28.5, 0, 0));
-        printed.assertEqualTo(new TippingBody(body, new Pivot.Rim(), Ground.level(GRAVITY, 0.4)).weight() / 1000);
+        Body body = Body.uniform(new Outline(50, 4.5, EndShape.FLAT, EndShape.FLAT), 77_000, new MassCentre(28.5, 0,
+                0));
+        printed.assertEqualTo(new TippingBody(body, new Pivot.Rim(), new Ground(GRAVITY, 0, 0, 0.4)).weight() / 1000);
     }
 
     @Test
@@ -138,5 +141,18 @@ class HandWorkedPublishedTest {
             tolerance = HALF_UNIT)
     void aQuarterInHand(PublishedValue printed) {
         printed.assertEqualTo(1.25 * 179 * GRAVITY);
+    }
+
+    /**
+     * Poles square to flat ground.
+     *
+     * @param height      height of the heads (m), positive
+     * @param behindPivot distance of the feet behind the pivot line (m)
+     * @param halfSpread  half the distance between them (m), zero or more
+     * @return the poles, without tube and foot
+     */
+    private static Poles plain(double height, double behindPivot, double halfSpread) {
+        return new Poles(new PlanePoint(-behindPivot, 0), new PlanePoint(-behindPivot, height), halfSpread,
+                Optional.empty(), OptionalDouble.empty());
     }
 }

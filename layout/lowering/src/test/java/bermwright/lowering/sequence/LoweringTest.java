@@ -15,12 +15,12 @@ import bermwright.lowering.rig.Rig;
 import bermwright.lowering.statics.LoweringCase;
 import bermwright.regolith.LunarProfile;
 import bermwright.regolith.Regolith;
-import bermwright.regolith.Strength;
+import bermwright.regolith.Soils;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class LoweringTest {
-    private static final Regolith SOIL = LunarProfile.with(Strength.ofDegrees(42, 500));
+    private static final Regolith SOIL = LunarProfile.with(Soils.strength(42, 500));
 
     private static LoweringCase casus(TippingBody body, Rig rig) {
         return new LoweringCase(body, rig, SOIL, Math.toRadians(2) / 60);

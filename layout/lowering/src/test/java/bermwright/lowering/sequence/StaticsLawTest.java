@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.foundation.Vec3;
+import bermwright.lowering.ReferenceBody;
 import bermwright.lowering.body.Body;
+import bermwright.lowering.body.EndShape;
 import bermwright.lowering.body.Ground;
 import bermwright.lowering.body.MassCentre;
 import bermwright.lowering.body.Outline;
@@ -15,7 +17,6 @@ import bermwright.lowering.body.SweptProfile;
 import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.rig.DesignFactors;
 import bermwright.lowering.rig.Ends;
-import bermwright.lowering.rig.Line;
 import bermwright.lowering.rig.LoweringLines;
 import bermwright.lowering.rig.Lug;
 import bermwright.lowering.rig.Poles;
@@ -50,7 +51,8 @@ class StaticsLawTest {
         Random random = new Random(seed);
         double length = 20 + 40 * random.nextDouble();
         double radius = 1.5 + 4 * random.nextDouble();
-        Body body = Body.uniform(Outline.plain(length, radius), 20_000 + 150_000 * random.nextDouble(),
+        Body body = Body.uniform(new Outline(length, radius, EndShape.FLAT, EndShape.FLAT),
+                20_000 + 150_000 * random.nextDouble(),
                 new MassCentre(length * (0.3 + 0.3 * random.nextDouble()), 0.2 * random.nextGaussian(), 0));
         Pivot pivot = random.nextBoolean() ? new Pivot.Rim()
                 : new Pivot.Shoes(radius * (1 + 0.4 * random.nextDouble()), radius, 1);
@@ -60,7 +62,8 @@ class StaticsLawTest {
         PlanePoint foot = new PlanePoint(-2.2 * radius - 15 * random.nextDouble(), random.nextGaussian());
         PlanePoint head = new PlanePoint(foot.x(), foot.z() + length * (0.4 + 0.5 * random.nextDouble()));
         LoweringLines lines = new LoweringLines(2, new Lug(lug, 0.3 * radius * random.nextGaussian(), radius),
-                Line.of(9e5, 5, 8e7, 0.036), new Winch(new PlanePoint(foot.x() - 25 * random.nextDouble(), 0),
+                ReferenceBody.line(9e5, 5, 8e7, 0.036), new Winch(new PlanePoint(foot.x() - 25 * random.nextDouble(),
+                        0),
                 OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty()), 0, 1, Ends.USUAL,
                 LoweringLines.USUAL_SLACK);
         Poles poles = new Poles(foot, head, radius * (1 + random.nextDouble()), Optional.empty(),
@@ -171,7 +174,7 @@ class StaticsLawTest {
         Poles moved = new Poles(new PlanePoint(poles.foot().x(), height - 10),
                 new PlanePoint(poles.head().x(), height), poles.halfSpread(), Optional.empty(),
                 OptionalDouble.empty());
-        return new Statics(drawn.tipping, drawn.rig.withPoles(moved)).at(tilt).map(TiltState::lineTotal).orElse(-1.0);
+        return new Statics(drawn.tipping, withPoles(drawn.rig, moved)).at(tilt).map(TiltState::lineTotal).orElse(-1.0);
     }
 
     /** Rope paid out per radian is the lever. */
@@ -181,7 +184,7 @@ class StaticsLawTest {
         Drawn drawn = draw(seed);
         Poles inPlane = new Poles(drawn.rig.poles().orElseThrow().foot(), drawn.rig.poles().orElseThrow().head(),
                 drawn.rig.lines().lug().halfSpread(), Optional.empty(), OptionalDouble.empty());
-        Rig rig = drawn.rig.withPoles(inPlane);
+        Rig rig = withPoles(drawn.rig, inPlane);
         double step = 1e-5;
         for (int deg = 20; deg < 90; deg += 10) {
             double tilt = Math.toRadians(deg);
@@ -263,5 +266,10 @@ class StaticsLawTest {
                 }
             }
         }
+    }
+
+    private static Rig withPoles(Rig rig, Poles changed) {
+        return new Rig(rig.lines(), Optional.of(changed), rig.stays(), rig.pullOver(), rig.pivotHold(),
+                rig.factors());
     }
 }

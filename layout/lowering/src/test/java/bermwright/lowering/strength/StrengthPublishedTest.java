@@ -74,7 +74,7 @@ class StrengthPublishedTest {
 
     @PublishedTable(DATA + "sling-table.csv")
     void slingLoads(PublishedRow row) {
-        double force = LineRules.slingForce(row.number("diameter_mm") / 1000, 1.77e9, 0.9, 1, 5);
+        double force = HandbookLines.slingForce(row.number("diameter_mm") / 1000, 1.77e9, 0.9, 1, 5);
         // The table rounds down; its own formula is 1 % above it at most.
         row.assertShare("load_t", force / 9810, 0.01);
     }
@@ -83,14 +83,14 @@ class StrengthPublishedTest {
     @Published(work = "Wire Rope Users Manual, 4th edition", place = "page 88: lead line of 4 parts, plain sheaves",
             printedValue = 0.309, unit = "1", tolerance = HALF_DIGIT)
     void leadLineOfFourParts(PublishedValue printed) {
-        printed.assertEqualTo(LineRules.leadLine(4, 1.09));
+        printed.assertEqualTo(HandbookLines.leadLine(4, 1.09));
     }
 
     @Test
     @Published(work = "Wire Rope Users Manual, 4th edition", place = "page 88: with two more lead sheaves",
             printedValue = 0.367, unit = "1", tolerance = HALF_DIGIT)
     void leadLineWithMoreSheaves(PublishedValue printed) {
-        printed.assertEqualTo(LineRules.leadLine(4, 1.09) * 1.09 * 1.09);
+        printed.assertEqualTo(HandbookLines.leadLine(4, 1.09) * 1.09 * 1.09);
     }
 
     @Test
@@ -98,49 +98,49 @@ class StrengthPublishedTest {
             printedValue = 2202, unit = "lb", tolerance = 3)
     void leadLinePull(PublishedValue printed) {
         // The book multiplies by its rounded factor; half a unit of it is 3 lb.
-        printed.assertEqualTo(6000 * LineRules.leadLine(4, 1.09) * 1.09 * 1.09);
+        printed.assertEqualTo(6000 * HandbookLines.leadLine(4, 1.09) * 1.09 * 1.09);
     }
 
     @Test
     @Published(work = STATICS_BOOK, place = "sample problem, hawser with two turns from 150 N to 7500 N: friction",
             printedValue = 0.311, unit = "1", tolerance = HALF_DIGIT, remembered = true)
     void hawserFriction(PublishedValue printed) {
-        printed.assertEqualTo(Math.log(50) / Math.log(LineRules.capstan(1, 4 * Math.PI)));
+        printed.assertEqualTo(Math.log(50) / Math.log(HandbookLines.capstan(1, 4 * Math.PI)));
     }
 
     @Test
     @Published(work = STATICS_BOOK, place = "the same with three turns: tension", printedValue = 52.7, unit = "kN",
             tolerance = 0.05, remembered = true)
     void hawserWithThreeTurns(PublishedValue printed) {
-        printed.assertEqualTo(0.150 * LineRules.capstan(0.311, 6 * Math.PI));
+        printed.assertEqualTo(0.150 * HandbookLines.capstan(0.311, 6 * Math.PI));
     }
 
     @Test
     @Published(work = "open knowledge page on belt friction", place = "question: one turn at friction 0.3",
             printedValue = 6.6, unit = "1", tolerance = 0.05)
     void oneTurnAroundABollard(PublishedValue printed) {
-        printed.assertEqualTo(LineRules.capstan(0.3, 2 * Math.PI));
+        printed.assertEqualTo(HandbookLines.capstan(0.3, 2 * Math.PI));
     }
 
     @Test
     @Published(work = STATICS_BOOK, place = "sample problem, cable of 3 lb/ft, span 500 ft, parameter 328 ft: sag",
             printedValue = 100, unit = "ft", tolerance = 0.5, remembered = true)
     void catenarySag(PublishedValue printed) {
-        printed.assertEqualTo(Catenary.levelSag(3, 500, 3 * 328));
+        printed.assertEqualTo(HandbookLines.levelSag(3, 500, 3 * 328));
     }
 
     @Test
     @Published(work = STATICS_BOOK, place = "the same: greatest tension", printedValue = 1284, unit = "lb",
             tolerance = 1.5, remembered = true)
     void catenaryTension(PublishedValue printed) {
-        printed.assertEqualTo(Catenary.levelTension(3, 500, 3 * 328));
+        printed.assertEqualTo(HandbookLines.levelTension(3, 500, 3 * 328));
     }
 
     @Test
     @Published(work = STATICS_BOOK, place = "the same: length", printedValue = 550, unit = "ft", tolerance = 0.5,
             remembered = true)
     void catenaryLength(PublishedValue printed) {
-        printed.assertEqualTo(Catenary.levelLength(3, 500, 3 * 328));
+        printed.assertEqualTo(HandbookLines.levelLength(3, 500, 3 * 328));
     }
 
     @PublishedTable(DATA + "lunar-slosh.csv")

@@ -4,8 +4,10 @@ package bermwright.lowering.thrust;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.foundation.Require;
 import bermwright.lowering.ReferenceBody;
 import bermwright.lowering.body.TippingBody;
+import bermwright.lowering.motion.ToppleIntegrated;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -57,7 +59,7 @@ class ThrustTest {
     void frictionNeededIsFarBelowThatOfLines() {
         ThrusterResult result = ThrusterLowering.of(ReferenceBody.onRim(), SIX, Math.toRadians(1));
         assertEquals(0.229633, result.frictionNeeded(), 2e-6);
-        assertEquals(31.882114, ThrusterLowering.centreOfPercussion(ReferenceBody.onRim()), 6e-7);
+        assertEquals(31.882114, ToppleIntegrated.centreOfPercussion(ReferenceBody.onRim()), 6e-7);
         assertTrue(result.abortTilt().isPresent());
     }
 
@@ -78,8 +80,8 @@ class ThrustTest {
 
     @Test
     void flatFlightWithoutAir() {
-        assertEquals(15.432, Rocket.flight(5, Math.PI / 4, 1.62), 6e-4);
-        assertEquals(555.556, Rocket.flight(30, Math.PI / 4, 1.62), 6e-4);
+        assertEquals(15.432, flight(5, Math.PI / 4, 1.62), 6e-4);
+        assertEquals(555.556, flight(30, Math.PI / 4, 1.62), 6e-4);
     }
 
     @Test
@@ -137,5 +139,17 @@ class ThrustTest {
             w += now * step;
         }
         assertTrue(w <= 0 && t < end, "rate " + w + " at " + Math.toDegrees(t));
+    }
+
+    /**
+     * How far something thrown flies over level ground without air, v2 sin(2a)/g; flat ground, short of orbit.
+     *
+     * @param speed     speed (m/s), zero or more
+     * @param elevation elevation at which it leaves a (rad), 0 up to a right angle
+     * @param gravity   acceleration of free fall (m/s2), positive
+     * @return the distance (m)
+     */
+    private static double flight(double speed, double elevation, double gravity) {
+        return speed * speed * Math.sin(2 * elevation) / Require.positive("gravity", gravity, "m/s2");
     }
 }

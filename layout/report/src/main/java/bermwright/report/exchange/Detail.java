@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.exchange;
 
-import bermwright.foundation.Require;
 import java.util.Objects;
 import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
@@ -19,16 +18,5 @@ public record Detail(IntToDoubleFunction tolerance, IntPredicate isBuilt, boolea
     public Detail {
         Objects.requireNonNull(tolerance, "tolerance");
         Objects.requireNonNull(isBuilt, "isBuilt");
-    }
-
-    /**
-     * The same everywhere.
-     *
-     * @param tolerance how far the middle of a side may be off (m), zero or more
-     * @return the detail
-     */
-    public static Detail even(double tolerance) {
-        Require.notNegative("tolerance", tolerance, "m");
-        return new Detail(node -> tolerance, node -> true, false);
     }
 }

@@ -82,17 +82,6 @@ public final class Clearance {
     }
 
     /**
-     * Checks a site.
-     *
-     * @param shapes outlines of the site
-     * @param ground the ground as it is at that moment; without it nothing about the ground is said
-     * @return what was found, the worst first
-     */
-    public static List<Finding> check(SiteShapes shapes, Optional<ElevationGrid> ground) {
-        return of(shapes, ground).findings();
-    }
-
-    /**
      * Checks a site and remembers how.
      *
      * @param shapes outlines of the site
@@ -123,7 +112,7 @@ public final class Clearance {
      * @param changed outlines of the changed site, made by {@link SiteShapes#withPlan}
      * @return the check of the changed site
      */
-    public Clearance with(SiteShapes changed) {
+    Clearance with(SiteShapes changed) {
         return with(changed, space.covers());
     }
 

@@ -14,6 +14,7 @@ import bermwright.site.plan.Plan;
 import bermwright.site.plan.PlanSoil;
 import bermwright.terrain.earthworks.BenchFit;
 import bermwright.terrain.earthworks.BorrowPit;
+import bermwright.terrain.earthworks.CutAndFill;
 import bermwright.terrain.earthworks.GradedWay;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -317,7 +318,8 @@ public final class Earthworks {
     }
 
     private List<ModelNote> notes() {
-        return List.of(Ramp.note(), states.note(), BorrowPit.note(), BenchFit.note(), GradedWay.note(),
+        return List.of(CutAndFill.note(), Ramp.note(), states.note(), BorrowPit.note(), BenchFit.note(),
+                GradedWay.note(),
                 new ModelNote("haul-time", "round trips at the machine's level speed, slowed uphill at constant power;"
                         + " fill and dump times of the plan; ways over a lattice no finer than the machine's width",
                         "ground below the machine's greatest grade; no waiting, one machine does not hinder another",

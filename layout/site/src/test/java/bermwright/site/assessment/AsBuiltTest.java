@@ -81,7 +81,8 @@ class AsBuiltTest {
                         Optional.empty(), List.of(), Optional.empty(), Annotations.NOTHING),
                 new WorkStep("cover", WorkStep.Kind.COVER, "A", OptionalInt.empty(), OptionalDouble.empty(),
                         Optional.empty(), List.of("lower"), asBuilt, Annotations.NOTHING)));
-        SiteGround ground = new SiteGround(GroundFiles.read(directory.resolve("ground.asc"), Progress.NONE), directory);
+        SiteGround ground = new SiteGround(GroundFiles.read(directory.resolve("ground.asc"),
+                GroundFiles.Knowledge.NONE, Progress.NONE), directory);
         return new Assessments(new Responses(directory)).run(Assessments.Asked.EARTHWORKS,
                 new Assessments.Site(plan, "test.json", ground), Progress.NONE);
     }

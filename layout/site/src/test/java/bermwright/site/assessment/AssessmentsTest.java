@@ -15,6 +15,7 @@ import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.gridfile.GroundFile;
+import bermwright.terrain.gridfile.GroundFiles;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -130,7 +131,7 @@ class AssessmentsTest {
             text.append('\n');
         }
         Files.writeString(file, text);
-        GroundFile read = bermwright.terrain.gridfile.GroundFiles.read(file, Progress.NONE);
+        GroundFile read = GroundFiles.read(file, GroundFiles.Knowledge.NONE, Progress.NONE);
         return new SiteGround(read, directory);
     }
 }

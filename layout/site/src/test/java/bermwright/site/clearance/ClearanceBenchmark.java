@@ -74,7 +74,7 @@ public class ClearanceBenchmark {
     /** A whole check from the plan. */
     @Benchmark
     public int afresh() {
-        return Clearance.check(SiteShapes.of(plan, ground, toes), ground).size();
+        return Clearance.of(SiteShapes.of(plan, ground, toes), ground).findings().size();
     }
 
     public static void main(String[] args) throws Exception {

@@ -61,7 +61,7 @@ class ClearanceLawTest {
     }
 
     private static List<Finding> check(Plan plan) {
-        return Clearance.check(SiteShapes.of(plan, Optional.empty(), Map.of()), Optional.empty());
+        return Clearance.of(SiteShapes.of(plan, Optional.empty(), Map.of()), Optional.empty()).findings();
     }
 
     private static List<Finding> ordered(List<Finding> findings) {
@@ -122,8 +122,8 @@ class ClearanceLawTest {
             Plan moved = plan.withHull("H1", h -> h.withBaseCentre(new Point(east, 300)));
             shapes = shapes.withPlan(moved, Map.of());
             clearance = clearance.with(shapes);
-            List<Finding> afresh = Clearance.check(SiteShapes.of(moved, Optional.of(SiteExample.level()), Map.of()),
-                    Optional.of(SiteExample.level()));
+            List<Finding> afresh = Clearance.of(SiteShapes.of(moved, Optional.of(SiteExample.level()), Map.of()),
+                    Optional.of(SiteExample.level())).findings();
             assertEquals(afresh, clearance.findings());
         }
     }

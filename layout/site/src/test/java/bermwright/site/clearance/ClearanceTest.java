@@ -34,7 +34,7 @@ class ClearanceTest {
     private static final double SNAP = 0.003;
 
     private static List<Finding> check(Plan plan, ElevationGrid ground) {
-        return Clearance.check(SiteShapes.of(plan, Optional.of(ground), Map.of()), Optional.of(ground));
+        return Clearance.of(SiteShapes.of(plan, Optional.of(ground), Map.of()), Optional.of(ground)).findings();
     }
 
     private static List<Finding> check(Plan plan) {
@@ -256,7 +256,7 @@ class ClearanceTest {
     private static List<Finding> checkWithMounds(Plan plan) {
         Map<String, List<Ring>> toes = Map.of("A", List.of(SiteExample.square(300, 320, 60)), "B",
                 List.of(SiteExample.square(318, 320, 60)));
-        return Clearance.check(SiteShapes.of(plan, Optional.empty(), toes), Optional.empty());
+        return Clearance.of(SiteShapes.of(plan, Optional.empty(), toes), Optional.empty()).findings();
     }
 
     private static WorkStep step(String id, WorkStep.Kind kind, String of, String... after) {

@@ -155,7 +155,7 @@ class SpaceSecondRouteTest {
 
     private static List<Finding> check(Plan plan, DoubleBinaryOperator height) {
         Optional<ElevationGrid> ground = Optional.of(SiteExample.ground(height));
-        return Clearance.check(SiteShapes.of(plan, ground, Map.of()), ground);
+        return Clearance.of(SiteShapes.of(plan, ground, Map.of()), ground).findings();
     }
 
     private static Optional<Finding> first(List<Finding> findings, Rule rule) {

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
 class SpaceTest {
     private static List<Finding> check(Plan plan, DoubleBinaryOperator height) {
         Optional<ElevationGrid> ground = Optional.of(SiteExample.ground(height));
-        return Clearance.check(SiteShapes.of(plan, ground, Map.of()), ground);
+        return Clearance.of(SiteShapes.of(plan, ground, Map.of()), ground).findings();
     }
 
     private static List<Finding> check(DoubleBinaryOperator height) {

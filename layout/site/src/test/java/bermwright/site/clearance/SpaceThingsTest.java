@@ -42,7 +42,7 @@ class SpaceThingsTest {
 
     private static List<Finding> check(Plan plan, DoubleBinaryOperator height) {
         Optional<ElevationGrid> ground = Optional.of(SiteExample.ground(height));
-        return Clearance.check(SiteShapes.of(plan, ground, Map.of()), ground);
+        return Clearance.of(SiteShapes.of(plan, ground, Map.of()), ground).findings();
     }
 
     private static Optional<Finding> first(List<Finding> findings, PairingRule rule) {

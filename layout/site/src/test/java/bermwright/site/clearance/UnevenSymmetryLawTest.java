@@ -102,8 +102,8 @@ class UnevenSymmetryLawTest {
 
     private static List<Finding> findings(Plan plan, DoubleBinaryOperator height) {
         ElevationGrid ground = SiteExample.ground(height);
-        List<Finding> all = new ArrayList<>(Clearance.check(SiteShapes.of(plan, Optional.of(ground), Map.of()),
-                Optional.of(ground)));
+        List<Finding> all = new ArrayList<>(Clearance.of(SiteShapes.of(plan, Optional.of(ground), Map.of()),
+                Optional.of(ground)).findings());
         all.addAll(LaydownOfHull.asPlanned(plan, plan.hulls().get(0), ground).findings());
         return all.stream().sorted(Comparator.comparing((Finding f) -> f.rule().id()).thenComparing(Finding::subject)
                 .thenComparing(f -> String.join(",", f.parts())

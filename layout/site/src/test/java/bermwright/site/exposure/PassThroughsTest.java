@@ -202,9 +202,10 @@ class PassThroughsTest {
                 plan.tunnels(), plan.keepOuts(), plan.corridors(), plan.landingPads(), plan.preparations(),
                 plan.borrowGrounds(), plan.stockpiles(), plan.machines(), plan.exposure(), plan.rules(),
                 plan.orderOfWork(), plan.arrangeWithin(), plan.annotations());
-        assertTrue(Clearance.check(shapes, Optional.of(GROUND)).stream()
+        assertTrue(Clearance.of(shapes, Optional.of(GROUND)).findings().stream()
                 .noneMatch(f -> f.rule().id().equals("kept-clear-built-on")));
-        Finding on = Clearance.check(SiteShapes.of(built, Optional.of(GROUND), Map.of()), Optional.of(GROUND)).stream()
+        Finding on = Clearance.of(SiteShapes.of(built, Optional.of(GROUND), Map.of()),
+                Optional.of(GROUND)).findings().stream()
                 .filter(f -> f.rule().id().equals("kept-clear-built-on")).findFirst().orElseThrow();
         assertEquals(Level.REFUSE, on.level());
         assertEquals("A", on.subject());

@@ -12,6 +12,7 @@ import bermwright.foundation.Ring;
 import bermwright.site.example.SiteExample;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,7 +53,7 @@ class SiteShapesTest {
     void theSweepHoldsEveryPlaceTheTurningBodyPassesAndItsMargin() {
         Hull hull = SiteExample.hull("A", 300, 300, 35);
         Ring sweep = shapes(hull).first(ShapeKind.SWEEP).orElseThrow().outline();
-        LayDownFrame frame = LayDownFrame.of(hull, 1);
+        LayDownFrame frame = LayDownFrame.of(hull, TrueMetres.SAME);
         double wander = Math.toRadians(3);
         for (double turn : new double[] {-wander, 0, wander / 3, wander}) {
             for (int tilt = 0; tilt <= 90; tilt += 5) {

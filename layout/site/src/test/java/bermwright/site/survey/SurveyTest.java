@@ -49,7 +49,7 @@ class SurveyTest {
         Path file = Regions.write(folder, NODES, 2, ROLLING);
         SurveyPlace place = Regions.run(Regions.order(file, Regions.BARE, Regions.headings(36), NODES), 1, folder)
                 .places().get(0);
-        ElevationGrid grid = GroundFiles.read(file, Progress.NONE).grid();
+        ElevationGrid grid = GroundFiles.read(file, GroundFiles.Knowledge.NONE, Progress.NONE).grid();
         int column = (int) Math.rint((place.centre().east() - grid.frame().west()) / 2);
         int row = (int) Math.rint((place.centre().north() - grid.frame().south()) / 2);
         FootprintSurface.Rectangle under = new FootprintSurface.Rectangle(40, 8, place.heading());
@@ -70,7 +70,8 @@ class SurveyTest {
         Plan plan = PlanFiles.read(PlanFiles.text(place.plan()), "place");
         assertEquals("region.tif", plan.ground().elevationFile());
         Hull hull = plan.hulls().get(0);
-        LyingPose pose = LyingPose.of(hull, GroundFiles.read(file, Progress.NONE).grid()).orElseThrow();
+        LyingPose pose = LyingPose.of(hull, GroundFiles.read(file, GroundFiles.Knowledge.NONE,
+                Progress.NONE).grid()).orElseThrow();
         // The plan's plane is fitted to the bilinear ground, the survey's to its nodes.
         assertEquals(Regions.measured(place, Criterion.SLOPE_ALONG), Math.toDegrees(pose.slopeAlong()), 0.05);
         assertEquals(Regions.measured(place, Criterion.SLOPE_ACROSS), Math.toDegrees(pose.slopeAcross()), 0.3);
