@@ -95,19 +95,6 @@ public final class Bearing {
     }
 
     /**
-     * Nq of a rough base, e^((3 pi/2 - phi) tan phi) / (2 cos2(45 + phi/2)).
-     *
-     * @param phi friction angle (rad), 0 up to 60 degrees
-     * @return the factor (1)
-     * @see "Terzaghi (1943), Theoretical Soil Mechanics"
-     */
-    public static double nqTerzaghi(double phi) {
-        checked(phi);
-        double c = Math.cos(Math.PI / 4 + phi / 2);
-        return Math.exp((1.5 * Math.PI - phi) * Math.tan(phi)) / (2 * c * c);
-    }
-
-    /**
      * The pressure under a footing at failure, with Vesic's factors and shapes and Meyerhof's inclination.
      *
      * @param footing     the footing

@@ -16,7 +16,7 @@ final class HandbookSoil {
      * @see "Terzaghi (1943), Theoretical Soil Mechanics"
      */
     public static double ncTerzaghi(double phi) {
-        return (Bearing.nqTerzaghi(phi) - 1) / Math.tan(phi);
+        return (nqTerzaghi(phi) - 1) / Math.tan(phi);
     }
 
     /**
@@ -167,5 +167,17 @@ final class HandbookSoil {
      */
     public static double density(double depth) {
         return 1920 * (Require.notNegative("depth", depth, "m") + 0.122) / (depth + 0.18);
+    }
+
+    /**
+     * Nq of a rough base, e^((3 pi/2 - phi) tan phi) / (2 cos2(45 + phi/2)).
+     *
+     * @param phi friction angle (rad), 0 up to 60 degrees
+     * @return the factor (1)
+     * @see "Terzaghi (1943), Theoretical Soil Mechanics"
+     */
+    public static double nqTerzaghi(double phi) {
+        double c = Math.cos(Math.PI / 4 + phi / 2);
+        return Math.exp((1.5 * Math.PI - phi) * Math.tan(phi)) / (2 * c * c);
     }
 }

@@ -35,7 +35,7 @@ class RegolithPublishedTest {
     void terzaghiFactors(PublishedRow row) {
         double phi = Math.toRadians(row.number("phi_deg"));
         row.assertNear("nc", HandbookSoil.ncTerzaghi(phi), 0.05);
-        row.assertNear("nq", Bearing.nqTerzaghi(phi), 0.05);
+        row.assertNear("nq", HandbookSoil.nqTerzaghi(phi), 0.05);
     }
 
     @PublishedTable(DATA + "sourcebook-density.csv")

@@ -34,13 +34,4 @@ public record Berm(Point from, Point to, double height, double crownWidth, doubl
         double outside = Math.sqrt(x * x + y * y) - crownWidth / 2;
         return Math.max(0, height - Math.max(0, outside) * StrictMath.tan(slope));
     }
-
-    /**
-     * The area of its cross section: w h + h&#178; / tan slope.
-     *
-     * @return the area (m2)
-     */
-    public double sectionArea() {
-        return crownWidth * height + height * height / StrictMath.tan(slope);
-    }
 }

@@ -33,17 +33,7 @@ public record Mound(Point centre, double height, double crownRadius, double slop
      *
      * @return the toe radius (m)
      */
-    public double toeRadius() {
+    double toeRadius() {
         return crownRadius + height / StrictMath.tan(slope);
-    }
-
-    /**
-     * The volume: pi h / 3 (R&#178; + R r + r&#178;).
-     *
-     * @return the volume (m3)
-     */
-    public double volume() {
-        double toe = toeRadius();
-        return Math.PI * height / 3 * (toe * toe + toe * crownRadius + crownRadius * crownRadius);
     }
 }

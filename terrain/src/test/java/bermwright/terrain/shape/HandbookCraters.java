@@ -66,7 +66,29 @@ public final class HandbookCraters {
      * @return volume (m3), positive
      */
     public static double volume(Berm berm) {
-        return berm.sectionArea() * berm.from().distance(berm.to())
-                + new Mound(berm.from(), berm.height(), berm.crownWidth() / 2, berm.slope()).volume();
+        return sectionArea(berm) * berm.from().distance(berm.to())
+                + volume(new Mound(berm.from(), berm.height(), berm.crownWidth() / 2, berm.slope()));
+    }
+
+    /**
+     * The area of a berm's cross section: w h + h2 / tan slope.
+     *
+     * @param berm the berm
+     * @return the area (m2)
+     */
+    public static double sectionArea(Berm berm) {
+        return berm.crownWidth() * berm.height() + berm.height() * berm.height() / StrictMath.tan(berm.slope());
+    }
+
+    /**
+     * The volume of a mound, pi h / 3 (R2 + R r + r2).
+     *
+     * @param mound the mound
+     * @return the volume (m3)
+     */
+    public static double volume(Mound mound) {
+        double toe = mound.toeRadius();
+        return Math.PI * mound.height() / 3 * (toe * toe + toe * mound.crownRadius()
+                + mound.crownRadius() * mound.crownRadius());
     }
 }

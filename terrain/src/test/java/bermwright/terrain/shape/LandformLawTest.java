@@ -28,7 +28,8 @@ class LandformLawTest {
     @ValueSource(doubles = {0, 1.5})
     void aMoundHoldsItsVolume(double crown) {
         Mound mound = new Mound(new Point(0, 0), 3, crown, Math.toRadians(35));
-        assertEquals(mound.volume(), volume(mound, 8), mound.volume() * MIDPOINT_SHARE);
+        double exact = HandbookCraters.volume(mound);
+        assertEquals(exact, volume(mound, 8), exact * MIDPOINT_SHARE);
     }
 
     @Test
