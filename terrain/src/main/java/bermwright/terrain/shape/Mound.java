@@ -33,7 +33,7 @@ public record Mound(Point centre, double height, double crownRadius, double slop
      *
      * @return the toe radius (m)
      */
-    double toeRadius() {
+    public double toeRadius() {
         return crownRadius + height / StrictMath.tan(slope);
     }
 }

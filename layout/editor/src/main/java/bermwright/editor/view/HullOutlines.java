@@ -6,6 +6,7 @@ import bermwright.editor.model.MapCamera;
 import bermwright.foundation.Point;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -41,8 +42,8 @@ final class HullOutlines {
     HullOutlines(Plan plan, MapCamera camera) {
         this.plan = plan;
         for (Hull hull : plan.hulls()) {
-            Point2D base = at(camera, hull.lyingBase());
-            Point2D far = at(camera, hull.lyingBase().moved(hull.layDownAzimuth(), hull.length(), 0));
+            Point2D base = at(camera, hull.lyingBase(TrueMetres.SAME));
+            Point2D far = at(camera, hull.lyingAt(TrueMetres.SAME, hull.length(), 0));
             outlines.put(hull.id(), new Outline(base.midpoint(far), far.subtract(base).normalize(),
                     base.distance(far) / 2, hull.diameter() / 2 / camera.metresPerPixel()));
         }
