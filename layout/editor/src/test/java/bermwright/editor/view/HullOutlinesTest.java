@@ -10,6 +10,7 @@ import bermwright.editor.model.MapCamera;
 import bermwright.foundation.Point;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.TrueMetres;
 import javafx.geometry.Point2D;
 import org.junit.jupiter.api.Test;
 
@@ -29,7 +30,7 @@ class HullOutlinesTest {
             BadgeSpots spots = new BadgeSpots(26);
             spots.keepOff(hulls);
             for (double along = 1; along < HULL.length(); along += 2) {
-                Point place = HULL.lyingBase().moved(HULL.layDownAzimuth(), along, 1);
+                Point place = HULL.lyingBase(TrueMetres.SAME).moved(HULL.layDownAzimuth(), along, 1);
                 Point2D pixel = new Point2D(camera.x(place.east()), camera.y(place.north()));
                 assertTrue(hulls.isOver(pixel, 0), "the place itself is under the hull");
                 assertFalse(hulls.isOver(spots.free(pixel), 10), along + " m along at " + metresPerPixel);
