@@ -17,7 +17,7 @@ final class FieldText {
     static String json(FormEntry.Field field, String text) {
         return switch (field.kind()) {
             case NUMBER -> number(field, text);
-            case TEXT, CHOICE -> quoted(text);
+            case TEXT, CHOICE, FILE -> quoted(text);
             case FLAG -> text;
             case CORNERS -> corners(field, text);
             case WORDS -> words(text);

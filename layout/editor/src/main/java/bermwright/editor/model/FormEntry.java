@@ -2,6 +2,7 @@
 package bermwright.editor.model;
 
 import java.util.List;
+import java.util.Map;
 
 /** A line or a block of the form that shows a part's figures. */
 public sealed interface FormEntry {
@@ -31,8 +32,10 @@ public sealed interface FormEntry {
         FLAG,
         /** Corners of an area or line. */
         CORNERS,
-        /** Words separated by commas. */
-        WORDS
+        /** Words separated by commas; where there are choices, some of these. */
+        WORDS,
+        /** A file, as a path beside the plan. */
+        FILE
     }
 
     /**
@@ -46,13 +49,29 @@ public sealed interface FormEntry {
      * @param isGiven   whether the value was given; else it is a default
      * @param isNeeded  whether the plan cannot do without it
      * @param choices   words to choose from
+     * @param sources   where each of these words is from, where that is known
      * @param rule      what it says, what is accepted, what it is when left out
      */
     record Field(String path, String label, String unit, Kind kind, String text, boolean isGiven, boolean isNeeded,
-            List<String> choices, String rule) implements FormEntry {
+            List<String> choices, Map<String, String> sources, String rule) implements FormEntry {
         /** Copies the choices. */
         public Field {
             choices = List.copyOf(choices);
+            sources = Map.copyOf(sources);
+        }
+    }
+
+    /**
+     * Entries that a person thinks of together.
+     *
+     * @param path    what tells it apart in its form
+     * @param label   heading
+     * @param entries what it holds
+     */
+    record Group(String path, String label, List<FormEntry> entries) implements FormEntry {
+        /** Copies the entries. */
+        public Group {
+            entries = List.copyOf(entries);
         }
     }
 

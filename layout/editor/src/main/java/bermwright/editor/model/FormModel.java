@@ -7,6 +7,7 @@ import bermwright.editor.edit.RemoveItem;
 import bermwright.editor.edit.SetValue;
 import bermwright.foundation.InputException;
 import bermwright.site.planfile.PlanValues;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -52,7 +53,39 @@ public final class FormModel {
      * @return a block with all entries, empty where nothing is picked
      */
     public Optional<FormEntry.Block> form() {
-        return bench.picked().flatMap(part -> FormReader.read(bench.plan(), part));
+        return bench.picked().flatMap(part -> FormReader.read(bench.plan(), part, false)
+                .map(form -> FormLayout.grouped(form, part.kind())));
+    }
+
+    /**
+     * The form with every key there is, also those that a thing of its kind does not have.
+     *
+     * @return a block with all entries in the order of the file, empty where nothing is picked
+     */
+    Optional<FormEntry.Block> whole() {
+        return bench.picked().flatMap(part -> FormReader.read(bench.plan(), part, true));
+    }
+
+    /**
+     * What is written into a field that names a file.
+     *
+     * @param chosen the file
+     * @return its path from the plan's folder where both are on one disk, else its whole path
+     */
+    public String fileText(Path chosen) {
+        Path folder = bench.document().file().getParent();
+        Path whole = chosen.toAbsolutePath().normalize();
+        return (whole.getRoot().equals(folder.getRoot()) ? folder.relativize(whole) : whole).toString()
+                .replace('\\', '/');
+    }
+
+    /**
+     * The folder that paths in the plan start from.
+     *
+     * @return the folder
+     */
+    public Path folder() {
+        return bench.document().file().getParent();
     }
 
     /**
@@ -62,7 +95,7 @@ public final class FormModel {
      * @return the words; those of the list or object around it where the path ends in a list item
      */
     public static String nameOf(String path) {
-        return PlanValues.key(path).map(FormReader::label).orElse("");
+        return PlanValues.key(path).map(key -> FormWords.label(path, key)).orElse("");
     }
 
     /**
@@ -112,9 +145,10 @@ public final class FormModel {
             renamed.ifPresent(part -> bench.pick(Optional.of(part)));
             return true;
         } catch (InputException refusal) {
-            String reason = refusal.accepted().isEmpty() ? refusal.getMessage() : "Accepted: " + refusal.accepted();
+            String reason = refusal.accepted().isEmpty() ? FormWords.people(refusal.getMessage())
+                    : "Accepted: " + refusal.accepted();
             if (!refusal.key().isEmpty() && !refusal.key().equals(field.path())) {
-                reason = refusal.getMessage();
+                reason = FormWords.people(refusal.getMessage());
             }
             refused.put(field.path(), new Refused(typed, reason, field.text()));
             return false;

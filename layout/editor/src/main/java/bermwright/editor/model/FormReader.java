@@ -14,6 +14,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
 
@@ -22,17 +23,23 @@ final class FormReader {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private final Plan plan;
+    private final boolean isWhole;
 
-    private FormReader(Plan plan) {
+    private FormReader(Plan plan, boolean isWhole) {
         this.plan = plan;
+        this.isWhole = isWhole;
     }
 
-    /** The form of a part: a block whose path is the part's. */
-    static Optional<FormEntry.Block> read(Plan plan, Part part) {
+    /**
+     * The form of a part: a block whose path is the part's.
+     *
+     * @param isWhole whether keys that a thing of its kind does not have are shown all the same
+     */
+    static Optional<FormEntry.Block> read(Plan plan, Part part, boolean isWhole) {
         if (!part.isIn(plan)) {
             return Optional.empty();
         }
-        FormReader reader = new FormReader(plan);
+        FormReader reader = new FormReader(plan, isWhole);
         if (part.kind() == Part.Kind.PLAN) {
             return Optional.of(new FormEntry.Block("", part.words(), true, false, "", "", reader.ofPlan()));
         }
@@ -59,11 +66,22 @@ final class FormReader {
     private List<FormEntry> entries(String path, Class<? extends Record> type, JsonNode value) {
         List<FormEntry> entries = new ArrayList<>();
         for (Key key : PlanKeys.of(type)) {
-            add(entries, path + "." + key.name(), key, value.path(key.name()));
+            JsonNode given = value.path(key.name());
+            boolean isGiven = !given.isMissingNode() && !(given.isArray() && given.isEmpty());
+            if (isWhole || isGiven || KindFields.has(type, key.name(), other -> word(type, value, other))) {
+                add(entries, path + "." + key.name(), key, given);
+            }
         }
         tellApart(entries);
         entries.add(note(path + ".note", value.path("note")));
         return entries;
+    }
+
+    /** The word at a key, its default where it is left out. */
+    private static String word(Class<? extends Record> type, JsonNode value, String name) {
+        JsonNode given = value.path(name);
+        return given.isMissingNode() ? PlanKeys.key(type, name).flatMap(Key::standard).map(FormReader::parsed)
+                .map(JsonNode::asText).orElse("") : given.asText();
     }
 
     /** Of two fields of one name, as thickness and kind of an end of a cover, the one with a unit says so. */
@@ -73,14 +91,14 @@ final class FormReader {
             boolean isDouble = entries.stream().filter(e -> e.label().equals(entry.label())).count() > 1;
             if (isDouble && entry instanceof FormEntry.Field f && !f.unit().isEmpty()) {
                 entries.set(i, new FormEntry.Field(f.path(), f.label() + ", in " + f.unit(), f.unit(), f.kind(),
-                        f.text(), f.isGiven(), f.isNeeded(), f.choices(), f.rule()));
+                        f.text(), f.isGiven(), f.isNeeded(), f.choices(), f.sources(), f.rule()));
             }
         }
     }
 
     private static FormEntry.Field note(String path, JsonNode value) {
         return new FormEntry.Field(path, "note", "", FormEntry.Kind.TEXT, value.asText(""), !value.isMissingNode(),
-                false, List.of(), "Free text, kept with the plan.");
+                false, List.of(), Map.of(), "Free text, kept with the plan.");
     }
 
     /** What the plan has of its own; the parts it holds have forms of their own. */
@@ -97,38 +115,45 @@ final class FormReader {
 
     private void add(List<FormEntry> entries, String path, Key key, JsonNode given) {
         JsonNode value = given.isMissingNode() ? key.standard().map(FormReader::parsed).orElse(given) : given;
-        String rule = rule(key);
+        String rule = FormWords.rule(key);
+        String label = FormWords.label(path, key);
         if (key.type() instanceof ValueType.Part part) {
             boolean there = !value.isMissingNode();
             boolean canGo = !key.required() && !given.isMissingNode();
-            entries.add(new FormEntry.Block(path, label(key), there, canGo, rule, NewBlock.json(part.type(), plan),
+            entries.add(new FormEntry.Block(path, label, there, canGo, rule, NewBlock.json(part.type(), plan),
                     there ? entries(path, part.type(), value) : List.of()));
         } else if (key.type() instanceof ValueType.Many many && many.of() instanceof ValueType.Part part) {
             List<FormEntry.Block> items = new ArrayList<>();
             for (int i = 0; i < value.size(); i++) {
                 String item = path + "[" + i + "]";
-                String name = value.get(i).path("id").asText(label(key) + " " + (i + 1));
+                String name = value.get(i).path("id").asText(label + " " + (i + 1));
                 items.add(new FormEntry.Block(item, name, true, true, rule, "",
                         entries(item, part.type(), value.get(i))));
             }
-            entries.add(new FormEntry.Items(path, label(key), rule, NewBlock.json(part.type(), plan), items));
+            entries.add(new FormEntry.Items(path, label, rule, NewBlock.json(part.type(), plan), items));
         } else if (key.type() instanceof ValueType.Place) {
             for (String side : List.of("east_m", "north_m")) {
-                entries.add(new FormEntry.Field(path + "." + side, label(key) + " " + side.replace("_m", ""), "m",
-                        FormEntry.Kind.NUMBER, text(value.path(side)), true, true, List.of(), rule));
+                entries.add(new FormEntry.Field(path + "." + side, label + " " + side.replace("_m", ""), "m",
+                        FormEntry.Kind.NUMBER, text(value.path(side)), true, true, List.of(), Map.of(), rule));
             }
         } else {
-            entries.add(new FormEntry.Field(path, label(key), unit(key.type()), kind(key.type()), text(value),
-                    !given.isMissingNode(), key.required(), choices(key.type()), rule));
+            entries.add(field(path, key, value, !given.isMissingNode()));
         }
     }
 
-    /** What a key says, accepts and stands for when left out, for a tooltip. */
-    static String rule(Key key) {
-        String left = key.required() ? "Must be given." : "Left out: " + key.standard()
-                .filter(s -> !s.startsWith("{") && !s.startsWith("[")).map(s -> s + " (" + key.source() + ")")
-                .orElse(key.source().isEmpty() ? "nothing" : key.source()) + ".";
-        return key.doc() + "\nAccepted: " + key.type().accepted() + ".\n" + left + "\nKey in the file: " + key.name();
+    private FormEntry.Field field(String path, Key key, JsonNode value, boolean isGiven) {
+        Map<String, String> names = NamesInPlan.of(plan, path);
+        boolean isNamed = !names.isEmpty();
+        FormEntry.Kind kind = NamesInPlan.isFile(path) ? FormEntry.Kind.FILE
+                : isNamed && key.type() instanceof ValueType.Text ? FormEntry.Kind.CHOICE : kind(key.type());
+        List<String> choices = new ArrayList<>(isNamed ? List.copyOf(names.keySet()) : choices(key.type()));
+        String text = text(value);
+        if (kind == FormEntry.Kind.CHOICE && !text.isEmpty() && !choices.contains(text)) {
+            // A name that nothing has any more stays to be seen, and can be changed for one that something has.
+            choices.add(text);
+        }
+        return new FormEntry.Field(path, FormWords.label(path, key), unit(key.type()), kind, text, isGiven,
+                key.required(), choices, names, FormWords.rule(key));
     }
 
     static String unit(ValueType type) {
@@ -136,18 +161,6 @@ final class FormReader {
             return quantity.unit() == Unit.ONE ? "" : UnitWords.shown(quantity.unit().word());
         }
         return type instanceof ValueType.Direction ? "\u00b0" : "";
-    }
-
-    /** The key's name without its unit, in plain words. */
-    static String label(Key key) {
-        String name = key.name();
-        if (key.type() instanceof ValueType.Quantity quantity && quantity.unit() != Unit.ONE) {
-            String ending = "_" + quantity.unit().word().replace('/', '_').replace(' ', '_');
-            name = name.endsWith(ending) ? name.substring(0, name.length() - ending.length()) : name;
-        } else if (key.type() instanceof ValueType.Direction && name.endsWith("_deg")) {
-            name = name.substring(0, name.length() - 4);
-        }
-        return name.replace('_', ' ');
     }
 
     private static FormEntry.Kind kind(ValueType type) {

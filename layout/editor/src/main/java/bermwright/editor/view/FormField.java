@@ -3,13 +3,21 @@ package bermwright.editor.view;
 
 import bermwright.editor.model.FormEntry;
 import bermwright.editor.model.FormModel;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.css.PseudoClass;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.CheckBox;
+import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
@@ -18,6 +26,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
 
 /** One field of a form: label, value, unit; under it, where the value is wrong, what would be accepted. */
 final class FormField extends VBox {
@@ -41,8 +50,9 @@ final class FormField extends VBox {
         this.control = control(field);
         control.setId(field.path());
         control.setTooltip(Hint.of(field.rule()));
-        control.setAccessibleText(field.label() + (field.unit().isEmpty() ? "" : ", in " + field.unit()));
-        Label label = new Label(field.label());
+        control.setAccessibleText(Words.capital(field.label()) + (field.unit().isEmpty() ? ""
+                : ", in " + field.unit()));
+        Label label = new Label(Words.capital(field.label()));
         label.setLabelFor(control);
         label.setTooltip(Hint.of(field.rule()));
         label.getStyleClass().add("field-label");
@@ -58,12 +68,17 @@ final class FormField extends VBox {
         if (control instanceof TextArea) {
             getChildren().addAll(new HBox(6, label, unit), control, trouble);
         } else {
-            boolean isText = field.kind() == FormEntry.Kind.TEXT || field.kind() == FormEntry.Kind.WORDS;
+            boolean isText = field.kind() == FormEntry.Kind.TEXT || field.kind() == FormEntry.Kind.WORDS
+                    || field.kind() == FormEntry.Kind.FILE;
             HBox.setHgrow(isText ? control : label, Priority.ALWAYS);
             (isText ? control : label).setMaxWidth(Double.MAX_VALUE);
             control.setMinWidth(control instanceof ComboBox ? 0 : USE_PREF_SIZE);
             unit.setMinWidth(USE_PREF_SIZE);
-            line.getChildren().addAll(label, control, unit);
+            line.getChildren().addAll(label, control);
+            chooser(field).ifPresent(line.getChildren()::add);
+            if (!isText) {
+                line.getChildren().add(unit);
+            }
             line.getStyleClass().add("field-line");
             getChildren().addAll(line, trouble);
             widthProperty().addListener((observed, before, now) -> arrange(label, now.doubleValue()));
@@ -94,10 +109,8 @@ final class FormField extends VBox {
         return switch (shown.kind()) {
             case CHOICE -> {
                 ComboBox<String> box = new ComboBox<>();
-                if (!shown.isNeeded()) {
-                    box.getItems().add("");
-                }
-                box.getItems().addAll(shown.choices());
+                box.getItems().setAll(words(shown));
+                box.setCellFactory(list -> new ChoiceCell(() -> field.sources()));
                 box.setOnAction(event -> take(box.getValue()));
                 yield box;
             }
@@ -112,13 +125,80 @@ final class FormField extends VBox {
                 area.setPromptText("east north, one corner a line");
                 yield listened(area);
             }
-            case NUMBER, TEXT, WORDS -> {
+            case NUMBER, TEXT, WORDS, FILE -> {
                 TextField text = new TextField();
                 text.getStyleClass().add(shown.kind() == FormEntry.Kind.NUMBER ? "number" : "words");
                 text.setOnAction(event -> take(text.getText()));
                 yield listened(text);
             }
         };
+    }
+
+    private static List<String> words(FormEntry.Field shown) {
+        List<String> words = new ArrayList<>();
+        if (!shown.isNeeded()) {
+            words.add("");
+        }
+        words.addAll(shown.choices());
+        return words;
+    }
+
+    /** Whether this node can show a field: one of the same kind and needs. */
+    boolean fits(FormEntry.Field now) {
+        return now.kind() == field.kind() && now.unit().equals(field.unit()) && now.isNeeded() == field.isNeeded()
+                && now.label().equals(field.label()) && now.choices().isEmpty() == field.choices().isEmpty();
+    }
+
+    /** A button beside a field that names files or several things. */
+    private Optional<ButtonBase> chooser(FormEntry.Field shown) {
+        if (shown.kind() == FormEntry.Kind.FILE) {
+            Button button = new Button("\u2026");
+            button.setAccessibleText("Choose " + shown.label());
+            button.setTooltip(Hint.of("Choose a file"));
+            button.setOnAction(event -> chooseFile());
+            return Optional.of(button);
+        } else if (shown.kind() == FormEntry.Kind.WORDS && !shown.choices().isEmpty()) {
+            MenuButton button = new MenuButton("");
+            button.setAccessibleText("Choose " + shown.label());
+            button.setOnShowing(event -> offer(button));
+            // A menu without items never shows.
+            button.getItems().add(new MenuItem(""));
+            return Optional.of(button);
+        }
+        return Optional.empty();
+    }
+
+    private void chooseFile() {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(Words.capital(field.label()));
+        chooser.setInitialDirectory(model.folder().toFile());
+        Optional.ofNullable(chooser.showOpenDialog(getScene().getWindow())).ifPresent(file -> {
+            ((TextInputControl) control).setText(model.fileText(file.toPath()));
+            take(model.fileText(file.toPath()));
+        });
+    }
+
+    /** Offers what can be named, with what is named already checked. */
+    private void offer(MenuButton button) {
+        List<String> named = Stream.of(field.text().split(",")).map(String::strip).filter(w -> !w.isEmpty()).toList();
+        button.getItems().clear();
+        for (String word : field.choices()) {
+            CheckMenuItem item = new CheckMenuItem(word + Optional.ofNullable(field.sources().get(word))
+                    .map(s -> "  \u2013  " + s).orElse(""));
+            item.setMnemonicParsing(false);
+            item.setSelected(named.contains(word));
+            item.setOnAction(event -> {
+                List<String> now = new ArrayList<>(named);
+                if (item.isSelected()) {
+                    now.add(word);
+                } else {
+                    now.remove(word);
+                }
+                ((TextInputControl) control).setText(String.join(", ", now));
+                take(String.join(", ", now));
+            });
+            button.getItems().add(item);
+        }
     }
 
     private Control listened(TextInputControl text) {
@@ -164,6 +244,9 @@ final class FormField extends VBox {
         } else if (control instanceof ComboBox<?> box) {
             @SuppressWarnings("unchecked")
             ComboBox<String> words = (ComboBox<String>) box;
+            if (!words.getItems().equals(words(now))) {
+                words.getItems().setAll(words(now));
+            }
             String shown = now.text().isEmpty() ? null : now.text();
             if (!Objects.equals(words.getValue(), shown)) {
                 words.setValue(shown);

@@ -65,7 +65,7 @@ class FormCoverageTest {
         boolean isNew = true;
         while (isNew) {
             isNew = false;
-            for (FormEntry entry : FormModelTest.entries(form.form().orElseThrow()).toList()) {
+            for (FormEntry entry : FormModelTest.entries(form.whole().orElseThrow()).toList()) {
                 boolean isAddable = entry instanceof FormEntry.Items
                         || entry instanceof FormEntry.Block block && !block.isThere();
                 if (isAddable && done.add(entry.path())) {
@@ -78,7 +78,7 @@ class FormCoverageTest {
     }
 
     private Stream<FormEntry.Field> fields() {
-        return FormModelTest.entries(form.form().orElseThrow()).filter(FormEntry.Field.class::isInstance)
+        return FormModelTest.entries(form.whole().orElseThrow()).filter(FormEntry.Field.class::isInstance)
                 .map(FormEntry.Field.class::cast);
     }
 
@@ -112,6 +112,27 @@ class FormCoverageTest {
     }
 
     @Test
+    void everyKeyIsShownForSomeKindOfItsThing() {
+        Set<String> all = new TreeSet<>();
+        Set<String> shown = new TreeSet<>();
+        bench.pick(Optional.of(first(bench.plan(), Part.Kind.HULL)));
+        fill();
+        for (String path : fields().map(FormEntry.Field::path).toList()) {
+            all.add(path.replaceAll("\\[\\d+]", ""));
+        }
+        for (FormEntry.Field choice : fields().filter(f -> f.kind() == FormEntry.Kind.CHOICE
+                && f.sources().isEmpty()).toList()) {
+            for (String word : choice.choices()) {
+                form.type(fields().filter(f -> f.path().equals(choice.path())).findFirst().orElseThrow(), word);
+                FormModelTest.entries(form.form().orElseThrow()).forEach(e -> shown.add(e.path()
+                        .replaceAll("\\[\\d+]", "")));
+            }
+        }
+        all.removeAll(shown);
+        assertEquals(Set.of(), all);
+    }
+
+    @Test
     void everyFieldTakesAnotherValue() {
         List<String> stuck = new ArrayList<>();
         for (Part.Kind kind : Part.Kind.values()) {
@@ -132,7 +153,9 @@ class FormCoverageTest {
     private boolean takesAnother(String path) {
         FormEntry.Field field = fields().filter(f -> f.path().equals(path)).findFirst().orElseThrow();
         Optional<String> before = PlanValues.json(bench.plan(), path);
-        for (String text : field.choices().isEmpty() ? TYPED : field.choices()) {
+        List<String> texts = new ArrayList<>(field.choices().isEmpty() ? TYPED : field.choices());
+        texts.add("");
+        for (String text : texts) {
             if (!text.equals(field.text()) && form.type(field, text)
                     && !PlanValues.json(bench.plan(), path).equals(before)) {
                 bench.undo();
@@ -155,7 +178,7 @@ class FormCoverageTest {
         assertEquals(before, bench.plan());
         fill();
         for (boolean isGone = true; isGone;) {
-            isGone = FormModelTest.entries(form.form().orElseThrow()).filter(FormEntry.Block.class::isInstance)
+            isGone = FormModelTest.entries(form.whole().orElseThrow()).filter(FormEntry.Block.class::isInstance)
                     .map(FormEntry.Block.class::cast).filter(b -> b.isThere() && b.canGo()).anyMatch(form::remove);
         }
         assertTrue(bench.plan().hull("A").orElseThrow().cover().isEmpty());

@@ -52,7 +52,7 @@ class FormModelTest {
     void everyKeyOfEveryKindHasAnEntryWithItsRule() {
         for (Part part : Inventory.parts(bench.plan())) {
             bench.pick(Optional.of(part));
-            FormEntry.Block block = form.form().orElseThrow();
+            FormEntry.Block block = form.whole().orElseThrow();
             List<Key> keys = part.kind() == Part.Kind.PLAN ? List.of() : PlanKeys.of(type(part.kind()));
             for (Key key : keys) {
                 assertTrue(block.entries().stream().anyMatch(e -> e.path().startsWith(block.path() + "." + key.name())),
@@ -79,8 +79,8 @@ class FormModelTest {
 
     @Test
     void noTwoFieldsOfABlockHaveOneName() {
-        assertEquals("base end, in m", field("hulls[0].cover.base_end_m").label());
-        assertEquals("base end", field("hulls[0].cover.base_end").label());
+        assertEquals("far end, in m", field("hulls[0].cover.far_end_m").label());
+        assertEquals("far end", field("hulls[0].cover.far_end").label());
         entries(form.form().orElseThrow()).filter(FormEntry.Block.class::isInstance).map(FormEntry.Block.class::cast)
                 .forEach(block -> assertEquals(block.entries().size(), block.entries().stream().map(FormEntry::label)
                         .distinct().count(), block.path()));
@@ -128,7 +128,7 @@ class FormModelTest {
 
     @Test
     void blocksAndItemsCanBeAddedAndTakenOut() {
-        FormEntry.Block root = form.form().orElseThrow();
+        FormEntry.Block root = form.whole().orElseThrow();
         for (FormEntry entry : root.entries()) {
             if (entry instanceof FormEntry.Block block && !block.isThere()) {
                 assertTrue(form.add(block), "add " + block.label());
@@ -136,7 +136,7 @@ class FormModelTest {
                 assertTrue(form.add(items), "add to " + items.label());
             }
         }
-        FormEntry.Block shell = (FormEntry.Block) form.form().orElseThrow().entries().stream()
+        FormEntry.Block shell = (FormEntry.Block) form.whole().orElseThrow().entries().stream()
                 .filter(e -> e.path().endsWith(".shell")).findFirst().orElseThrow();
         assertTrue(shell.isThere());
         assertTrue(form.remove(shell));
@@ -169,8 +169,52 @@ class FormModelTest {
     /** An entry and all that is in it. */
     static Stream<FormEntry> entries(FormEntry entry) {
         List<? extends FormEntry> inner = entry instanceof FormEntry.Block block ? block.entries()
-                : entry instanceof FormEntry.Items items ? items.items() : List.of();
+                : entry instanceof FormEntry.Items items ? items.items()
+                : entry instanceof FormEntry.Group group ? group.entries() : List.of();
         return Stream.concat(Stream.of(entry), inner.stream().flatMap(FormModelTest::entries));
+    }
+
+    @Test
+    void aFormIsGroupedAndShowsOnlyWhatTheKindHas() {
+        List<String> headings = form.form().orElseThrow().entries().stream().map(FormEntry::label).toList();
+        assertEquals(List.of("Place", "Shape", "Mass", "Wall", "Laying down", "Cover", "People", "More"), headings);
+        String anchor = "hulls[0].lowering.stays[0].anchor";
+        assertTrue(fields(form.form().orElseThrow()).stream().noneMatch(f -> f.path().equals(anchor + ".width_m")),
+                "ballast has no width");
+        assertFalse(field(anchor + ".mass_t").text().isEmpty());
+        assertTrue(form.type(field(anchor + ".kind"), "screw"));
+        assertTrue(field(anchor + ".diameter_m").text().isEmpty());
+        assertFalse(field(anchor + ".mass_t").text().isEmpty(), "what is given is never hidden");
+    }
+
+    @Test
+    void whatHasANameIsChosenFromAListWithItsSource() {
+        assertTrue(field("hulls[0].skin[0].material").choices().contains("aluminium"));
+        assertFalse(field("hulls[0].skin[0].material").sources().get("steel").isBlank());
+        bench.pick(Optional.of(new Part(Part.Kind.WORK_STEP, "2")));
+        assertEquals(List.of("A", "B"), field("order_of_work[1].of").choices());
+        assertEquals(List.of("1", "2", "3"), field("order_of_work[1].after").choices());
+        assertEquals(List.of("hauler"), field("order_of_work[1].machine").choices());
+        bench.pick(Optional.of(new Part(Part.Kind.EXPOSURE, "")));
+        assertTrue(field("exposure.event").choices().contains("august 1972"));
+        assertFalse(field("exposure.limits[0].published").sources().isEmpty());
+    }
+
+    @Test
+    void noFormShowsAKeyOfTheFile() {
+        java.util.Set<String> keys = new java.util.HashSet<>();
+        PlanKeys.objects().forEach(type -> PlanKeys.of(type).stream().map(Key::name).filter(n -> n.contains("_"))
+                .forEach(keys::add));
+        for (Part part : Inventory.parts(bench.plan())) {
+            bench.pick(Optional.of(part));
+            entries(form.form().orElseThrow()).forEach(e -> {
+                String words = e.label() + " " + (e instanceof FormEntry.Field f ? f.rule() : "");
+                keys.forEach(key -> assertFalse(words.matches("(?s).*\\b" + key + "\\b.*") && !key.equals("plan_json"),
+                        e.path() + " says " + key + ": " + words));
+            });
+        }
+        assertFalse(form.type(field("rules.hull_spacing_m"), "-1"));
+        assertFalse(form.refused(field("rules.hull_spacing_m")).orElseThrow().reason().contains("_m"));
     }
 
     @Test

@@ -36,7 +36,62 @@ final class FormScenarios {
         Map<String, Consumer<Path>> all = new LinkedHashMap<>();
         all.put("a finding is found by its words, mended by its button, and another is accepted",
                 folder -> new FormScenarios(folder).findAndMend());
+        all.put("typing through a form by Tab loses no keystroke and no focus",
+                folder -> new FormScenarios(folder).typeThrough());
         return all;
+    }
+
+    private static String focused(Stagehand hand) {
+        return Stagehand.onScreenThread(() -> {
+            Node owner = hand.stage().getScene().getFocusOwner();
+            return owner == null ? "nothing" : owner.getId() == null ? owner.getClass().getSimpleName()
+                    : owner.getId();
+        });
+    }
+
+    private void typeThrough() {
+        Stagehand hand = Stagehand.open(SampleSite.write(work.resolve("typing")));
+        hand.pickHull("A");
+        hand.settle();
+        String seat = "hulls[0].seat";
+        hand.await("the block opens", () -> {
+            Node pane = hand.stage().getScene().getRoot().lookupAll("*").stream()
+                    .filter(n -> (seat + ":").equals(n.getId())).findFirst().orElseThrow();
+            ((javafx.scene.control.TitledPane) pane).setExpanded(true);
+            return true;
+        });
+        // The first figure makes a block of defaults the plan's own, which gives it a button and new fields.
+        Stagehand.onScreenThread(() -> {
+            hand.stage().getScene().getRoot().lookupAll("*").stream().filter(n -> (seat + ".sunk_m").equals(n.getId()))
+                    .findFirst().orElseThrow().requestFocus();
+            return true;
+        });
+        hand.settle();
+        hand.robot().push(KeyCode.CONTROL, KeyCode.A);
+        hand.robot().write("0.48");
+        hand.robot().push(KeyCode.TAB);
+        hand.robot().write("soft bed");
+        hand.robot().push(KeyCode.TAB);
+        hand.await("the figure is in the plan", () -> hand.bench().plan().hull("A").orElseThrow().seat().sunk()
+                == 0.48);
+        hand.screenshot("34-form");
+        assertEquals("soft bed", hand.bench().plan().hull("A").orElseThrow().seat().annotations().note().orElse(""));
+        assertEquals("-" + seat, focused(hand), "the keys go on to the button after the note");
+        hand.pickHull("A");
+        Stagehand.onScreenThread(() -> {
+            hand.stage().getScene().getRoot().lookupAll("*").stream().filter(n -> "hulls[0].length_m".equals(n.getId()))
+                    .findFirst().orElseThrow().requestFocus();
+            return true;
+        });
+        hand.robot().push(KeyCode.CONTROL, KeyCode.A);
+        hand.robot().write("41.5");
+        hand.robot().push(KeyCode.TAB);
+        hand.robot().write("7.8");
+        hand.robot().push(KeyCode.TAB);
+        hand.await("both figures are in the plan", () -> hand.bench().plan().hull("A").orElseThrow().length() == 41.5
+                && hand.bench().plan().hull("A").orElseThrow().diameter() == 7.8);
+        assertEquals("A", hand.bench().plan().hulls().get(0).id());
+        hand.close();
     }
 
     /** The sample with one value changed. */

@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.model;
+
+import bermwright.shielding.dose.DoseLimit;
+import bermwright.shielding.material.Materials;
+import bermwright.shielding.spectrum.EventSpectra;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.LandingPad;
+import bermwright.site.plan.Machine;
+import bermwright.site.plan.Plan;
+import bermwright.site.plan.Preparation;
+import bermwright.site.plan.Wall;
+import bermwright.site.plan.WorkStep;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+
+/** What a field that names something can name: things of the plan, and materials, events and limits known here. */
+final class NamesInPlan {
+    private static final String HULL = "a hull of the plan";
+    private static final Map<String, Function<Plan, Map<String, String>>> BY_PATH = Map.ofEntries(
+            Map.entry("hulls.skin.material", plan -> materials()),
+            Map.entry("tunnels.skin.material", plan -> materials()),
+            Map.entry("hulls.cover.base_end_wall", NamesInPlan::walls),
+            Map.entry("hulls.cover.far_end_wall", NamesInPlan::walls),
+            Map.entry("hulls.lowering.landing.pad", plan -> all(plan.landingPads().stream().map(LandingPad::id)
+                    .toList(), "a landing pad of the plan")),
+            Map.entry("tunnels.from", NamesInPlan::hatches),
+            Map.entry("tunnels.to", NamesInPlan::hatches),
+            Map.entry("exposure.event", plan -> events()),
+            Map.entry("exposure.limits.published", plan -> limits()),
+            Map.entry("exposure.people.shelter", NamesInPlan::stations),
+            Map.entry("exposure.people.hours.at", NamesInPlan::stations),
+            Map.entry("order_of_work.of", NamesInPlan::workedOn),
+            Map.entry("order_of_work.machine", plan -> all(plan.machines().stream().map(Machine::id).toList(),
+                    "machines of the plan")),
+            Map.entry("order_of_work.after", plan -> {
+                Map<String, String> steps = new LinkedHashMap<>();
+                plan.orderOfWork().forEach(s -> steps.put(s.id(), words(s)));
+                return steps;
+            }));
+    private static final Set<String> FILES = Set.of("ground.elevation_file", "exposure.event_spectrum_file",
+            "order_of_work.as_built.elevation_file");
+
+    private NamesInPlan() {
+    }
+
+    /** The names with where each is from, in order; none where the field takes any text. */
+    static Map<String, String> of(Plan plan, String path) {
+        Function<Plan, Map<String, String>> names = BY_PATH.get(plain(path));
+        return names == null ? Map.of() : names.apply(plan);
+    }
+
+    /** Whether a field names a file beside the plan. */
+    static boolean isFile(String path) {
+        return FILES.contains(plain(path));
+    }
+
+    /** A path without the numbers of list items. */
+    static String plain(String path) {
+        return path.replaceAll("\\[\\d+]", "");
+    }
+
+    private static String words(WorkStep step) {
+        return step.step().name().toLowerCase(java.util.Locale.ROOT) + " " + step.of();
+    }
+
+    private static Map<String, String> all(List<String> names, String source) {
+        Map<String, String> all = new LinkedHashMap<>();
+        names.forEach(name -> all.put(name, source));
+        return all;
+    }
+
+    private static Map<String, String> materials() {
+        Map<String, String> all = new LinkedHashMap<>();
+        Materials.names().forEach(name -> all.put(name, Materials.named(name).source()));
+        return all;
+    }
+
+    private static Map<String, String> events() {
+        Map<String, String> all = new LinkedHashMap<>();
+        EventSpectra.names().forEach(name -> all.put(name, EventSpectra.kind(name).orElse("") + "; "
+                + EventSpectra.named(name).source()));
+        return all;
+    }
+
+    private static Map<String, String> limits() {
+        Map<String, String> all = new LinkedHashMap<>();
+        DoseLimit.all().forEach(limit -> all.put(limit.name(), Figures.words(limit) + "; " + limit.source()));
+        return all;
+    }
+
+    /** Figures of a published limit. */
+    private static final class Figures {
+        private static final double MILLI = 1000;
+
+        private static String words(DoseLimit limit) {
+            return UnitWords.number(limit.limit() * MILLI) + " m" + limit.unit() + ", " + limit.quantity() + ", over "
+                    + limit.over();
+        }
+    }
+
+    private static Map<String, String> walls(Plan plan) {
+        return all(plan.walls().stream().map(Wall::id).toList(), "a wall of the plan");
+    }
+
+    private static Map<String, String> hatches(Plan plan) {
+        Map<String, String> all = new LinkedHashMap<>();
+        for (Hull hull : plan.hulls()) {
+            hull.hatches().forEach(h -> all.put(hull.id() + "/" + h.id(), "hatch " + h.id() + " of hull "
+                    + hull.id()));
+        }
+        return all;
+    }
+
+    private static Map<String, String> stations(Plan plan) {
+        Map<String, String> all = new LinkedHashMap<>();
+        for (Hull hull : plan.hulls()) {
+            hull.stations().forEach(s -> all.put(hull.id() + "/" + s.id(), s.stormShelter() ? "storm shelter"
+                    : "station of hull " + hull.id()));
+        }
+        return all;
+    }
+
+    private static Map<String, String> workedOn(Plan plan) {
+        Map<String, String> all = new LinkedHashMap<>(all(plan.hulls().stream().map(Hull::id).toList(), HULL));
+        all.putAll(all(plan.preparations().stream().map(Preparation::id).toList(), "a preparation of the plan"));
+        all.putAll(all(plan.walls().stream().map(Wall::id).toList(), "a wall of the plan"));
+        return all;
+    }
+}
