@@ -50,14 +50,22 @@ public final class Remedies {
 
     private final Plan plan;
     private final ElevationGrid grid;
-    private final LiveSite site;
+    private final Optional<Assessment> known;
     private final Progress progress;
+    private Optional<LiveSite> site = Optional.empty();
 
-    private Remedies(Plan plan, ElevationGrid grid, LiveSite site, Progress progress) {
+    private Remedies(Plan plan, ElevationGrid grid, Optional<Assessment> known, Progress progress) {
         this.plan = plan;
         this.grid = grid;
-        this.site = site;
+        this.known = known;
         this.progress = progress;
+    }
+
+    private LiveSite site() {
+        LiveSite there = site.orElseGet(() -> known.filter(a -> a.plan().equals(plan)).map(LiveSite::of)
+                .orElseGet(() -> LiveSite.of(plan, Optional.of(grid), Map.of())));
+        site = Optional.of(there);
+        return there;
     }
 
     /**
@@ -72,9 +80,7 @@ public final class Remedies {
      */
     public static List<Offer> of(Plan plan, ElevationGrid grid, Optional<Assessment> known, Finding finding,
             Progress progress) {
-        LiveSite site = known.filter(a -> a.plan().equals(plan)).map(LiveSite::of)
-                .orElseGet(() -> LiveSite.of(plan, Optional.of(grid), Map.of()));
-        return new Remedies(plan, grid, site, progress).search(finding);
+        return new Remedies(plan, grid, known, progress).search(finding);
     }
 
     private List<Offer> search(Finding finding) {
@@ -196,7 +202,7 @@ public final class Remedies {
 
     private List<Finding> findings(Plan of, Finding about) {
         if (!(about.rule() instanceof LoweringRule)) {
-            return of.equals(plan) ? site.findings() : site.carried(of).findings();
+            return of.equals(plan) ? site().findings() : site().carried(of).findings();
         }
         Optional<Hull> hull = Part.bySubject(of, about.subject()).flatMap(p -> of.hull(p.id()));
         boolean isOfLandings = about.rule().id().startsWith("lowering-dispersion");

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
-import bermwright.editor.edit.Part;
 import bermwright.editor.model.FormEntry;
 import bermwright.editor.model.FormModel;
 import bermwright.editor.model.Workbench;
@@ -20,7 +19,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TitledPane;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
 /**
@@ -218,30 +216,5 @@ final class FormPane extends ScrollPane {
         return panes.entrySet().stream().filter(e -> !but.contains(e.getValue()) && (path.equals(e.getKey())
                 || path.startsWith(e.getKey() + ".") || path.startsWith(e.getKey() + "[")))
                 .min(Comparator.comparing(e -> e.getKey().length())).map(Map.Entry::getValue);
-    }
-
-    /** The heading over the form: what is picked, and what can be done with it. */
-    static FlowPane heading(Workbench bench, PartActions actions) {
-        Label name = new Label();
-        name.getStyleClass().add("heading");
-        Button copy = new Button("Copy");
-        copy.setOnAction(event -> actions.copy());
-        Button remove = new Button("Remove");
-        remove.setOnAction(event -> actions.remove());
-        copy.setMinWidth(USE_PREF_SIZE);
-        remove.setMinWidth(USE_PREF_SIZE);
-        // Buttons go to a line of their own where name and buttons have no room beside each other.
-        FlowPane heading = new FlowPane(6, 4, name, copy, remove);
-        heading.getStyleClass().addAll("bar", "form-heading");
-        Runnable refresh = () -> {
-            Optional<Part> picked = bench.picked();
-            name.setText(picked.map(Part::words).orElse("Nothing picked"));
-            boolean fixed = picked.isEmpty() || picked.get().kind().isSingle();
-            copy.setDisable(fixed);
-            remove.setDisable(fixed);
-        };
-        bench.pickedChanged().listen(refresh);
-        refresh.run();
-        return heading;
     }
 }

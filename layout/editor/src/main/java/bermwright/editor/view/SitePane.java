@@ -68,7 +68,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
         reliefLook = new ReliefLook(true, true, false, dress.isDark(), 1);
         inventory = new InventoryPane(bench, actions);
         formPane = new FormPane(bench, form);
-        VBox below = new VBox(FormPane.heading(bench, actions), formPane);
+        VBox below = new VBox(new FormHeading(bench, actions, background, notices), formPane);
         VBox.setVgrow(below.getChildren().get(1), Priority.ALWAYS);
         left.getItems().addAll(inventory, below);
         left.setOrientation(Orientation.VERTICAL);

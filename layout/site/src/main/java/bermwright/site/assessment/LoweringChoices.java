@@ -4,6 +4,9 @@ package bermwright.site.assessment;
 import bermwright.site.laydown.Alternatives;
 import bermwright.site.laydown.Laydown;
 import bermwright.site.laydown.LoweringWords;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.ElevationGrid;
 import java.util.List;
 
 /** Lowering in words, and what else could be done with a plan's hulls; asked for on demand, for it takes longer. */
@@ -19,6 +22,18 @@ public final class LoweringChoices {
      */
     public static List<Alternatives> of(Assessment assessment) {
         return Alternatives.all(assessment.plan(), assessment.ground().grid());
+    }
+
+    /**
+     * What else could be done with one hull, before any assessment.
+     *
+     * @param plan   the plan
+     * @param hull   the hull
+     * @param ground its ground
+     * @return the answer; it says where nothing can be worked out
+     */
+    public static Alternatives of(Plan plan, Hull hull, ElevationGrid ground) {
+        return Alternatives.of(plan, hull, ground);
     }
 
     /**
