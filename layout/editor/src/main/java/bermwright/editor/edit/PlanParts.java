@@ -8,9 +8,7 @@ import bermwright.site.plan.LandingPad;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
 import bermwright.site.plan.Stockpile;
-import bermwright.site.plan.Tunnel;
 import bermwright.site.plan.Wall;
-import bermwright.site.plan.WorkStep;
 import java.util.List;
 
 /** Copies of a plan with one of its lists changed. */
@@ -58,11 +56,5 @@ final class PlanParts {
         return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(),
                 p.landingPads(), p.preparations(), p.borrowGrounds(), list, p.machines(), p.exposure(), p.rules(),
                 p.orderOfWork(), p.arrangeWithin(), p.annotations());
-    }
-
-    static Plan withWork(Plan p, List<Tunnel> tunnels, List<WorkStep> steps) {
-        return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), tunnels, p.keepOuts(), p.corridors(),
-                p.landingPads(), p.preparations(), p.borrowGrounds(), p.stockpiles(), p.machines(), p.exposure(),
-                p.rules(), steps, p.arrangeWithin(), p.annotations());
     }
 }

@@ -10,11 +10,7 @@ import bermwright.site.assessment.Assessments;
 import bermwright.site.assessment.LiveSite;
 import bermwright.site.assessment.SiteGround;
 import bermwright.site.laydown.Laydown;
-import bermwright.site.plan.GroundPlan;
-import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
-import bermwright.site.plan.Rules;
-import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -37,6 +33,7 @@ public final class Answers {
     public static final String LANDINGS = "landings";
     /** The lane of cover, dose and soil. */
     public static final String ASSESSMENT = "assessment";
+    private static final String DEEP = "cover, dose and soil";
     /** How long the hand has to rest before the long work starts. */
     private static final long REST_MILLIS = 350;
 
@@ -49,23 +46,18 @@ public final class Answers {
     private Optional<Live> live = Optional.empty();
     private Optional<Plan> asked = Optional.empty();
     private Optional<Plan> following = Optional.empty();
-    private Map<String, Laid> laid = Map.of();
-    private Optional<Plan> waiting = Optional.empty();
     private Optional<Assessment> assessment = Optional.empty();
     private List<Finding> deepFindings = List.of();
     private List<Numbered> findings = List.of();
     private List<MapFigure> ways = List.of();
     private Optional<Background.Step> step = Optional.empty();
     private Optional<Plan> stopped = Optional.empty();
+    private Optional<String> groundTrouble = Optional.empty();
+    private boolean isGroundRead = true;
+    private final LoweringAnswers lowering;
+    private final TimeLeft timeLeft = new TimeLeft(System::nanoTime);
 
     private record Live(Plan plan, LiveSite site, MapFigures figures) {
-    }
-
-    /** An answer about lowering, what it was worked out from, and whether landings beside the planned were tried. */
-    private record Laid(Hull hull, GroundPlan soil, Rules rules, Laydown laydown, boolean isWhole) {
-        private boolean holdsFor(Plan plan, Hull other) {
-            return hull.equals(other) && soil.equals(plan.ground()) && rules.equals(plan.rules());
-        }
     }
 
     /** An assessment, and what of its findings the quick part does not find by itself. */
@@ -81,6 +73,11 @@ public final class Answers {
     public Answers(Background background, Assessments assessments) {
         this.background = background;
         this.assessments = assessments;
+        this.lowering = new LoweringAnswers(background, () -> {
+            failures.remove(LOWERING);
+            gather();
+            changed.raise();
+        }, failure -> failed(LOWERING, failure));
     }
 
     /**
@@ -108,11 +105,42 @@ public final class Answers {
      */
     public void ground(SiteGround site) {
         ground = Optional.of(site);
+        groundTrouble = Optional.empty();
+        isGroundRead = true;
         Optional<Plan> plan = asked;
         asked = Optional.empty();
         live = Optional.empty();
-        laid = Map.of();
+        lowering.forget();
         assessment = Optional.empty();
+        plan.ifPresent(p -> plan(p, false));
+        changed.raise();
+    }
+
+    /** Says that the ground is being read: until it is there nothing can be said about the plan. */
+    public void readingGround() {
+        isGroundRead = false;
+        groundTrouble = Optional.empty();
+        changed.raise();
+    }
+
+    /**
+     * Says that there is no ground: the answers to the plan on an earlier one are taken back.
+     *
+     * @param reason why it could not be read
+     */
+    public void noGround(String reason) {
+        isGroundRead = true;
+        groundTrouble = Optional.of(reason);
+        ground = Optional.empty();
+        background.cancel(ASSESSMENT);
+        lowering.forget();
+        assessment = Optional.empty();
+        deepFindings = List.of();
+        ways = List.of();
+        step = Optional.empty();
+        Optional<Plan> plan = asked;
+        asked = Optional.empty();
+        live = Optional.empty();
         plan.ifPresent(p -> plan(p, false));
         changed.raise();
     }
@@ -145,7 +173,7 @@ public final class Answers {
             }
         }
         ground.ifPresent(site -> {
-            lower(plan, site.grid());
+            lowering.follow(plan, site.grid());
             if (isNew || !background.isBusy(ASSESSMENT)) {
                 assess(plan, site, isTrial);
             }
@@ -187,63 +215,6 @@ public final class Answers {
         return before.map(l -> l.figures.with(site)).orElseGet(() -> MapFigures.of(site));
     }
 
-    private void lower(Plan plan, ElevationGrid grid) {
-        if (isLoweringFresh(plan)) {
-            waiting = Optional.empty();
-            tryLandings(plan, grid);
-            return;
-        }
-        background.cancel(LANDINGS);
-        if (background.isBusy(LOWERING)) {
-            // The newest plan is taken up when the running one is done, so that a drag sees answers on the way.
-            waiting = Optional.of(plan);
-            return;
-        }
-        waiting = Optional.empty();
-        Map<String, Laid> known = laid;
-        background.start(LOWERING, progress -> lowered(plan, grid, known), Background.Listener.of(answer -> {
-            laid = answer;
-            failures.remove("lowering");
-            gather();
-            waiting.ifPresentOrElse(next -> lower(next, grid), () -> tryLandings(plan, grid));
-            changed.raise();
-        }, failure -> failed("lowering", failure)));
-    }
-
-    /** Tries landings all over the dispersion of each hull for which only the planned one was tried. */
-    private void tryLandings(Plan plan, ElevationGrid grid) {
-        if (background.isBusy(LANDINGS) || laid.values().stream().allMatch(Laid::isWhole)) {
-            return;
-        }
-        Map<String, Laid> known = laid;
-        background.start(LANDINGS, progress -> {
-            Map<String, Laid> all = new LinkedHashMap<>();
-            for (Laid quick : known.values()) {
-                progress.check();
-                all.put(quick.hull.id(), quick.isWhole ? quick : new Laid(quick.hull, quick.soil, quick.rules,
-                        LiveSite.laydown(plan, quick.hull, grid), true));
-            }
-            return all;
-        }, Background.Listener.of(answer -> {
-            if (laid == known) {
-                laid = answer;
-                gather();
-                changed.raise();
-            }
-        }, failure -> failed("lowering", failure)));
-    }
-
-    private static Map<String, Laid> lowered(Plan plan, ElevationGrid grid, Map<String, Laid> known) {
-        Map<String, Laid> all = new LinkedHashMap<>();
-        for (Hull hull : plan.hulls()) {
-            Laid before = known.get(hull.id());
-            all.put(hull.id(), before != null && before.holdsFor(plan, hull) ? before
-                    : new Laid(hull, plan.ground(), plan.rules(), LiveSite.laydownAsPlanned(plan, hull, grid),
-                            hull.landingDispersion() == 0));
-        }
-        return all;
-    }
-
     private void assess(Plan plan, SiteGround site, boolean isTrial) {
         if (isAssessmentFresh(plan)) {
             background.cancel(ASSESSMENT);
@@ -253,11 +224,13 @@ public final class Answers {
             return;
         }
         stopped = Optional.empty();
+        timeLeft.begins();
         background.start(ASSESSMENT, progress -> assessed(plan, site, progress), new Background.Listener<Deep>(deep -> {
             assessment = Optional.of(deep.assessment);
             deepFindings = deep.beyondLive;
             step = Optional.empty();
-            failures.remove("cover, dose and soil");
+            timeLeft.ended();
+            failures.remove(DEEP);
             ways = new ArrayList<>(MapFigures.hauls(deep.assessment));
             ways.addAll(MapFigures.footWays(deep.assessment));
             if (live.filter(l -> l.plan.equals(plan)).isPresent()) {
@@ -266,8 +239,9 @@ public final class Answers {
             gather();
             working.raise();
             changed.raise();
-        }, failure -> failed("cover, dose and soil", failure), now -> {
+        }, failure -> failed(DEEP, failure), now -> {
             step = Optional.of(now);
+            timeLeft.at(now.share());
             working.raise();
         }, () -> {
             step = Optional.empty();
@@ -302,6 +276,7 @@ public final class Answers {
     public void stop() {
         stopped = asked;
         background.cancel(ASSESSMENT);
+        changed.raise();
     }
 
     /** Starts the long work again after it was stopped or failed. */
@@ -309,7 +284,7 @@ public final class Answers {
         stopped = Optional.empty();
         failures.clear();
         asked.ifPresent(plan -> ground.ifPresent(site -> {
-            lower(plan, site.grid());
+            lowering.follow(plan, site.grid());
             assess(plan, site, false);
         }));
         changed.raise();
@@ -325,7 +300,7 @@ public final class Answers {
     private void gather() {
         List<Finding> all = new ArrayList<>();
         live.ifPresent(l -> all.addAll(l.site.findings()));
-        laid.values().forEach(l -> all.addAll(l.laydown.findings()));
+        all.addAll(lowering.findings());
         all.addAll(deepFindings);
         findings = Numbered.of(all);
     }
@@ -347,8 +322,7 @@ public final class Answers {
      * @return true where they are
      */
     public boolean isLoweringFresh(Plan plan) {
-        return laid.size() == plan.hulls().size() && plan.hulls().stream()
-                .allMatch(h -> laid.containsKey(h.id()) && laid.get(h.id()).holdsFor(plan, h));
+        return lowering.isFresh(plan);
     }
 
     /**
@@ -386,7 +360,7 @@ public final class Answers {
      * @return the answer, empty where there is none yet
      */
     public Optional<Laydown> laydown(String hull) {
-        return Optional.ofNullable(laid.get(hull)).map(Laid::laydown);
+        return lowering.laydown(hull);
     }
 
     /**
@@ -397,16 +371,66 @@ public final class Answers {
      */
     public Optional<String> unchecked(Plan plan) {
         if (ground.isEmpty()) {
-            return Optional.of("Not checked: no elevation file was read, so ground, lowering, cover and dose are not"
-                    + " looked at");
+            return Optional.of(groundTrouble.map(trouble -> "Not checked: the ground could not be read, so ground,"
+                    + " lowering, cover and dose are not looked at").orElse("Not checked yet: the ground is being read"));
+        } else if (!isGroundRead) {
+            return Optional.of("Of the ground read before: the ground is being read anew");
         } else if (!failures.isEmpty()) {
             return Optional.of("Not all is checked; not worked out: " + failures.keySet().stream().sorted()
                     .collect(Collectors.joining(", ")));
         } else if (stopped.isPresent()) {
-            return Optional.of("Not all is checked; the work was stopped");
+            return Optional.of("Not all is checked; the work was stopped" + kept());
         }
         return isClearanceFresh(plan) && isLoweringFresh(plan) && isAssessmentFresh(plan) ? Optional.empty()
-                : Optional.of("Not all is checked yet");
+                : Optional.of("Not all is checked yet" + kept());
+    }
+
+    private String kept() {
+        return assessment.isPresent() ? "; what is of the plan before is marked" : "";
+    }
+
+    /**
+     * How cover, dose and soil stand, in words for a heading: never that something is worked out while nothing runs.
+     *
+     * @param plan the plan
+     * @return such as {@code being worked out}; empty where they are of this plan
+     */
+    public Optional<String> standing(Plan plan) {
+        if (ground.isEmpty()) {
+            return Optional.of(groundTrouble.isPresent() ? "not worked out: the ground could not be read"
+                    : "not worked out yet: the ground is being read");
+        } else if (isAssessmentFresh(plan)) {
+            return Optional.empty();
+        }
+        String shown = assessment.isPresent() ? "of the plan before; " : "";
+        if (failures.containsKey(DEEP)) {
+            return Optional.of(shown + "could not be worked out");
+        }
+        return Optional.of(shown + (stopped.isPresent() ? "the work was stopped" : step.isPresent()
+                || background.isBusy(ASSESSMENT) ? "being worked out" : "not worked out yet"));
+    }
+
+    /**
+     * How long the long work will take on, judged by how it went so far and the time before.
+     *
+     * @return such as {@code about 20 s left}; empty while that cannot be known
+     */
+    public Optional<String> timeLeft() {
+        return step.flatMap(s -> timeLeft.words());
+    }
+
+    /**
+     * Whether a finding shown was found in an earlier plan and was not looked for in this one yet.
+     *
+     * @param plan    the plan
+     * @param finding the finding
+     * @return true where it is stale
+     */
+    public boolean isStale(Plan plan, Finding finding) {
+        if (live.isPresent() && live.get().site.findings().contains(finding)) {
+            return !isClearanceFresh(plan);
+        }
+        return lowering.isStale(plan, finding).orElseGet(() -> !isAssessmentFresh(plan));
     }
 
     /**

@@ -118,4 +118,16 @@ public enum FigureLook {
         return this == FALL_ZONE || this == SNAP_BACK || this == PLUME || this == ANCHOR_SOIL
                 || ordinal() >= LINE.ordinal() && ordinal() <= ANCHOR_PILE.ordinal();
     }
+
+    /**
+     * Whether it is the thing itself and not a zone around it, so that a drag which starts there moves it.
+     *
+     * @return true for hulls, areas, ways, pads and walls
+     */
+    public boolean isBody() {
+        return switch (this) {
+            case STANDING, LYING, KEEP_OUT, CORRIDOR, PAD, PREPARATION, BORROW, STOCKPILE, WALL -> true;
+            default -> false;
+        };
+    }
 }

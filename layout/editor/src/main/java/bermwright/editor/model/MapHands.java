@@ -34,6 +34,7 @@ public final class MapHands {
     private final Workbench bench;
     private Optional<Grip> grip = Optional.empty();
     private Optional<SnapLine> snap = Optional.empty();
+    private Optional<Nudging> nudging = Optional.empty();
 
     /**
      * Hands over a workbench.
@@ -85,6 +86,10 @@ public final class MapHands {
         private double reach() {
             return REACH_PIXELS * metresPerPixel;
         }
+    }
+
+    /** Steps made by keys, one after the other. */
+    private record Nudging(Part part, Plan first, Plan last) {
     }
 
     private record Grip(Part part, Optional<Handle> handle, Point start, Plan before) {
@@ -159,11 +164,18 @@ public final class MapHands {
             grip = bench.picked().map(part -> new Grip(part, handle, place, bench.plan()));
             return true;
         }
-        Optional<Part> part = partAt(place, feel);
+        Optional<Part> body = bodyAt(place, feel);
+        Optional<Part> part = body.or(() -> partAt(place, feel));
         bench.pick(part);
-        grip = part.filter(p -> !PartOutline.corners(bench.plan(), p).isEmpty())
-                .map(p -> new Grip(p, Optional.empty(), place, bench.plan()));
-        return part.isPresent();
+        grip = body.map(p -> new Grip(p, Optional.empty(), place, bench.plan()));
+        return grip.isPresent();
+    }
+
+    /** The part whose own body is under a place: what a drag from there moves; zones around it are not its body. */
+    private Optional<Part> bodyAt(Point place, Feel feel) {
+        return bench.figures().stream().filter(f -> f.part().isPresent() && f.look().isBody()
+                && f.distance(place) <= (f.isClosed() ? 0 : feel.reach())).max(Comparator.comparing(MapFigure::look))
+                .flatMap(MapFigure::part);
     }
 
     /**
@@ -286,7 +298,25 @@ public final class MapHands {
      * @param north way north (m)
      */
     public void nudge(double east, double north) {
-        bench.picked().ifPresent(part -> bench.make(new Move(part, east, north)));
+        bench.picked().ifPresent(part -> step(part, new Move(part, east, north)));
+    }
+
+    private void step(Part part, PlanEdit edit) {
+        Plan before = bench.document().plan();
+        if (bench.make(edit)) {
+            boolean goesOn = nudging.filter(n -> n.part.equals(part) && n.last.equals(before)).isPresent();
+            nudging = Optional.of(new Nudging(part, goesOn ? nudging.get().first : before, bench.document().plan()));
+        }
+    }
+
+    /**
+     * How far the keys have moved and turned the picked part, taken together since they began.
+     *
+     * @return such as {@code Hull A: 3.0 m east, 0.2 m south}; empty where the last step was not made by a key
+     */
+    public Optional<String> nudged() {
+        return nudging.filter(n -> n.last.equals(bench.document().plan())).map(n -> Readout.between(n.part, n.first,
+                n.last));
     }
 
     /**
@@ -296,7 +326,7 @@ public final class MapHands {
      */
     public void nudgeTurn(double turn) {
         bench.picked().filter(part -> part.kind() == Part.Kind.HULL).flatMap(part -> bench.plan().hull(part.id()))
-                .ifPresent(h -> bench.make(new Turn(h.id(), h.layDownAzimuth().turned(turn))));
+                .ifPresent(h -> step(Part.hull(h.id()), new Turn(h.id(), h.layDownAzimuth().turned(turn))));
     }
 
     /**

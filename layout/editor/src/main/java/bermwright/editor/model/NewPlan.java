@@ -58,18 +58,28 @@ public final class NewPlan {
      * @return the plan: its title after the file, ground, soil, exposure and rules at their defaults, nothing placed
      */
     public static Plan on(Path elevation, Path planFile) {
-        Path whole = elevation.toAbsolutePath().normalize();
-        Path folder = planFile.toAbsolutePath().normalize().getParent();
-        Path path = Optional.ofNullable(folder).filter(f -> f.getRoot().equals(whole.getRoot()))
-                .map(f -> f.relativize(whole)).orElse(whole);
         ObjectNode plan = JSON.createObjectNode();
         plan.put("bermwright_plan", 1);
         plan.put("title", "New plan on " + stem(elevation));
         ObjectNode ground = plan.putObject("ground");
-        ground.put("elevation_file", path.toString().replace('\\', '/'));
+        ground.put("elevation_file", path(elevation, planFile));
         PlanKeys.of(Plan.class).stream().filter(key -> key.type() instanceof ValueType.Part)
                 .forEach(key -> defaults(plan.withObject("/" + key.name()), ((ValueType.Part) key.type()).type()));
         return PlanFiles.read(plan.toString(), planFile.toString());
+    }
+
+    /**
+     * How a plan names a file beside or around it.
+     *
+     * @param file     the file
+     * @param planFile the plan's file
+     * @return the path from the plan's folder, with forward slashes; the whole path where there is none from there
+     */
+    public static String path(Path file, Path planFile) {
+        Path whole = file.toAbsolutePath().normalize();
+        Path folder = planFile.toAbsolutePath().normalize().getParent();
+        return Optional.ofNullable(folder).filter(f -> f.getRoot().equals(whole.getRoot()))
+                .map(f -> f.relativize(whole)).orElse(whole).toString().replace('\\', '/');
     }
 
     private static void defaults(ObjectNode into, Class<? extends Record> type) {

@@ -378,7 +378,7 @@ public final class Workbench {
      */
     public Optional<MapCamera.Box> box() {
         return figures().stream().filter(f -> f.look() != FigureLook.STAND_OFF).map(MapFigure::box)
-                .reduce(MapCamera.Box::with).or(() -> answers.ground().map(site -> site.grid().frame())
+                .reduce(MapCamera.Box::with).or(() -> answers.ground().map(site -> site.file().whole())
                 .map(f -> new MapCamera.Box(f.west(), f.south(), f.eastEdge(), f.northEdge())));
     }
 

@@ -12,6 +12,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import java.util.function.Function;
 
@@ -23,8 +24,6 @@ import java.util.function.Function;
  * the screen thread. Safe to call from that thread only.
  */
 public final class Background implements AutoCloseable {
-    private static final long LEAST_MILLIS_BETWEEN_REPORTS = 40;
-
     private final Executor screen;
     private final ExecutorService workers;
     private final Map<String, Task<?>> newest = new HashMap<>();
@@ -181,8 +180,8 @@ public final class Background implements AutoCloseable {
         private final String lane;
         private final Function<Progress, T> work;
         private final Listener<T> listener;
+        private final AtomicReference<Step> unread = new AtomicReference<>();
         private volatile boolean stopped;
-        private long reported;
 
         private Task(String lane, Function<Progress, T> work, Listener<T> listener) {
             this.lane = lane;
@@ -216,18 +215,17 @@ public final class Background implements AutoCloseable {
             });
         }
 
+        /** Only the newest step waits for the screen, so that many reports do not crowd it and the last is never lost. */
         @Override
         public void report(double share, String step) {
-            long now = System.nanoTime() / 1_000_000;
-            if (now - reported < LEAST_MILLIS_BETWEEN_REPORTS && share < 1) {
-                return;
+            if (unread.getAndSet(new Step(share, step)) == null) {
+                screen.execute(() -> {
+                    Step now = unread.getAndSet(null);
+                    if (!stopped && newest.get(lane) == this) {
+                        listener.progress().accept(now);
+                    }
+                });
             }
-            reported = now;
-            screen.execute(() -> {
-                if (!stopped && newest.get(lane) == this) {
-                    listener.progress().accept(new Step(share, step));
-                }
-            });
         }
 
         @Override

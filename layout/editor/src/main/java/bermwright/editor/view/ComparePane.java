@@ -188,9 +188,8 @@ final class ComparePane extends VBox {
         if (!isShown || kept.isEmpty() || now.isEmpty()) {
             return;
         }
-        boolean isFresh = bench.answers().isAssessmentFresh(bench.plan());
         words.setText("Variant: " + keptName + ". Now: the plan in the window"
-                + (isFresh ? "." : ", as it was before the last edit; its new figures are being worked out."));
+                + bench.answers().standing(bench.plan()).map(s -> ", " + s + ".").orElse("."));
         List<Comparison.Row> rows = Comparison.rows(FigureList.of(kept.get()), FigureList.of(now.get()));
         table.getItems().setAll(rows.stream().filter(r -> !onlyChanged.isSelected() || !r.isSame()).toList());
         showMaps(true);

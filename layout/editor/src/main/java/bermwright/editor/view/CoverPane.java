@@ -64,9 +64,8 @@ final class CoverPane extends ScrollPane {
     private void refresh() {
         Optional<Assessment> assessment = bench.answers().assessment();
         Optional<String> hull = hull().map(h -> h.hull().id());
-        boolean isFresh = bench.answers().isAssessmentFresh(bench.plan());
-        title.setText(hull.map(id -> "Hull " + id + " under its cover").orElse("No cover worked out yet")
-                + (isFresh || assessment.isEmpty() ? "" : "  (provisional: of the plan before)"));
+        title.setText(hull.map(id -> "Hull " + id + " under its cover").orElse("Cover")
+                + bench.answers().standing(bench.plan()).map(s -> " \u2013 " + s).orElse(""));
         boolean isSame = shown.isPresent() && assessment.isPresent() && shown.get() == assessment.get();
         if (!isShown || isSame && hull.equals(shownHull)) {
             return;

@@ -52,9 +52,8 @@ final class DosePane extends ScrollPane {
 
     private void refresh() {
         Optional<Assessment> assessment = bench.answers().assessment();
-        boolean isFresh = bench.answers().isAssessmentFresh(bench.plan());
-        title.setText(assessment.isEmpty() ? "Dose is being worked out" : isFresh ? "Dose of this plan"
-                : "Dose (provisional: of the plan before)");
+        title.setText(bench.answers().standing(bench.plan()).map(s -> "Dose \u2013 " + s)
+                .orElse("Dose of this plan"));
         Optional<String> hull = bench.picked().filter(p -> p.kind() == Part.Kind.HULL).map(Part::id)
                 .or(() -> assessment.flatMap(a -> a.hulls().stream().filter(h -> !h.stations().isEmpty()).findFirst())
                         .map(h -> h.hull().id()));

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
-import bermwright.editor.model.MapHands;
 import javafx.scene.Scene;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
@@ -12,7 +11,7 @@ final class EditorKeys {
     /** What the keys do, for people. */
     static final String WORDS = """
             Arrows: move what is picked by 1 m (with Shift 0.1 m); with nothing picked, move the map
-            Alt + arrows: move the map
+            Alt + arrows, dragging with the middle button or with the space bar held: move the map
             [ and ] or Q and W: turn the picked hull by 1\u00b0 (with Shift 0.1\u00b0)
             + and \u2212: closer and farther;  Home: whole plan;  Enter: what is picked
             Delete: remove what is picked;  Escape: give up what the hand holds
@@ -30,25 +29,30 @@ final class EditorKeys {
     private EditorKeys() {
     }
 
+    /** Keys of the whole window; an open menu keeps its own. */
     static void install(Scene scene, EditorWindow window) {
         scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> window.site().ifPresent(pane -> {
             if (event.getCode() == KeyCode.F6) {
                 pane.focusNext(scene.getFocusOwner());
                 event.consume();
             }
-            boolean onMap = scene.getFocusOwner() == pane.map();
-            if (event.getCode() == KeyCode.ESCAPE && !(scene.getFocusOwner() instanceof TextInputControl)) {
+            if (event.getCode() == KeyCode.ESCAPE && !(scene.getFocusOwner() instanceof TextInputControl)
+                    && !window.isInMenus()) {
                 pane.hands().giveUp();
                 pane.bench().clearTrouble();
                 pane.map().requestFocus();
-            } else if (onMap && !event.isShortcutDown() && handled(pane, event)) {
+            }
+        }));
+        // After all filters, so that what the menu bar takes for itself never reaches the map.
+        scene.addEventHandler(KeyEvent.KEY_PRESSED, event -> window.site().ifPresent(pane -> {
+            if (scene.getFocusOwner() == pane.map() && !window.isInMenus() && !event.isShortcutDown()
+                    && handled(pane, event)) {
                 event.consume();
             }
         }));
     }
 
     private static boolean handled(SitePane pane, KeyEvent event) {
-        MapHands hands = pane.hands();
         boolean fine = event.isShiftDown();
         double turn = fine ? FINE_TURN : TURN;
         switch (event.getCode()) {
@@ -56,8 +60,8 @@ final class EditorKeys {
             case RIGHT -> move(pane, event, 1, 0);
             case UP -> move(pane, event, 0, 1);
             case DOWN -> move(pane, event, 0, -1);
-            case OPEN_BRACKET, Q -> hands.nudgeTurn(-turn);
-            case CLOSE_BRACKET, W -> hands.nudgeTurn(turn);
+            case OPEN_BRACKET, Q -> turn(pane, -turn);
+            case CLOSE_BRACKET, W -> turn(pane, turn);
             case DELETE -> pane.actions().remove();
             case PLUS, EQUALS, ADD -> zoom(pane, 1.25);
             case MINUS, SUBTRACT -> zoom(pane, 1 / 1.25);
@@ -76,7 +80,13 @@ final class EditorKeys {
         } else {
             double step = event.isShiftDown() ? FINE_NUDGE : NUDGE;
             pane.hands().nudge(step * east, step * north);
+            pane.hands().nudged().ifPresent(pane::say);
         }
+    }
+
+    private static void turn(SitePane pane, double turn) {
+        pane.hands().nudgeTurn(turn);
+        pane.hands().nudged().ifPresent(pane::say);
     }
 
     private static void zoom(SitePane pane, double factor) {

@@ -6,6 +6,7 @@ import bermwright.editor.model.ReliefLook;
 import bermwright.editor.model.Workbench;
 import java.nio.file.Path;
 import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
@@ -32,6 +33,12 @@ final class EditorMenus {
 
     MenuBar bar() {
         return bar;
+    }
+
+    /** Whether a menu is open or its heading is chosen by key. */
+    boolean isInUse() {
+        return bar.getMenus().stream().anyMatch(Menu::isShowing)
+                || bar.lookupAll(".menu-button").stream().anyMatch(Node::isFocused);
     }
 
     private Menu file() {

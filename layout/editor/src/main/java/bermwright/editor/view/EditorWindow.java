@@ -455,6 +455,11 @@ public final class EditorWindow {
         return dress;
     }
 
+    /** Whether the menu bar has the keys: a menu is open or its heading is chosen. */
+    boolean isInMenus() {
+        return menus.isInUse();
+    }
+
     private void title() {
         stage.setTitle(site.map(pane -> {
             PlanDocument document = pane.bench().document();

@@ -19,19 +19,25 @@ import javafx.scene.layout.VBox;
 final class FindingCell extends TreeCell<FindingRow> {
     /** Width of scroll bar, arrow and rims beside a line, in sizes of the text (1). */
     private static final double BESIDES = 5.2;
+    /** Opacity of words of a finding that is of an earlier plan (1); still over 4.5 to 1 against the list's ground. */
+    private static final double STALE = 0.75;
 
     private final TreeView<FindingRow> tree;
     private final Supplier<Dress> dress;
     private final Predicate<String> accepted;
+    private final Predicate<Finding> stale;
     private final Label title = new Label();
     private final Label words = new Label();
     private final VBox text = new VBox(1, title, words);
     private final HBox line = new HBox(8);
     private final Tooltip rule = Hint.of("");
     private Optional<FindingRow> shown = Optional.empty();
+    private boolean isStale;
     private Optional<Dress> dressed = Optional.empty();
 
-    FindingCell(TreeView<FindingRow> tree, Supplier<Dress> dress, Predicate<String> accepted) {
+    FindingCell(TreeView<FindingRow> tree, Supplier<Dress> dress, Predicate<String> accepted,
+            Predicate<Finding> stale) {
+        this.stale = stale;
         this.tree = tree;
         this.dress = dress;
         this.accepted = accepted;
@@ -50,7 +56,9 @@ final class FindingCell extends TreeCell<FindingRow> {
             return;
         }
         Dress now = dress.get();
-        if (shown.filter(row::equals).isEmpty() || dressed.filter(now::equals).isEmpty()) {
+        boolean isOld = row.finding().filter(n -> stale.test(n.finding())).isPresent();
+        if (isOld != isStale || shown.filter(row::equals).isEmpty() || dressed.filter(now::equals).isEmpty()) {
+            isStale = isOld;
             row.group().ifPresent(group -> heading(group, now));
             row.finding().ifPresent(finding -> finding(finding, row.isInner(), now));
             shown = Optional.of(row);
@@ -79,18 +87,19 @@ final class FindingCell extends TreeCell<FindingRow> {
         line.getChildren().setAll(FindingBadge.node(finding.level(), numbered.number(), now.isDark(),
                 now.textSize()), text);
         String figures = finding.figures().words();
-        title.setText((accepted.test(finding.id()) ? "Accepted: " : "") + finding.subject()
+        title.setText((isStale ? "Of the plan before: " : "") + (accepted.test(finding.id()) ? "Accepted: " : "") + finding.subject()
                 + (finding.parts().isEmpty() ? "" : ": " + String.join(", ", finding.parts()))
                 + (isInner || figures.isEmpty() ? "" : "  \u2013  " + figures));
         words.setText(isInner && !figures.isEmpty() ? figures : finding.text());
         rule.setText(finding.level().word() + ", rule " + finding.rule().id() + ", " + finding.origin() + "\n"
                 + finding.text());
-        setAccessibleText(finding.level().word() + ", " + numbered.number() + ", " + finding.subject() + ", "
+        setAccessibleText((isStale ? "of the plan before, " : "") + finding.level().word() + ", " + numbered.number() + ", " + finding.subject() + ", "
                 + finding.text());
         showWords();
     }
 
     private void showWords() {
+        text.setOpacity(isStale ? STALE : 1);
         words.setVisible(!words.getText().isEmpty());
         words.setManaged(!words.getText().isEmpty());
     }

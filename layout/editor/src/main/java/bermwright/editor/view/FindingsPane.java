@@ -39,6 +39,7 @@ final class FindingsPane extends VBox {
     private Dress dress;
     private Plan shownPlan;
     private Map<String, String> accepted = Map.of();
+    private Set<Finding> stale = Set.of();
     private boolean isFollowing;
 
     FindingsPane(Workbench bench, PartActions actions, Background background, Dress dress) {
@@ -53,7 +54,8 @@ final class FindingsPane extends VBox {
         tree.setId("findings");
         tree.setAccessibleText("Findings, the worst first");
         tree.setShowRoot(false);
-        tree.setCellFactory(view -> new FindingCell(tree, () -> this.dress, id -> accepted.containsKey(id)));
+        tree.setCellFactory(view -> new FindingCell(tree, () -> this.dress, id -> accepted.containsKey(id),
+                this::isStale));
         tree.getSelectionModel().selectedItemProperty().addListener((observed, before, now) -> picked(now));
         tree.setOnMouseClicked(event -> {
             if (event.getClickCount() == 2) {
@@ -160,8 +162,17 @@ final class FindingsPane extends VBox {
                 bench.showFindings(f -> seen.contains(f.id()) || !all.contains(f.id()));
             }
         }
+        Set<Finding> old = plain.stream().filter(this::isStale).collect(Collectors.toSet());
+        if (!old.equals(stale)) {
+            stale = old;
+            tree.refresh();
+        }
         summary.setText(summary(findings, bench.answers().unchecked(bench.document().plan()))
                 + acceptance.trouble().map(t -> ". What was accepted is not known: " + t).orElse(""));
+    }
+
+    private boolean isStale(Finding finding) {
+        return bench.answers().isStale(bench.plan(), finding);
     }
 
     private void fill(List<FindingBoard.Group> groups) {

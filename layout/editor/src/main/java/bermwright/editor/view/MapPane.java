@@ -16,9 +16,14 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import javafx.animation.AnimationTimer;
+import javafx.animation.PauseTransition;
 import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
@@ -42,13 +47,15 @@ public final class MapPane extends Region {
     private boolean isStale = true;
     private boolean isMoved;
     private boolean isPanning;
+    private boolean isSpaceDown;
+    private final Label readout = new Label();
+    private final PauseTransition readoutEnd = new PauseTransition(Duration.seconds(4));
     private Optional<Point2D> last = Optional.empty();
     private Optional<Flight> flight = Optional.empty();
     private Optional<Fit> fitted = Optional.empty();
     private Optional<Point> pointer = Optional.empty();
     private Consumer<Optional<Point>> pointerListener = place -> { };
-    private final javafx.animation.PauseTransition rest =
-            new javafx.animation.PauseTransition(Duration.millis(160));
+    private final PauseTransition rest = new PauseTransition(Duration.millis(160));
 
     /** A box that is kept whole in sight. */
     private record Fit(MapCamera.Box box, double share) {
@@ -70,6 +77,12 @@ public final class MapPane extends Region {
         this.background = background;
         this.layers = new MapLayers(bench, hands, look);
         getChildren().addAll(layers.nodes());
+        readout.setId("readout");
+        readout.getStyleClass().add("readout");
+        readout.setManaged(false);
+        readout.setVisible(false);
+        readoutEnd.setOnFinished(done -> readout.setVisible(false));
+        getChildren().add(readout);
         getChildren().forEach(child -> child.setMouseTransparent(true));
         setClip(layers.frame());
         getStyleClass().add("map");
@@ -97,6 +110,9 @@ public final class MapPane extends Region {
     }
 
     private void listenToPointer() {
+        addEventHandler(KeyEvent.KEY_PRESSED, event -> space(event, true));
+        addEventHandler(KeyEvent.KEY_RELEASED, event -> space(event, false));
+        focusedProperty().addListener((observed, before, now) -> hold(false));
         addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
         addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
         addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
@@ -113,10 +129,38 @@ public final class MapPane extends Region {
         });
     }
 
+    private void space(KeyEvent event, boolean isDown) {
+        if (event.getCode() == KeyCode.SPACE) {
+            hold(isDown);
+            event.consume();
+        }
+    }
+
+    /** While the space bar is held a drag moves the map, wherever it starts. */
+    private void hold(boolean isHeld) {
+        isSpaceDown = isHeld;
+        setCursor(isHeld ? Cursor.OPEN_HAND : Cursor.DEFAULT);
+    }
+
+    /** Shows words near a place of the map for a few seconds; where there is none, at its foot. */
+    void say(String words, Optional<Point> near) {
+        readout.setText(words);
+        readout.setVisible(!words.isEmpty());
+        readout.autosize();
+        double x = near.map(p -> camera.x(p.east())).orElse((getWidth() - readout.getWidth()) / 2);
+        double y = near.map(p -> camera.y(p.north())).orElse(getHeight() - 4 * readout.getHeight());
+        readout.relocate(Math.max(4, Math.min(x, getWidth() - readout.getWidth() - 4)),
+                Math.max(4, Math.min(y, getHeight() - readout.getHeight() - 4)));
+        readoutEnd.playFromStart();
+    }
+
     private void pressed(MouseEvent event) {
         requestFocus();
-        if (event.getButton() == MouseButton.MIDDLE || event.getButton() == MouseButton.SECONDARY) {
-            isPanning = event.getButton() == MouseButton.MIDDLE;
+        if (event.getButton() == MouseButton.MIDDLE || isSpaceDown) {
+            hands.giveUp();
+            isPanning = true;
+        } else if (event.getButton() == MouseButton.SECONDARY) {
+            isPanning = false;
             hands.press(place(event), feel(event));
             hands.giveUp();
         } else if (event.getClickCount() == 2 && hands.dropCorner(place(event), feel(event))) {

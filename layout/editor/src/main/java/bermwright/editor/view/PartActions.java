@@ -26,8 +26,10 @@ final class PartActions {
 
     private final Workbench bench;
     private final MapPane map;
+    private final Notices notices;
 
-    PartActions(Workbench bench, MapPane map) {
+    PartActions(Workbench bench, MapPane map, Notices notices) {
+        this.notices = notices;
         this.bench = bench;
         this.map = map;
     }
@@ -45,7 +47,15 @@ final class PartActions {
     }
 
     void remove() {
-        bench.picked().filter(part -> !part.kind().isSingle()).ifPresent(part -> bench.make(new RemovePart(part)));
+        bench.picked().filter(part -> !part.kind().isSingle()).ifPresent(part -> {
+            RemovePart edit = new RemovePart(part);
+            List<String> also = edit.alsoGone(bench.plan());
+            if (bench.make(edit) && !also.isEmpty()) {
+                notices.show("removed", part.words() + " was removed, and with it what cannot be without it: "
+                        + String.join(", ", also) + ".", List.of(new Notices.Choice("Undo", bench::undo),
+                        new Notices.Choice("Keep it so", () -> { })));
+            }
+        });
     }
 
     void copy() {

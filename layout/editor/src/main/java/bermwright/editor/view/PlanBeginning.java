@@ -17,6 +17,9 @@ import javafx.stage.FileChooser;
 /** Begins a new plan on an elevation file, once that was read and found good. */
 final class PlanBeginning implements AutoCloseable {
     private static final String LANE = "new plan";
+    static final FileChooser.ExtensionFilter ELEVATIONS =
+            new FileChooser.ExtensionFilter("Elevation files", "*.tif", "*.tiff", "*.asc", "*.txt", "*.lbl", "*.LBL");
+    static final FileChooser.ExtensionFilter ALL_FILES = new FileChooser.ExtensionFilter("All files", "*");
     private static final String NOTICE = "new";
 
     private final EditorWindow window;
@@ -30,9 +33,7 @@ final class PlanBeginning implements AutoCloseable {
     void ask() {
         FileChooser chooser = new FileChooser();
         chooser.setTitle("New plan from an elevation file");
-        chooser.getExtensionFilters().addAll(
-                new FileChooser.ExtensionFilter("Elevation files", "*.tif", "*.tiff", "*.asc", "*.txt"),
-                new FileChooser.ExtensionFilter("All files", "*"));
+        chooser.getExtensionFilters().addAll(ELEVATIONS, ALL_FILES);
         Optional.ofNullable(chooser.showOpenDialog(window.stage())).map(File::toPath).ifPresent(elevation -> {
             FileChooser place = new FileChooser();
             place.setTitle("Where the new plan goes");

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
+import bermwright.editor.edit.SetValue;
 import bermwright.editor.mend.MendingField;
 import bermwright.editor.model.Answers;
 import bermwright.editor.model.FormModel;
 import bermwright.editor.model.MapCamera;
 import bermwright.editor.model.MapHands;
+import bermwright.editor.model.NewPlan;
 import bermwright.editor.model.PlanDocument;
 import bermwright.editor.model.ReliefData;
 import bermwright.editor.model.ReliefLook;
@@ -13,10 +15,13 @@ import bermwright.editor.model.ReliefPicture;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
 import bermwright.foundation.Point;
+import bermwright.foundation.Progress;
 import bermwright.site.assessment.Assessments;
 import bermwright.site.assessment.SiteGround;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.stages.Stage;
+import bermwright.terrain.grid.ElevationGrid;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
@@ -28,12 +33,14 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
 
 /** Everything in the window for one document: list and form, map, answers, status. */
 final class SitePane extends BorderPane implements AutoCloseable {
     private static final String GROUND_LANE = "ground";
     private static final String RELIEF_LANE = "relief";
     private static final int THREADS = 4;
+    private static final String WORKING = "Cover, dose and soil: ";
     /** Text so many times the usual counts as large (1). */
     static final double LARGE = 1.4;
 
@@ -60,7 +67,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
         bench = new Workbench(document, new Answers(background, Assessments.standard()));
         hands = new MapHands(bench);
         map = new MapPane(bench, hands, background);
-        actions = new PartActions(bench, map);
+        actions = new PartActions(bench, map, notices);
         form = new FormModel(bench);
         status = new StatusStrip(bench);
         map.dress(map.dress().in(dress.isDark(), dress.scale()));
@@ -98,9 +105,16 @@ final class SitePane extends BorderPane implements AutoCloseable {
     private void followGround() {
         GroundPlan now = bench.document().plan().ground();
         if (groundOf.isPresent() && !(now.elevationFile().equals(groundOf.get().elevationFile())
-                && now.referenceSystem().equals(groundOf.get().referenceSystem()))) {
+                && now.referenceSystem().equals(groundOf.get().referenceSystem()))
+                || isBeyondGround()) {
             readGround();
         }
+    }
+
+    /** Whether something was put where a large elevation file was not read yet. */
+    private boolean isBeyondGround() {
+        return !bench.isTrying() && !background.isBusy(GROUND_LANE)
+                && bench.answers().ground().filter(g -> !g.covers(bench.document().plan())).isPresent();
     }
 
     private void tellTrouble() {
@@ -109,16 +123,21 @@ final class SitePane extends BorderPane implements AutoCloseable {
     }
 
     private void tellWorking() {
+        if (background.isBusy(GROUND_LANE)) {
+            return;
+        }
         Answers all = bench.answers();
         if (all.step().isPresent()) {
             Background.Step step = all.step().get();
-            status.working(step.share(), standing(all) + ": " + step.words(), all::stop);
+            status.working(step.share(), WORKING + step.words() + all.timeLeft().map(t -> ", " + t).orElse(""),
+                    all::stop);
             return;
         }
         status.idle();
-        boolean isFresh = all.isAssessmentFresh(bench.plan());
-        status.fresh(!all.failures().isEmpty() ? "\u2716 could not be worked out: " + all.failures().keySet()
-                : isFresh ? "\u2714 all answers are of this plan" : standing(all));
+        Optional<String> standing = all.standing(bench.plan());
+        status.fresh(!all.failures().isEmpty() ? "\u2716 could not be worked out: "
+                + String.join(", ", new java.util.TreeSet<>(all.failures().keySet()))
+                : standing.map(s -> WORKING + s).orElse("\u2714 all answers are of this plan"));
         if (all.failures().isEmpty()) {
             notices.hide("failure");
         } else {
@@ -129,22 +148,43 @@ final class SitePane extends BorderPane implements AutoCloseable {
         }
     }
 
-    private static String standing(Answers all) {
-        return all.assessment().isPresent() ? "cover, dose and soil are of the plan before"
-                : "cover, dose and soil are not worked out yet";
-    }
-
     private void readGround() {
         groundOf = Optional.of(bench.document().plan().ground());
+        notices.hide("ground");
+        bench.answers().readingGround();
         status.working(-1, "reading the ground", () -> background.cancel(GROUND_LANE));
         background.start(GROUND_LANE,
                 progress -> SiteGround.read(bench.document().plan(), bench.document().file(), progress),
-                new Background.Listener<SiteGround>(this::groundRead, failure -> {
-                    status.idle();
-                    notices.show("ground", "The ground could not be read; the plan can be edited all the same. "
-                            + failure.getMessage(), List.of(new Notices.Choice("Try again", this::readGround)));
-                }, step -> status.working(step.share(), step.words(), () -> background.cancel(GROUND_LANE)),
-                        () -> status.idle()));
+                new Background.Listener<SiteGround>(this::groundRead, failure -> noGround(failure.getMessage()),
+                        step -> status.working(step.share(), step.words(), () -> background.cancel(GROUND_LANE)),
+                        () -> noGround("Reading it was stopped.")));
+    }
+
+    /** Without its ground nothing is shown of the plan but its outlines, and another file can be named. */
+    private void noGround(String reason) {
+        status.idle();
+        bench.answers().noGround(reason);
+        if (!isFitted) {
+            fitAtOnce();
+        }
+        notices.show("ground", "The ground could not be read; the plan can be edited all the same, but nothing is"
+                + " checked. " + reason, List.of(new Notices.Choice("Choose a file\u2026", this::askGround),
+                        new Notices.Choice("Try again", this::readGround)));
+    }
+
+    private void askGround() {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle("The elevation file of this plan");
+        chooser.getExtensionFilters().addAll(PlanBeginning.ELEVATIONS, PlanBeginning.ALL_FILES);
+        chooser.setInitialDirectory(bench.document().file().toAbsolutePath().getParent().toFile());
+        Optional.ofNullable(chooser.showOpenDialog(getScene().getWindow()))
+                .ifPresentOrElse(file -> takeGround(file.toPath()), () -> noGround("No file was chosen."));
+    }
+
+    /** Names another elevation file in the plan, as a step that can be undone, and reads it. */
+    void takeGround(Path file) {
+        bench.make(new SetValue("ground.elevation_file", "\"" + NewPlan.path(file, bench.document().file())
+                .replace("\"", "\\\"") + "\"", "Choose the elevation file"));
     }
 
     private void groundRead(SiteGround ground) {
@@ -152,12 +192,18 @@ final class SitePane extends BorderPane implements AutoCloseable {
         bench.answers().ground(ground);
         reliefLook = new ReliefLook(reliefLook.isShaded(), reliefLook.hasContours(), reliefLook.hasSlopeBands(),
                 reliefLook.isDark(), ReliefLook.intervalFor(ground.grid().lowest(), ground.grid().highest()));
-        background.start(RELIEF_LANE, progress -> ReliefData.of(ground.grid(), progress),
+        background.start(RELIEF_LANE, progress -> ReliefData.of(pictured(ground, progress), progress),
                 Background.Listener.of(data -> {
                     relief = Optional.of(data);
                     paintRelief();
                 }, failure -> bench.tell("The ground could not be painted. " + failure.getMessage())));
         fitOnce();
+    }
+
+    /** What is painted of a ground: of a file too large to be worked on at once all of it, on wider nodes. */
+    private ElevationGrid pictured(SiteGround ground, Progress progress) {
+        return ground.file().isPart() ? SiteGround.overview(bench.document().plan(), bench.document().file(), progress)
+                : ground.grid();
     }
 
     /** Shows the ground as it is after a stage of the work; empty for the ground before any work. */
@@ -179,6 +225,11 @@ final class SitePane extends BorderPane implements AutoCloseable {
                 progress -> ReliefPicture.of(data, reliefLook, progress),
                 Background.Listener.of(map::show,
                         failure -> bench.tell("The ground could not be painted. " + failure.getMessage()))));
+    }
+
+    /** Says at what is picked what the keys have done. */
+    void say(String words) {
+        map.say(words, bench.picked().flatMap(bench::box).map(MapCamera.Box::centre));
     }
 
     /** Gives the keys to the next part of the window: map, list, form, answers. */

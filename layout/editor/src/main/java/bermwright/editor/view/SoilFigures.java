@@ -23,9 +23,7 @@ final class SoilFigures {
     static List<Node> nodes(Workbench bench) {
         List<Node> nodes = new ArrayList<>();
         Optional<Assessment> assessment = bench.answers().assessment();
-        boolean isFresh = bench.answers().isAssessmentFresh(bench.plan());
-        nodes.add(heading("Soil" + (isFresh ? "" : assessment.isEmpty() ? "  (being worked out)"
-                : "  (provisional: of the plan before)")));
+        nodes.add(heading("Soil" + bench.answers().standing(bench.plan()).map(s -> " \u2013 " + s).orElse("")));
         assessment.ifPresent(a -> {
             a.hulls().forEach(h -> h.cover().ifPresent(c -> nodes.add(line(words(c)))));
             a.earthworks().ifPresent(e -> works(nodes, e));

@@ -65,7 +65,9 @@ final class StatusStrip extends HBox {
         }
         double height = ground.get().grid().height(p);
         double slope = Math.toDegrees(ground.get().grid().slope(p));
-        return at + (Double.isNaN(height) ? "   height not known"
+        boolean isUnread = ground.get().file().isPart() && !ground.get().file().grid().frame().contains(p)
+                && ground.get().file().whole().contains(p);
+        return at + (Double.isNaN(height) ? isUnread ? "   height not read so far from the plan" : "   height not known"
                 : String.format(Locale.ROOT, "   height %.2f m   slope %.1f\u00b0", height, slope)
                         .replace('-', '\u2212'));
     }

@@ -98,4 +98,34 @@ class AnswersTest {
         assertTrue(answers.findings().stream().anyMatch(f -> f.finding().rule().id()
                 .startsWith("lowering-dispersion")));
     }
+
+    @Test
+    void untilAnAnswerIsThereItSaysThatItIsNot() throws InterruptedException {
+        Answers fresh = new Answers(background, Assessments.standard());
+        Plan plan = SampleSite.plan();
+        fresh.readingGround();
+        fresh.plan(plan, false);
+        assertEquals("Not checked yet: the ground is being read", fresh.unchecked(plan).orElseThrow());
+        assertEquals("not worked out yet: the ground is being read", fresh.standing(plan).orElseThrow());
+        fresh.noGround("There is no such file.");
+        assertEquals("not worked out: the ground could not be read", fresh.standing(plan).orElseThrow());
+        assertTrue(fresh.unchecked(plan).orElseThrow().startsWith("Not checked: the ground could not be read"));
+    }
+
+    @Test
+    void aFindingOfThePlanBeforeIsStaleUntilItIsLookedForAgainAlsoAfterStop() throws InterruptedException {
+        deliverUntil(() -> answers.isAssessmentFresh(SampleSite.plan()));
+        List<Finding> before = answers.findings().stream().map(Numbered::finding).toList();
+        assertTrue(before.stream().noneMatch(f -> answers.isStale(SampleSite.plan(), f)));
+        Plan changed = PlanValues.with(SampleSite.plan(), "hulls[0].cover.thickness_m", "2.2");
+        answers.plan(changed, false);
+        assertEquals("of the plan before; being worked out", answers.standing(changed).orElseThrow());
+        List<Finding> stale = answers.findings().stream().map(Numbered::finding)
+                .filter(f -> answers.isStale(changed, f)).toList();
+        assertTrue(stale.stream().anyMatch(f -> f.rule().id().startsWith("dose")), "dose is of the plan before");
+        answers.stop();
+        assertEquals("of the plan before; the work was stopped", answers.standing(changed).orElseThrow());
+        assertTrue(answers.findings().stream().map(Numbered::finding).anyMatch(f -> answers.isStale(changed, f)));
+        assertTrue(answers.unchecked(changed).orElseThrow().contains("the work was stopped"));
+    }
 }

@@ -126,6 +126,24 @@ class BackgroundTest {
     }
 
     @Test
+    void ofManyStepsTheLastIsAlwaysHeard() throws InterruptedException {
+        List<String> heard = new ArrayList<>();
+        background.start("lane", progress -> {
+            for (int i = 1; i <= 1000; i++) {
+                progress.report(i / 1000.0, "dose " + i);
+            }
+            progress.report(0.5, "hauls");
+            return "answer";
+        }, new Background.Listener<>(a -> heard.add("answer"), f -> { }, step -> heard.add(step.words()), () -> { }));
+        while (!heard.contains("answer")) {
+            deliverOne();
+        }
+        assertEquals(List.of("hauls", "answer"), heard.subList(heard.size() - 2, heard.size()),
+                "what runs is named, however soon it came after the step before");
+        assertTrue(heard.size() < 1000, "and the screen is not told each");
+    }
+
+    @Test
     void cancellingTellsTheListenerAndNothingComesAfter() {
         List<String> heard = new ArrayList<>();
         background.start("lane", progress -> {

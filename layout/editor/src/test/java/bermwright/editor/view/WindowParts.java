@@ -76,6 +76,12 @@ public final class WindowParts {
         return window.take(file);
     }
 
+    /** Names another elevation file in the plan, as the file chooser does. */
+    public static boolean takeGround(EditorWindow window, java.nio.file.Path file) {
+        window.site().orElseThrow().takeGround(file);
+        return true;
+    }
+
     /** The headings of the answers. */
     public static java.util.List<String> headings(EditorWindow window) {
         return window.site().orElseThrow().answers().tabs().getTabs().stream()

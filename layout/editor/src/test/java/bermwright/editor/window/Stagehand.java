@@ -50,6 +50,17 @@ final class Stagehand {
     }
 
     static Stagehand open(Path plan, Settings settings) {
+        Stagehand hand = openWithoutGround(plan, settings);
+        hand.await("the ground is shown", () -> WindowParts.isGroundShown(hand.window));
+        hand.settle();
+        return hand;
+    }
+
+    static Stagehand openWithoutGround(Path plan) {
+        return openWithoutGround(plan, Settings.ofPerson(System.getenv(), System.getProperties()));
+    }
+
+    private static Stagehand openWithoutGround(Path plan, Settings settings) {
         if (!isStarted) {
             CompletableFuture<Boolean> started = new CompletableFuture<>();
             Platform.startup(() -> started.complete(true));
@@ -67,20 +78,23 @@ final class Stagehand {
             return new Stagehand(stage, window);
         });
         onScreenThread(() -> hand.window.open(plan));
-        hand.await("the ground is shown", () -> WindowParts.isGroundShown(hand.window));
-        hand.settle();
         return hand;
     }
 
     static <T> T onScreenThread(Callable<T> work) {
         CompletableFuture<T> result = new CompletableFuture<>();
-        Platform.runLater(() -> {
+        Runnable doing = () -> {
             try {
                 result.complete(work.call());
             } catch (Throwable thrown) {
                 result.completeExceptionally(thrown);
             }
-        });
+        };
+        if (Platform.isFxApplicationThread()) {
+            doing.run();
+        } else {
+            Platform.runLater(doing);
+        }
         try {
             return result.get(PATIENCE_MILLIS, TimeUnit.MILLISECONDS);
         } catch (InterruptedException | java.util.concurrent.ExecutionException

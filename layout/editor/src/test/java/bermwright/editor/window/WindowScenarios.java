@@ -62,6 +62,7 @@ final class WindowScenarios {
         all.put("a plan or an elevation file dropped on the window is taken up", WindowScenarios::drop);
         all.put("the slider shows the work step by step", WindowScenarios::orderOfWork);
         FormScenarios.all().forEach((name, scenario) -> all.put(name, with -> scenario.accept(with.work)));
+        MapScenarios.all().forEach((name, scenario) -> all.put(name, with -> scenario.accept(with.work)));
         return all;
     }
 

@@ -48,6 +48,19 @@ final class PlanExtent {
         north = Math.max(north, place.north() + around);
     }
 
+    /** Whether the plan places nothing. */
+    boolean isEmpty() {
+        return west > east;
+    }
+
+    /** Whether a frame holds the rectangle as far as another one, the whole file's, reaches there. */
+    boolean isIn(GridFrame frame, GridFrame whole) {
+        return isEmpty() || (Math.max(west, whole.west()) >= frame.west() || west > whole.eastEdge())
+                && (Math.min(east, whole.eastEdge()) <= frame.eastEdge() || east < whole.west())
+                && (Math.max(south, whole.south()) >= frame.south() || south > whole.northEdge())
+                && (Math.min(north, whole.northEdge()) <= frame.northEdge() || north < whole.south());
+    }
+
     /** The nodes of a frame in and around the rectangle; a corner of the frame where the two lie apart. */
     NodeRange nodes(GridFrame frame, double reach) {
         double s = frame.spacing();

@@ -36,6 +36,10 @@ public record SiteGround(GroundFile file, Path directory, ElevationGrid grid) {
     private static final long MOST_NODES_READ_WHOLE = 4_000_000;
     /** Of larger ones all that the plan names is read and as much around it (m). */
     private static final double REACH = 500;
+    /** Memory that working on a node takes: several surfaces of the site at once (bytes), as tried. */
+    private static final double BYTES_A_NODE = 72;
+    private static final double BYTES_BESIDES = 0.5e9;
+    private static final double GIGA = 1e9;
     /** Nodes of the ground that site work is described on lie no farther apart (m); a plain file of 1 m is kept. */
     public static final double WORKING_SPACING = 1.0;
     /** Most nodes put between those of a file (1); a larger file is cut less finely. */
@@ -66,18 +70,94 @@ public record SiteGround(GroundFile file, Path directory, ElevationGrid grid) {
      * @throws InputException if the elevation file is missing or cannot be used
      */
     public static SiteGround read(Plan plan, Path planFile, Progress progress) {
-        Path directory = Optional.ofNullable(planFile.toAbsolutePath().getParent()).orElse(Path.of("."));
+        try (GroundSource source = source(plan, planFile, progress)) {
+            GridFrame frame = source.frame();
+            NodeRange part = part(plan, frame, source.metreScale());
+            checkMemory(part, planFile);
+            return new SiteGround(source.part(part, progress), directory(planFile));
+        }
+    }
+
+    private static Path directory(Path planFile) {
+        return Optional.ofNullable(planFile.toAbsolutePath().getParent()).orElse(Path.of("."));
+    }
+
+    private static GroundSource source(Plan plan, Path planFile, Progress progress) {
         InputException.Place place = new InputException.Place(planFile.toString(), 0, "ground.elevation_file");
-        Path file = InputException.beside(directory, plan.ground().elevationFile(), place);
+        Path file = InputException.beside(directory(planFile), plan.ground().elevationFile(), place);
         InputException.checkRegular(place, file,
                 "an elevation file beside the plan (GeoTIFF, ESRI ASCII grid, PDS label)");
-        GroundFiles.Knowledge known =
-                new GroundFiles.Knowledge(plan.ground().referenceSystem(), centre(plan));
-        try (GroundSource source = GroundFiles.open(file, known, progress)) {
-            GridFrame frame = source.frame();
-            NodeRange part = frame.nodes() <= MOST_NODES_READ_WHOLE ? NodeRange.all(frame)
-                    : PlanExtent.of(plan).nodes(frame, REACH / source.metreScale());
-            return new SiteGround(source.part(part, progress), directory);
+        return GroundFiles.open(file, new GroundFiles.Knowledge(plan.ground().referenceSystem(), centre(plan)),
+                progress);
+    }
+
+    /** The nodes that are worked on: the middle of a large file while the plan places nothing. */
+    private static NodeRange part(Plan plan, GridFrame frame, double metreScale) {
+        if (frame.nodes() <= MOST_NODES_READ_WHOLE) {
+            return NodeRange.all(frame);
+        }
+        PlanExtent extent = PlanExtent.of(plan);
+        if (!extent.isEmpty()) {
+            return extent.nodes(frame, REACH / metreScale);
+        }
+        int rows = (int) Math.min(frame.rows(), Math.sqrt(MOST_NODES_READ_WHOLE));
+        int columns = (int) Math.min(frame.columns(), Math.sqrt(MOST_NODES_READ_WHOLE));
+        return new NodeRange((frame.rows() - rows) / 2, (frame.columns() - columns) / 2, rows, columns);
+    }
+
+    /** Says what the work needs before it begins. */
+    private static void checkMemory(NodeRange part, Path planFile) {
+        double needed = part.nodes() * BYTES_A_NODE + BYTES_BESIDES;
+        double there = Runtime.getRuntime().maxMemory();
+        if (part.nodes() > MOST_NODES_READ_WHOLE && needed > there) {
+            throw InputException.badValue(new InputException.Place(planFile.toString(), 0, "ground.elevation_file"),
+                    String.format(Locale.ROOT, "%d x %d heights over all that the plan names and %.0f m around it,"
+                            + " which need about %.1f GB of memory where the program has %.1f GB", part.columns(),
+                            part.rows(), REACH, needed / GIGA, there / GIGA),
+                    "a plan whose things lie closer together, an elevation file with wider nodes, or more memory"
+                    + String.format(Locale.ROOT, " (java -Xmx%.0fg)", Math.ceil(needed / GIGA)));
+        }
+    }
+
+    /**
+     * Whether the heights that were read hold all that a plan names, so that another place of it needs no new reading.
+     *
+     * @param plan the plan
+     * @return false where something lies beyond the part of the file that was read
+     */
+    public boolean covers(Plan plan) {
+        return !file.isPart() || PlanExtent.of(plan).isIn(file.grid().frame(), file.whole());
+    }
+
+    /**
+     * The whole of an elevation file of which only a part is worked on, with so many nodes
+     * left as a picture has room for.
+     *
+     * @param plan     the plan
+     * @param planFile the plan's file
+     * @param progress told how far reading has come; may cancel it
+     * @return heights of the whole file on wider nodes; at most four million of them
+     * @throws InputException if the elevation file is missing or cannot be used
+     */
+    public static ElevationGrid overview(Plan plan, Path planFile, Progress progress) {
+        try (GroundSource source = source(plan, planFile, progress)) {
+            GridFrame whole = source.frame();
+            int step = (int) Math.ceil(Math.sqrt((double) whole.nodes() / MOST_NODES_READ_WHOLE));
+            int columns = (whole.columns() - 1) / step + 1;
+            int rows = (whole.rows() - 1) / step + 1;
+            GridFrame thin = new GridFrame(rows, columns, whole.west(), whole.south(), whole.spacing() * step);
+            double[] heights = new double[rows * columns];
+            double[] line = new double[whole.columns()];
+            // From the north down, as files are written.
+            for (int row = rows - 1; row >= 0; row--) {
+                progress.check();
+                progress.report(1 - (double) row / rows, "looking over the whole elevation file");
+                source.read(new NodeRange(row * step, 0, 1, line.length), line);
+                for (int column = 0; column < columns; column++) {
+                    heights[row * columns + column] = line[column * step];
+                }
+            }
+            return ElevationGrid.of(thin, heights).withMetreScale(source.metreScale());
         }
     }
 

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.model;
+
+import bermwright.editor.edit.Move;
+import bermwright.editor.edit.Part;
+import bermwright.foundation.Progress;
+import bermwright.site.assessment.Assessments;
+import bermwright.site.assessment.SiteGround;
+import bermwright.site.plan.Plan;
+import bermwright.site.planfile.PlanFiles;
+import com.sun.management.OperatingSystemMXBean;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * Processor time of a whole assessment after a hull was moved, by what it says it does; run by hand with a plan file
+ * and a number of moves: {@code q testrun layout/editor bermwright.editor.model.ReleaseTimes demo-site/plan.json 5}.
+ */
+final class ReleaseTimes {
+    private static final OperatingSystemMXBean SYSTEM =
+            (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+    private static final long NANOS_A_MILLI = 1_000_000;
+
+    private ReleaseTimes() {
+    }
+
+    /** Runs the moves: plan file, number of moves. */
+    public static void main(String[] arguments) {
+        Path file = Path.of(arguments[0]).toAbsolutePath();
+        Plan plan = PlanFiles.read(file);
+        SiteGround ground = SiteGround.read(plan, file, Progress.NONE);
+        for (int i = 0; i < Integer.parseInt(arguments[1]); i++) {
+            Plan moved = new Move(Part.hull(plan.hulls().get(0).id()), 3.0 * i, 0).applied(plan);
+            Steps steps = new Steps();
+            Assessments.standard().run(moved, "plan", ground, steps);
+            steps.print(i);
+        }
+    }
+
+    private static final class Steps implements Progress {
+        private final Map<String, Long> nanos = new LinkedHashMap<>();
+        private final long begun = SYSTEM.getProcessCpuTime();
+        private long last = begun;
+        private String step = "start";
+
+        @Override
+        public void report(double share, String words) {
+            long now = SYSTEM.getProcessCpuTime();
+            nanos.merge(step, now - last, Long::sum);
+            last = now;
+            step = words;
+        }
+
+        @Override
+        public boolean isCancelled() {
+            return false;
+        }
+
+        private void print(int move) {
+            System.out.printf(Locale.ROOT, "move %d: %d ms of processor time%n", move,
+                    (SYSTEM.getProcessCpuTime() - begun) / NANOS_A_MILLI);
+            nanos.forEach((words, spent) -> System.out.printf(Locale.ROOT, "    %-40s %d%n", words,
+                    spent / NANOS_A_MILLI));
+        }
+    }
+}
