@@ -13,6 +13,7 @@ import bermwright.editor.view.WindowParts;
 import bermwright.foundation.Point;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
+import bermwright.terrain.grid.TrueMetres;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -81,7 +82,7 @@ final class MapScenarios {
         assertEquals(nudged, hand.bench().plan(), "a drag that starts in a zone moves no hull");
         assertNotEquals(from.centre(), camera(hand).centre(), "but the map");
         MapCamera still = camera(hand);
-        Point body = hull(hand, "B").lyingBase().moved(hull(hand, "B").layDownAzimuth(), 15, 0);
+        Point body = hull(hand, "B").lyingBase(TrueMetres.SAME).moved(hull(hand, "B").layDownAzimuth(), 15, 0);
         hand.pickHull("B");
         hand.robot().press(KeyCode.SPACE);
         hand.drag(body, body.moved(bermwright.foundation.Azimuth.ofDegrees(90), 20, 0));
