@@ -371,8 +371,8 @@ public final class Answers {
      */
     public Optional<String> unchecked(Plan plan) {
         if (ground.isEmpty()) {
-            return Optional.of(groundTrouble.map(trouble -> "Not checked: the ground could not be read, so ground,"
-                    + " lowering, cover and dose are not looked at").orElse("Not checked yet: the ground is being read"));
+            return Optional.of(groundTrouble.isPresent() ? "Not checked: the ground could not be read, so ground,"
+                    + " lowering, cover and dose are not looked at" : "Not checked yet: the ground is being read");
         } else if (!isGroundRead) {
             return Optional.of("Of the ground read before: the ground is being read anew");
         } else if (!failures.isEmpty()) {

@@ -215,7 +215,7 @@ public final class Background implements AutoCloseable {
             });
         }
 
-        /** Only the newest step waits for the screen, so that many reports do not crowd it and the last is never lost. */
+        /** Only the newest step waits for the screen: many reports do not crowd it, and the last is never lost. */
         @Override
         public void report(double share, String step) {
             if (unread.getAndSet(new Step(share, step)) == null) {

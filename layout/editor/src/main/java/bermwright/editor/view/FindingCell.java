@@ -87,13 +87,15 @@ final class FindingCell extends TreeCell<FindingRow> {
         line.getChildren().setAll(FindingBadge.node(finding.level(), numbered.number(), now.isDark(),
                 now.textSize()), text);
         String figures = finding.figures().words();
-        title.setText((isStale ? "Of the plan before: " : "") + (accepted.test(finding.id()) ? "Accepted: " : "") + finding.subject()
+        title.setText((isStale ? "Of the plan before: " : "")
+                + (accepted.test(finding.id()) ? "Accepted: " : "") + finding.subject()
                 + (finding.parts().isEmpty() ? "" : ": " + String.join(", ", finding.parts()))
                 + (isInner || figures.isEmpty() ? "" : "  \u2013  " + figures));
         words.setText(isInner && !figures.isEmpty() ? figures : finding.text());
         rule.setText(finding.level().word() + ", rule " + finding.rule().id() + ", " + finding.origin() + "\n"
                 + finding.text());
-        setAccessibleText((isStale ? "of the plan before, " : "") + finding.level().word() + ", " + numbered.number() + ", " + finding.subject() + ", "
+        setAccessibleText((isStale ? "of the plan before, " : "")
+                + finding.level().word() + ", " + numbered.number() + ", " + finding.subject() + ", "
                 + finding.text());
         showWords();
     }

@@ -31,7 +31,8 @@ class PlanNamesTest {
         plan = PlanValues.with(plan, "order_of_work[3]", "{\"id\":\"4\",\"step\":\"prepare\",\"of\":\"A\","
                 + "\"machine\":\"hauler\",\"after\":[\"1\",\"2\"]}");
         return PlanValues.with(plan, "exposure.people", "[{\"id\":\"Kim\",\"hours\":[{\"at\":\"A/bunks\","
-                + "\"hours_a_day\":8},{\"at\":\"B/bench\",\"hours_a_day\":8}],\"shelter\":\"A/bunks\",\"to_shelter_min\":5}]");
+                + "\"hours_a_day\":8},{\"at\":\"B/bench\",\"hours_a_day\":8}],\"shelter\":\"A/bunks\","
+                + "\"to_shelter_min\":5}]");
     }
 
     private static Plan renamed(String path, String id) {
