@@ -70,9 +70,11 @@ final class FaultPlaces {
             }
         }
         List<String> parts = finding.parts();
-        for (Map.Entry<Part, Site> part : OF_PARTS.entrySet()) {
-            if (parts.contains(part.getKey().words())) {
-                return Optional.of(part.getValue());
+        for (String words : parts) {
+            Optional<Site> site = OF_PARTS.entrySet().stream().filter(p -> p.getKey().words().equals(words))
+                    .map(Map.Entry::getValue).findFirst();
+            if (site.isPresent()) {
+                return site;
             }
         }
         return finding.rule() != LoweringRule.LOWERING_SINGLE_FAILURE || parts.isEmpty() ? Optional.empty()
@@ -81,7 +83,8 @@ final class FaultPlaces {
 
     /** What is lost, by the words of the review: a line, a pole, a stay or the hold at the pivot. */
     private static Optional<Site> lost(String what) {
-        return what.contains("winch") ? Optional.of(Site.WINCH) : what.contains("pole") ? Optional.of(Site.POLE_FOOT)
+        return what.contains("pull-over") ? Optional.of(Site.PULL_OVER)
+                : what.contains("winch") ? Optional.of(Site.WINCH) : what.contains("pole") ? Optional.of(Site.POLE_FOOT)
                 : what.contains("stay") ? Optional.of(Site.STAY_ANCHOR)
                 : what.contains("pivot") ? Optional.of(Site.PIVOT) : Optional.empty();
     }
