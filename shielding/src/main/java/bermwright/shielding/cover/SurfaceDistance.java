@@ -124,47 +124,58 @@ final class SurfaceDistance {
         for (UprightFace face : faces) {
             best = Math.max(0, Math.min(best, -face.ahead(point.x(), point.y())));
         }
-        return nearest(point, best, levels.size() - 1, 0);
+        return new Search(point).nearest(best, levels.size() - 1, 0);
     }
 
-    /** The same in one tile of a level: from the tile that may come nearest on. */
-    private double nearest(Vec3 point, double bound, int level, int tile) {
-        double best = bound;
-        int columns = (int) levels.get(level)[2][1];
-        if (level == 0) {
-            int side = 1 << SHIFT;
-            int row = tile / columns * side;
-            int column = tile % columns * side;
-            for (int r = row; r < Math.min(row + side, frame.rows() - 1); r++) {
-                for (int c = column; c < Math.min(column + side, frame.columns() - 1); c++) {
-                    best = !(least(point, r, c) >= best - NEARER) && isBehindFaces(r, c)
-                            ? Math.min(best, cell(point, r, c)) : best;
+    /** The search from one point. */
+    private final class Search {
+        private final Vec3 point;
+        private final PointToTriangle triangles;
+
+        Search(Vec3 point) {
+            this.point = point;
+            triangles = new PointToTriangle(point);
+        }
+
+        /** The same in one tile of a level: from the tile that may come nearest on. */
+        double nearest(double bound, int level, int tile) {
+            double best = bound;
+            int columns = (int) levels.get(level)[2][1];
+            if (level == 0) {
+                int side = 1 << SHIFT;
+                int row = tile / columns * side;
+                int column = tile % columns * side;
+                for (int r = row; r < Math.min(row + side, frame.rows() - 1); r++) {
+                    for (int c = column; c < Math.min(column + side, frame.columns() - 1); c++) {
+                        best = !(least(point, r, c) >= best - NEARER) && isBehindFaces(r, c)
+                                ? Math.min(best, cell(triangles, r, c)) : best;
+                    }
                 }
+                return best;
+            }
+            double[][] finer = levels.get(level - 1);
+            int rowsBelow = (int) finer[2][0];
+            int columnsBelow = (int) finer[2][1];
+            double[] least = new double[4];
+            for (int k = 0; k < 4; k++) {
+                int r = tile / columns * 2 + k / 2;
+                int c = tile % columns * 2 + k % 2;
+                least[k] = r < rowsBelow && c < columnsBelow ? least(point, level - 1, r, c) : Double.POSITIVE_INFINITY;
+            }
+            for (int turn = 0; turn < 4; turn++) {
+                int next = 0;
+                for (int k = 1; k < 4; k++) {
+                    next = least[k] < least[next] || Double.isNaN(least[k]) ? k : next;
+                }
+                if (least[next] >= best - NEARER) {
+                    return best;
+                }
+                best = nearest(best, level - 1,
+                        (tile / columns * 2 + next / 2) * columnsBelow + tile % columns * 2 + next % 2);
+                least[next] = Double.POSITIVE_INFINITY;
             }
             return best;
         }
-        double[][] finer = levels.get(level - 1);
-        int rowsBelow = (int) finer[2][0];
-        int columnsBelow = (int) finer[2][1];
-        double[] least = new double[4];
-        for (int k = 0; k < 4; k++) {
-            int r = tile / columns * 2 + k / 2;
-            int c = tile % columns * 2 + k % 2;
-            least[k] = r < rowsBelow && c < columnsBelow ? least(point, level - 1, r, c) : Double.POSITIVE_INFINITY;
-        }
-        for (int turn = 0; turn < 4; turn++) {
-            int next = 0;
-            for (int k = 1; k < 4; k++) {
-                next = least[k] < least[next] || Double.isNaN(least[k]) ? k : next;
-            }
-            if (least[next] >= best - NEARER) {
-                return best;
-            }
-            best = nearest(point, best, level - 1,
-                    (tile / columns * 2 + next / 2) * columnsBelow + tile % columns * 2 + next % 2);
-            least[next] = Double.POSITIVE_INFINITY;
-        }
-        return best;
     }
 
     /** No point of a cell's surface is nearer than this; not a number where a height is missing. */
@@ -207,33 +218,20 @@ final class SurfaceDistance {
         return true;
     }
 
-    private double cell(Vec3 point, int row, int column) {
-        Vec3 a = node(row, column);
-        Vec3 c = node(row + 1, column + 1);
-        double one = toTriangle(point, a, node(row, column + 1), c);
-        double other = toTriangle(point, a, c, node(row + 1, column));
+    private double cell(PointToTriangle point, int row, int column) {
+        int at = row * frame.columns() + column;
+        double west = frame.east(column);
+        double east = frame.east(column + 1);
+        double south = frame.north(row);
+        double north = frame.north(row + 1);
+        double corner = heights[at];
+        double opposite = heights[at + frame.columns() + 1];
+        double one = point.corner(0, west, south, corner).corner(1, east, south, heights[at + 1])
+                .corner(2, east, north, opposite).distance();
+        double other = point.corner(1, east, north, opposite).corner(2, west, north, heights[at + frame.columns()])
+                .distance();
         return Double.isNaN(one) ? Double.isNaN(other) ? Double.POSITIVE_INFINITY : other
                 : Double.isNaN(other) ? one : Math.min(one, other);
-    }
-
-    private Vec3 node(int row, int column) {
-        return new Vec3(frame.east(column), frame.north(row), heights[row * frame.columns() + column]);
-    }
-
-    private static double toTriangle(Vec3 p, Vec3 a, Vec3 b, Vec3 c) {
-        Vec3 normal = b.minus(a).cross(c.minus(a));
-        Vec3 ap = p.minus(a);
-        if (b.minus(a).cross(ap).dot(normal) >= 0 && c.minus(b).cross(p.minus(b)).dot(normal) >= 0
-                && a.minus(c).cross(p.minus(c)).dot(normal) >= 0) {
-            return Math.abs(ap.dot(normal)) / normal.norm();
-        }
-        return Math.min(toSegment(p, a, b), Math.min(toSegment(p, b, c), toSegment(p, c, a)));
-    }
-
-    private static double toSegment(Vec3 p, Vec3 a, Vec3 b) {
-        Vec3 ab = b.minus(a);
-        double share = Math.max(0, Math.min(1, p.minus(a).dot(ab) / ab.dot(ab)));
-        return p.minus(a.plus(ab.times(share))).norm();
     }
 
     /** The way to the surface along a unit direction; not a number where it never comes out over the grid. */

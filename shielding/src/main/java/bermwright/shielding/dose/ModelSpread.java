@@ -33,23 +33,20 @@ enum ModelSpread {
     /** Where tables end and their last value is taken (kg/m2). */
     private static final double DEEPEST_TABLE = 15_000;
 
+    private static final int PARTS = values().length;
+    private static final CurveFan COSMIC = new CurveFan(DEPTHS,
+            Arrays.stream(values()).map(p -> p.cosmicShares).toArray(double[][]::new));
+    private static final CurveFan EVENT = new CurveFan(DEPTHS,
+            Arrays.stream(values()).map(p -> p.eventShares).toArray(double[][]::new));
+
     private final String word;
     private final double[] cosmicShares;
     private final double[] eventShares;
-    private final MonotoneCurve cosmic;
-    private final MonotoneCurve event;
 
     ModelSpread(String word, double[] cosmic, double[] event) {
         this.word = word;
         cosmicShares = cosmic;
         eventShares = event;
-        this.cosmic = new MonotoneCurve(depths(), cosmic);
-        this.event = new MonotoneCurve(depths(), event);
-    }
-
-    /** The depths that parts are given for; constants of an enum are made before its own fields. */
-    private static double[] depths() {
-        return new double[] {0, 1000, 3000, 5000, 10_000};
     }
 
     /** The band of cosmic rays at an areal density (kg/m2). */
@@ -65,8 +62,10 @@ enum ModelSpread {
     private static Band band(double arealDensity, boolean cosmic) {
         double depth = Math.min(arealDensity, DEEPEST_TABLE);
         double square = 0;
-        for (ModelSpread part : values()) {
-            double one = (cosmic ? part.cosmic : part.event).at(depth);
+        CurveFan parts = cosmic ? COSMIC : EVENT;
+        CurveFan.Spot spot = parts.at(depth);
+        for (int part = 0; part < PARTS; part++) {
+            double one = parts.value(part, spot);
             square += one * one;
         }
         double spread = Math.sqrt(square) * Math.max(1, depth / TESTED);

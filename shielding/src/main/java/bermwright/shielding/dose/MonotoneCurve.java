@@ -49,6 +49,11 @@ final class MonotoneCurve {
                 + h * t * u * (u * slope[low] - t * slope[high]);
     }
 
+    /** The slope at each of its points. */
+    double[] slopes() {
+        return slope.clone();
+    }
+
     private double chord(int i) {
         return (y[i + 1] - y[i]) / (x[i + 1] - x[i]);
     }

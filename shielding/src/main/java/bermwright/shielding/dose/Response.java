@@ -74,6 +74,18 @@ public interface Response {
     }
 
     /**
+     * What one ray counts for when a view is settled: {@link #straightDose(double, double)} with {@link #diffuseDose}.
+     *
+     * @param arealDensity areal density along the ray, the skin counted as soil (kg/m2), zero or more
+     * @param slant        how much longer than thick the way through the cover is (1), 1 or more
+     * @return effective dose (Sv per day or per event), as if all directions were like this one
+     * @throws IllegalArgumentException if an argument is outside its range
+     */
+    default double rayDose(double arealDensity, double slant) {
+        return straightDose(arealDensity, slant) + diffuseDose(arealDensity);
+    }
+
+    /**
      * Slow neutrons of a room of any walls.
      *
      * @return the room; none where a table does not tell slow neutrons from the rest

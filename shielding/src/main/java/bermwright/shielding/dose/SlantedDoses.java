@@ -10,11 +10,12 @@ import bermwright.shielding.transport.Field;
 final class SlantedDoses {
     private static final double LEAST_DOSE = 1e-30;
     private static final int SLANTS = 33;
+    private static final int SCALE = SLANTS;
+    private static final int STRAIGHT = SLANTS + 1;
 
     private final double[][] numbers;
-    private final MonotoneCurve logStraight;
-    private final MonotoneCurve logScale;
-    private final MonotoneCurve[] made = new MonotoneCurve[SLANTS];
+    /** What reactions made by slant, as a share, then the logarithm of that whole and of what goes straight. */
+    private final CurveFan curves;
 
     /**
      * Doses by depth.
@@ -26,31 +27,25 @@ final class SlantedDoses {
     SlantedDoses(double[] depths, double[][] numbers) {
         this.numbers = numbers.clone();
         int n = depths.length;
-        double[] straight = new double[n];
-        double[] scale = new double[n];
-        double[][] shares = new double[SLANTS][n];
+        double[][] values = new double[SLANTS + 2][n];
         for (int i = 0; i < n; i++) {
-            straight[i] = Math.log(Math.max(LEAST_DOSE, numbers[i][0]));
+            values[STRAIGHT][i] = Math.log(Math.max(LEAST_DOSE, numbers[i][0]));
             double level = numbers[i][0] + numbers[i][1];
             for (int m = 0; m < Field.directions(); m++) {
                 level += Field.share(m) * numbers[i][2 + 2 * m];
             }
             level = Math.max(LEAST_DOSE, level);
-            scale[i] = Math.log(level);
+            values[SCALE][i] = Math.log(level);
             for (int s = 0; s < SLANTS; s++) {
                 double[] line = Field.line(s / (SLANTS - 1.0));
                 double sum = 0;
                 for (int m = 0; m < line.length; m++) {
                     sum += line[m] * (numbers[i][2 + 2 * m] + numbers[i][1] * numbers[i][3 + 2 * m]);
                 }
-                shares[s][i] = Math.max(0, sum) / level;
+                values[s][i] = Math.max(0, sum) / level;
             }
         }
-        logStraight = new MonotoneCurve(depths, straight);
-        logScale = new MonotoneCurve(depths, scale);
-        for (int s = 0; s < SLANTS; s++) {
-            made[s] = new MonotoneCurve(depths, shares[s]);
-        }
+        curves = new CurveFan(depths, values);
     }
 
     /** The numbers it was made of, to be kept. */
@@ -58,12 +53,22 @@ final class SlantedDoses {
         return numbers.clone();
     }
 
-    /** Dose from a direction, as if all were like it; the floor's return of it in it. */
-    double at(double arealDensity, double slant) {
-        double depth = arealDensity / slant;
+    /** A dose of what comes in square through as much soil, times that from a direction over that which comes so. */
+    double slanted(double square, double arealDensity, double slant) {
+        CurveFan.Spot along = curves.at(arealDensity);
+        double straight = straight(along);
+        return square * (straight + made(curves.at(arealDensity / slant), slant)) / (straight + made(along, 1));
+    }
+
+    private double straight(CurveFan.Spot along) {
+        return Math.exp(curves.value(STRAIGHT, along));
+    }
+
+    private double made(CurveFan.Spot depth, double slant) {
         double place = (SLANTS - 1) / slant;
         int s = Math.min(SLANTS - 2, (int) place);
-        double share = made[s].at(depth) + (place - s) * (made[s + 1].at(depth) - made[s].at(depth));
-        return Math.exp(logStraight.at(arealDensity)) + share * Math.exp(logScale.at(depth));
+        double one = curves.value(s, depth);
+        double share = one + (place - s) * (curves.value(s + 1, depth) - one);
+        return share * Math.exp(curves.value(SCALE, depth));
     }
 }

@@ -15,8 +15,9 @@ final class TabulatedResponse implements Response {
     private static final double LEAST_DOSE = 1e-30;
 
     private final double deepest;
-    private final MonotoneCurve logDose;
-    private final Optional<MonotoneCurve> logDiffuse;
+    /** The logarithm of the dose, then, where it is told apart, of what slow neutrons make of it. */
+    private final CurveFan logs;
+    private final boolean hasSlow;
     private final Spread spread;
     private final Terms terms;
 
@@ -80,48 +81,69 @@ final class TabulatedResponse implements Response {
         Require.that(depths.length == doses.length && depths.length >= 2,
                 "%s areal densities and %s doses; accepted: as many of both, at least two", depths.length,
                 doses.length);
-        double[] logs = new double[doses.length];
+        double[] logDose = new double[doses.length];
         for (int i = 0; i < doses.length; i++) {
             Require.notNegative("areal density", depths[i], "kg/m2");
             Require.notNegative("dose", doses[i], "Sv");
             Require.that(i == 0 || depths[i] > depths[i - 1], "areal density %s kg/m2 does not rise", depths[i]);
-            logs[i] = Math.log(Math.max(doses[i], LEAST_DOSE));
+            logDose[i] = Math.log(Math.max(doses[i], LEAST_DOSE));
         }
         deepest = depths[depths.length - 1];
-        logDose = new MonotoneCurve(depths, logs);
-        logDiffuse = terms.slow().map(slow -> new MonotoneCurve(depths,
-                Arrays.stream(slow.doses()).map(v -> Math.log(Math.max(v, LEAST_DOSE))).toArray()));
+        hasSlow = terms.slow().isPresent();
+        logs = terms.slow().map(slow -> new CurveFan(depths, logDose,
+                Arrays.stream(slow.doses()).map(v -> Math.log(Math.max(v, LEAST_DOSE))).toArray()))
+                .orElseGet(() -> new CurveFan(depths, logDose));
         this.spread = Objects.requireNonNull(spread, "spread");
         this.terms = Objects.requireNonNull(terms, "terms");
     }
 
     @Override
     public double isotropicDose(double arealDensity) {
-        Require.notNegative("areal density", arealDensity, "kg/m2");
-        return Math.exp(logDose.at(arealDensity));
+        return whole(spot(arealDensity));
     }
 
     @Override
     public double diffuseDose(double arealDensity) {
-        Require.notNegative("areal density", arealDensity, "kg/m2");
-        return logDiffuse.map(curve -> Math.min(Math.exp(curve.at(arealDensity)), isotropicDose(arealDensity)))
-                .orElse(0.0);
+        CurveFan.Spot spot = spot(arealDensity);
+        return diffuse(spot, whole(spot));
     }
 
     @Override
     public double straightDose(double arealDensity) {
-        double whole = isotropicDose(arealDensity);
-        return logDiffuse.isEmpty() ? whole : whole - Math.min(Math.exp(logDiffuse.get().at(arealDensity)), whole);
+        CurveFan.Spot spot = spot(arealDensity);
+        double whole = whole(spot);
+        return whole - diffuse(spot, whole);
     }
 
     @Override
     public double straightDose(double arealDensity, double slant) {
-        double square = straightDose(arealDensity);
-        if (slant <= 1 || terms.slanted().isEmpty()) {
-            return square;
-        }
-        SlantedDoses doses = terms.slanted().get();
-        return square * doses.at(arealDensity, slant) / doses.at(arealDensity, 1);
+        return slanted(straightDose(arealDensity), arealDensity, slant);
+    }
+
+    @Override
+    public double rayDose(double arealDensity, double slant) {
+        CurveFan.Spot spot = spot(arealDensity);
+        double whole = whole(spot);
+        double diffuse = diffuse(spot, whole);
+        return slanted(whole - diffuse, arealDensity, slant) + diffuse;
+    }
+
+    private CurveFan.Spot spot(double arealDensity) {
+        Require.notNegative("areal density", arealDensity, "kg/m2");
+        return logs.at(arealDensity);
+    }
+
+    private double whole(CurveFan.Spot spot) {
+        return Math.exp(logs.value(0, spot));
+    }
+
+    private double diffuse(CurveFan.Spot spot, double whole) {
+        return hasSlow ? Math.min(Math.exp(logs.value(1, spot)), whole) : 0;
+    }
+
+    private double slanted(double square, double arealDensity, double slant) {
+        return slant <= 1 || terms.slanted().isEmpty() ? square
+                : terms.slanted().get().slanted(square, arealDensity, slant);
     }
 
     @Override

@@ -126,10 +126,18 @@ final class TransportResponse {
             }
             ratios.add(new MonotoneCurve(depths(), shares));
         }
+        if (ratios.isEmpty()) {
+            return ModelSpread::event;
+        }
         return x -> {
             Band model = ModelSpread.event(x);
-            double low = ratios.stream().mapToDouble(r -> r.at(x)).reduce(1, Math::min);
-            double high = ratios.stream().mapToDouble(r -> r.at(x)).reduce(1, Math::max);
+            double low = 1;
+            double high = 1;
+            for (MonotoneCurve ratio : ratios) {
+                double there = ratio.at(x);
+                low = Math.min(low, there);
+                high = Math.max(high, there);
+            }
             return new Band(Math.exp(-Math.hypot(Math.log(model.low()), Math.log(low))),
                     Math.exp(Math.hypot(Math.log(model.high()), Math.log(high))));
         };
@@ -167,7 +175,7 @@ final class TransportResponse {
         SlantedDoses slanted = new SlantedDoses(depths, table.directions());
         return new DoseCurve(per, points, published,
                 Optional.of(new TransportRoom(table.room(), BodyDose::slow, seconds(per))),
-                (x, slant) -> slanted.at(x, slant) / slanted.at(x, 1));
+                (x, slant) -> slanted.slanted(1, x, slant));
     }
 
     /** What arrives from outside, and over how many seconds its dose is counted. */

@@ -33,7 +33,7 @@ final class SkyPanel {
             double coarse = 0;
             for (int k = 0; k < nodes; k++) {
                 double x = crossed[0][k] + crossed[1][k] + crossed[2][k] * equivalence;
-                double dose = response.straightDose(x, crossed[3][k]) + response.diffuseDose(x);
+                double dose = response.rayDose(x, crossed[3][k]);
                 fine += KronrodNodes.SHARE[k] * dose;
                 coarse += KronrodNodes.COARSE[k] * dose;
             }

@@ -137,18 +137,20 @@ public final class NeutronEnclosure {
         private void add(double[] weights, double x, double slant, double skyShare) {
             Require.notNegative("areal density", x, "g/cm2");
             int last = depths.length - 1;
+            double cosine = slant > 0 ? 1 / slant : 0;
+            int m = slant > 0 ? Ordinates.below(cosine) : -1;
             if (x >= depths[last]) {
-                weights[last] += skyShare * light(last, slant);
+                weights[last] += skyShare * light(last, m, cosine);
                 return;
             }
             int k = intervals.at(x);
             double w = (fallen[k] - Math.exp(-x / RELAXATION)) / (fallen[k] - fallen[k + 1]);
-            weights[k] += (1 - w) * skyShare * light(k, slant);
-            weights[k + 1] += w * skyShare * light(k + 1, slant);
+            weights[k] += (1 - w) * skyShare * light(k, m, cosine);
+            weights[k + 1] += w * skyShare * light(k + 1, m, cosine);
         }
 
-        private double light(int k, double slant) {
-            return slant > 0 ? Math.max(0, Ordinates.between(lit[k], 1 / slant)) : 1;
+        private double light(int k, int m, double cosine) {
+            return m < 0 ? 1 : Math.max(0, Ordinates.between(lit[k], m, cosine));
         }
 
         /**

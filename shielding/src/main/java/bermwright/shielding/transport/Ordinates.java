@@ -58,10 +58,7 @@ final class Ordinates {
      * outermost ones.
      */
     static double[] line(double cosine) {
-        int k = 0;
-        while (k < DOWN - 2 && COSINE[k + 1] < cosine) {
-            k++;
-        }
+        int k = below(cosine);
         double[] weights = new double[DOWN];
         double w = (cosine - COSINE[k]) / (COSINE[k + 1] - COSINE[k]);
         weights[k] = 1 - w;
@@ -69,12 +66,17 @@ final class Ordinates {
         return weights;
     }
 
-    /** The value at a cosine between, or beyond, those of the directions down. */
-    static double between(double[] values, double cosine) {
+    /** The direction down from which on a cosine is joined: that below it, or the outermost pair's. */
+    static int below(double cosine) {
         int k = 0;
         while (k < DOWN - 2 && COSINE[k + 1] < cosine) {
             k++;
         }
+        return k;
+    }
+
+    /** The value at a cosine between, or beyond, those of the directions down, from the direction below it on. */
+    static double between(double[] values, int k, double cosine) {
         double w = (cosine - COSINE[k]) / (COSINE[k + 1] - COSINE[k]);
         return (1 - w) * values[k] + w * values[k + 1];
     }

@@ -296,7 +296,7 @@ public final class Penetration {
         Beam up = made.up(point);
         Beam square = behind.and(effect.on(made.down(point)), 1);
         Field.Returned returned = new Field.Returned(
-                up.times(Math.max(0, Ordinates.between(strengths, 1)) / 2),
+                up.times(Math.max(0, Ordinates.between(strengths, Ordinates.DOWN - 2, 1)) / 2),
                 made.upFrom(point, made.nearest(2 * depth)).times(0.5));
         Field.Level levelField = new Field.Level(level, up, strength);
         if (depth <= 0) {

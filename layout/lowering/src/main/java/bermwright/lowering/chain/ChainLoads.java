@@ -23,7 +23,7 @@ import java.util.function.ToDoubleFunction;
 
 /** Asks every part of the chain for the tensions of one load case. */
 final class ChainLoads {
-    private static final String RULES = "rules of the plan";
+    static final String RULES = "rules of the plan";
     /** What a brake must hold over the pull of its line; ASME B30.7, from memory. */
     private static final double BRAKE_FACTOR = 1.25;
     private static final double GROUND_FACTOR = 2;
@@ -140,7 +140,7 @@ final class ChainLoads {
 
     private void stays(Pull pull, GearPoints points, int pole, double tension) {
         double before = load != LoadCase.STAY_LOST ? tension
-                : new PoleHead(GearPoints.of(rig), pole).forces(pull.paths, pull.peak, pull.passedOn).stay();
+                : new PoleHead(bears.points, pole).forces(pull.paths, pull.peak, pull.passedOn).stay();
         double peak = tension + Math.max(0, tension - before);
         for (GearPoints.StayPoints at : points.staysOf(pole)) {
             Stay stay = rig.stays().get(at.set());
@@ -230,8 +230,7 @@ final class ChainLoads {
     private void anchor(Part part, Optional<Anchor> anchor, double tension, Vec3 line, double tilt) {
         double elevation = Math.abs(Math.atan2(line.z(), Math.hypot(line.x(), line.y())));
         add(part, tilt, tension, bears.anchor(anchor, elevation), new Asks(rig.factors().anchor(),
-                anchor.map(a -> a.kind() + ", ").orElse("") + "earth pressure at lunar gravity; " + RULES)
-                .on(ground -> bears.anchorOn(ground, anchor.orElseThrow(), elevation)));
+                bears.anchorSource(anchor)).on(ground -> bears.anchorOn(ground, anchor.orElseThrow(), elevation)));
     }
 
     /** The least factor asked of a part by its own rule, and where it is from. */

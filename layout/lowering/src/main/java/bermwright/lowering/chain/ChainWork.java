@@ -40,7 +40,7 @@ final class ChainWork {
         this.setup = setup;
         this.rig = setup.rig();
         this.tipping = setup.tipping();
-        this.points = GearPoints.of(rig);
+        this.points = bears.points;
         this.bears = bears;
         this.shift = shift;
         this.asked = asked;

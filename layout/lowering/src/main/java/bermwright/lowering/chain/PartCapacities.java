@@ -2,6 +2,7 @@
 package bermwright.lowering.chain;
 
 import bermwright.lowering.rig.Anchor;
+import bermwright.lowering.rig.GearPoints;
 import bermwright.lowering.rig.HeadGear;
 import bermwright.lowering.rig.LoweringLines;
 import bermwright.lowering.rig.Poles;
@@ -13,6 +14,7 @@ import bermwright.lowering.strength.ThinTube;
 import bermwright.regolith.Bearing;
 import bermwright.regolith.Regolith;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,11 +23,17 @@ import java.util.OptionalDouble;
 final class PartCapacities {
     /** Density of a steel pole (kg/m3). */
     private static final double STEEL = 7850;
+    private static final String EARTH_PRESSURE = "earth pressure at lunar gravity; " + ChainLoads.RULES;
 
     private final LoweringCase setup;
     private final double gravity;
-    private final Map<AnchorAt, Double> anchors = new HashMap<>();
+    /** By anchor and elevation of its line (rad). */
+    private final Map<Anchor, Map<Double, Double>> anchors = new IdentityHashMap<>();
 
+    private final Map<Anchor, String> sources = new IdentityHashMap<>();
+
+    /** The whole gear, nothing lost. */
+    final GearPoints points;
     final OptionalDouble line;
     final OptionalDouble termination;
     final OptionalDouble overSheave;
@@ -36,6 +44,7 @@ final class PartCapacities {
     PartCapacities(LoweringCase setup) {
         this.setup = setup;
         this.gravity = setup.tipping().ground().gravity();
+        this.points = GearPoints.of(setup.rig());
         LoweringLines lines = setup.rig().lines();
         this.line = lines.line().breakingLoad();
         this.termination = times(line, lines.ends().termination());
@@ -73,14 +82,18 @@ final class PartCapacities {
     }
 
     OptionalDouble anchor(Optional<Anchor> anchor, double elevation) {
-        return anchor.map(a -> OptionalDouble.of(anchors.computeIfAbsent(new AnchorAt(a, elevation),
-                k -> a.capacity(setup.soil(), gravity, elevation)))).orElse(OptionalDouble.empty());
+        return anchor.map(a -> OptionalDouble.of(anchors.computeIfAbsent(a, k -> new HashMap<>())
+                .computeIfAbsent(elevation, e -> a.capacity(setup.soil(), gravity, e))))
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** What an anchor bears, in words: how it is reckoned. */
+    String anchorSource(Optional<Anchor> anchor) {
+        return anchor.map(a -> sources.computeIfAbsent(a, k -> k.kind() + ", " + EARTH_PRESSURE))
+                .orElse(EARTH_PRESSURE);
     }
 
     static OptionalDouble times(OptionalDouble value, double factor) {
         return value.isPresent() ? OptionalDouble.of(value.getAsDouble() * factor) : value;
-    }
-
-    private record AnchorAt(Anchor anchor, double elevation) {
     }
 }

@@ -162,7 +162,8 @@ public final class Assessments {
         slopes.ifPresent(s -> findings.addAll(s.findings()));
         slopes.ifPresent(s -> models.addAll(List.of(SlopeChecks.note(), GearDigging.note())));
         List<PartBuilt> partBuilt = work.stages.isEmpty() || dose.isEmpty() ? List.of()
-                : PartBuilt.of(plan, cover, work.stages.get(), sources, progress.part(0.75, 0.98));
+                : PartBuilt.of(new PartBuilt.Finished(plan, cover, dose.get()), work.stages.get(), sources,
+                        progress.part(0.75, 0.98));
         work.stages.ifPresent(s -> findings.addAll(PartBuilt.findings(plan, s.stages(), partBuilt)));
         List<HullBurial> burials = burials(HullBurial.of(plan, cover), findings, models);
         findings.addAll(HullBurial.notReckoned(plan, cover));

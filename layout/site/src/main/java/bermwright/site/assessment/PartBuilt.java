@@ -43,9 +43,19 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
         whole = Set.copyOf(whole);
     }
 
+    /**
+     * The site as it stands in the end.
+     *
+     * @param plan  the plan
+     * @param cover its cover
+     * @param dose  the doses under it
+     */
+    record Finished(Plan plan, SiteCover cover, SiteDose dose) {
+    }
+
     /** Cover and dose after each step that places soil. */
-    static List<PartBuilt> of(Plan plan, SiteCover whole, StagesResult work, DoseSources sources,
-            Progress progress) {
+    static List<PartBuilt> of(Finished whole, StagesResult work, DoseSources sources, Progress progress) {
+        Plan plan = whole.plan;
         List<Stage> stages = work.stages();
         List<PartBuilt> built = new ArrayList<>();
         for (int i = 0; i < stages.size(); i++) {
@@ -56,10 +66,10 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
             progress.check();
             Plan lying = plan.withHulls(plan.hulls().stream().filter(h -> stage.lying().contains(h.id())).toList());
             ElevationGrid surface = stage.surface();
-            SiteCover cover = SiteCover.standing(lying, whole.natural(), whole.prepared(), surface);
-            SiteDose dose = SiteDose.of(lying, cover, sources,
+            SiteCover cover = SiteCover.standing(lying, whole.cover.natural(), whole.cover.prepared(), surface);
+            List<StationDose> stations = whole.dose.underPart(lying, cover, sources,
                     progress.part((double) i / stages.size(), (i + 1.0) / stages.size()));
-            built.add(new PartBuilt(stage.step().id(), cover.hulls(), dose.stations(), whole(work, i)));
+            built.add(new PartBuilt(stage.step().id(), cover.hulls(), stations, whole(work, i)));
         }
         return built;
     }

@@ -29,7 +29,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Tries covers of other thickness on a plan's hulls: the mound's volume and the dose at every station.
@@ -215,10 +217,14 @@ public final class CoverTrial {
      * @return the outcome
      */
     public Outcome thinned(Set<String> hulls, double share) {
+        return with(thinner(hulls, share), Set.of());
+    }
+
+    private Map<String, CoverThickness> thinner(Set<String> hulls, double share) {
         Map<String, CoverThickness> thickness = new HashMap<>();
-        planned.stream().filter(c -> hulls.contains(c.hull().id()))
+        planned.stream().filter(c -> share != 1 && hulls.contains(c.hull().id()))
                 .forEach(c -> thickness.put(c.hull().id(), c.thickness().times(share)));
-        return with(thickness, Set.of());
+        return thickness;
     }
 
     /**
@@ -240,7 +246,38 @@ public final class CoverTrial {
         return new Outcome(0, doses(site.ground()), false);
     }
 
+    /**
+     * What cosmic rays give at every station under the plan's covers thinned on some hulls, the others kept.
+     *
+     * @param hulls the hulls
+     * @param share share of the planned thickness (1), zero or more; 1 leaves the plan's covers
+     * @return best value over the stay (Sv), by hull/station
+     */
+    Map<String, Double> cosmic(Set<String> hulls, double share) {
+        return cosmic(mound(thinner(hulls, share), Set.of()).finished());
+    }
+
+    /** The same without any cover on the site. */
+    Map<String, Double> cosmicBare() {
+        return cosmic(site.ground());
+    }
+
+    private Map<String, Double> cosmic(ElevationGrid finished) {
+        Map<String, Double> doses = new ConcurrentHashMap<>();
+        look(finished).forEach(s -> doses.put(s.place.hull.id() + "/" + s.place.station.id(),
+                FoldedDose.of(s.view, s.of.cosmic(), s.soil, Tolerances.NONE).total() * plan.exposure().stayDays()));
+        return doses;
+    }
+
     private List<At> doses(ElevationGrid finished) {
+        return look(finished).map(this::fold).toList();
+    }
+
+    /** What a station sees, and what its dose is folded with. */
+    private record Seen(Place place, SkyView view, DoseSources.OfHull of, Soil soil) {
+    }
+
+    private Stream<Seen> look(ElevationGrid finished) {
         Map<Double, SceneRays> scenes = new HashMap<>();
         for (Hull hull : plan.hulls()) {
             scenes.computeIfAbsent(SiteCover.density(plan, hull), d -> SceneRays.of(new Scene(
@@ -248,7 +285,7 @@ public final class CoverTrial {
                     WallsOfPlan.walls(plan, site))));
         }
         List<Place> places = places();
-        return places.parallelStream().map(p -> fold(p, scenes.get(SiteCover.density(plan, p.hull)))).toList();
+        return places.parallelStream().map(p -> look(p, scenes.get(SiteCover.density(plan, p.hull))));
     }
 
     private ElevationGrid stretchedNatural() {
@@ -271,18 +308,21 @@ public final class CoverTrial {
         return places;
     }
 
-    private At fold(Place place, SceneRays scene) {
+    private Seen look(Place place, SceneRays scene) {
         DoseSources.OfHull of = responses.get(place.hull.id());
-        SkyView view = SkyView.settled(scene, place.at, of.all(), SETTLED);
+        return new Seen(place, SkyView.settled(scene, place.at, of.all(), SETTLED), of, scene.scene().soil());
+    }
+
+    private At fold(Seen seen) {
+        DoseSources.OfHull of = seen.of;
         Tolerances off = new Tolerances(plan.ground().regolith().densitySpreadShare(),
                 plan.ground().elevationSpread());
-        Soil soil = scene.scene().soil();
-        FoldedDose cosmic = FoldedDose.of(view, of.cosmic(), soil, off);
-        StationDose.Spread event = of.event().map(r -> spread(FoldedDose.of(view, r, soil, off)))
+        FoldedDose cosmic = FoldedDose.of(seen.view, of.cosmic(), seen.soil, off);
+        StationDose.Spread event = of.event().map(r -> spread(FoldedDose.of(seen.view, r, seen.soil, off)))
                 .orElse(StationDose.Spread.NOTHING);
-        return new At(place.hull.id(), place.station, spread(cosmic).times(plan.exposure().stayDays()), event,
-                SiteDose.organs(of, r -> spread(FoldedDose.of(view, r, soil, off)), plan.exposure().stayDays()),
-                view.openShare());
+        return new At(seen.place.hull.id(), seen.place.station, spread(cosmic).times(plan.exposure().stayDays()),
+                event, SiteDose.organs(of, r -> spread(FoldedDose.of(seen.view, r, seen.soil, off)),
+                plan.exposure().stayDays()), seen.view.openShare());
     }
 
     private static StationDose.Spread spread(FoldedDose dose) {

@@ -24,20 +24,46 @@ import bermwright.site.plan.Plan;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
-/**
- * Where the responses for a plan's hulls come from.
- *
- * @param responses built-in responses
- * @param directory directory of the plan file, beside which its own tables stand
- */
-public record DoseSources(Responses responses, Path directory) {
+/** Where the responses for a plan's hulls come from; a built-in one is made once for hulls of one skin. */
+public final class DoseSources {
     private static final String BUILT_IN = "built in";
+
+    private final Responses responses;
+    private final Path directory;
+    private final Map<BuiltIn, Response> made = new HashMap<>();
+
+    /**
+     * Sources of responses.
+     *
+     * @param responses built-in responses
+     * @param directory directory of the plan file, beside which its own tables stand
+     */
+    public DoseSources(Responses responses, Path directory) {
+        this.responses = Objects.requireNonNull(responses, "responses");
+        this.directory = Objects.requireNonNull(directory, "directory");
+    }
+
+    /** A built-in response: to a sun or an event, as effective dose or for an organ. */
+    private record BuiltIn(Shield shield, Object source, Optional<OrganDose.Organ> organ) {
+    }
+
+    private synchronized Response made(BuiltIn key, Supplier<Response> make) {
+        Response kept = made.get(key);
+        if (kept == null) {
+            kept = make.get();
+            made.put(key, kept);
+        }
+        return kept;
+    }
 
     /**
      * The two responses of one hull.
@@ -107,10 +133,11 @@ public record DoseSources(Responses responses, Path directory) {
         ExposurePlan exposure = plan.exposure();
         List<HandedOver> tables = tables(exposure, findings);
         Response cosmic = table(tables, StationDose.QUANTITY, Response.Per.DAY)
-                .orElseGet(() -> responses.cosmic(shield, exposure.sun(), Progress.NONE));
+                .orElseGet(() -> made(new BuiltIn(shield, exposure.sun(), Optional.empty()),
+                        () -> responses.cosmic(shield, exposure.sun(), Progress.NONE)));
         Optional<EventSpectrum> spectrum = spectrum(exposure, findings);
         Optional<Response> event = table(tables, StationDose.QUANTITY, Response.Per.EVENT)
-                .or(() -> spectrum.map(s -> responses.event(shield, s, Progress.NONE)));
+                .or(() -> spectrum.map(s -> event(shield, s)));
         return new OfHull(cosmic, event, organs(exposure, shield, spectrum, tables), findings);
     }
 
@@ -120,9 +147,11 @@ public record DoseSources(Responses responses, Path directory) {
         for (LimitInForce limit : exposure.limitsInForce()) {
             StationDose.organ(limit.quantity()).ifPresent(organ -> organs.computeIfAbsent(organ,
                     o -> new OfQuantity(table(tables, o.quantity(), Response.Per.DAY)
-                            .orElseGet(() -> responses.cosmicOrgan(shield, exposure.sun(), o, Progress.NONE)),
+                            .orElseGet(() -> made(new BuiltIn(shield, exposure.sun(), Optional.of(o)),
+                                    () -> responses.cosmicOrgan(shield, exposure.sun(), o, Progress.NONE))),
                             table(tables, o.quantity(), Response.Per.EVENT).or(() -> spectrum.map(
-                                    s -> responses.eventOrgan(shield, s, o, Progress.NONE))))));
+                                    s -> made(new BuiltIn(shield, s, Optional.of(o)),
+                                            () -> responses.eventOrgan(shield, s, o, Progress.NONE)))))));
         }
         return organs;
     }
@@ -230,7 +259,12 @@ public record DoseSources(Responses responses, Path directory) {
 
     /** The built-in response of one hull to any event. */
     Response event(Plan plan, Hull hull, EventSpectrum event) {
-        return responses.event(shield(plan, hull, new ArrayList<>()), event, Progress.NONE);
+        return event(shield(plan, hull, new ArrayList<>()), event);
+    }
+
+    private Response event(Shield shield, EventSpectrum event) {
+        return made(new BuiltIn(shield, event, Optional.empty()),
+                () -> responses.event(shield, event, Progress.NONE));
     }
 
     private Optional<EventSpectrum> spectrum(ExposurePlan exposure, List<Finding> findings) {

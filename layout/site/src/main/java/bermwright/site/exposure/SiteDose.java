@@ -100,7 +100,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
      * @return the doses
      */
     public static SiteDose of(Plan plan, SiteCover cover, DoseSources sources, Progress progress) {
-        Folding folding = new Folding(plan, cover, sources, progress);
+        Folding folding = new Folding(plan, cover, sources, Map.of(), progress);
         List<StationDose> doses = folding.stations();
         List<Finding> findings = new ArrayList<>(folding.findings);
         Outside outside = outside(plan, folding.any());
@@ -125,6 +125,22 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
             models.add(PersonDose.model());
         }
         return new SiteDose(doses, outside, event(plan.exposure(), folding.any()), people, limits, models, findings);
+    }
+
+    /**
+     * Folds the stations of some hulls of the same site while its cover is part-built. What nobody has covered yet is
+     * not asked again: a hull stood upright before any soil was moved.
+     *
+     * @param lying    the plan with those of its hulls that lie by then
+     * @param cover    the surface by then
+     * @param sources  where responses come from
+     * @param progress told how far the work has come
+     * @return the stations that lie in their hull, in the plan's order
+     */
+    public List<StationDose> underPart(Plan lying, SiteCover cover, DoseSources sources, Progress progress) {
+        Map<String, StationDose.Upright> known = new LinkedHashMap<>();
+        stations.forEach(s -> known.put(s.name(), s.standing()));
+        return new Folding(lying, cover, sources, known, progress).stations();
     }
 
     /** Dose in the open, from the responses of any hull. */
@@ -214,14 +230,17 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
         private final ElevationGrid before;
         private final DoseSources sources;
         private final Progress progress;
+        private final Map<String, StationDose.Upright> upright;
         private final Map<Double, SceneRays> scenes = new LinkedHashMap<>();
         private final Map<String, ModelNote> models = new LinkedHashMap<>();
         private final Map<String, DoseSources.OfHull> responses = new LinkedHashMap<>();
         private final Map<String, ToDoubleFunction<EventSpectrum>> folds = new LinkedHashMap<>();
         private final List<Finding> findings = new ArrayList<>();
 
-        Folding(Plan plan, SiteCover cover, DoseSources sources, Progress progress) {
+        Folding(Plan plan, SiteCover cover, DoseSources sources, Map<String, StationDose.Upright> upright,
+                Progress progress) {
             this.plan = plan;
+            this.upright = upright;
             this.sources = sources;
             this.progress = progress;
             before = cover.natural();
@@ -316,7 +335,9 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
                     new StationDose.Uncertainties(cosmic.uncertainty(), event.map(FoldedDose::uncertainty)),
                     organs(of, r -> spread(FoldedDose.of(view, r, soil, off)), days));
             return new StationDose(hull.id(), station.id(), site.metres().projected(at), station.stormShelter(),
-                    station.occupancyShare(), upright(hull, station, of, days), parts, seen);
+                    station.occupancyShare(), upright.containsKey(hull.id() + "/" + station.id())
+                            ? upright.get(hull.id() + "/" + station.id()) : upright(hull, station, of, days),
+                    parts, seen);
         }
 
         private Tolerances tolerances() {

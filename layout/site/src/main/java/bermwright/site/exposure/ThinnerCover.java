@@ -60,19 +60,42 @@ public final class ThinnerCover {
             return List.of();
         }
         CoverTrial trial = CoverTrial.of(plan, cover.natural(), cover.prepared(), sources, Progress.NONE);
-        CoverTrial.Outcome planned = trial.with(Map.of(), Set.of());
-        Map<String, Thinner> best = new HashMap<>();
-        keepBetter(best, trial.bare(), 0);
+        Map<String, Double> best = new HashMap<>();
+        Map<String, Double> at = new HashMap<>();
+        keepBetter(best, at, trial.cosmicBare(), 0);
         for (double share : TRIED) {
-            keepBetter(best, trial.thinned(hulls, share), share);
+            keepBetter(best, at, trial.cosmic(hulls, share), share);
         }
+        Map<String, Double> planned = trial.cosmic(hulls, 1);
+        Set<String> better = plan.hulls().stream().filter(h -> hulls.contains(h.id()))
+                .flatMap(h -> h.stations().stream().map(s -> h.id() + "/" + s.id()))
+                .filter(id -> planned.containsKey(id) && best.get(id) < planned.get(id) * (1 - WORTH))
+                .collect(Collectors.toSet());
+        return better.isEmpty() ? List.of() : said(trial, hulls, better, at, dose);
+    }
+
+    private static void keepBetter(Map<String, Double> best, Map<String, Double> at, Map<String, Double> doses,
+            double share) {
+        doses.forEach((id, there) -> {
+            if (!best.containsKey(id) || there < best.get(id)) {
+                best.put(id, there);
+                at.put(id, share);
+            }
+        });
+    }
+
+    /** The stations that a thinner cover serves better, folded again with the event and the spreads. */
+    private static List<Finding> said(CoverTrial trial, Set<String> hulls, Set<String> better, Map<String, Double> at,
+            SiteDose dose) {
+        Map<Double, Map<String, CoverTrial.At>> thinner = new HashMap<>();
+        better.forEach(id -> thinner.computeIfAbsent(at.get(id), share -> (share > 0 ? trial.thinned(hulls, share)
+                : trial.bare()).stations().stream().collect(Collectors.toMap(ThinnerCover::subject, t -> t, (a, b) -> a))));
         List<Finding> findings = new ArrayList<>();
-        for (CoverTrial.At at : planned.stations()) {
-            Thinner thinner = best.get(subject(at));
-            if (hulls.contains(at.hull())
-                    && thinner.at.cosmic().best() < at.cosmic().best() * (1 - WORTH)) {
-                Finding finding = finding(at, thinner);
-                findings.add(dose.stations().stream().filter(s -> subject(at).equals(s.hull() + "/" + s.station()))
+        for (CoverTrial.At now : trial.with(Map.of(), Set.of()).stations()) {
+            String id = subject(now);
+            if (better.contains(id)) {
+                Finding finding = finding(now, new Thinner(thinner.get(at.get(id)).get(id), at.get(id)));
+                findings.add(dose.stations().stream().filter(s -> id.equals(s.name()))
                         .findFirst().map(s -> finding.at(s.place().plan())).orElse(finding));
             }
         }
@@ -80,13 +103,6 @@ public final class ThinnerCover {
     }
 
     private record Thinner(CoverTrial.At at, double share) {
-    }
-
-    private static void keepBetter(Map<String, Thinner> best, CoverTrial.Outcome outcome, double share) {
-        for (CoverTrial.At at : outcome.stations()) {
-            best.merge(subject(at), new Thinner(at, share),
-                    (one, other) -> other.at.cosmic().best() < one.at.cosmic().best() ? other : one);
-        }
     }
 
     private static String subject(CoverTrial.At at) {

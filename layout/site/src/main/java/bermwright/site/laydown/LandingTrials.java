@@ -93,11 +93,13 @@ final class LandingTrials {
     private Optional<Spot> spot(LoweringCase setup, double ahead, double left) {
         List<Pull> stated = new ArrayList<>();
         List<Pull> all = new ArrayList<>();
+        List<CrossState> inPlane = List.of();
         boolean lifts = false;
         for (double shift : centre > 0 ? new double[] {0, -centre, centre} : new double[] {0}) {
             LoweringCase body = setup.with(setup.tipping().with(shifted(setup.tipping().body(), shift)));
             for (double turned : swing > 0 ? new double[] {0, -swing, swing} : new double[] {0}) {
                 List<CrossState> states = CrossSlope.misaligned(body, new Misalignment(left, turned));
+                inPlane = shift == 0 && turned == 0 ? states.stream().filter(CrossState::lowering).toList() : inPlane;
                 lifts |= setup.tipping().pivot().halfWidth() > 0 && states.stream().anyMatch(s ->
                         !(Math.min(s.pivot().upperShoe(), s.pivot().lowerShoe()) > 0));
                 Optional<Pull> hardest = states.stream().filter(CrossState::lowering)
@@ -109,9 +111,6 @@ final class LandingTrials {
         if (stated.isEmpty()) {
             return Optional.empty();
         }
-        List<CrossState> inPlane = CrossSlope.misaligned(setup, new Misalignment(left, 0)).stream()
-                .filter(CrossState::lowering)
-                .toList();
         double turnAt = inPlane.stream().map(CrossState::tilt)
                 .min(Comparator.comparingDouble(t -> level(setup, t))).orElse(0.0);
         double side = inPlane.stream().mapToDouble(CrossState::linesAcross).max().orElse(0);
