@@ -88,8 +88,9 @@ public final class ThinnerCover {
     private static List<Finding> said(CoverTrial trial, Set<String> hulls, Set<String> better, Map<String, Double> at,
             SiteDose dose) {
         Map<Double, Map<String, CoverTrial.At>> thinner = new HashMap<>();
-        better.forEach(id -> thinner.computeIfAbsent(at.get(id), share -> (share > 0 ? trial.thinned(hulls, share)
-                : trial.bare()).stations().stream().collect(Collectors.toMap(ThinnerCover::subject, t -> t, (a, b) -> a))));
+        better.forEach(id -> thinner.computeIfAbsent(at.get(id), share ->
+                (share > 0 ? trial.thinned(hulls, share) : trial.bare()).stations().stream()
+                        .collect(Collectors.toMap(ThinnerCover::subject, t -> t, (a, b) -> a))));
         List<Finding> findings = new ArrayList<>();
         for (CoverTrial.At now : trial.with(Map.of(), Set.of()).stations()) {
             String id = subject(now);

@@ -15,6 +15,7 @@ import bermwright.site.SamplePlans;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -43,7 +44,7 @@ class FaultPlacesTest {
 
     private static Point place(Hull hull, Finding finding) {
         return new FaultPlaces(hull, new LayPlane(hull.baseCentre().moved(hull.layDownAzimuth(), 3.8, 0), 3,
-                hull.layDownAzimuth(), 0, 1)).of(finding);
+                hull.layDownAzimuth(), 0, new TrueMetres(1))).of(finding);
     }
 
     private static Point place(Finding finding) {
@@ -102,7 +103,7 @@ class FaultPlacesTest {
         Hull hull = SamplePlans.hull("A", BASE, 90);
         Finding pole = of(LoweringRule.LOWERING_FACTOR, Part.POLE.words());
         assertAt(new Point(143.8, 114), place(hull, pole), "laid down to the east, its right is south");
-        LayPlane wide = new LayPlane(new Point(151.9, 120), 3, hull.layDownAzimuth(), 0, 2);
+        LayPlane wide = new LayPlane(new Point(151.9, 120), 3, hull.layDownAzimuth(), 0, new TrueMetres(2));
         assertAt(new Point(146.9, 117), new FaultPlaces(hull, wide).of(pole), "two true metres in one of the map");
     }
 
