@@ -11,7 +11,10 @@ import bermwright.site.plan.Hatch;
 import bermwright.site.plan.HazardPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Annotations;
+import bermwright.site.plan.HullBody;
+import bermwright.site.plan.HullPlacement;
 import bermwright.site.plan.LoweringGear;
+import bermwright.site.plan.MassProperties;
 import bermwright.site.plan.Pivot;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Rules;
@@ -56,18 +59,18 @@ public final class SamplePlans {
     /** A hull of 38 m by 7.6 m and 71 t, laid down by two lines over poles. */
     public static Hull hull(String id, Point place, double azimuthDeg) {
         Hull.End flat = new Hull.End(Hull.Shape.FLAT, 0, K);
-        return new Hull(id, 38, 7.6, flat, flat, List.of(new Hull.SkinLayer("steel", 39.5, K)),
-                Optional.of(new Hull.Shell(0.005, 200e9, 350e6, 0.29, K)), 70e3, 71e3, 17, 0, 0.4,
-                OptionalDouble.empty(), 0, place, 0, Azimuth.ofDegrees(azimuthDeg), 0,
-                new Pivot(Pivot.Kind.RIM, OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.empty(),
-                        OptionalDouble.empty(), OptionalDouble.empty(), K),
-                Hull.Arrival.LOWERED, Optional.of(gear()),
-                List.of(new Hatch("main", Hatch.End.BASE, 0, 0, 1.2, 2, 0.4, K)),
+        return new Hull(id, new HullBody(38, 7.6, flat, flat,
+                List.of(new Hull.SkinLayer("steel", 39.5, K)), Optional.of(new Hull.Shell(0.005, 200e9, 350e6,
+                0.29, K)), 70e3), new MassProperties(71e3, 17, 0, 0.4, OptionalDouble.empty(), 0),
+                new HullPlacement(place, 0, Azimuth.ofDegrees(azimuthDeg), 0, new Pivot(Pivot.Kind.RIM,
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.empty(), OptionalDouble.empty(),
+                OptionalDouble.empty(), K), Hull.Arrival.LOWERED), Optional.of(gear()),
                 Seat.usual(Seat.Kind.GROUND, 0, 0),
-                List.of(new Station("bunks", 18, 0, 1, 0.5, true, K)),
-                Optional.of(new CoverPlan(2.5, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
-                        OptionalDouble.empty(), CoverPlan.End.COVERED, CoverPlan.End.COVERED, Optional.empty(),
-                        Optional.empty(), 0, 0.5, OptionalDouble.empty(), List.of(), K)), false, K);
+                List.of(new Hatch("main", Hatch.End.BASE, 0, 0, 1.2, 2, 0.4, K)),
+                List.of(new Station("bunks", 18, 0, 1, 0.5, true, K)), Optional.of(new CoverPlan(2.5,
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(),
+                CoverPlan.End.COVERED, CoverPlan.End.COVERED, Optional.empty(), Optional.empty(), 0, 0.5,
+                OptionalDouble.empty(), List.of(), K)), false, K);
     }
 
     /** Two lines over poles with stays, a pull-over line and a pivot hold. */

@@ -12,44 +12,23 @@ import java.util.OptionalDouble;
 /**
  * A tall cylindrical lander.
  *
- * @param id                  its id, unique in the plan
- * @param length              length with both ends (m), above zero
- * @param diameter            diameter (m), above zero
- * @param baseEnd             shape of the end it stands on
- * @param farEnd              shape of the other end
- * @param skin                layers of the skin from outside inwards
- * @param shell               the load-bearing shell; empty where not stated
- * @param innerPressure       pressure inside (Pa), zero or more
- * @param mass                mass when laid down (kg), above zero
- * @param centreOfMassFromBase centre of mass along the axis from the base plane (m)
- * @param centreOfMassOffAxis centre of mass off the axis (m), positive to the lay-down side
- * @param centreOfMassSpread  one standard deviation of the centre of mass along the axis (m), zero or more
- * @param inertiaAboutCentre  inertia about a cross axis through the centre of mass (kg m2); empty: a uniform rod's
- * @param residualPropellant  propellant left (kg), zero or more
- * @param baseCentre          ground point under the standing hull's axis; for a hull that lands lying, under the
- *                            base plane's axis
- * @param landingDispersion   radius in which it lands (m), zero or more
- * @param layDownAzimuth      direction in which it is laid down
- * @param clocking            turn of the body about its axis (rad)
- * @param pivot               what it turns over
- * @param arrival             how it comes to lie, or that it stays upright
- * @param lowering            the gear that lays it down; empty where not stated
- * @param hatches             its hatches
- * @param seat                what it lies on
- * @param stations            places where people stay
- * @param cover               the wanted cover; empty where it stays bare
- * @param held                whether a search for arrangements leaves it where it is
- * @param annotations                note, own keys and the keys given
+ * @param id             its id, unique in the plan
+ * @param body           its size, ends, skin and shell
+ * @param massProperties what it weighs and where
+ * @param placement      where it lands and how it comes to lie
+ * @param lowering       the gear that lays it down; empty where not stated
+ * @param seat           what it lies on
+ * @param hatches        its hatches
+ * @param stations       places where people stay
+ * @param cover          the wanted cover; empty where it stays bare
+ * @param held           whether a search for arrangements leaves it where it is
+ * @param annotations    note, own keys and the keys given
  */
-public record Hull(String id, double length, double diameter, End baseEnd, End farEnd, List<SkinLayer> skin,
-        Optional<Shell> shell, double innerPressure, double mass, double centreOfMassFromBase,
-        double centreOfMassOffAxis, double centreOfMassSpread, OptionalDouble inertiaAboutCentre,
-        double residualPropellant, Point baseCentre, double landingDispersion, Azimuth layDownAzimuth,
-        double clocking, Pivot pivot, Arrival arrival, Optional<LoweringGear> lowering, List<Hatch> hatches, Seat seat,
-        List<Station> stations, Optional<CoverPlan> cover, boolean held, Annotations annotations) {
+public record Hull(String id, HullBody body, MassProperties massProperties, HullPlacement placement,
+        Optional<LoweringGear> lowering, Seat seat, List<Hatch> hatches, List<Station> stations,
+        Optional<CoverPlan> cover, boolean held, Annotations annotations) {
     /** Copies the lists. */
     public Hull {
-        skin = List.copyOf(skin);
         hatches = List.copyOf(hatches);
         stations = List.copyOf(stations);
     }
@@ -124,13 +103,108 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
     public record Shell(double thickness, double modulus, double yield, double poisson, Annotations annotations) {
     }
 
+    /** Length with both ends (m). */
+    public double length() {
+        return body.length();
+    }
+
+    /** Diameter (m). */
+    public double diameter() {
+        return body.diameter();
+    }
+
+    /** Shape of the end it stands on. */
+    public End baseEnd() {
+        return body.baseEnd();
+    }
+
+    /** Shape of the other end. */
+    public End farEnd() {
+        return body.farEnd();
+    }
+
+    /** Layers of the skin from outside inwards. */
+    public List<SkinLayer> skin() {
+        return body.skin();
+    }
+
+    /** The load-bearing shell; empty where not stated. */
+    public Optional<Shell> shell() {
+        return body.shell();
+    }
+
+    /** Pressure inside (Pa). */
+    public double innerPressure() {
+        return body.innerPressure();
+    }
+
+    /** Mass when laid down (kg). */
+    public double mass() {
+        return massProperties.mass();
+    }
+
+    /** Centre of mass along the axis from the base plane (m). */
+    public double centreOfMassFromBase() {
+        return massProperties.centreOfMassFromBase();
+    }
+
+    /** Centre of mass off the axis (m), positive to the lay-down side. */
+    public double centreOfMassOffAxis() {
+        return massProperties.centreOfMassOffAxis();
+    }
+
+    /** One standard deviation of the centre of mass along the axis (m). */
+    public double centreOfMassSpread() {
+        return massProperties.centreOfMassSpread();
+    }
+
+    /** Inertia about a cross axis through the centre of mass (kg m2); empty where not stated. */
+    public OptionalDouble inertiaAboutCentre() {
+        return massProperties.inertiaAboutCentre();
+    }
+
+    /** Propellant left (kg). */
+    public double residualPropellant() {
+        return massProperties.residualPropellant();
+    }
+
+    /** Ground point under the standing axis; of a hull that lands lying, under the axis at its base. */
+    public Point baseCentre() {
+        return placement.baseCentre();
+    }
+
+    /** Radius in which it lands (m). */
+    public double landingDispersion() {
+        return placement.landingDispersion();
+    }
+
+    /** Direction in which it is laid down. */
+    public Azimuth layDownAzimuth() {
+        return placement.layDownAzimuth();
+    }
+
+    /** Turn of the body about its axis (rad). */
+    public double clocking() {
+        return placement.clocking();
+    }
+
+    /** What it turns over. */
+    public Pivot pivot() {
+        return placement.pivot();
+    }
+
+    /** How it comes to lie, or that it stays upright. */
+    public Arrival arrival() {
+        return placement.arrival();
+    }
+
     /**
      * The radius.
      *
      * @return half the diameter (m)
      */
     public double radius() {
-        return diameter / 2;
+        return diameter() / 2;
     }
 
     /**
@@ -139,7 +213,7 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
      * @return areal density (kg/m2), zero or more
      */
     public double skinArealDensity() {
-        return skin.stream().mapToDouble(SkinLayer::arealDensity).sum();
+        return skin().stream().mapToDouble(SkinLayer::arealDensity).sum();
     }
 
     /**
@@ -148,7 +222,7 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
      * @return distance d_p along the lay-down azimuth (m); for a hull that lands lying, nothing
      */
     public double pivotAhead() {
-        return arrival == Arrival.LANDS_LYING ? 0 : pivot.ahead(radius());
+        return arrival() == Arrival.LANDS_LYING ? 0 : pivot().ahead(radius());
     }
 
     /**
@@ -170,7 +244,7 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
      * @return the place on the plan
      */
     public Point lyingAt(TrueMetres metres, double along, double left) {
-        return metres.moved(baseCentre, layDownAzimuth, pivotAhead() + along, left);
+        return metres.moved(baseCentre(), layDownAzimuth(), pivotAhead() + along, left);
     }
 
     /**
@@ -180,7 +254,7 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
      * @return the changed copy
      */
     public Hull withBaseCentre(Point place) {
-        return copy(place, layDownAzimuth, lowering, cover);
+        return with(placement.at(place), lowering, seat, cover);
     }
 
     /**
@@ -190,7 +264,7 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
      * @return the changed copy
      */
     public Hull withLayDownAzimuth(Azimuth azimuth) {
-        return copy(baseCentre, azimuth, lowering, cover);
+        return with(placement.towards(azimuth), lowering, seat, cover);
     }
 
     /**
@@ -200,7 +274,7 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
      * @return the changed copy
      */
     public Hull withLowering(Optional<LoweringGear> gear) {
-        return copy(baseCentre, layDownAzimuth, gear, cover);
+        return with(placement, gear, seat, cover);
     }
 
     /**
@@ -210,7 +284,7 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
      * @return the changed copy
      */
     public Hull withCover(Optional<CoverPlan> wanted) {
-        return copy(baseCentre, layDownAzimuth, lowering, wanted);
+        return with(placement, lowering, seat, wanted);
     }
 
     /**
@@ -220,16 +294,10 @@ public record Hull(String id, double length, double diameter, End baseEnd, End f
      * @return the changed copy
      */
     public Hull withSeat(Seat other) {
-        return new Hull(id, length, diameter, baseEnd, farEnd, skin, shell, innerPressure, mass,
-                centreOfMassFromBase, centreOfMassOffAxis, centreOfMassSpread, inertiaAboutCentre, residualPropellant,
-                baseCentre, landingDispersion, layDownAzimuth, clocking, pivot, arrival, lowering, hatches, other,
-                stations, cover, held, annotations);
+        return with(placement, lowering, other, cover);
     }
 
-    private Hull copy(Point place, Azimuth azimuth, Optional<LoweringGear> gear, Optional<CoverPlan> wanted) {
-        return new Hull(id, length, diameter, baseEnd, farEnd, skin, shell, innerPressure, mass,
-                centreOfMassFromBase, centreOfMassOffAxis, centreOfMassSpread, inertiaAboutCentre, residualPropellant,
-                place, landingDispersion, azimuth, clocking, pivot, arrival, gear, hatches, seat, stations, wanted,
-                held, annotations);
+    private Hull with(HullPlacement changed, Optional<LoweringGear> gear, Seat on, Optional<CoverPlan> wanted) {
+        return new Hull(id, body, massProperties, changed, gear, on, hatches, stations, wanted, held, annotations);
     }
 }

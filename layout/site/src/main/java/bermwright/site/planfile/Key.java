@@ -7,7 +7,7 @@ import java.util.Optional;
  * A key of the plan file: everything reader, writer, schema, error messages and screens need to know of it.
  *
  * @param name          name in the file, ending in the unit of a quantity
- * @param component     component of the plan record that holds it
+ * @param component     component of the plan record that holds it; a dot stands between a group and its component
  * @param type          what kind of value it takes, with unit and range
  * @param required      whether it has to be given
  * @param standard      the value it takes where it is left out, as JSON; empty where there is none

@@ -109,7 +109,10 @@ final class RecordReading {
         Object[] arguments = new Object[components.length];
         for (int i = 0; i < components.length; i++) {
             types[i] = components[i].getType();
-            arguments[i] = wrapped(types[i], Optional.ofNullable(values.get(components[i].getName())));
+            Map<String, Object> inside = inside(components[i].getName() + ".", values);
+            arguments[i] = inside.isEmpty()
+                    ? wrapped(types[i], Optional.ofNullable(values.get(components[i].getName())))
+                    : build(types[i].asSubclass(Record.class), inside, line, at);
         }
         try {
             Constructor<R> constructor = type.getDeclaredConstructor(types);
@@ -122,6 +125,17 @@ final class RecordReading {
         } catch (ReflectiveOperationException | IllegalArgumentException e) {
             throw new IllegalStateException("the table of keys does not fit " + type.getName() + ": " + values, e);
         }
+    }
+
+    /** The values of a component that is a group of its own, without a key of the file. */
+    private static Map<String, Object> inside(String group, Map<String, Object> values) {
+        Map<String, Object> inside = new HashMap<>();
+        values.forEach((name, value) -> {
+            if (name.startsWith(group)) {
+                inside.put(name.substring(group.length()), value);
+            }
+        });
+        return inside;
     }
 
     private static Object wrapped(Class<?> component, Optional<Object> value) {

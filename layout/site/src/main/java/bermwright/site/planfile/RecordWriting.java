@@ -48,6 +48,10 @@ final class RecordWriting {
     }
 
     private static Object component(Record plan, String name) {
+        int dot = name.indexOf('.');
+        if (dot > 0) {
+            return component((Record) component(plan, name.substring(0, dot)), name.substring(dot + 1));
+        }
         try {
             return plan.getClass().getMethod(name).invoke(plan);
         } catch (ReflectiveOperationException e) {

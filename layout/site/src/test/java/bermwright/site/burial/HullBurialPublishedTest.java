@@ -12,6 +12,8 @@ import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Annotations;
+import bermwright.site.plan.HullBody;
+import bermwright.site.plan.MassProperties;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
@@ -89,11 +91,12 @@ class HullBurialPublishedTest {
         CoverPlan cover = new CoverPlan(thickness, OptionalDouble.empty(), OptionalDouble.empty(),
                 OptionalDouble.empty(), OptionalDouble.empty(), CoverPlan.End.COVERED, CoverPlan.End.COVERED,
                 Optional.empty(), Optional.empty(), 0, 0.5, OptionalDouble.of(density), List.of(), Annotations.NOTHING);
-        Hull wide = new Hull(h.id(), LENGTH, 9, h.baseEnd(), h.farEnd(), h.skin(), h.shell(), h.innerPressure(), MASS,
-                h.centreOfMassFromBase(), h.centreOfMassOffAxis(), h.centreOfMassSpread(), h.inertiaAboutCentre(),
-                h.residualPropellant(), h.baseCentre(), h.landingDispersion(), h.layDownAzimuth(), h.clocking(),
-                h.pivot(), h.arrival(), h.lowering(), h.hatches(), h.seat(), h.stations(), Optional.of(cover),
-                h.held(), h.annotations());
+        Hull wide = new Hull(h.id(),
+                new HullBody(LENGTH, 9, h.baseEnd(), h.farEnd(), h.skin(), h.shell(), h.innerPressure()),
+                new MassProperties(MASS, h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
+                h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant()), h.placement(),
+                h.lowering(), h.seat(), h.hatches(), h.stations(), Optional.of(cover), h.held(),
+                h.annotations());
         Plan p = SamplePlans.plan(List.of(wide));
         GroundPlan g = p.ground();
         GroundPlan.Regolith r = g.regolith();

@@ -8,6 +8,8 @@ import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import bermwright.site.SamplePlans;
 import bermwright.site.exposure.SiteCover;
+import bermwright.site.plan.Hull;
+import bermwright.site.plan.HullBody;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.List;
@@ -39,11 +41,10 @@ class HullBurialTest {
     @Test
     void anEmptyThinHullUnderItsCoverIsRefused() {
         Plan plan = SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(120, 150), 90)));
-        Plan flat = plan.withHull("A", h -> new bermwright.site.plan.Hull(h.id(), h.length(), h.diameter(),
-                h.baseEnd(), h.farEnd(), h.skin(), h.shell(), 0, h.mass(), h.centreOfMassFromBase(),
-                h.centreOfMassOffAxis(), h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(),
-                h.baseCentre(), h.landingDispersion(), h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(),
-                h.lowering(), h.hatches(), h.seat(), h.stations(), h.cover(), h.held(), h.annotations()));
+        Plan flat = plan.withHull("A", h -> new Hull(h.id(),
+                new HullBody(h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(), 0),
+                h.massProperties(), h.placement(), h.lowering(), h.seat(), h.hatches(), h.stations(), h.cover(),
+                h.held(), h.annotations()));
         HullBurial burial = burial(flat);
         assertTrue(burial.shellFactor() < 1);
         assertTrue(burial.findings().stream().anyMatch(f -> f.rule().id().equals("burial-crushed")

@@ -17,6 +17,8 @@ import bermwright.site.exposure.SiteCover;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Annotations;
+import bermwright.site.plan.HullPlacement;
+import bermwright.site.plan.MassProperties;
 import bermwright.site.plan.Pivot;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Seat;
@@ -42,11 +44,11 @@ class HullSupportsTest {
 
     private static Plan plan(Seat seat, Optional<Pivot> pivot, double centre) {
         return SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(120, 150), 90))).withHull("A",
-                h -> new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
-                        h.innerPressure(), h.mass(), centre, h.centreOfMassOffAxis(), h.centreOfMassSpread(),
-                        h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), h.landingDispersion(),
-                        h.layDownAzimuth(), h.clocking(), pivot.orElse(h.pivot()), h.arrival(), h.lowering(),
-                        h.hatches(), seat, h.stations(), h.cover(), h.held(), h.annotations()));
+                h -> new Hull(h.id(), h.body(),
+                new MassProperties(h.mass(), centre, h.centreOfMassOffAxis(), h.centreOfMassSpread(),
+                h.inertiaAboutCentre(), h.residualPropellant()), new HullPlacement(h.baseCentre(),
+                h.landingDispersion(), h.layDownAzimuth(), h.clocking(), pivot.orElse(h.pivot()), h.arrival()),
+                h.lowering(), seat, h.hatches(), h.stations(), h.cover(), h.held(), h.annotations()));
     }
 
     private static HullSupports on(Seat seat) {

@@ -316,11 +316,9 @@ class ClearanceTest {
     }
 
     private static Hull hatched(Hull h) {
-        return new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
-                h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(), h.centreOfMassSpread(),
-                h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), h.landingDispersion(),
-                h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), h.lowering(),
-                List.of(new Hatch("door", Hatch.End.BASE, 0, 0, 1, 2, 0, Annotations.NOTHING)), h.seat(), h.stations(),
+        return new Hull(h.id(), h.body(), h.massProperties(),
+                h.placement(), h.lowering(), h.seat(),
+                List.of(new Hatch("door", Hatch.End.BASE, 0, 0, 1, 2, 0, Annotations.NOTHING)), h.stations(),
                 h.cover(), h.held(), h.annotations());
     }
 }

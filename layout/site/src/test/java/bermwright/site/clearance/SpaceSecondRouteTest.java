@@ -13,7 +13,10 @@ import bermwright.foundation.Point;
 import bermwright.site.example.SiteExample;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Hull;
+import bermwright.site.plan.HullBody;
+import bermwright.site.plan.HullPlacement;
 import bermwright.site.plan.LoweringGear;
+import bermwright.site.plan.MassProperties;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.List;
@@ -75,10 +78,12 @@ class SpaceSecondRouteTest {
                             p.modulus(), p.footArea(), p.count(), p.head(), p.annotations())), List.of(),
                     Optional.of(new LoweringGear.PullOver(lug, over, o.winchRating(), o.anchor(), o.annotations())),
                     g.pivotHold(), g.sideThrusters(), g.landing(), g.temperature(), g.annotations());
-            return new Hull("A", length, 2 * radius, h.baseEnd(), h.farEnd(), h.skin(), h.shell(), h.innerPressure(),
-                    h.mass(), length / 2, 0, h.centreOfMassSpread(), h.inertiaAboutCentre(), 0, h.baseCentre(), 0,
-                    new Azimuth(azimuth), 0, h.pivot(), h.arrival(), Optional.of(gear), h.hatches(), h.seat(),
-                    h.stations(), Optional.empty(), h.held(), h.annotations());
+            return new Hull("A", new HullBody(length, 2 * radius,
+                h.baseEnd(), h.farEnd(), h.skin(), h.shell(), h.innerPressure()), new MassProperties(h.mass(),
+                length / 2, 0, h.centreOfMassSpread(), h.inertiaAboutCentre(), 0),
+                new HullPlacement(h.baseCentre(), 0, new Azimuth(azimuth), 0, h.pivot(), h.arrival()),
+                Optional.of(gear), h.seat(), h.hatches(), h.stations(), Optional.empty(), h.held(),
+                h.annotations());
         }
 
         /** East, north and height of a place ahead of the pivot line, to its left and up. */

@@ -106,11 +106,9 @@ class SpaceThingsTest {
     /** The hull with a hatch in its crown, 20 m along it. */
     private static Hull withHatch(Hull h) {
         Hatch top = new Hatch("top", Hatch.End.SIDE, 20, 0, 1, 1, 0, Annotations.NOTHING);
-        return new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
-                h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
-                h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(),
-                h.landingDispersion(), h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), h.lowering(),
-                List.of(top), h.seat(), h.stations(), h.cover(), h.held(), h.annotations());
+        return new Hull(h.id(), h.body(), h.massProperties(),
+                h.placement(), h.lowering(), h.seat(), List.of(top), h.stations(), h.cover(), h.held(),
+                h.annotations());
     }
 
     private static Plan tunnel(Hull third, double east) {

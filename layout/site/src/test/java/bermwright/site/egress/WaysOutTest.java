@@ -42,11 +42,8 @@ class WaysOutTest {
                 new Hatch("back", Hatch.End.FAR, 0, 0, 1.2, 2, 0.4, Annotations.NOTHING),
                 new Hatch("side", Hatch.End.SIDE, 20, Math.toRadians(north > 150 ? -90 : 90), 1.2, 2, 0.4,
                         Annotations.NOTHING));
-        return new Hull(plain.id(), plain.length(), plain.diameter(), plain.baseEnd(), plain.farEnd(), plain.skin(),
-                plain.shell(), plain.innerPressure(), plain.mass(), plain.centreOfMassFromBase(),
-                plain.centreOfMassOffAxis(), plain.centreOfMassSpread(), plain.inertiaAboutCentre(),
-                plain.residualPropellant(), plain.baseCentre(), plain.landingDispersion(), plain.layDownAzimuth(),
-                plain.clocking(), plain.pivot(), plain.arrival(), plain.lowering(), hatches, plain.seat(),
+        return new Hull(plain.id(), plain.body(),
+                plain.massProperties(), plain.placement(), plain.lowering(), plain.seat(), hatches,
                 plain.stations(), Optional.of(cover), plain.held(), plain.annotations());
     }
 
@@ -83,11 +80,8 @@ class WaysOutTest {
     }
 
     private static Hull with(Hull h, List<Hatch> hatches, List<Station> stations) {
-        return new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
-                h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
-                h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(),
-                h.landingDispersion(), h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), h.lowering(),
-                hatches, h.seat(), stations, h.cover(), h.held(), h.annotations());
+        return new Hull(h.id(), h.body(), h.massProperties(),
+                h.placement(), h.lowering(), h.seat(), hatches, stations, h.cover(), h.held(), h.annotations());
     }
 
     @Test
@@ -193,13 +187,10 @@ class WaysOutTest {
     void withoutATunnelTheWayToTheNextHullRunsOutside() {
         Hull shelter = hull("A", 130, CoverPlan.End.OPEN, CoverPlan.End.COVERED);
         Hull other = hull("B", 170, CoverPlan.End.OPEN, CoverPlan.End.COVERED);
-        Hull bare = new Hull(other.id(), other.length(), other.diameter(), other.baseEnd(), other.farEnd(),
-                other.skin(), other.shell(), other.innerPressure(), other.mass(), other.centreOfMassFromBase(),
-                other.centreOfMassOffAxis(), other.centreOfMassSpread(), other.inertiaAboutCentre(),
-                other.residualPropellant(), other.baseCentre(), other.landingDispersion(), other.layDownAzimuth(),
-                other.clocking(), other.pivot(), other.arrival(), other.lowering(), other.hatches(), other.seat(),
+        Hull bare = new Hull(other.id(), other.body(),
+                other.massProperties(), other.placement(), other.lowering(), other.seat(), other.hatches(),
                 List.of(new Station("desk", 10, 0, 0, 0.2, false, Annotations.NOTHING)), other.cover(),
-                        other.held(), other.annotations());
+                other.held(), other.annotations());
         WaysOut ways = ways(SamplePlans.plan(List.of(shelter, bare)));
         WaysOut.WayToShelter way = from(ways, "B/desk");
         assertEquals("A/bunks", way.shelter());

@@ -12,8 +12,11 @@ import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.HazardPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Annotations;
+import bermwright.site.plan.HullBody;
+import bermwright.site.plan.HullPlacement;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Machine;
+import bermwright.site.plan.MassProperties;
 import bermwright.site.plan.Pivot;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Rules;
@@ -77,9 +80,11 @@ public final class SiteExample {
         Hull.End flat = new Hull.End(Hull.Shape.FLAT, 0, NOTHING);
         Pivot rim = new Pivot(Pivot.Kind.RIM, OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.empty(),
                 OptionalDouble.empty(), OptionalDouble.empty(), NOTHING);
-        return new Hull(id, LENGTH, 2 * RADIUS, flat, flat, List.of(), Optional.empty(), 70e3, 80e3, 22, 0, 0.5,
-                OptionalDouble.empty(), 0, new Point(east, north), 0, Azimuth.ofDegrees(azimuthDeg), 0, rim,
-                Hull.Arrival.LOWERED, Optional.of(gear()), List.of(), Seat.usual(Seat.Kind.GROUND, 0, 0),
+        return new Hull(id,
+                new HullBody(LENGTH, 2 * RADIUS, flat, flat, List.of(), Optional.empty(), 70e3),
+                new MassProperties(80e3, 22, 0, 0.5, OptionalDouble.empty(), 0),
+                new HullPlacement(new Point(east, north), 0, Azimuth.ofDegrees(azimuthDeg), 0, rim,
+                Hull.Arrival.LOWERED), Optional.of(gear()), Seat.usual(Seat.Kind.GROUND, 0, 0), List.of(),
                 List.of(), Optional.of(cover()), false, NOTHING);
     }
 
@@ -90,11 +95,9 @@ public final class SiteExample {
     }
 
     public static Hull with(Hull h, Hull.Arrival arrival, double dispersion, List<Station> stations) {
-        return new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
-                h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
-                h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), dispersion,
-                h.layDownAzimuth(), h.clocking(), h.pivot(), arrival, h.lowering(), h.hatches(), h.seat(), stations,
-                h.cover(), h.held(), h.annotations());
+        return new Hull(h.id(), h.body(), h.massProperties(),
+                new HullPlacement(h.baseCentre(), dispersion, h.layDownAzimuth(), h.clocking(), h.pivot(),
+                arrival), h.lowering(), h.seat(), h.hatches(), stations, h.cover(), h.held(), h.annotations());
     }
 
     public static BorrowGround borrow(String id, Ring area, double depth) {

@@ -12,6 +12,9 @@ import bermwright.site.burial.HullBurial;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Annotations;
+import bermwright.site.plan.HullBody;
+import bermwright.site.plan.HullPlacement;
+import bermwright.site.plan.MassProperties;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Seat;
 import bermwright.site.plan.Station;
@@ -41,12 +44,14 @@ class BurialSituationsTest {
 
     private static Hull hull(double length, Hull.Arrival arrival, Hull.End base, Hull.End far) {
         Hull h = SamplePlans.hull("A", PLACE, 90);
-        return new Hull(h.id(), length, h.diameter(), base, far, h.skin(), h.shell(), h.innerPressure(), h.mass(),
-                length / 2, h.centreOfMassOffAxis(), h.centreOfMassSpread(), h.inertiaAboutCentre(),
-                h.residualPropellant(), h.baseCentre(), h.landingDispersion(), h.layDownAzimuth(), h.clocking(),
-                h.pivot(), arrival, h.lowering(), List.of(), h.seat(),
+        return new Hull(h.id(),
+                new HullBody(length, h.diameter(), base, far, h.skin(), h.shell(), h.innerPressure()),
+                new MassProperties(h.mass(), length / 2, h.centreOfMassOffAxis(), h.centreOfMassSpread(),
+                h.inertiaAboutCentre(), h.residualPropellant()), new HullPlacement(h.baseCentre(),
+                h.landingDispersion(), h.layDownAzimuth(), h.clocking(), h.pivot(), arrival), h.lowering(),
+                h.seat(), List.of(),
                 List.of(new Station("mid", length / 2, 0, 0, 1, true, Annotations.NOTHING)), h.cover(),
-                        h.held(), h.annotations());
+                h.held(), h.annotations());
     }
 
     private static Hull.End end(Hull.Shape shape, double depth) {

@@ -12,6 +12,7 @@ import bermwright.shielding.dose.Responses;
 import bermwright.site.SamplePlans;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Annotations;
+import bermwright.site.plan.HullBody;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Station;
 import bermwright.terrain.grid.ElevationGrid;
@@ -42,11 +43,9 @@ class SiteDoseTest {
     }
 
     private static Hull with(Hull hull, List<Station> stations, List<Hull.SkinLayer> skin) {
-        return new Hull(hull.id(), hull.length(), hull.diameter(), hull.baseEnd(), hull.farEnd(), skin,
-                hull.shell(), hull.innerPressure(), hull.mass(), hull.centreOfMassFromBase(),
-                hull.centreOfMassOffAxis(), hull.centreOfMassSpread(), hull.inertiaAboutCentre(),
-                hull.residualPropellant(), hull.baseCentre(), hull.landingDispersion(), hull.layDownAzimuth(),
-                hull.clocking(), hull.pivot(), hull.arrival(), hull.lowering(), hull.hatches(), hull.seat(), stations,
+        return new Hull(hull.id(), new HullBody(hull.length(),
+                hull.diameter(), hull.baseEnd(), hull.farEnd(), skin, hull.shell(), hull.innerPressure()),
+                hull.massProperties(), hull.placement(), hull.lowering(), hull.seat(), hull.hatches(), stations,
                 hull.cover(), hull.held(), hull.annotations());
     }
 

@@ -11,6 +11,9 @@ import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.example.SiteExample;
 import bermwright.site.plan.Hull;
+import bermwright.site.plan.HullBody;
+import bermwright.site.plan.HullPlacement;
+import bermwright.site.plan.MassProperties;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.TrueMetres;
 import java.util.List;
@@ -135,11 +138,12 @@ class SiteShapesTest {
     @Test
     void aConeEndNarrowsTheOutline() {
         Hull h = SiteExample.hull("A", 300, 300, 0);
-        Hull cone = new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(),
-                new Hull.End(Hull.Shape.CONE, 6, h.annotations()), h.skin(), h.shell(), h.innerPressure(), h.mass(),
-                h.centreOfMassFromBase(), 0, 0, h.inertiaAboutCentre(), 0, h.baseCentre(), 0, h.layDownAzimuth(), 0,
-                h.pivot(), h.arrival(), h.lowering(), h.hatches(), h.seat(), h.stations(), h.cover(), h.held(),
-                h.annotations());
+        Hull cone = new Hull(h.id(), new HullBody(h.length(),
+                h.diameter(), h.baseEnd(), new Hull.End(Hull.Shape.CONE, 6, h.annotations()), h.skin(),
+                h.shell(), h.innerPressure()),
+                new MassProperties(h.mass(), h.centreOfMassFromBase(), 0, 0, h.inertiaAboutCentre(), 0),
+                new HullPlacement(h.baseCentre(), 0, h.layDownAzimuth(), 0, h.pivot(), h.arrival()),
+                h.lowering(), h.seat(), h.hatches(), h.stations(), h.cover(), h.held(), h.annotations());
         Ring lying = shapes(cone).first(ShapeKind.LYING).orElseThrow().outline();
         assertEquals(34 * 8 + 6 * 8 / 2.0, lying.area(), 0.05);
     }

@@ -10,7 +10,10 @@ import bermwright.site.SamplePlans;
 import bermwright.site.plan.Anchor;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Annotations;
+import bermwright.site.plan.HullBody;
+import bermwright.site.plan.HullPlacement;
 import bermwright.site.plan.LoweringGear;
+import bermwright.site.plan.MassProperties;
 import bermwright.site.plan.Pivot;
 import bermwright.terrain.grid.ElevationGrid;
 import java.lang.reflect.RecordComponent;
@@ -66,15 +69,14 @@ class LaydownLawTest {
         Pivot pivot = new Pivot(kind, OptionalDouble.of(8 * r.nextDouble() + 0.01), OptionalDouble.of(3),
                 OptionalInt.of(3 + r.nextInt(5)), OptionalDouble.of(8 * r.nextDouble() + 0.01),
                 maybe(r, 0.1 + r.nextDouble()), K);
-        return new Hull("A", length, 1 + 12 * r.nextDouble(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
-                h.innerPressure(), Math.exp(6 + 8 * r.nextDouble()),
+        return new Hull("A", new HullBody(length,
+                1 + 12 * r.nextDouble(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(), h.innerPressure()),
+                new MassProperties(Math.exp(6 + 8 * r.nextDouble()),
                 length * (wild ? 1.2 * r.nextDouble() - 0.05 : 0.3 + 0.2 * r.nextDouble()),
                 (wild ? 2 : 0.1) * r.nextGaussian(), (wild ? 3 : 0.5) * r.nextDouble(), OptionalDouble.empty(),
-                1000 * r.nextDouble(),
-                h.baseCentre(), 4 * r.nextDouble(), h.layDownAzimuth(), 0,
-                pivot, wild ? Hull.Arrival.values()[Math.min(2, r.nextInt(8) / 3)]
-                : Hull.Arrival.LOWERED,
-                Optional.of(gear(r, wild)), h.hatches(), h.seat(),
+                1000 * r.nextDouble()), new HullPlacement(h.baseCentre(), 4 * r.nextDouble(),
+                h.layDownAzimuth(), 0, pivot, wild ? Hull.Arrival.values()[Math.min(2,
+                r.nextInt(8) / 3)] : Hull.Arrival.LOWERED), Optional.of(gear(r, wild)), h.seat(), h.hatches(),
                 h.stations(), h.cover(), false, K);
     }
 

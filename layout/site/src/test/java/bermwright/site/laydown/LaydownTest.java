@@ -13,6 +13,7 @@ import bermwright.lowering.sequence.LoweringResult;
 import bermwright.site.SamplePlans;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Annotations;
+import bermwright.site.plan.HullPlacement;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
@@ -171,11 +172,10 @@ class LaydownTest {
     }
 
     private static Hull dispersed(Hull h, double off) {
-        return new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
-                h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
-                h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), off,
-                h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), h.lowering(), h.hatches(), h.seat(),
-                h.stations(), h.cover(), h.held(), h.annotations());
+        return new Hull(h.id(), h.body(), h.massProperties(),
+                new HullPlacement(h.baseCentre(), off, h.layDownAzimuth(), h.clocking(), h.pivot(),
+                h.arrival()), h.lowering(), h.seat(), h.hatches(), h.stations(), h.cover(), h.held(),
+                h.annotations());
     }
 
     @Test
@@ -216,11 +216,10 @@ class LaydownTest {
     @Test
     void landingOnTheSideNamesWhatIsMissing() {
         Hull h = hull();
-        Hull lying = new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
-                h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
-                h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(), 0,
-                h.layDownAzimuth(), h.clocking(), h.pivot(), Hull.Arrival.LANDS_LYING, Optional.empty(), h.hatches(),
-                h.seat(), h.stations(), h.cover(), h.held(), h.annotations());
+        Hull lying = new Hull(h.id(), h.body(), h.massProperties(),
+                new HullPlacement(h.baseCentre(), 0, h.layDownAzimuth(), h.clocking(), h.pivot(),
+                Hull.Arrival.LANDS_LYING), Optional.empty(), h.seat(), h.hatches(), h.stations(), h.cover(),
+                h.held(), h.annotations());
         Laydown laydown = laydown(lying, LEVEL);
         assertTrue(laydown.landing().isPresent() && laydown.lowering().isEmpty());
         assertTrue(finds(laydown, Finding.Level.WARN, "landing-no-pad"));

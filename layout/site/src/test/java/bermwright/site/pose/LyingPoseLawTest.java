@@ -11,6 +11,8 @@ import bermwright.site.SamplePlans;
 import bermwright.site.footprint.BodyProfile;
 import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Hull;
+import bermwright.site.plan.HullBody;
+import bermwright.site.plan.HullPlacement;
 import bermwright.site.plan.Pivot;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.List;
@@ -62,11 +64,11 @@ class LyingPoseLawTest {
 
     private static Hull hull(Pivot.Kind kind, Hull.Arrival arrival, Hull.End base, double azimuthDeg) {
         Hull h = SamplePlans.hull("A", new Point(150, 150), azimuthDeg);
-        return new Hull(h.id(), h.length(), h.diameter(), base, new Hull.End(Hull.Shape.CONE, 4.6, K), h.skin(),
-                h.shell(), h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
-                h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(),
-                h.landingDispersion(), h.layDownAzimuth(), h.clocking(), pivot(kind), arrival, h.lowering(),
-                h.hatches(), h.seat(), h.stations(), h.cover(), h.held(), h.annotations());
+        return new Hull(h.id(), new HullBody(h.length(),
+                h.diameter(), base, new Hull.End(Hull.Shape.CONE, 4.6, K), h.skin(), h.shell(),
+                h.innerPressure()), h.massProperties(), new HullPlacement(h.baseCentre(), h.landingDispersion(),
+                h.layDownAzimuth(), h.clocking(), pivot(kind), arrival), h.lowering(), h.seat(), h.hatches(),
+                h.stations(), h.cover(), h.held(), h.annotations());
     }
 
     /** The least and the greatest height of the ground over the skin below, on a finer lattice than the pose's. */

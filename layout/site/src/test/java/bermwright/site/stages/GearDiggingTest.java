@@ -41,11 +41,9 @@ class GearDiggingTest {
         LoweringGear gear = new LoweringGear(g.means(), g.rate(), g.wander(), g.margin(), Optional.of(lines),
                 g.poles(), g.stays(), g.pullOver(), g.pivotHold(), g.sideThrusters(), g.landing(), g.temperature(),
                 g.annotations());
-        return new Hull(h.id(), h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(),
-                h.innerPressure(), h.mass(), h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
-                h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant(), h.baseCentre(),
-                h.landingDispersion(), h.layDownAzimuth(), h.clocking(), h.pivot(), h.arrival(), Optional.of(gear),
-                h.hatches(), Seat.usual(Seat.Kind.GROUND, sunk, 0), h.stations(), h.cover(), h.held(), h.annotations());
+        return new Hull(h.id(), h.body(), h.massProperties(),
+                h.placement(), Optional.of(gear), Seat.usual(Seat.Kind.GROUND, sunk, 0), h.hatches(),
+                h.stations(), h.cover(), h.held(), h.annotations());
     }
 
     private static Plan plan(Hull hull, List<Preparation> preparations) {
