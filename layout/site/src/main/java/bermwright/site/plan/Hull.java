@@ -183,11 +183,6 @@ public record Hull(String id, HullBody body, MassProperties massProperties, Hull
         return placement.layDownAzimuth();
     }
 
-    /** Turn of the body about its axis (rad). */
-    public double clocking() {
-        return placement.clocking();
-    }
-
     /** What it turns over. */
     public Pivot pivot() {
         return placement.pivot();

@@ -47,7 +47,8 @@ class HullSupportsTest {
                 h -> new Hull(h.id(), h.body(),
                 new MassProperties(h.mass(), centre, h.centreOfMassOffAxis(), h.centreOfMassSpread(),
                 h.inertiaAboutCentre(), h.residualPropellant()), new HullPlacement(h.baseCentre(),
-                h.landingDispersion(), h.layDownAzimuth(), h.clocking(), pivot.orElse(h.pivot()), h.arrival()),
+                h.landingDispersion(), h.layDownAzimuth(), h.placement().clocking(), pivot.orElse(h.pivot()),
+                        h.arrival()),
                 h.lowering(), seat, h.hatches(), h.stations(), h.cover(), h.held(), h.annotations()));
     }
 

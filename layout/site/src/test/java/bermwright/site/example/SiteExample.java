@@ -96,7 +96,7 @@ public final class SiteExample {
 
     public static Hull with(Hull h, Hull.Arrival arrival, double dispersion, List<Station> stations) {
         return new Hull(h.id(), h.body(), h.massProperties(),
-                new HullPlacement(h.baseCentre(), dispersion, h.layDownAzimuth(), h.clocking(), h.pivot(),
+                new HullPlacement(h.baseCentre(), dispersion, h.layDownAzimuth(), h.placement().clocking(), h.pivot(),
                 arrival), h.lowering(), h.seat(), h.hatches(), stations, h.cover(), h.held(), h.annotations());
     }
 

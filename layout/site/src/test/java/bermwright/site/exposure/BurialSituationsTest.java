@@ -48,7 +48,7 @@ class BurialSituationsTest {
                 new HullBody(length, h.diameter(), base, far, h.skin(), h.shell(), h.innerPressure()),
                 new MassProperties(h.mass(), length / 2, h.centreOfMassOffAxis(), h.centreOfMassSpread(),
                 h.inertiaAboutCentre(), h.residualPropellant()), new HullPlacement(h.baseCentre(),
-                h.landingDispersion(), h.layDownAzimuth(), h.clocking(), h.pivot(), arrival), h.lowering(),
+                h.landingDispersion(), h.layDownAzimuth(), h.placement().clocking(), h.pivot(), arrival), h.lowering(),
                 h.seat(), List.of(),
                 List.of(new Station("mid", length / 2, 0, 0, 1, true, Annotations.NOTHING)), h.cover(),
                 h.held(), h.annotations());

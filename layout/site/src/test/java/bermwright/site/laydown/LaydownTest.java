@@ -173,7 +173,7 @@ class LaydownTest {
 
     private static Hull dispersed(Hull h, double off) {
         return new Hull(h.id(), h.body(), h.massProperties(),
-                new HullPlacement(h.baseCentre(), off, h.layDownAzimuth(), h.clocking(), h.pivot(),
+                new HullPlacement(h.baseCentre(), off, h.layDownAzimuth(), h.placement().clocking(), h.pivot(),
                 h.arrival()), h.lowering(), h.seat(), h.hatches(), h.stations(), h.cover(), h.held(),
                 h.annotations());
     }
@@ -217,7 +217,7 @@ class LaydownTest {
     void landingOnTheSideNamesWhatIsMissing() {
         Hull h = hull();
         Hull lying = new Hull(h.id(), h.body(), h.massProperties(),
-                new HullPlacement(h.baseCentre(), 0, h.layDownAzimuth(), h.clocking(), h.pivot(),
+                new HullPlacement(h.baseCentre(), 0, h.layDownAzimuth(), h.placement().clocking(), h.pivot(),
                 Hull.Arrival.LANDS_LYING), Optional.empty(), h.seat(), h.hatches(), h.stations(), h.cover(),
                 h.held(), h.annotations());
         Laydown laydown = laydown(lying, LEVEL);

@@ -67,7 +67,8 @@ class LyingPoseLawTest {
         return new Hull(h.id(), new HullBody(h.length(),
                 h.diameter(), base, new Hull.End(Hull.Shape.CONE, 4.6, K), h.skin(), h.shell(),
                 h.innerPressure()), h.massProperties(), new HullPlacement(h.baseCentre(), h.landingDispersion(),
-                h.layDownAzimuth(), h.clocking(), pivot(kind), arrival), h.lowering(), h.seat(), h.hatches(),
+                h.layDownAzimuth(), h.placement().clocking(), pivot(kind), arrival), h.lowering(), h.seat(),
+                        h.hatches(),
                 h.stations(), h.cover(), h.held(), h.annotations());
     }
 
