@@ -72,17 +72,19 @@ record ArrangePage(Path planFile, Path directory, ArrangementSearch.Found found,
             row(table, Integer.toString(i + 1), file(i), found.arrangements().get(i).figures());
         }
         if (found.arrangements().isEmpty()) {
-            out.printf("No arrangement without refusal was found in %d steps.%n", found.steps());
+            out.printf("No arrangement without refusal was found in %d step%s.%n", found.steps(),
+                    found.steps() == 1 ? "" : "s");
             out.println("Widen arrange_within, free a held hull, or let it run longer with --steps.");
         } else {
-            out.printf("%d arrangements that nothing refuses, none better in all than another (%d steps, seed %d);"
-                    + " written to %s with arrangements.svg and arrangements.csv.%n", found.arrangements().size(),
-                    found.steps(), seed, directory);
+            boolean one = found.arrangements().size() == 1;
+            out.printf("%d arrangement%s that nothing refuses%s (steps %d, seed %d); written to %s with"
+                    + " arrangements.svg and arrangements.csv.%n", found.arrangements().size(), one ? "" : "s",
+                    one ? "" : ", none better in all than another", found.steps(), seed, directory);
         }
         out.println();
         out.print(table);
         out.println();
-        for (int i = 0; i < found.arrangements().size(); i++) {
+        for (int i = 0; i < found.arrangements().size() && found.arrangements().size() > 1; i++) {
             out.printf("  %d gives up: %s.%n", i + 1, found.arrangements().get(i).figures().givenUp(all()));
         }
         out.println();
@@ -90,7 +92,9 @@ record ArrangePage(Path planFile, Path directory, ArrangementSearch.Found found,
             out.println("  Turned down on the way: " + String.join(", ", new TreeMap<>(found.refused()).entrySet()
                     .stream().map(e -> e.getKey() + " (" + e.getValue() + ")").toList()) + ".");
         }
-        out.println("  Each has passed the full assessment; its warnings and notes: bermwright assess FILE.");
+        if (!found.arrangements().isEmpty()) {
+            out.println("  Each has passed the full assessment; its warnings and notes: bermwright assess FILE.");
+        }
         CommonText.cautions(Cautions.all(), out);
     }
 

@@ -185,15 +185,17 @@ public final class ArrangementSearch {
         Descent descent = new Descent(site, groups, avoided, progress);
         progress.report(0, "step " + (step + 1) + ", " + weights.name() + ": searching" + known());
         int looks = (step == 0 ? FIRST_LOOKS : LOOKS) * groups.numbers();
-        Descent.Best best = IntStream.range(0, AT_ONCE).parallel().mapToObj(run -> {
-            Well19937c random = seeds.random(run);
+        Run run = IntStream.range(0, AT_ONCE).parallel().mapToObj(number -> {
+            Well19937c random = seeds.random(number);
             // Every other run goes on from what is known to be good, once there is something.
-            boolean goesOn = run == 1 && !passed.isEmpty();
+            boolean goesOn = number == 1 && !passed.isEmpty();
             List<Pose> start = goesOn ? bestBy(descent, aim).poses() : starts.start(random, weights);
-            return descent.run(start, aim, new Descent.Effort(looks, goesOn ? NEAR_REACH : REACH), random);
-        }).sorted(Comparator.comparingDouble(Descent.Best::cost)).findFirst().orElseThrow();
+            return new Run(start, descent.run(start, aim, new Descent.Effort(looks, goesOn ? NEAR_REACH : REACH),
+                    random));
+        }).sorted(Comparator.comparingDouble(r -> r.best.cost())).findFirst().orElseThrow();
+        Descent.Best best = run.best;
         for (int attempt = 0; attempt < TRIES; attempt++) {
-            best = screened(descent, aim, best, seeds.random(AT_ONCE + attempt));
+            best = screened(descent, aim, new Run(run.start, best), seeds.random(AT_ONCE + attempt));
             List<Pose> poses = rounded(best.poses());
             boolean room = descent.look(poses, aim).estimate().isAllowed();
             if (!room || isKnown(poses)) {
@@ -217,9 +219,16 @@ public final class ArrangementSearch {
         avoided.learn(site.plan(), refusals, groups.movable(), poses);
     }
 
-    /** The best, moved on while clearance in space or lowering refuse it: they cost far less than assessing in full. */
-    private Descent.Best screened(Descent descent, Descent.Aim aim, Descent.Best from, Well19937c random) {
-        Descent.Best best = from;
+    /** What a descent found, and where it began: each hull by itself may lie there. */
+    private record Run(List<Pose> start, Descent.Best best) {
+    }
+
+    /**
+     * The best, moved on while clearance in space or lowering refuse it: they cost far less than assessing in full.
+     * Hulls that are refused go back to where the descent began, if there is still room, else all go on searching.
+     */
+    private Descent.Best screened(Descent descent, Descent.Aim aim, Run run, Well19937c random) {
+        Descent.Best best = run.best;
         for (int i = 0; i < SCREENS; i++) {
             List<Pose> poses = rounded(best.poses());
             List<Finding> refusals = descent.look(poses, aim).estimate().isAllowed() ? site.screened(poses)
@@ -228,9 +237,24 @@ public final class ArrangementSearch {
                 return best;
             }
             learn(refusals, poses);
-            best = descent.run(poses, aim, new Descent.Effort(FIRST_LOOKS * groups.numbers(), NEAR_REACH), random);
+            Descent.Best back = descent.look(putBack(refusals, poses, run.start), aim);
+            best = back.estimate().isAllowed() && !back.poses().equals(poses) ? back : descent.run(poses, aim,
+                    new Descent.Effort(FIRST_LOOKS * groups.numbers(), NEAR_REACH), random);
         }
         return best;
+    }
+
+    /** The poses with the groups of the hulls that findings name where they were at the start. */
+    private List<Pose> putBack(List<Finding> refusals, List<Pose> poses, List<Pose> start) {
+        List<Pose> back = new ArrayList<>(poses);
+        for (int hull : groups.movable()) {
+            String id = site.plan().hulls().get(hull).id();
+            if (refusals.stream().anyMatch(f -> QuickSite.names(f, id))) {
+                groups.movable().stream().filter(h -> groups.lead(h) == groups.lead(hull))
+                        .forEach(h -> back.set(h, start.get(h)));
+            }
+        }
+        return back;
     }
 
     private String known() {

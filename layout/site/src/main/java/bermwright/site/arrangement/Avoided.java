@@ -26,8 +26,7 @@ final class Avoided {
     void learn(Plan plan, List<Finding> refusals, List<Integer> movable, List<Pose> poses) {
         List<Integer> named = movable.stream().filter(h -> {
             String id = plan.hulls().get(h).id();
-            return refusals.stream().anyMatch(f -> f.subject().equals(id) || f.subject().startsWith(id + "/")
-                    || f.parts().contains(id));
+            return refusals.stream().anyMatch(f -> QuickSite.names(f, id));
         }).toList();
         for (int hull : named.isEmpty() ? movable : named) {
             double radius = RADIUS;

@@ -16,6 +16,7 @@ import org.apache.commons.math3.random.RandomGenerator;
 /** Lessens the cost of one start with the covariance matrix adaptation evolution strategy of Commons Math. */
 final class Descent {
     private static final int MOST_ROUNDS = 100_000;
+    private static final double MANY = 9;
     /** Figures are compared to this share, so that the last bits of a turned plan decide nothing. */
     private static final double ROUNDED = 1e-7;
 
@@ -68,10 +69,12 @@ final class Descent {
         Best[] best = {look(start, aim)};
         int numbers = first.length;
         int population = 4 + (int) (3 * Math.log(numbers));
+        // Steps of many hulls at once are shorter, or one of them always meets another.
+        double reach = effort.reach * Math.min(1, Math.sqrt(MANY / numbers));
         double[] sigma = new double[numbers];
         for (int i = 0; i < numbers; i++) {
             boolean lead = groups.isLead(groups.movable().get(i / Groups.NUMBERS));
-            sigma[i] = lead ? effort.reach : effort.reach / 3;
+            sigma[i] = lead ? reach : reach / 3;
         }
         try {
             new CMAESOptimizer(MOST_ROUNDS, 0, true, 0, 0, random, false, (i, a, b) -> false).optimize(

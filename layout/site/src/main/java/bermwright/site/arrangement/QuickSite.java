@@ -37,6 +37,8 @@ final class QuickSite {
     /** What a degree of slope too much counts (m), and a hull on unknown ground. */
     private static final double A_DEGREE = 3;
     private static final double UNKNOWN = 200;
+    /** What a metre of ground in the way of the falling hull counts (m). */
+    private static final double A_METRE_HIGH = 8;
     /** Slopes are kept this far under their limit (rad), since the full assessment asks on the ground as prepared. */
     private static final double SLOPE_IN_HAND = Math.toRadians(0.05);
     /** A tunnel leads no farther aslant out of its hatch (rad): our own planning figure. */
@@ -62,12 +64,14 @@ final class QuickSite {
     private final double scale;
     private final double unavoidable;
     private final double[] ramps;
+    private final SampledSweep sweep;
 
     private QuickSite(Plan plan, ElevationGrid ground, Set<Integer> movable, Progress progress) {
         this.plan = plan;
         this.ground = ground;
         this.movable = Set.copyOf(movable);
         this.scale = ground.metreScale();
+        this.sweep = new SampledSweep(ground, plan.rules().greatestSlopeUnderHull());
         this.area = plan.arrangeWithin();
         this.moves = new MovedPlan(plan, ground);
         progress.report(0, "covers on level ground");
@@ -199,7 +203,9 @@ final class QuickSite {
         int warned = (along + noise / length > limit ? 1 : 0) + (across + noise / hull.diameter() > limit ? 1 : 0);
         double cut = bench ? length * hull.diameter() * (length * Math.tan(along)
                 + hull.diameter() * Math.tan(across)) / 8 : 0;
-        return new Stand(outside + (bench ? 0 : A_DEGREE * Math.toDegrees(over)), Math.max(along, across), cut, warned);
+        double inTheWay = bench || !movable.contains(at) ? 0 : A_METRE_HIGH * sweep.inTheWay(hull, pose, bed);
+        return new Stand(outside + inTheWay + (bench ? 0 : A_DEGREE * Math.toDegrees(over)), Math.max(along, across),
+                cut, warned);
     }
 
     /** How far its body reaches out of where it may be moved to (m). */
@@ -310,13 +316,49 @@ final class QuickSite {
 
     /** What refuses an arrangement by the rules of clearance in space and of lowering, without soil and dose. */
     List<Finding> screened(List<Pose> poses) {
-        Plan moved = moves.at(poses);
+        return refusals(moves.at(poses), plan.hulls().stream().map(Hull::id).toList());
+    }
+
+    /** What refuses one hull by the same rules, among what does not move. */
+    List<Finding> screenedAlone(int at, Pose pose) {
+        List<Pose> poses = new ArrayList<>(planned());
+        poses.set(at, pose);
+        Hull hull = plan.hulls().get(at);
+        Plan alone = moves.at(poses);
+        Plan others = standing();
+        Set<String> kept = new HashSet<>();
+        others.walls().forEach(w -> kept.add(w.id()));
+        others.preparations().forEach(p -> kept.add(p.id()));
+        moves.owners().forEach((id, owner) -> {
+            if (owner == at) {
+                kept.add(id);
+            }
+        });
+        List<Hull> hulls = new ArrayList<>(others.hulls());
+        hulls.add(alone.hulls().get(at));
+        Plan asked = new Plan(plan.title(), plan.ground(), hulls, alone.walls().stream()
+                .filter(w -> kept.contains(w.id())).toList(), List.of(), plan.keepOuts(), plan.corridors(),
+                plan.landingPads(), alone.preparations().stream().filter(p -> kept.contains(p.id())).toList(),
+                plan.borrowGrounds(), plan.stockpiles(), plan.machines(), plan.exposure(), plan.rules(), List.of(),
+                plan.arrangeWithin(), plan.annotations());
+        return refusals(asked, List.of(hull.id()));
+    }
+
+    private List<Finding> refusals(Plan moved, List<String> ids) {
         ElevationGrid bed = PreparedGround.of(moved, ground).surface();
         List<Finding> found = new ArrayList<>(Clearance.of(SiteShapes.of(moved, Optional.of(bed), Map.of()),
                 Optional.of(bed)).findings());
-        movable.stream().sorted().parallel().map(h -> LaydownOfHull.asPlanned(moved, moved.hulls().get(h), bed))
+        movable.stream().sorted().map(h -> plan.hulls().get(h).id()).filter(ids::contains).toList().parallelStream()
+                .map(id -> LaydownOfHull.asPlanned(moved, moved.hull(id).orElseThrow(), bed))
                 .forEachOrdered(l -> found.addAll(l.findings()));
-        return found.stream().filter(f -> f.level() == Finding.Level.REFUSE).toList();
+        return found.stream().filter(f -> f.level() == Finding.Level.REFUSE).filter(f -> ids.size() == plan.hulls()
+                .size() || ids.stream().anyMatch(id -> names(f, id))).toList();
+    }
+
+    /** Whether a finding names a hull, by itself, by something of it, or among what else it concerns. */
+    static boolean names(Finding finding, String hull) {
+        return finding.subject().equals(hull) || finding.subject().startsWith(hull + "/")
+                || finding.parts().contains(hull);
     }
 
     private HaulFields.Wanted wanted(int at, Pose pose, double volume) {

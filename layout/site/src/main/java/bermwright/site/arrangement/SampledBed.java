@@ -9,8 +9,9 @@ import bermwright.terrain.grid.ElevationGrid;
  *
  * @param along  fall ahead, as height over length (1)
  * @param across fall to the left, as height over length (1)
+ * @param middle height of the plane under the middle of the bed (m)
  */
-record SampledBed(double along, double across) {
+record SampledBed(double along, double across, double middle) {
     private static final int AHEAD = 13;
     private static final int LEFT = 5;
 
@@ -30,6 +31,7 @@ record SampledBed(double along, double across) {
         double alongSquares = 0;
         double leftSum = 0;
         double leftSquares = 0;
+        double sum = 0;
         for (int i = 0; i < AHEAD; i++) {
             double u = size.length * ((i + 0.5) / AHEAD - 0.5);
             for (int j = 0; j < LEFT; j++) {
@@ -38,13 +40,14 @@ record SampledBed(double along, double across) {
                 double left = v / scale;
                 double h = ground.height(pose.east() + ahead * pose.sine() - left * pose.cosine(),
                         pose.north() + ahead * pose.cosine() + left * pose.sine());
+                sum += h;
                 alongSum += u * h;
                 alongSquares += u * u;
                 leftSum += v * h;
                 leftSquares += v * v;
             }
         }
-        return new SampledBed(alongSum / alongSquares, leftSum / leftSquares);
+        return new SampledBed(alongSum / alongSquares, leftSum / leftSquares, sum / (AHEAD * LEFT));
     }
 
     boolean isKnown() {

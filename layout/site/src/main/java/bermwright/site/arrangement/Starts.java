@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.random.RandomGenerator;
 
@@ -30,13 +31,18 @@ final class Starts {
     private static final double CLOSEST = 4;
     /** How many places are tried for a hull before the one that lacks least is taken. */
     private static final int TRIES = 400;
+    /** How many places that seem right are asked about space and lowering, for a hull in a start. */
+    private static final int SCREENED = 16;
     /** How far chance may make a place look dearer than it is. */
     private static final double CHANCE = 0.35;
     private static final double ORDER = 1e3;
+    /** What a place counts that space or lowering refuses (m): little, for a metre aside it may be right. */
+    private static final double REFUSED = 1;
 
     private final QuickSite site;
     private final Groups groups;
     private final Map<Integer, List<Spot>> spots = new HashMap<>();
+    private final Map<String, Boolean> screened = new ConcurrentHashMap<>();
     private final int feasible;
 
     private record Spot(Pose pose, Estimate estimate) {
@@ -71,6 +77,13 @@ final class Starts {
     /** Places and headings of the raster where the hull that has fewest may lie by itself. */
     int feasible() {
         return feasible;
+    }
+
+    /** Whether nothing of clearance in space and of lowering refuses a group there by itself. */
+    private boolean isScreened(int lead, int spot, List<Pose> poses) {
+        return screened.computeIfAbsent(lead + " " + spot, k -> groups.movable().stream()
+                .filter(h -> groups.lead(h) == lead).allMatch(h -> site.screenedAlone(h,
+                        MovedPlan.rounded(poses.get(h))).isEmpty()));
     }
 
     private List<Pose> raster() {
@@ -132,6 +145,7 @@ final class Starts {
                 .sorted(Comparator.comparingDouble(i -> cost[i])).limit(TRIES).toList();
         List<Pose> best = poses;
         double least = Double.POSITIVE_INFINITY;
+        int asked = 0;
         for (int i : order) {
             List<Pose> tried = new ArrayList<>(poses);
             tried.set(lead, own.get(i).pose);
@@ -141,6 +155,10 @@ final class Starts {
                 }
             });
             double lacks = lacking(lead, tried);
+            if (lacks <= 0 && asked < SCREENED && !isScreened(lead, i, tried)) {
+                asked++;
+                lacks = REFUSED;
+            }
             if (lacks < least) {
                 least = lacks;
                 best = tried;

@@ -29,8 +29,9 @@ import java.util.Set;
  * By how much hulls that are moved and turned fail to keep apart, in microseconds, by the rules of {@link Clearance}.
  *
  * <p>Outlines are taken once from a plan and move stiffly with their hulls, with few corners and slightly widened, and
- * a sweep may not touch another hull whatever the order of work. So it rather refuses what {@link Clearance} lets pass
- * than the other way round; checks in space and on the ground are left to that. An instance never changes.
+ * a sweep may not touch another hull whatever the order of work, nor a cover that the order lets stand by then. So it
+ * rather refuses what {@link Clearance} lets pass than the other way round; checks in space and on the ground are left
+ * to that. An instance never changes.
  */
 public final class QuickClearance {
     /** Air around a line (m). */
@@ -45,6 +46,8 @@ public final class QuickClearance {
     private final Map<String, Integer> owners;
     private final Map<ShapeKind, Map<ShapeKind, Limit>> limits = new EnumMap<>(ShapeKind.class);
     private final Map<String, Double> keptClear = new HashMap<>();
+    /** Hulls that are lowered before any soil is placed over another: the first, a line break, the other. */
+    private final Set<String> loweredFirst = new HashSet<>();
 
     private QuickClearance(SiteShapes shapes, Map<String, Integer> owners) {
         this.plan = shapes.plan();
@@ -54,6 +57,9 @@ public final class QuickClearance {
             keptClear.put(borrow.id(), borrow.keepClear());
         }
         table();
+        StatedOrder order = new StatedOrder(plan);
+        plan.hulls().forEach(a -> plan.hulls().stream().filter(b -> order.lowersBeforeCovering(a.id(), b.id()))
+                .forEach(b -> loweredFirst.add(a.id() + '\n' + b.id())));
         for (HullShapes hull : shapes.hulls()) {
             Pose pose = Pose.of(hull.hull());
             List<Piece> own = new ArrayList<>();
@@ -136,7 +142,18 @@ public final class QuickClearance {
     private record Piece(ShapeKind kind, String subject, ConvexPiece outline) {
     }
 
-    private record Limit(boolean isRefused, PairRule.Kept kept, double air, boolean isTurned) {
+    /** What two kinds of things keep; nothing of it where one is there only before the other comes. */
+    private record Limit(boolean isRefused, PairRule.Kept kept, double air, boolean isTurned, Meanwhile meanwhile) {
+    }
+
+    /** Which of two things on one ground is gone before the other comes, if the order of work says so. */
+    private enum Meanwhile {
+        /** Neither: both are there. */
+        BOTH,
+        /** The first is of the lowering, the second of soil. */
+        LOWERED_FIRST,
+        /** The first is of soil, the second of the lowering. */
+        COVERED_LAST
     }
 
     private void table() {
@@ -150,19 +167,33 @@ public final class QuickClearance {
 
     private static Optional<Limit> limit(ShapeKind one, ShapeKind other) {
         if (one == ShapeKind.SWEEP && BODY.contains(other) || other == ShapeKind.SWEEP && BODY.contains(one)) {
-            return Optional.of(new Limit(true, PairRule.Kept.NOTHING, 0, false));
+            return Optional.of(new Limit(true, PairRule.Kept.NOTHING, 0, false, Meanwhile.BOTH));
         }
         if (IN_THE_AIR.contains(one) && BODY.contains(other) || IN_THE_AIR.contains(other) && BODY.contains(one)) {
-            return Optional.of(new Limit(true, PairRule.Kept.NOTHING, LINE_AIR, false));
+            return Optional.of(new Limit(true, PairRule.Kept.NOTHING, LINE_AIR, false, Meanwhile.BOTH));
         }
         PairRule rule = PairRules.of(one, other);
         boolean turned = rule == null;
         PairRule found = turned ? PairRules.of(other, one) : rule;
         return found == null ? Optional.empty() : switch (found.rule()) {
-            // These hang on the order of work and on heights.
-            case SWEEP_OVER_COVER, COVER_AGAINST_STANDING, COVER_OVER_GEAR -> Optional.empty();
-            default -> found.level() == Finding.Level.NOTE ? Optional.empty()
-                    : Optional.of(new Limit(found.level() == Finding.Level.REFUSE, found.kept(), 0, turned));
+            case SWEEP_OVER_COVER -> limit(found, turned, Meanwhile.LOWERED_FIRST);
+            case COVER_AGAINST_STANDING, COVER_OVER_GEAR -> limit(found, turned, Meanwhile.COVERED_LAST);
+            default -> limit(found, turned, Meanwhile.BOTH);
+        };
+    }
+
+    private static Optional<Limit> limit(PairRule rule, boolean turned, Meanwhile meanwhile) {
+        Meanwhile seen = !turned || meanwhile == Meanwhile.BOTH ? meanwhile
+                : meanwhile == Meanwhile.LOWERED_FIRST ? Meanwhile.COVERED_LAST : Meanwhile.LOWERED_FIRST;
+        return rule.level() == Finding.Level.NOTE ? Optional.empty()
+                : Optional.of(new Limit(rule.level() == Finding.Level.REFUSE, rule.kept(), 0, turned, seen));
+    }
+
+    private boolean isApartInTime(Piece one, Piece other, Limit limit) {
+        return switch (limit.meanwhile) {
+            case BOTH -> false;
+            case LOWERED_FIRST -> loweredFirst.contains(one.subject + '\n' + other.subject);
+            case COVERED_LAST -> loweredFirst.contains(other.subject + '\n' + one.subject);
         };
     }
 
@@ -265,7 +296,7 @@ public final class QuickClearance {
         double reach = metres.onPlan(kept);
         if (one.outline.isNear(other.outline, reach)) {
             double distance = metres.length(one.outline.distance(other.outline));
-            if (distance < kept) {
+            if (distance < kept && !isApartInTime(one, other, limit)) {
                 String pair = one.subject + '\n' + other.subject + '\n' + limit.kept;
                 if (limit.isRefused) {
                     tally.refuse(pair, kept - distance);

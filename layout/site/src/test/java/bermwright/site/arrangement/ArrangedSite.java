@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.arrangement;
 
+import bermwright.finding.Finding;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
@@ -13,10 +14,13 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.KeepOut;
 import bermwright.site.plan.Machine;
 import bermwright.site.plan.Plan;
+import bermwright.site.planfile.PlanValues;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -80,9 +84,22 @@ record ArrangedSite(Plan plan, ElevationGrid ground) {
                 Math.toRadians(30), 0.9, 5, K);
         Machine machine = new Machine("haulers", "scoop hauler", 4, 3000, 0.7, Math.toRadians(14), 3, 400, 90, 17, 0.8,
                 OptionalDouble.empty(), OptionalDouble.empty(), K);
-        return new ArrangedSite(new Plan(p.title(), p.ground(), hulls, List.of(), List.of(), List.of(boulders),
+        Plan made = new Plan(p.title(), p.ground(), hulls, List.of(), List.of(), List.of(boulders),
                 List.of(), List.of(), List.of(), List.of(pit), List.of(), List.of(machine), p.exposure(), p.rules(),
-                List.of(), within, K), ground);
+                List.of(), within, K);
+        return new ArrangedSite(stronger(made), ground);
+    }
+
+    /** Anchors and a hold at the pivot that bear on rolling ground, and poles clear of the sweep on a cross slope. */
+    private static Plan stronger(Plan plan) {
+        Map<String, Double> gear = new HashMap<>();
+        for (int i = 0; i < plan.hulls().size(); i++) {
+            String of = "hulls[" + i + "].lowering.";
+            gear.put(of + "lines.winch.anchor.mass_t", 200.0);
+            gear.put(of + "pivot_hold.anchor.mass_t", 200.0);
+            gear.put(of + "poles.half_spread_m", 8.0);
+        }
+        return PlanValues.with(plan, gear);
     }
 
     private static double height(double x, double y) {
@@ -104,10 +121,9 @@ record ArrangedSite(Plan plan, ElevationGrid ground) {
     static Judge.Verdict judged(QuickSite site, Plan asked) {
         List<Pose> poses = asked.hulls().stream().map(Pose::of).toList();
         Estimate e = site.of(poses);
-        boolean refused = !e.isAllowed();
-        return new Judge.Verdict(asked, refused ? site.screened(poses).stream().limit(1).toList() : List.of(),
-                new Figures(OptionalDouble.of(e.hours()), e.soil(), e.warnings(), e.tunnels(), e.cut(),
-                        OptionalDouble.empty()));
+        List<Finding> refusals = site.screened(poses);
+        return new Judge.Verdict(asked, refusals, new Figures(OptionalDouble.of(e.hours()), e.soil(),
+                e.warnings(), e.tunnels(), e.cut(), OptionalDouble.empty()));
     }
 
     ArrangedSite with(UnaryOperator<Plan> change) {
