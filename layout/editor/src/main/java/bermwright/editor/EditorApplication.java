@@ -6,11 +6,10 @@ import bermwright.editor.model.Settings;
 import bermwright.editor.view.EditorWindow;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import javafx.application.Application;
 import javafx.stage.Stage;
 
-/** The editor as JavaFX starts it: on the plan named, else on the one opened last, else on the demo with a guide. */
+/** The editor as JavaFX starts it: on the plan named, else on the one opened last, else with three ways to begin. */
 public final class EditorApplication extends Application {
     @Override
     public void start(Stage stage) {
@@ -23,9 +22,6 @@ public final class EditorApplication extends Application {
             window.open(Path.of(arguments.get(0)));
             return;
         }
-        Optional<Path> plan = FirstPlan.of(settings, System.getenv(), System.getProperties());
-        if (plan.isPresent() && window.open(plan.get()) && !settings.flag("guided", false)) {
-            window.guide();
-        }
+        FirstPlan.of(settings).ifPresent(window::open);
     }
 }

@@ -72,7 +72,9 @@ public final class NewPart {
 
     private static String hull(Point at) {
         return "\"length_m\":38,\"diameter_m\":7.4,\"mass_t\":74,\"centre_of_mass_from_base_m\":20,"
-                + "\"skin\":[{\"material\":\"steel\",\"areal_density_g_cm2\":3.2}],\"base_centre\":" + place(at)
+                + "\"skin\":[{\"material\":\"steel\",\"areal_density_g_cm2\":3.2}],"
+                + "\"shell\":{\"thickness_mm\":4,\"modulus_GPa\":200,\"yield_MPa\":350},\"inner_pressure_kPa\":70,"
+                + "\"base_centre\":" + place(at)
                 + ",\"lay_down_azimuth_deg\":90,\"cover\":{\"thickness_m\":2.5}";
     }
 

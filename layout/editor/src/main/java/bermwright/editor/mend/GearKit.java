@@ -6,6 +6,7 @@ import bermwright.editor.edit.PlanEdit;
 import bermwright.editor.edit.SetValue;
 import bermwright.finding.Finding;
 import bermwright.finding.LoweringRule;
+import bermwright.finding.PairingRule;
 import bermwright.foundation.InputException;
 import bermwright.foundation.Progress;
 import bermwright.lowering.choice.Suggestion;
@@ -114,8 +115,11 @@ public record GearKit(PlanEdit edit, List<String> words, List<Finding> left) {
     }
 
     private static List<Finding> refusals(Plan plan, String id, ElevationGrid grid) {
-        return LiveSite.laydownAsPlanned(plan, plan.hull(id).orElseThrow(), grid).findings().stream()
+        List<Finding> refused = LiveSite.laydownAsPlanned(plan, plan.hull(id).orElseThrow(), grid).findings().stream()
                 .filter(f -> f.level() == Finding.Level.REFUSE).toList();
+        // Where the gear holds, it must also stand clear of the hull's own sweep.
+        return !refused.isEmpty() ? refused : LiveSite.of(plan, Optional.of(grid), Map.of()).findings().stream()
+                .filter(f -> f.rule() == PairingRule.GEAR_IN_OWN_SWEEP && f.subject().equals(id)).toList();
     }
 
     /** The plan with the lightest poles that keep the winch rating, where there are such. */

@@ -4,6 +4,7 @@ package bermwright.editor.mend;
 import bermwright.editor.edit.Part;
 import bermwright.finding.Finding;
 import bermwright.finding.LoweringRule;
+import bermwright.finding.PairingRule;
 import bermwright.finding.Rule;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
@@ -62,10 +63,14 @@ final class Levers {
     static List<Lever> of(Plan plan, Finding finding) {
         Optional<Part> part = Part.bySubject(plan, finding.subject()).filter(p -> p.kind() == Part.Kind.HULL);
         Optional<Hull> hull = part.flatMap(p -> plan.hull(p.id()));
+        String path = part.map(p -> p.path(plan)).orElse("");
+        if (hull.isPresent() && finding.rule() == PairingRule.GEAR_IN_OWN_SWEEP) {
+            return List.of(new Lever(path + ".lowering.poles.half_spread_m", true, "Set each pole off the middle by"),
+                    new Lever(path + ".lowering.poles.behind_pivot_m", true, "Set the poles behind the pivot by"));
+        }
         if (hull.isEmpty() || !(finding.rule() instanceof LoweringRule rule)) {
             return List.of();
         }
-        String path = part.get().path(plan);
         if (rule == LoweringRule.LOWERING_FACTOR || rule == LoweringRule.LOWERING_HOLD_ACROSS) {
             return chainPart(finding).map(p -> GearLevers.of(hull.get(), path, p)).orElse(List.of());
         }

@@ -4,6 +4,7 @@ package bermwright.editor.mend;
 import bermwright.editor.edit.Move;
 import bermwright.editor.edit.Part;
 import bermwright.editor.edit.PlanEdit;
+import bermwright.editor.edit.SetValue;
 import bermwright.editor.edit.Turn;
 import bermwright.finding.CoverRule;
 import bermwright.finding.Finding;
@@ -11,19 +12,25 @@ import bermwright.finding.LoweringRule;
 import bermwright.finding.PairingRule;
 import bermwright.finding.Rule;
 import bermwright.finding.SiteRule;
+import bermwright.finding.WorkRule;
 import bermwright.foundation.InputException;
+import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.LiveSite;
+import bermwright.site.plan.BorrowGround;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Pivot;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Looks for edits that mend a finding: each is tried on the plan with the quick checks, and only what takes the finding
@@ -33,6 +40,8 @@ public final class Remedies {
     private static final int GROWTHS = 14;
     private static final double GROWTH = 1.25;
     private static final int HALVINGS = 5;
+    /** Soil asked of a borrow ground over what is missing, for its sides slope (1). */
+    private static final double MARGIN = 1.3;
     private static final int DIRECTIONS = 16;
     private static final double[] WAYS = {1, 2, 3, 5, 8, 12, 18, 27, 40, 60};
     private static final double[] TURNS = {2, 5, 10, 15, 20, 30, 45, 60, 90, 120, 150, 180};
@@ -90,7 +99,9 @@ public final class Remedies {
             return pad(finding);
         } else if (finding.rule() == CoverRule.COVER_WALL_LOW) {
             return wall(finding);
-        } else if (finding.rule() instanceof LoweringRule) {
+        } else if (finding.rule() == WorkRule.BORROW_SHORTAGE) {
+            return borrowed(finding);
+        } else if (finding.rule() instanceof LoweringRule || finding.rule() == PairingRule.GEAR_IN_OWN_SWEEP) {
             return byFigure(finding);
         } else if (BY_PLACE.contains(finding.rule())) {
             return byPlace(finding);
@@ -126,6 +137,30 @@ public final class Remedies {
                 finding.limit().orElse(0))).orElse(List.of());
     }
 
+    /** A borrow ground widened about its middle by what is missing, at the depth and yield that it has. */
+    private List<Offer> borrowed(Finding finding) {
+        Optional<BorrowGround> ground = plan.borrowGrounds().stream().max(Comparator.comparingDouble(b -> b.area()
+                .area()));
+        if (ground.isEmpty() || !(finding.measured().orElse(0) > 0)) {
+            return List.of();
+        }
+        double gives = ground.get().greatestDepth() * ground.get().yieldShare();
+        double area = ground.get().area().area();
+        double wanted = area + MARGIN * finding.measured().getAsDouble() / gives;
+        double by = Math.sqrt(wanted / area);
+        Point middle = ground.get().area().centre();
+        String corners = ground.get().area().corners().stream().map(c -> "[" + Figure.number(tenth(middle.east() + by
+                * (c.east() - middle.east()))) + "," + Figure.number(tenth(middle.north() + by * (c.north()
+                - middle.north()))) + "]").collect(Collectors.joining(",", "[", "]"));
+        Part part = new Part(Part.Kind.BORROW_GROUND, ground.get().id());
+        String words = "Widen " + part.words().toLowerCase(Locale.ROOT) + " to " + Math.round(wanted) + " m\u00b2";
+        return List.of(new Offer(words, new SetValue(part.path(plan) + ".area", corners, words), false));
+    }
+
+    private static double tenth(double metres) {
+        return Math.rint(metres * 10) / 10;
+    }
+
     private List<Offer> offer(Lever lever, double value) {
         Figure figure = new Figure(plan, lever);
         return value > 0 && Double.isFinite(value) ? List.of(figure.offer(figure.round(value), false)) : List.of();
@@ -144,7 +179,7 @@ public final class Remedies {
     /** The least change of a figure that mends: grown until it does, then halved back. */
     private Optional<Offer> tried(Figure figure, double now, Finding finding) {
         double measured = finding.measured().orElse(0);
-        double first = measured > 0 && finding.limit().isPresent()
+        double first = measured > 0 && finding.limit().orElse(0) > 0
                 ? Math.max(finding.limit().getAsDouble(), measured) / Math.min(finding.limit().getAsDouble(), measured)
                 : GROWTH;
         double by = Math.min(Math.max(first, 1.01), 4);

@@ -27,18 +27,26 @@ public final class FirstPlan {
     }
 
     /**
-     * The plan to open: the one opened last, else a copy of the demo, so that the shipped one is never edited.
+     * The plan to open when none is named: the one opened last.
      *
-     * @param settings    what is remembered
+     * @param settings what is remembered
+     * @return the plan's file, empty at the first start, when the window offers three ways to begin
+     */
+    public static Optional<Path> of(Settings settings) {
+        return settings.recentFiles().stream().filter(Files::isRegularFile).findFirst();
+    }
+
+    /**
+     * A copy of the demo in a folder of the person's own, so that the shipped one is never edited.
+     *
      * @param environment the environment; {@code BERMWRIGHT_DEMO} names the demo's plan
      * @param properties  the system's properties; {@code bermwright.demo} names the demo's plan, {@code user.home} the
      *                    folder in which the copy is made
-     * @return the plan's file, empty where there is neither or no copy can be made
+     * @return the copy's plan file, empty where there is no demo or no copy can be made
      */
-    public static Optional<Path> of(Settings settings, Map<String, String> environment, Properties properties) {
-        return settings.recentFiles().stream().filter(Files::isRegularFile).findFirst()
-                .or(() -> demo(environment, properties).flatMap(shipped -> copy(shipped,
-                        Path.of(properties.getProperty("user.home", ".")).resolve(COPY))));
+    public static Optional<Path> demoCopy(Map<String, String> environment, Properties properties) {
+        return demo(environment, properties).flatMap(shipped -> copy(shipped, Path.of(properties
+                .getProperty("user.home", ".")).resolve(COPY)));
     }
 
     /**

@@ -150,6 +150,28 @@ public final class Settings {
         }
     }
 
+    /**
+     * Writes a mistake of the program's own to a log beside the settings.
+     *
+     * @param mistake what was thrown
+     * @return the log
+     */
+    public Path logMistake(Throwable mistake) {
+        Path log = file.map(f -> f.toAbsolutePath().resolveSibling("mistakes.log"))
+                .orElseGet(() -> Path.of(System.getProperty("java.io.tmpdir", "."), "bermwright-mistakes.log"));
+        StringWriter trace = new StringWriter();
+        mistake.printStackTrace(new java.io.PrintWriter(trace));
+        try {
+            Files.createDirectories(log.toAbsolutePath().getParent());
+            Files.writeString(log, java.time.Instant.now() + "\n" + trace + "\n",
+                    java.nio.file.StandardOpenOption.CREATE, java.nio.file.StandardOpenOption.APPEND);
+        } catch (IOException notWritten) {
+            // The trace is on the standard error stream as well.
+            return log;
+        }
+        return log;
+    }
+
     /** Writes the settings to their file; a file that cannot be written is left as it is. */
     public void keep() {
         if (file.isEmpty()) {

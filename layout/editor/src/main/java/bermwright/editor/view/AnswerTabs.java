@@ -36,6 +36,7 @@ final class AnswerTabs extends VBox {
         CoverPane cover = new CoverPane(bench, background);
         DosePane dose = new DosePane(bench, background);
         tabs.setId("answers");
+        tabs.setAccessibleText("Answers");
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         tabs.getTabs().add(tab("Findings", findings));
         tabs.getTabs().add(tab("Lowering", lowering));

@@ -68,6 +68,7 @@ final class ComparePane extends VBox {
         maps.setPrefHeight(230);
         showMaps(false);
         table.setId("comparison");
+        table.setAccessibleText("Figures of both plans");
         table.setPlaceholder(new Label("No difference to show yet."));
         fillTable();
         VBox.setVgrow(table, Priority.ALWAYS);

@@ -3,17 +3,26 @@ package bermwright.editor.view;
 
 import bermwright.report.drawing.Drawing;
 import java.util.Optional;
+import javafx.collections.ListChangeListener;
+import javafx.collections.WeakListChangeListener;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Tooltip;
+import javafx.scene.effect.Blend;
+import javafx.scene.effect.BlendMode;
+import javafx.scene.effect.ColorAdjust;
+import javafx.scene.effect.ColorInput;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
 
 /** Shows a drawing of the report as wide as there is room. */
 final class DrawingView extends Region {
     private final Canvas canvas = new Canvas();
     private Prepared content = new Prepared(Optional.empty(), Optional.empty());
+    private final ListChangeListener<String> changed = change -> dressUp();
+    private final WeakListChangeListener<String> dressed = new WeakListChangeListener<>(changed);
     private double paintedWidth;
 
     DrawingView() {
@@ -21,6 +30,12 @@ final class DrawingView extends Region {
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         getChildren().add(canvas);
         setFocusTraversable(true);
+        sceneProperty().addListener((observed, before, now) -> {
+            if (now != null) {
+                now.getRoot().getStyleClass().addListener(dressed);
+            }
+            dressUp();
+        });
         Tooltip.install(this, Hint.of("Click, or press Enter here, to see this drawing large."));
         setOnMouseClicked(event -> showLarge());
         setOnKeyPressed(event -> {
@@ -29,6 +44,20 @@ final class DrawingView extends Region {
                 event.consume();
             }
         });
+    }
+
+    /** In a dark window a drawing is as dark: light and dark change places, hues stay. */
+    private void dressUp() {
+        boolean isDark = getScene() != null && getScene().getRoot().getStyleClass().contains("dark");
+        if (!isDark) {
+            setEffect(null);
+            return;
+        }
+        Blend light = new Blend(BlendMode.DIFFERENCE);
+        light.setTopInput(new ColorInput(0, 0, getWidth(), getHeight(), Color.gray(0.93)));
+        ColorAdjust hue = new ColorAdjust(1, 0, 0, 0);
+        hue.setInput(light);
+        setEffect(hue);
     }
 
     private void showLarge() {
@@ -69,6 +98,7 @@ final class DrawingView extends Region {
             return;
         }
         paintedWidth = getWidth();
+        dressUp();
         double scale = getWidth() / content.drawing.get().size().x();
         canvas.setWidth(getWidth());
         canvas.setHeight(content.drawing.get().size().y() * scale);

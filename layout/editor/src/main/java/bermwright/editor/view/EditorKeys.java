@@ -19,6 +19,7 @@ final class EditorKeys {
             Double click on a corner takes it out; drag the small cross on an edge to make one
             Alt while dragging: no snapping
             F6: from map to list, form and answers and on;  Alt + 1 to 6: answers;  F1: guided path;  F2: key of the map
+            F7 and F8: smaller and larger text;  Ctrl + + and Ctrl + \u2212: closer and farther from anywhere
             Ctrl + 8 and Ctrl + 9: hide or show list and form, and the answers;  a click on a drawing shows it large""";
     private static final double NUDGE = 1;
     private static final double FINE_NUDGE = 0.1;
@@ -36,6 +37,10 @@ final class EditorKeys {
                 pane.focusNext(scene.getFocusOwner());
                 event.consume();
             }
+            // On keyboards that have the plus over the equals sign the menu's own key never comes.
+            if (event.isShortcutDown() && zoomed(pane, event.getCode())) {
+                event.consume();
+            }
             if (event.getCode() == KeyCode.ESCAPE && !(scene.getFocusOwner() instanceof TextInputControl)
                     && !window.isInMenus()) {
                 pane.hands().giveUp();
@@ -50,6 +55,15 @@ final class EditorKeys {
                 event.consume();
             }
         }));
+    }
+
+    private static boolean zoomed(SitePane pane, KeyCode code) {
+        boolean isCloser = code == KeyCode.EQUALS || code == KeyCode.PLUS || code == KeyCode.ADD;
+        boolean isFarther = code == KeyCode.MINUS || code == KeyCode.SUBTRACT;
+        if (isCloser || isFarther) {
+            zoom(pane, isCloser ? 1.4 : 1 / 1.4);
+        }
+        return isCloser || isFarther;
     }
 
     private static boolean handled(SitePane pane, KeyEvent event) {

@@ -4,6 +4,7 @@ package bermwright.editor.view;
 import bermwright.editor.edit.Part;
 import bermwright.editor.model.ReliefLook;
 import bermwright.editor.model.Workbench;
+import bermwright.report.HandoverPart;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import javafx.scene.Node;
@@ -47,10 +48,20 @@ final class EditorMenus {
                 item("_Open\u2026", "Shortcut+O", window::askOpen), recent,
                 item("_Save", "Shortcut+S", window::save), item("Save _as\u2026", "Shortcut+Shift+S", window::saveAs),
                 new SeparatorMenuItem(),
+                handOver(), item("S_urvey for places\u2026", "Shortcut+Shift+V", new WindowAsks(window)::survey),
                 item("Com_pare with\u2026", "Shortcut+M", window::askCompare),
                 item("Map as a pic_ture\u2026", "Shortcut+Shift+E", window::askPicture),
                 item("P_rint the map\u2026", "Shortcut+P", window::print), new SeparatorMenuItem(),
                 item("_Close", "Shortcut+Q", window::close));
+    }
+
+    private Menu handOver() {
+        return new Menu("_Hand over", null,
+                item("_Reports\u2026", "Shortcut+R", () -> new WindowAsks(window).handOver(HandoverPart.REPORTS)),
+                item("_Drawings to scale\u2026", "Shortcut+Shift+R",
+                        () -> new WindowAsks(window).handOver(HandoverPart.DRAWINGS)),
+                item("_Exchange files\u2026", "Shortcut+Shift+X",
+                        () -> new WindowAsks(window).handOver(HandoverPart.EXCHANGE)));
     }
 
     private Menu edit() {
@@ -101,8 +112,9 @@ final class EditorMenus {
                 l -> new MapLook(l.isDark(), l.textSize(), l.hasGear(), on, l.hasCover(), l.hasMarks())))));
         menu.getItems().add(check("Cover _toes", "Shortcut+6", shown("toes"), on -> withSite(s -> dress(s,
                 l -> new MapLook(l.isDark(), l.textSize(), l.hasGear(), l.hasSweeps(), on, l.hasMarks())))));
-        menu.getItems().add(check("_Findings on the map", "Shortcut+7", shown("findings"), on -> withSite(s -> dress(s,
-                l -> new MapLook(l.isDark(), l.textSize(), l.hasGear(), l.hasSweeps(), l.hasCover(), on)))));
+        menu.getItems().add(check("_Findings on the map", "Shortcut+7", shown("findings"),
+                on -> withSite(s -> dress(s, l -> new MapLook(l.isDark(), l.textSize(), l.hasGear(), l.hasSweeps(),
+                        l.hasCover(), on)))));
         menu.getItems().add(new SeparatorMenuItem());
         menu.getItems().add(check("_List and form", "Shortcut+8", window.settings().flag(RememberedView.LIST,
                 true), on -> withSite(s -> s.showColumns(on, s.hasAnswers(), window.dress()))));
@@ -110,9 +122,9 @@ final class EditorMenus {
                 on -> withSite(s -> s.showColumns(s.hasList(), on, window.dress()))));
         menu.getItems().add(check("_Dark window", "Shortcut+Shift+D", window.dress().isDark(),
                 on -> window.dress(on, window.dress().scale())));
-        menu.getItems().add(item("Larger te_xt", "Shortcut+Shift+Plus", () -> window.dress(window.dress().isDark(),
+        menu.getItems().add(item("Larger te_xt", "F8", () -> window.dress(window.dress().isDark(),
                 window.dress().scale() + 0.25)));
-        menu.getItems().add(item("S_maller text", "Shortcut+Shift+Minus", () -> window.dress(window.dress().isDark(),
+        menu.getItems().add(item("S_maller text", "F7", () -> window.dress(window.dress().isDark(),
                 window.dress().scale() - 0.25)));
         return menu;
     }
@@ -129,10 +141,12 @@ final class EditorMenus {
             menu.getItems().add(item(heading, "Alt+" + (i + 1), () -> withSite(s -> s.answers().show(heading))));
         }
         menu.getItems().addAll(new SeparatorMenuItem(),
+                item("Cale_ndar of the work\u2026", "Shortcut+T", () -> withSite(SitePane::showCalendar)),
+                item("As _built\u2026", "Shortcut+B", () -> withSite(SitePane::showAsBuilt)),
                 item("_Work out again", "F5", () -> withBench(b -> b.answers().again())),
                 item("_Guided path", "F1", () -> withSite(s -> GuideBar.start(s, window.settings()))),
                 item("Key of the _map", "F2", () -> MapKey.show(window.stage(), window.dress())),
-                item("_Keys", "Shortcut+K", window::showKeys));
+                item("_Keys", "Shortcut+K", new WindowAsks(window)::showKeys));
         return menu;
     }
 

@@ -17,11 +17,11 @@ import java.util.concurrent.atomic.AtomicReference;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
+import javafx.geometry.Pos;
 import javafx.scene.Scene;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonBar;
 import javafx.scene.control.ButtonType;
-import javafx.scene.control.Label;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
@@ -35,6 +35,9 @@ import javafx.util.Duration;
 public final class EditorWindow {
     private static final double WIDTH = 1400;
     private static final double HEIGHT = 900;
+    /** Least width and height at which list, map and answers can all be used (pixels). */
+    private static final double LEAST_WIDTH = 800;
+    private static final double LEAST_HEIGHT = 560;
     static final FileChooser.ExtensionFilter PLANS =
             new FileChooser.ExtensionFilter("Site plans", "*.json");
 
@@ -64,7 +67,10 @@ public final class EditorWindow {
                 .toExternalForm();
         scene.getStylesheets().add(sheet);
         root.setTop(menus.bar());
-        root.setCenter(new StackPane(new Label("Open a plan, or drop a plan or an elevation file here."), welcome));
+        root.setCenter(new StackPane(new WelcomePane(this), welcome));
+        StackPane.setAlignment(welcome, Pos.TOP_CENTER);
+        stage.setMinWidth(LEAST_WIDTH);
+        stage.setMinHeight(LEAST_HEIGHT);
         scene.setOnDragOver(this::dragOver);
         scene.setOnDragDropped(this::dropped);
         EditorKeys.install(scene, this);
@@ -187,7 +193,7 @@ public final class EditorWindow {
         try {
             document.setAside();
         } catch (IOException stays) {
-            report("The journal could not be set aside", String.valueOf(stays.getMessage()));
+            report("The journal could not be set aside", Plainly.words(stays));
         }
     }
 
@@ -318,7 +324,7 @@ public final class EditorWindow {
                 MapExport.write(pane.map(), file);
                 notices().show("picture", "The map was written to " + file + ".", List.of());
             } catch (IOException refused) {
-                report("The picture was not written", String.valueOf(refused.getMessage()));
+                report("The picture was not written", Plainly.words(refused));
             }
         });
     }
@@ -331,14 +337,6 @@ public final class EditorWindow {
                 report("The map was not printed", trouble);
             }
         });
-    }
-
-    /** Shows what the keys do. */
-    void showKeys() {
-        Alert alert = new Alert(Alert.AlertType.INFORMATION, EditorKeys.WORDS, ButtonType.CLOSE);
-        alert.setHeaderText("Keys on the map");
-        alert.initOwner(stage);
-        alert.show();
     }
 
     /** Starts the guided path. */
@@ -371,7 +369,7 @@ public final class EditorWindow {
         Alert alert = new Alert(Alert.AlertType.CONFIRMATION, "The plan has edits that are not saved.", save, drop,
                 ButtonType.CANCEL);
         alert.setHeaderText("Save the plan first?");
-        alert.initOwner(stage);
+        Dialogs.dress(alert, stage);
         ButtonType answer = alert.showAndWait().orElse(ButtonType.CANCEL);
         if (answer == save) {
             return save();
@@ -413,9 +411,9 @@ public final class EditorWindow {
      */
     public void mistake(Throwable mistake) {
         mistake.printStackTrace();
-        String where = mistake.getStackTrace().length > 0 ? " at " + mistake.getStackTrace()[0] : "";
-        notices().show("mistake", "The editor made a mistake; the plan and its steps are kept. What happened: "
-                + mistake + where, List.of());
+        Path log = settings.logMistake(mistake);
+        notices().show("mistake", "The editor made a mistake; the plan and its steps are kept. "
+                + Plainly.words(mistake) + " What is needed to repeat it stands in " + log + ".", List.of());
     }
 
     /**
@@ -427,9 +425,8 @@ public final class EditorWindow {
     void report(String event, String where) {
         Alert alert = new Alert(Alert.AlertType.ERROR, where, ButtonType.CLOSE);
         alert.setHeaderText(event);
-        alert.setResizable(true);
         alert.getDialogPane().setId("trouble-dialog");
-        alert.initOwner(stage);
+        Dialogs.dress(alert, stage);
         alert.show();
     }
 

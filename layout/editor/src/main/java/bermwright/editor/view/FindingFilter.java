@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TextField;
@@ -29,6 +30,8 @@ final class FindingFilter extends FlowPane {
     private final ComboBox<String> reader = new ComboBox<>();
     private final ComboBox<String> grouping = new ComboBox<>();
     private final CheckBox accepted = new CheckBox();
+    private final ToggleButton more = new ToggleButton("Filter");
+    private final List<Node> inner = new ArrayList<>();
     private Runnable changed = () -> { };
     private boolean isOffering;
 
@@ -41,7 +44,10 @@ final class FindingFilter extends FlowPane {
         search.setAccessibleText("Search the findings");
         search.setPrefColumnCount(9);
         search.textProperty().addListener((observed, before, now) -> tell());
-        getChildren().add(search);
+        more.setId("finding-more");
+        more.setSelected(true);
+        more.setTooltip(Hint.of("Show or hide by what findings are filtered and put together"));
+        more.setOnAction(event -> arrange());
         for (Finding.Level level : Finding.Level.values()) {
             ToggleButton button = new ToggleButton(level.word());
             button.setId("finding-level-" + level.word());
@@ -49,7 +55,7 @@ final class FindingFilter extends FlowPane {
             button.setTooltip(Hint.of("Show or leave out findings of level " + level.word()));
             button.setOnAction(event -> tell());
             levels.put(level, button);
-            getChildren().add(button);
+            inner.add(button);
         }
         about.getItems().add(ALL_SUBJECTS);
         reader.getItems().add(ALL_READERS);
@@ -61,7 +67,8 @@ final class FindingFilter extends FlowPane {
         choice(grouping, "finding-grouping", "How the findings are put together");
         accepted.setId("finding-accepted");
         accepted.setOnAction(event -> tell());
-        getChildren().add(accepted);
+        inner.add(accepted);
+        arrange();
         offer(List.of(), List.of(), 0);
     }
 
@@ -71,7 +78,19 @@ final class FindingFilter extends FlowPane {
         box.setTooltip(Hint.of(words));
         box.getSelectionModel().select(0);
         box.setOnAction(event -> tell());
-        getChildren().add(box);
+        inner.add(box);
+    }
+
+    private void arrange() {
+        List<Node> all = new ArrayList<>(List.of(search, more));
+        all.addAll(more.isSelected() ? inner : List.of());
+        getChildren().setAll(all);
+    }
+
+    /** Leaves room for the findings where the text is large. */
+    void brief(boolean isBrief) {
+        more.setSelected(!isBrief);
+        arrange();
     }
 
     /** Asks to be told when something else is to be seen. */

@@ -114,6 +114,7 @@ final class FormHeading extends FlowPane {
                 ButtonType.CANCEL);
         alert.setTitle("Kit of gear");
         alert.setHeaderText("A kit of gear for " + hull.words());
+        alert.getDialogPane().lookupButton(alert.getButtonTypes().get(0)).setId("take-kit");
         Dialogs.dress(alert, getScene().getWindow());
         alert.showAndWait().filter(b -> b.getButtonData() == ButtonBar.ButtonData.OK_DONE)
                 .ifPresent(b -> bench.make(found.edit()));

@@ -26,6 +26,7 @@ final class LargeDrawing {
         view.show(content);
         ScrollPane scroll = new ScrollPane(view);
         scroll.setFitToWidth(true);
+        Dialogs.dress(scroll, owner.getScene());
         Rectangle2D screen = Screen.getScreensForRectangle(owner.getX(), owner.getY(), owner.getWidth(),
                 owner.getHeight()).stream().findFirst().orElse(Screen.getPrimary()).getVisualBounds();
         double scale = Math.min(LARGEST, Math.min(SHARE * screen.getWidth() / drawing.size().x(),

@@ -7,8 +7,8 @@ import java.util.Map;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
 /** Messages over the map that need an answer or a look, without stopping the work. */
@@ -28,11 +28,10 @@ final class Notices extends VBox {
     /** Shows a notice; another of the same kind takes its place. */
     void show(String kind, String words, List<Choice> choices) {
         hide(kind);
-        Label label = new Label(words);
-        label.setWrapText(true);
-        label.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(label, Priority.ALWAYS);
-        HBox line = new HBox(8, label);
+        Label label = label(words);
+        // The buttons go under the words, so that large text in a narrow window keeps whole lines.
+        FlowPane buttons = new FlowPane(8, 4);
+        VBox line = new VBox(6, label, buttons);
         line.getStyleClass().addAll("notice", kind);
         line.setId("notice-" + kind);
         for (Choice choice : choices) {
@@ -42,14 +41,44 @@ final class Notices extends VBox {
                 hide(kind);
                 choice.action().run();
             });
-            line.getChildren().add(button);
+            buttons.getChildren().add(button);
         }
         Button close = new Button("Close");
         close.setMinWidth(USE_PREF_SIZE);
         close.setOnAction(event -> hide(kind));
         if (choices.isEmpty()) {
-            line.getChildren().add(close);
+            buttons.getChildren().add(close);
         }
+        shown.put(kind, line);
+        getChildren().add(line);
+    }
+
+    private static Label label(String words) {
+        Label label = new Label(words);
+        label.setWrapText(true);
+        label.setMaxWidth(Double.MAX_VALUE);
+        label.setMinHeight(USE_PREF_SIZE);
+        return label;
+    }
+
+    /** Shows how far a work has come, with a way to stop it; the same notice as long as the work goes on. */
+    void working(String kind, String words, double share, Runnable stop) {
+        if (shown.get(kind) instanceof VBox line && line.getChildren().size() > 1
+                && line.getChildren().get(1) instanceof ProgressBar bar) {
+            ((Label) line.getChildren().get(0)).setText(words);
+            bar.setProgress(share);
+            return;
+        }
+        hide(kind);
+        ProgressBar bar = new ProgressBar(share);
+        bar.setMaxWidth(Double.MAX_VALUE);
+        bar.setAccessibleText(words);
+        Button button = new Button("Stop");
+        button.setId("stop-" + kind);
+        button.setOnAction(event -> stop.run());
+        VBox line = new VBox(6, label(words), bar, button);
+        line.getStyleClass().addAll("notice", kind);
+        line.setId("notice-" + kind);
         shown.put(kind, line);
         getChildren().add(line);
     }

@@ -88,7 +88,7 @@ final class PartActions {
                 possible.stream().map(AlignHatches::words).toList());
         dialog.setTitle("Align hatches");
         dialog.setHeaderText("The picked hull is turned and moved so that its hatch squarely faces the other.");
-        dialog.initOwner(map.getScene().getWindow());
+        Dialogs.dress(dialog, map.getScene().getWindow());
         dialog.showAndWait().ifPresent(words -> possible.stream().filter(edit -> edit.words().equals(words))
                 .findFirst().ifPresent(bench::make));
     }

@@ -31,10 +31,7 @@ final class PlanBeginning implements AutoCloseable {
 
     /** Asks for an elevation file and for the place of the plan, and begins the plan. */
     void ask() {
-        FileChooser chooser = new FileChooser();
-        chooser.setTitle("New plan from an elevation file");
-        chooser.getExtensionFilters().addAll(ELEVATIONS, ALL_FILES);
-        Optional.ofNullable(chooser.showOpenDialog(window.stage())).map(File::toPath).ifPresent(elevation -> {
+        askElevation().ifPresent(elevation -> {
             FileChooser place = new FileChooser();
             place.setTitle("Where the new plan goes");
             place.getExtensionFilters().add(EditorWindow.PLANS);
@@ -43,6 +40,14 @@ final class PlanBeginning implements AutoCloseable {
             place.setInitialFileName(suggested.getFileName().toString());
             Optional.ofNullable(place.showSaveDialog(window.stage())).ifPresent(to -> begin(elevation, to.toPath()));
         });
+    }
+
+    /** Asks for an elevation file. */
+    Optional<Path> askElevation() {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle("Elevation file");
+        chooser.getExtensionFilters().addAll(ELEVATIONS, ALL_FILES);
+        return Optional.ofNullable(chooser.showOpenDialog(window.stage())).map(File::toPath);
     }
 
     /** Begins a plan; a file that holds no heights begins nothing and leaves the window as it is. */
@@ -57,7 +62,7 @@ final class PlanBeginning implements AutoCloseable {
             }
         }, failure -> {
             window.notices().hide(NOTICE);
-            window.report("No plan was begun on " + elevation.getFileName(), String.valueOf(failure.getMessage()));
+            window.report("No plan was begun on " + elevation.getFileName(), Plainly.words(failure));
         }));
     }
 

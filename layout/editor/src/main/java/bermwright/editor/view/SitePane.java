@@ -16,8 +16,13 @@ import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
+import bermwright.report.sheet.AsBuiltSheets;
+import bermwright.report.sheet.CalendarSheets;
+import bermwright.site.assessment.AsBuilt;
+import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.Assessments;
 import bermwright.site.assessment.SiteGround;
+import bermwright.site.assessment.WorkCalendar;
 import bermwright.site.plan.GroundPlan;
 import bermwright.site.stages.Stage;
 import bermwright.terrain.grid.ElevationGrid;
@@ -255,7 +260,12 @@ final class SitePane extends BorderPane implements AutoCloseable {
             columns.getItems().add(0, left);
         }
         bench.pick(Optional.of(field.part()));
-        formPane.reveal(field.path());
+        reveal(field.path());
+    }
+
+    /** Opens a field of the picked thing's form and gives it the keys. */
+    void reveal(String path) {
+        formPane.reveal(path);
     }
 
     /** Shows the whole plan once, as soon as both the ground is read and the map has its size. */
@@ -348,6 +358,35 @@ final class SitePane extends BorderPane implements AutoCloseable {
 
     MapHands hands() {
         return hands;
+    }
+
+    HandoverWork handover() {
+        return new HandoverWork(bench, background, notices);
+    }
+
+    /** Shows when each step of the work begins and ends, by the calendar. */
+    void showCalendar() {
+        bench.answers().assessment().flatMap(a -> WorkCalendar.of(a).flatMap(calendar -> a.stages()
+                .map(stages -> new CalendarSheets(calendar, stages)))).ifPresentOrElse(sheets -> TableWindow.show(
+                        getScene().getWindow(), "Calendar", sheets.words(), List.of(sheets.dates(), sheets.nights())),
+                () -> bench.tell("There is no calendar: give the day the work begins under Rules, and steps in"
+                        + " the order of work."));
+    }
+
+    /** Shows what was surveyed after steps of the work against what was planned. */
+    void showAsBuilt() {
+        Optional<Assessment> whole = bench.answers().assessment();
+        if (whole.isEmpty() || bench.document().plan().orderOfWork().stream().noneMatch(s -> s.asBuilt()
+                .isPresent())) {
+            bench.tell("Nothing was surveyed yet: open a step of the work and add what was built, with the elevation"
+                    + " file of its survey.");
+            return;
+        }
+        background.start("as built", progress -> new AsBuiltSheets(AsBuilt.of(whole.get(), progress)),
+                Background.Listener.of(sheets -> TableWindow.show(getScene().getWindow(), "As built", "What was"
+                        + " surveyed after steps of the work, beside the plan.", List.of(sheets.volumes(),
+                        sheets.covers(), sheets.doses())), failure -> bench.tell("The survey was not compared. "
+                        + Plainly.words(failure))));
     }
 
     PartActions actions() {

@@ -110,7 +110,7 @@ class ViewModelsTest {
     }
 
     @Test
-    void opensACopyOfTheDemoOnTheFirstRunAndTheLatestPlanAfterwards() throws IOException {
+    void copiesTheDemoWhenAskedAndOpensTheLatestPlan() throws IOException {
         Path shipped = Files.createDirectory(folder.resolve("shipped"));
         Path demo = SampleSite.write(shipped);
         Path mine = Files.writeString(folder.resolve("mine.json"), "{}");
@@ -118,18 +118,19 @@ class ViewModelsTest {
         properties.setProperty("bermwright.demo", demo.toString());
         properties.setProperty("user.home", folder.toString());
         Settings settings = Settings.forgotten();
-        Path copy = FirstPlan.of(settings, Map.of(), properties).orElseThrow();
+        assertEquals(Optional.empty(), FirstPlan.of(settings), "the first start offers ways to begin");
+        Path copy = FirstPlan.demoCopy(Map.of(), properties).orElseThrow();
         assertEquals(folder.resolve("bermwright-demo/plan.json"), copy);
         assertEquals(Files.readString(demo), Files.readString(copy));
         assertTrue(Files.exists(copy.resolveSibling(PlanFiles.read(copy).ground().elevationFile())));
         Files.writeString(copy, SampleSite.text().replace("\"A\"", "\"changed\""));
         String changed = Files.readString(copy);
-        FirstPlan.of(settings, Map.of(), properties);
+        FirstPlan.demoCopy(Map.of(), properties);
         assertEquals(changed, Files.readString(copy), "a copy that was edited is left as it is");
         settings.opened(mine);
-        assertEquals(Optional.of(mine.toAbsolutePath()), FirstPlan.of(settings, Map.of(), properties));
+        assertEquals(Optional.of(mine.toAbsolutePath()), FirstPlan.of(settings));
         Files.delete(mine);
-        assertEquals(Optional.of(copy), FirstPlan.of(settings, Map.of(), properties), "a file that is gone is skipped");
+        assertEquals(Optional.empty(), FirstPlan.of(settings), "a file that is gone is skipped");
     }
 
     @Test

@@ -51,6 +51,11 @@ public final class WindowParts {
         return window.site().orElseThrow().answers().findings().pick(wanted);
     }
 
+    /** Opens a field of the form and gives it the keys. */
+    public static void reveal(EditorWindow window, String path) {
+        window.site().orElseThrow().reveal(path);
+    }
+
     /** Compares with another plan file. */
     public static void compareWith(EditorWindow window, java.nio.file.Path file) {
         window.site().orElseThrow().answers().compareWith(file);

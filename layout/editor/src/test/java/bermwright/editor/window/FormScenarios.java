@@ -38,6 +38,14 @@ final class FormScenarios {
                 folder -> new FormScenarios(folder).findAndMend());
         all.put("typing through a form by Tab loses no keystroke and no focus",
                 folder -> new FormScenarios(folder).typeThrough());
+        all.put("exchange files are handed over from the menu into a folder",
+                folder -> new FormScenarios(folder).handOver());
+        all.put("a first start offers three ways, and every control has a name", folder -> new FormScenarios(folder)
+                .firstStart());
+        all.put("dark, twice the size and small: dialogs, drawings and notices keep to the dress",
+                folder -> new FormScenarios(folder).smallAndDark());
+        all.put("from an elevation file to a plan of three hulls without refusals", folder -> new FormScenarios(folder)
+                .threeHulls());
         return all;
     }
 
@@ -148,6 +156,214 @@ final class FormScenarios {
         hand.await("undo brings it back", () -> weakWinches(hand) > 0);
         accept(hand);
         hand.close();
+    }
+
+    /** Gentle ground of 600 m by 600 m. */
+    private Path gentleGround() {
+        StringBuilder text = new StringBuilder("ncols 301\nnrows 301\nxllcenter 0\nyllcenter 0\ncellsize 2\n"
+                + "NODATA_value -9999\n");
+        for (int row = 300; row >= 0; row--) {
+            for (int column = 0; column <= 300; column++) {
+                text.append(String.format(java.util.Locale.ROOT, "%.3f ", 0.3 * Math.sin(column / 60.0)
+                        * Math.cos(row / 70.0)));
+            }
+            text.append('\n');
+        }
+        try {
+            Path folder = work.resolve("three-hulls-" + System.nanoTime());
+            return Files.writeString(Files.createDirectories(folder).resolve("ground.asc"), text.toString());
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    /** Opens the menu Add by its key and takes an item with the mouse. */
+    private static void add(Stagehand hand, String what) {
+        Stagehand.onScreenThread(() -> {
+            hand.map().requestFocus();
+            return true;
+        });
+        hand.robot().clickOn("Add");
+        Stagehand.pause(150);
+        hand.robot().clickOn(what);
+        Stagehand.pause(150);
+    }
+
+    private static void type(Stagehand hand, String field, String text) {
+        Stagehand.onScreenThread(() -> {
+            WindowParts.reveal(hand.window(), field);
+            return true;
+        });
+        hand.robot().push(KeyCode.CONTROL, KeyCode.A);
+        hand.robot().write(text);
+        hand.robot().push(KeyCode.ENTER);
+    }
+
+    private static java.util.List<String> refusals(Stagehand hand) {
+        return hand.bench().findings().stream().map(Numbered::finding)
+                .filter(f -> f.level() == Finding.Level.REFUSE).map(f -> f.id() + ": " + f.text()).toList();
+    }
+
+    private void threeHulls() {
+        Path ground = gentleGround();
+        Stagehand hand = Stagehand.empty(bermwright.editor.model.Settings.forgotten());
+        Stagehand.onScreenThread(() -> WindowParts.dropOn(hand.window(), ground));
+        hand.await("the ground is shown", () -> WindowParts.isGroundShown(hand.window()));
+        hand.settle();
+        for (int i = 0; i < 3; i++) {
+            int hulls = i + 1;
+            add(hand, "Hull");
+            hand.await("the hull is there and picked", () -> hand.bench().plan().hulls().size() == hulls
+                    && hand.bench().picked().isPresent());
+            type(hand, "hulls[" + i + "].base_centre.east_m", "75");
+            type(hand, "hulls[" + i + "].base_centre.north_m", String.valueOf(140 + 160 * i));
+            hand.robot().clickOn(hand.node("kit"));
+            hand.await("a kit is found", () -> isAnywhere("take-kit"));
+            if (i == 0) {
+                Stagehand.pause(300);
+                Stagehand.picture(anywhereNowOnScreen("take-kit"), "39-kit");
+            }
+            hand.robot().clickOn("Take the kit");
+            hand.await("the hull has gear", () -> hand.bench().plan().hulls().get(hulls - 1).lowering().isPresent());
+        }
+        add(hand, "Borrow ground");
+        add(hand, "Machine");
+        hand.await("all is worked out", () -> hand.bench().plan().machines().size() == 1
+                && hand.bench().answers().isAssessmentFresh(hand.bench().plan()));
+        mendAll(hand);
+        hand.settle();
+        hand.screenshot("40-three-hulls");
+        assertEquals(java.util.List.of(), refusals(hand));
+        assertEquals(3, hand.bench().plan().hulls().size());
+        hand.robot().push(KeyCode.CONTROL, KeyCode.S);
+        hand.await("the plan is saved", () -> !hand.bench().document().isUnsaved());
+        hand.close();
+    }
+
+    /** Takes what is offered for what still refuses, as long as something is. */
+    private static void mendAll(Stagehand hand) {
+        for (int i = 0; i < 4 && !Stagehand.onScreenThread(() -> refusals(hand)).isEmpty(); i++) {
+            hand.await("the finding is picked", () -> WindowParts.pickFinding(hand.window(), f -> f.level()
+                    == Finding.Level.REFUSE));
+            hand.await("something is offered", () -> isAnywhere("finding-mend-0"));
+            hand.robot().clickOn(hand.node("finding-mend-0"));
+            Stagehand.pause(300);
+            hand.await("all is worked out", () -> hand.bench().answers().isAssessmentFresh(hand.bench().plan()));
+        }
+    }
+
+    private static Node anywhereNowOnScreen(String id) {
+        return Stagehand.onScreenThread(() -> anywhereNow(id));
+    }
+
+    private void handOver() {
+        Path file = SampleSite.write(work.resolve("hand-over"));
+        Stagehand hand = Stagehand.open(file);
+        hand.await("all is worked out", () -> hand.bench().answers().isAssessmentFresh(hand.bench().plan()));
+        hand.robot().push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.X);
+        hand.await("the question is there", () -> isAnywhere("handover-write"));
+        hand.robot().clickOn(anywhere("handover-write"));
+        Path folder = file.resolveSibling("plan-exchange-files");
+        hand.await("the files are there", () -> Files.exists(folder.resolve("site.gpkg")) && isAnywhere(
+                "notice-handover"));
+        hand.await("the folder can be opened", () -> hand.stage().getScene().getRoot().lookupAll(".button").stream()
+                .anyMatch(b -> ((Button) b).getText().equals("Open folder")));
+        hand.screenshot("35-handed-over");
+        // Closer by the key that has the plus on this keyboard, from wherever the keys are.
+        double before = Stagehand.onScreenThread(() -> hand.map().camera().metresPerPixel());
+        hand.robot().push(KeyCode.CONTROL, KeyCode.EQUALS);
+        hand.await("the map is closer", () -> hand.map().camera().metresPerPixel() < before);
+        hand.robot().push(KeyCode.F8);
+        hand.await("the text is larger", () -> hand.stage().getScene().getRoot().getStyle().matches(".*1[6-9].*"));
+        hand.close();
+    }
+
+    private void firstStart() {
+        System.setProperty("user.home", work.resolve("home").toString());
+        System.setProperty("bermwright.demo", SampleSite.write(work.resolve("shipped")).toString());
+        Stagehand hand = Stagehand.empty(bermwright.editor.model.Settings.forgotten());
+        hand.screenshot("36-first-start");
+        for (String way : java.util.List.of("welcome-new", "welcome-open", "welcome-demo")) {
+            assertTrue(hand.node(way).isFocusTraversable(), way);
+        }
+        hand.robot().clickOn(hand.node("welcome-demo"));
+        hand.await("the copy is open", () -> WindowParts.isGroundShown(hand.window()));
+        assertEquals(work.resolve("home/bermwright-demo/plan.json"), hand.bench().document().file());
+        hand.pickHull("A");
+        hand.settle();
+        for (String heading : WindowParts.headings(hand.window())) {
+            Stagehand.onScreenThread(() -> {
+                WindowParts.showAnswers(hand.window(), heading);
+                return true;
+            });
+            hand.settle();
+            assertEquals(java.util.List.of(), Stagehand.onScreenThread(() -> nameless(hand)), heading);
+        }
+        hand.close();
+    }
+
+    private static boolean isSeen(Node node) {
+        return node == null || node.isVisible() && isSeen(node.getParent());
+    }
+
+    /** Controls that can have the keys and that a screen reader would have no name for. */
+    private static java.util.List<String> nameless(Stagehand hand) {
+        java.util.Set<Node> labelled = new java.util.HashSet<>();
+        hand.stage().getScene().getRoot().lookupAll("*").forEach(n -> {
+            if (n instanceof Label label && label.getLabelFor() != null) {
+                labelled.add(label.getLabelFor());
+            }
+        });
+        return hand.stage().getScene().getRoot().lookupAll("*").stream()
+                .filter(n -> n instanceof javafx.scene.control.Control && n.isFocusTraversable() && isSeen(n))
+                .filter(n -> n.getAccessibleText() == null || n.getAccessibleText().isBlank())
+                .filter(n -> !(n instanceof javafx.scene.control.Labeled l && l.getText() != null
+                        && !l.getText().isBlank()))
+                .filter(n -> !labelled.contains(n)).map(n -> n.getClass().getSimpleName() + " " + n.getId()).toList();
+    }
+
+    private void smallAndDark() {
+        Stagehand hand = Stagehand.open(SampleSite.write(work.resolve("small")));
+        hand.await("all is worked out", () -> hand.bench().answers().isAssessmentFresh(hand.bench().plan()));
+        Stagehand.onScreenThread(() -> {
+            hand.stage().setWidth(1024);
+            hand.stage().setHeight(700);
+            WindowParts.dress(hand.window(), true, 1);
+            WindowParts.showAnswers(hand.window(), "Cover");
+            return true;
+        });
+        hand.await("nothing is being drawn", () -> !WindowParts.isBusy(hand.window()));
+        hand.settle();
+        hand.screenshot("37-dark-drawings");
+        Stagehand.onScreenThread(() -> {
+            WindowParts.dress(hand.window(), true, 2);
+            WindowParts.showAnswers(hand.window(), "Findings");
+            hand.bench().tell("Move hull A was not done. This stands here to see whether a notice keeps whole lines"
+                    + " where there is little room.");
+            return true;
+        });
+        hand.settle();
+        hand.screenshot("38-small-and-large");
+        Label words = (Label) hand.node("notice-trouble").lookup(".label");
+        assertTrue(words.getWidth() > 5.5 * words.getFont().getSize(), "a line of the notice holds whole words");
+        assertTrue(Stagehand.onScreenThread(() -> hand.stage().getMinWidth() >= 640));
+        hand.robot().push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.R);
+        hand.await("the question is there", () -> isAnywhere("handover-write"));
+        Node root = Stagehand.onScreenThread(() -> anywhereNow("handover-write").getScene().getRoot());
+        assertTrue(root.getStyleClass().contains("dark"), root.getStyleClass().toString());
+        Stagehand.onScreenThread(() -> {
+            var picture = root.getScene().snapshot(null);
+            assertTrue(picture.getPixelReader().getColor(3, (int) picture.getHeight() - 3).getBrightness() < 0.5,
+                    "a dialog of a dark window is dark");
+            return true;
+        });
+        hand.robot().push(KeyCode.ESCAPE);
+        hand.close();
+    }
+
+    private static Node anywhereNow(String id) {
+        return Window.getWindows().stream().flatMap(w -> w.getScene().getRoot().lookupAll("*").stream())
+                .filter(n -> id.equals(n.getId())).findFirst().orElseThrow();
     }
 
     private void accept(Stagehand hand) {

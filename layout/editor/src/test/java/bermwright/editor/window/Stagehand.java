@@ -61,6 +61,13 @@ final class Stagehand {
     }
 
     private static Stagehand openWithoutGround(Path plan, Settings settings) {
+        Stagehand hand = empty(settings);
+        onScreenThread(() -> hand.window.open(plan));
+        return hand;
+    }
+
+    /** A window without a plan. */
+    static Stagehand empty(Settings settings) {
         if (!isStarted) {
             CompletableFuture<Boolean> started = new CompletableFuture<>();
             Platform.startup(() -> started.complete(true));
@@ -68,7 +75,7 @@ final class Stagehand {
             Platform.setImplicitExit(false);
             isStarted = true;
         }
-        Stagehand hand = onScreenThread(() -> {
+        return onScreenThread(() -> {
             Stage stage = new Stage();
             stage.setX(0);
             stage.setY(0);
@@ -77,8 +84,6 @@ final class Stagehand {
             stage.requestFocus();
             return new Stagehand(stage, window);
         });
-        onScreenThread(() -> hand.window.open(plan));
-        return hand;
     }
 
     static <T> T onScreenThread(Callable<T> work) {
@@ -196,10 +201,15 @@ final class Stagehand {
     }
 
     void screenshot(String name) {
+        picture(stage.getScene().getRoot(), name);
+    }
+
+    /** A picture of the window that a node is in. */
+    static void picture(Node node, String name) {
         onScreenThread(() -> {
             File file = Path.of(System.getProperty("bermwright.pictures", "."), name + ".png").toFile();
             try {
-                ImageIO.write(SwingFXUtils.fromFXImage(stage.getScene().snapshot(null), null), "png", file);
+                ImageIO.write(SwingFXUtils.fromFXImage(node.getScene().snapshot(null), null), "png", file);
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

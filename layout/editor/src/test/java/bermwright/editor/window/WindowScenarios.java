@@ -76,7 +76,7 @@ final class WindowScenarios {
         WindowScenarios with = new WindowScenarios(work, Path.of(arguments[1]));
         String wanted = System.getenv().getOrDefault("BERMWRIGHT_SCENARIO", "");
         all().forEach((name, scenario) -> {
-            if (!name.contains(wanted)) {
+            if (java.util.stream.Stream.of(wanted.split(";")).noneMatch(name::contains)) {
                 return;
             }
             try {
