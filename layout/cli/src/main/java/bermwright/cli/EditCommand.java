@@ -2,7 +2,10 @@
 package bermwright.cli;
 
 import bermwright.foundation.InputException;
+import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -10,9 +13,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
-/** Says how the editor is started: it is a program of its own, which the script of this one starts. */
+/**
+ * Starts the editor, a program of its own that this one does not hold: an installed program says by a system property
+ * where its jar is; from the sources, the start script starts it.
+ */
 @Command(name = "edit", description = "Opens the editor on a plan.")
 final class EditCommand implements Callable<Integer> {
+    /** The system property that names the editor's jar. */
+    static final String EDITOR = "bermwright.editor";
+
     @ParentCommand
     private Bermwright program;
 
@@ -23,9 +32,16 @@ final class EditCommand implements Callable<Integer> {
     private Optional<Path> plan;
 
     @Override
-    public Integer call() {
-        throw InputException.unreadable(InputException.Place.of("edit"),
-                "this jar holds no editor", "the script layout/cli/bermwright, which starts the editor's own jar"
-                        + plan.map(p -> ", with " + p).orElse(""), Optional.empty());
+    public Integer call() throws IOException, InterruptedException {
+        String editor = System.getProperty(EDITOR, "");
+        if (editor.isEmpty()) {
+            throw InputException.unreadable(InputException.Place.of("edit"),
+                    "this jar holds no editor", "the script layout/cli/bermwright, which starts the editor's own jar"
+                            + plan.map(p -> ", with " + p).orElse(""), Optional.empty());
+        }
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", editor));
+        plan.ifPresent(p -> command.add(p.toString()));
+        return new ProcessBuilder(command).inheritIO().start().waitFor();
     }
 }

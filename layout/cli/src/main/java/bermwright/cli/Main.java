@@ -47,6 +47,9 @@ public final class Main {
         Runtime.getRuntime().addShutdownHook(stop);
         int code = new Program(new Console(out, err, progress)).run(arguments);
         out.flush();
+        if (code <= ExitCode.REFUSED.number()) {
+            StartArchive.makeWhereAsked();
+        }
         try {
             Runtime.getRuntime().removeShutdownHook(stop);
         } catch (IllegalStateException stopping) {

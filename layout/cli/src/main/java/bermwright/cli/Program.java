@@ -24,7 +24,7 @@ final class Program {
 
     int run(String... arguments) {
         boolean json = Arrays.asList(arguments).contains("--json");
-        CommandLine line = new CommandLine(new Bermwright(console));
+        CommandLine line = Commands.line(console, Arrays.asList(arguments));
         line.setOut(new PrintWriter(console.out(), true));
         line.setErr(new PrintWriter(console.err(), true));
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
@@ -71,7 +71,7 @@ final class Program {
             return tooLarge(limit.get() instanceof OutOfMemoryError, where, whole, json);
         }
         String text = "this is our mistake, not yours%s: %s. To repeat it: bermwright %s, version %s, Java %s, %s"
-                .formatted(where, thrown, whole, Version.text(), System.getProperty("java.version"),
+                .formatted(where, thrown, whole, Version.whole(), System.getProperty("java.version"),
                         System.getProperty("os.name"));
         thrown.printStackTrace(console.err());
         return trouble(ErrorObject.text(text), json, ExitCode.OURS);

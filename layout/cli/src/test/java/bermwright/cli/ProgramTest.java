@@ -132,7 +132,7 @@ class ProgramTest {
         assertEquals(0, schema.code());
         assertEquals(PlanFiles.schema(), schema.out());
         assertEquals(schema.json(), Run.of("schema", "--json").json());
-        assertEquals("bermwright " + Version.text(), Run.of("--version").out().strip());
+        assertEquals("bermwright " + Version.whole(), Run.of("--version").out().strip());
         assertTrue(Run.of("assess", "--help").out().contains("PLAN"));
     }
 
