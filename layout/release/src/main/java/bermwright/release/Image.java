@@ -193,7 +193,7 @@ public final class Image {
                 .filter(Files::isExecutable).findFirst();
         if (found.isEmpty() || !Files.isDirectory(home.resolve("jmods"))) {
             throw new IOException("the Java at " + home + " has no " + (found.isEmpty() ? name : "jmods folder")
-                    + ": an image with its own Java needs a full JDK 17 or later (on Debian the package openjdk-17-jdk);"
+                    + ": an image with its own Java needs a full JDK 17 or later (on Debian openjdk-17-jdk);"
                     + " run Maven with JAVA_HOME set to one. All else is built without it by mvn verify");
         }
         return found.get();
