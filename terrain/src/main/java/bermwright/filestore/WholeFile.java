@@ -5,18 +5,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileSystemLoopException;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFileAttributeView;
-import java.nio.file.attribute.PosixFilePermission;
-import java.nio.file.attribute.PosixFilePermissions;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * Replaces a file whole: the old content or the new stands there, whatever stops the work.
@@ -26,9 +15,6 @@ import java.util.Set;
  * written is refused.
  */
 public final class WholeFile {
-    /** More links behind links than this are taken for a ring, as systems do. */
-    private static final int MOST_LINKS = 40;
-
     private WholeFile() {
     }
 
@@ -77,30 +63,9 @@ public final class WholeFile {
      * @throws IOException if it cannot be written; what stood there is then untouched
      */
     public static void write(Storage storage, Path file, Content content) throws IOException {
-        Path place = behindLinks(file.toAbsolutePath().normalize());
-        if (Files.exists(place) && !Files.isWritable(place)) {
-            throw new AccessDeniedException(place.toString(), null, "the file may not be written");
-        }
-        Drafts.clear(storage, place);
-        Optional<Set<PosixFilePermission>> rights = rights(place);
-        Path draft = Drafts.beside(place);
-        boolean isMoved = false;
-        try {
-            try (FileChannel channel = storage.open(draft,
-                    Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), attributes(rights))) {
-                content.writeTo(channel);
-                channel.force(true);
-            }
-            if (rights.isPresent()) {
-                Files.setPosixFilePermissions(draft, rights.get());
-            }
-            storage.move(draft, place);
-            isMoved = true;
-            storage.syncFolder(place.getParent());
-        } finally {
-            if (!isMoved) {
-                discard(storage, draft);
-            }
+        try (DraftFile draft = new DraftFile(storage, file)) {
+            content.writeTo(draft.channel());
+            draft.finish();
         }
     }
 
@@ -115,37 +80,5 @@ public final class WholeFile {
         while (bytes.hasRemaining()) {
             channel.write(bytes);
         }
-    }
-
-    private static void discard(Storage storage, Path draft) {
-        try {
-            storage.delete(draft);
-        } catch (IOException stays) {
-            // The next write to this place removes it.
-            draft.toFile().deleteOnExit();
-        }
-    }
-
-    private static Path behindLinks(Path file) throws IOException {
-        Path place = file;
-        for (int i = 0; i < MOST_LINKS; i++) {
-            if (!Files.isSymbolicLink(place)) {
-                return place;
-            }
-            place = place.resolveSibling(Files.readSymbolicLink(place)).normalize();
-        }
-        throw new FileSystemLoopException(file.toString());
-    }
-
-    private static Optional<Set<PosixFilePermission>> rights(Path place) throws IOException {
-        PosixFileAttributeView view = Files.getFileAttributeView(place, PosixFileAttributeView.class,
-                LinkOption.NOFOLLOW_LINKS);
-        return view == null || !Files.exists(place) ? Optional.empty()
-                : Optional.of(view.readAttributes().permissions());
-    }
-
-    private static FileAttribute<?>[] attributes(Optional<Set<PosixFilePermission>> rights) {
-        return rights.map(r -> new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(r)})
-                .orElseGet(() -> new FileAttribute<?>[0]);
     }
 }

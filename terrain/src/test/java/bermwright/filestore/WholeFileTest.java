@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemLoopException;
 import java.nio.file.Files;
@@ -68,6 +70,31 @@ class WholeFileTest {
                 storage.restart();
             }
             assertTrue(!Files.exists(file) || Files.readString(file).equals(NEW), fault + " at " + at);
+            if (!storage.hasFailed()) {
+                return;
+            }
+        }
+        throw new AssertionError("the write never got through");
+    }
+
+    /** A file of many pieces, such as a surface: whichever piece fails, the old file stands there whole. */
+    @ParameterizedTest
+    @EnumSource(FaultyStorage.Fault.class)
+    void leavesTheOldFileWhicheverPieceFails(FaultyStorage.Fault fault) throws IOException {
+        for (int at = 0; at < MORE_THAN_ALL; at++) {
+            Path file = folder.resolve("pieces-" + fault + "-" + at);
+            Files.writeString(file, OLD);
+            FaultyStorage storage = new FaultyStorage(fault, at);
+            try (DraftFile draft = new DraftFile(storage, file)) {
+                for (String piece : NEW.split(" ")) {
+                    WholeFile.writeAll(draft.channel(), ByteBuffer.wrap(piece.getBytes(StandardCharsets.UTF_8)));
+                }
+                draft.finish();
+            } catch (IOException said) {
+                storage.restart();
+            }
+            String now = Files.readString(file);
+            assertTrue(now.equals(OLD) || now.equals(NEW.replace(" ", "")), fault + " at " + at + " left: " + now);
             if (!storage.hasFailed()) {
                 return;
             }

@@ -91,7 +91,7 @@ final class Program {
     private static Optional<Throwable> tooLarge(Throwable thrown) {
         Throwable cause = thrown;
         for (int i = 0; i < DEEPEST_CAUSE && cause != null; i++) {
-            if (cause instanceof VirtualMachineError) {
+            if (cause instanceof OutOfMemoryError || cause instanceof StackOverflowError) {
                 return Optional.of(cause);
             }
             cause = cause.getCause();

@@ -2,6 +2,8 @@
 package bermwright.release;
 
 import java.io.IOException;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -146,8 +148,23 @@ public final class Image {
             Files.copy(target.resolve("dist/bin/bermwright"), made.resolve("bin/bermwright"),
                     StandardCopyOption.REPLACE_EXISTING);
             made.resolve("bin/bermwright").toFile().setExecutable(true, false);
+            fonts(made.resolve("lib/fonts"));
         }
         copy(target.resolve("papers"), made);
+    }
+
+    /** The fonts that pages and drawings are set in, out of the part that packs them. */
+    private void fonts(Path folder) throws IOException {
+        Files.createDirectories(folder);
+        Files.copy(root.resolve("layout/release/src/main/dist/fonts.conf"), folder.resolve("fonts.conf"));
+        Path packed = list(target.resolve("lib")).stream()
+                .filter(j -> j.getFileName().toString().startsWith("jasperreports-fonts")).findFirst().orElseThrow();
+        try (FileSystem jar = FileSystems.newFileSystem(packed);
+                Stream<Path> found = Files.walk(jar.getPath("/"))) {
+            for (Path font : found.filter(f -> f.toString().endsWith(".ttf")).sorted().toList()) {
+                Files.copy(font, folder.resolve(font.getFileName().toString()));
+            }
+        }
     }
 
     /** The main jar alone, whose manifest names the others: the tool lists them in the order of the folder. */
@@ -174,6 +191,7 @@ public final class Image {
         }
         run(List.of(tool("jpackage").toString(), "--type", "deb", "--name", "bermwright", "--app-version", version,
                 "--app-image", target.resolve("image/bermwright").toString(), "--linux-app-category", "science",
+                "--linux-package-deps", "libfontconfig1, libfreetype6",
                 "--resource-dir", resources.toString(), "--dest", Files.createDirectories(target.resolve("hand-out"))
                         .toString()));
     }

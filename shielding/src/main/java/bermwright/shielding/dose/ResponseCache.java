@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.dose;
 
+import bermwright.filestore.WholeFile;
 import bermwright.shielding.transport.BeamTransport;
 import bermwright.shielding.transport.NeutronEnclosure;
 import java.io.IOException;
@@ -9,15 +10,12 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.function.Supplier;
 
 /**
@@ -91,14 +89,12 @@ final class ResponseCache {
         }
         line(text, table.room().numbers());
         text.append("end\n");
-        Path temporary = null;
         try {
             Files.createDirectories(directory);
-            temporary = file.resolveSibling("." + file.getFileName() + "." + UUID.randomUUID() + ".part");
-            Files.writeString(temporary, text.toString(), StandardOpenOption.CREATE_NEW);
-            Files.move(temporary, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException | SecurityException e) {
-            remove(temporary);
+            WholeFile.write(file, text.toString());
+        } catch (IOException | SecurityException notKept) {
+            // It is computed again next time.
+            return;
         }
     }
 
@@ -107,16 +103,6 @@ final class ResponseCache {
             text.append(number).append(' ');
         }
         text.append('\n');
-    }
-
-    private static void remove(Path temporary) {
-        try {
-            if (temporary != null) {
-                Files.deleteIfExists(temporary);
-            }
-        } catch (IOException e) {
-            // A part of a file in a cache does no harm.
-        }
     }
 
     private static String dataHash() {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.ground;
 
+import bermwright.filestore.DraftFile;
+import bermwright.filestore.Storage;
 import bermwright.foundation.InputException;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
@@ -14,14 +16,11 @@ import bermwright.terrain.relief.Contours;
 import bermwright.terrain.relief.Horizon;
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.nio.channels.Channels;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.UUID;
 
 /** Contours and horizons of an elevation file, written as text. */
 public final class GroundLines {
@@ -142,21 +141,13 @@ public final class GroundLines {
     }
 
     private static void whole(Path file, Writing writing) {
-        Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(Path.of("."));
-        Path part = folder.resolve("." + file.getFileName() + "." + UUID.randomUUID() + ".part");
-        try {
-            try (BufferedWriter out = Files.newBufferedWriter(part, StandardCharsets.UTF_8)) {
-                writing.to(out);
-            }
-            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+        try (DraftFile draft = new DraftFile(Storage.DISK, file);
+                BufferedWriter out = new BufferedWriter(Channels.newWriter(draft.channel(), StandardCharsets.UTF_8))) {
+            writing.to(out);
+            out.flush();
+            draft.finish();
         } catch (IOException e) {
             throw GroundWork.unwritable(file, e);
-        } finally {
-            try {
-                Files.deleteIfExists(part);
-            } catch (IOException e) {
-                part.toFile().deleteOnExit();
-            }
         }
     }
 

@@ -79,7 +79,8 @@ final class ValueReading {
     }
 
     private static double number(Json value, At at, Range range, ValueType type) {
-        double number = Double.parseDouble(leaf(value, Json.Kind.NUMBER, at, type).text());
+        // Nothing added to -0 is 0: the two are one value, and are written alike.
+        double number = Double.parseDouble(leaf(value, Json.Kind.NUMBER, at, type).text()) + 0.0;
         if (!range.contains(number)) {
             throw at.refuse(value, type.accepted());
         }
