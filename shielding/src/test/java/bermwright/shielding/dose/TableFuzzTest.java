@@ -52,7 +52,8 @@ class TableFuzzTest {
     @Test
     void eventsAreReadOrRefused() throws IOException {
         Path file = folder.resolve("event.csv");
-        new Fuzz("event", 100, List.of(Fuzz.bytes(EVENT), Fuzz.bytes(EVENT.replace("power law in rigidity", "nothing"))))
+        byte[] ending = Fuzz.bytes(EVENT.replace("power law in rigidity", "nothing"));
+        new Fuzz("event", 100, List.of(Fuzz.bytes(EVENT), ending))
                 .run(TableFuzzTest.class, Changes::ofText, input -> {
                     Files.write(file, input);
                     double fluence = TabulatedSpectrum.read(file).above(50);
