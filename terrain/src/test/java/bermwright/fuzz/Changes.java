@@ -12,7 +12,8 @@ import java.util.regex.Pattern;
 /** Changes that files suffer: what editors, transfers and other programs do to them, and what nobody would do. */
 public final class Changes {
     private static final List<String> ODD = List.of("", "0", "-0", "-1", "1", "1e999", "-1e999", "1e-320", "NaN",
-            "nan", "Infinity", "inf", "null", "true", "1,5", "1.5.5", "0x10", "99999999999999999999", "2147483648", "-2147483649",
+            "nan", "Infinity", "inf", "null", "true", "1,5", "1.5.5", "0x10", "99999999999999999999",
+            "2147483648", "-2147483649",
             "1e308", "\u0661\u0662", "\u0000", "\"", "\\", "#", "a b", "\u00e4\u20ac", "\ud83d\ude00", ",", ";", "\t",
             "x".repeat(300), "[", "{", "<", "&", "../..", "/dev/zero");
     private static final Pattern TOKEN = Pattern.compile("[^\\s,:;<>\"\\[\\]{}=]+");

@@ -19,8 +19,8 @@ import java.util.stream.Stream;
  * Gives a reader inputs made by chance from good ones. Each is either read, or refused with what is accepted and where
  * it stands; anything else is a fault. An input whose outcome was not seen before is kept to be changed further.
  *
- * <p>{@code -Dbermwright.fuzz.inputs} (20,000 without it) is shared by all readers; {@code -Dbermwright.fuzz.seed} gives
- * other inputs. What goes wrong is left in {@code target/reported}; put into {@code reported} beside the test's
+ * <p>{@code -Dbermwright.fuzz.inputs} (20,000 without it) is shared by all readers; {@code -Dbermwright.fuzz.seed}
+ * gives other inputs. What goes wrong is left in {@code target/reported}; put into {@code reported} beside the test's
  * other files it is tried in each build from then on.
  */
 public final class Fuzz {

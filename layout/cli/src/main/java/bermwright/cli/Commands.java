@@ -12,10 +12,9 @@ import picocli.CommandLine.Model.CommandSpec;
 public final class Commands {
     private static final List<Class<?>> ALL = List.of(AssessCommand.class, LowerCommand.class, CoverCommand.class,
             DoseCommand.class, EarthworksCommand.class, SizeCoverCommand.class, DoubtsCommand.class,
-            GroundCommand.class, ReportCommand.class, DrawingsCommand.class, ExchangeCommand.class, CompareCommand.class,
-            JudgeCommand.class,
-            SurveyCommand.class, SchemaCommand.class, RulesCommand.class, ArrangeCommand.class, EditCommand.class,
-            CompletionCommand.class);
+            GroundCommand.class, ReportCommand.class, DrawingsCommand.class, ExchangeCommand.class,
+            CompareCommand.class, JudgeCommand.class, SurveyCommand.class, SchemaCommand.class, RulesCommand.class,
+            ArrangeCommand.class, EditCommand.class, CompletionCommand.class);
 
     private Commands() {
     }

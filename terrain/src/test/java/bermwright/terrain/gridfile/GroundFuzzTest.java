@@ -66,7 +66,7 @@ class GroundFuzzTest {
 
     private static String read(Path file, byte[] input) throws IOException {
         Files.write(file, input);
-        GroundFile ground = GroundFiles.read(file, Progress.NONE);
+        GroundFile ground = GroundFiles.read(file, GroundFiles.Knowledge.NONE, Progress.NONE);
         GridFrame frame = ground.grid().frame();
         boolean isWhole = frame.rows() > 0 && frame.columns() > 0 && frame.spacing() > 0
                 && Double.isFinite(frame.spacing());
