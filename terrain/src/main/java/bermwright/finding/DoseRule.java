@@ -63,6 +63,9 @@ public enum DoseRule implements Rule {
             "Name a known event or give its spectrum."),
     DOSE_EVENT_CONTINUED(WARN, NOTE, PEOPLE, "share of an event's dose from energies beyond what is known of it", "1",
             "our own planning figure", "Give the event to higher energies, or plan with one that is known there."),
+    DOSE_WAY_NOT_COUNTED(WARN, NOTE, PEOPLE, "event dose of each minute before the crew is in the shelter", "mSv",
+            "what the tightest limit on the event leaves, over half an hour", "Say in exposure.to_shelter_min how long"
+            + " it takes until all are in the shelter."),
     DOSE_PERSON_UNKNOWN(REFUSE, REFUSE, PEOPLE, "named person without a dose", "-", "people of the plan",
             "Mend the person's hours, stations or shelter."),
     DOSE_PERSON_HOURS(NOTE, NOTE, PEOPLE, "hours of a person's day that the plan gives", "h", "hours of a day",

@@ -6,6 +6,7 @@ import bermwright.finding.Numbered;
 import bermwright.foundation.ModelNote;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.plan.PlanSoil;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 
@@ -19,15 +20,18 @@ final class CommonJson {
         page.put("plan", assessment.planName()).put("bermwright", assessment.version());
         assessment.cautions().forEach(page.putArray("cautions")::add);
         var models = page.putArray("models");
-        for (ModelNote note : assessment.models()) {
-            models.addObject().put("id", note.id()).put("model", note.model()).put("valid_for", note.validFor())
-                    .put("spread", note.spread()).put("status", note.status().word()).put("source", note.source());
-        }
+        assessment.models().forEach(note -> put(models, note));
         var soil = page.putArray("regolith");
         PlanSoil.of(assessment.plan().ground()).statements().forEach(s -> soil.addObject().put("about", s.about())
                 .put("taken", s.taken()).put("from", s.from()));
         putFindings(page, assessment.findings());
         return page;
+    }
+
+    /** A model behind figures. */
+    static void put(ArrayNode models, ModelNote note) {
+        models.addObject().put("id", note.id()).put("model", note.model()).put("valid_for", note.validFor())
+                .put("spread", note.spread()).put("status", note.status().word()).put("source", note.source());
     }
 
     static void putFindings(ObjectNode page, List<Finding> all) {

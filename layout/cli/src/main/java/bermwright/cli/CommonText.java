@@ -83,15 +83,18 @@ final class CommonText {
                 s.taken(), s.from()), 2, out));
         out.println();
         heading("Models behind the figures", out);
-        for (ModelNote note : assessment.models()) {
-            out.printf("  %s%s%n", note.id(), note.status() == ModelNote.Status.COMPUTED ? ""
-                    : " [" + note.status().word().toUpperCase(Locale.ROOT) + "]");
-            wrapped(note.model(), 6, out);
-            wrapped("Valid for: " + note.validFor() + ". Spread: " + note.spread() + ". Source: " + note.source() + ".",
-                    6, out);
-        }
+        assessment.models().forEach(note -> model(note, out));
         out.println();
         cautions(assessment.cautions(), out);
+    }
+
+    /** A model behind figures. */
+    static void model(ModelNote note, PrintStream out) {
+        out.printf("  %s%s%n", note.id(), note.status() == ModelNote.Status.COMPUTED ? ""
+                : " [" + note.status().word().toUpperCase(Locale.ROOT) + "]");
+        wrapped(note.model(), 6, out);
+        wrapped("Valid for: " + note.validFor() + ". Spread: " + note.spread() + ". Source: " + note.source() + ".",
+                6, out);
     }
 
     static void cautions(List<String> cautions, PrintStream out) {

@@ -2,11 +2,14 @@
 package bermwright.cli;
 
 import bermwright.report.sheet.CurveSheets;
+import bermwright.site.answer.WalkAnswers;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.Assessments;
 import bermwright.site.assessment.DoseCurves;
+import bermwright.site.assessment.DoseWalks;
 import bermwright.site.exposure.DoseAgainstCover;
 import bermwright.site.exposure.StationDose;
+import bermwright.site.exposure.WalkedDose;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintStream;
@@ -22,6 +25,9 @@ import picocli.CommandLine.Option;
 final class DoseCommand extends PlanCommand {
     private static final String SVG = ".svg";
     private static final double DEEPEST_GCM2 = 1500;
+    private static final double WALK_ERROR = 0.02;
+    private static final double LEAST_ERROR = 0.002;
+    private static final double GREATEST_ERROR = 0.5;
 
     @Option(names = "--curve", description = "Dose against areal density for the plan's materials, sun and event,"
             + " beside published figures.")
@@ -38,8 +44,24 @@ final class DoseCommand extends PlanCommand {
             + " hulls differ in skin, one file each, numbered.")
     private Optional<Path> file = Optional.empty();
 
+    @Option(names = "--walk", description = "A second opinion: follows particles by chance from the sky to the"
+            + " stations through the scene as it stands, on all cores, beside the doses that are shown.")
+    private boolean walk;
+
+    @Option(names = "--station", paramLabel = "HULL/STATION", split = ",", description = "With --walk: stations to walk"
+            + " to. Default: all.")
+    private List<String> stations = List.of();
+
+    @Option(names = "--error", paramLabel = "SHARE", description = "With --walk: standard error at which walks stop, as"
+            + " a share of the dose, 0.002 to 0.5. Default: 0.02.")
+    private Optional<Double> error = Optional.empty();
+
+    @Option(names = "--seed", paramLabel = "N", description = "With --walk: seed that repeats the walks. Default: 1.")
+    private Optional<Long> seed = Optional.empty();
+
     @Override
     void check() {
+        checkWalk();
         for (double depth : depths) {
             if (!(depth >= 0 && depth <= DEEPEST_GCM2)) {
                 throw Options.bad("--at", Double.toString(depth), "areal densities from 0 to 1500 g/cm2");
@@ -48,6 +70,20 @@ final class DoseCommand extends PlanCommand {
         if (file.isPresent() && !(curve && file.get().toString().endsWith(SVG))) {
             throw Options.bad("--out", file.get().toString(),
                     curve ? "a file whose name ends in .svg" : "--out together with --curve");
+        }
+    }
+
+    private void checkWalk() {
+        String given = !stations.isEmpty() ? "--station" : error.isPresent() ? "--error" : seed.isPresent() ? "--seed"
+                : "";
+        if (!walk && !given.isEmpty()) {
+            throw InputException.badValue(new InputException.Place("", 0, given), "given without --walk",
+                    given + " together with --walk");
+        }
+        double share = error.orElse(WALK_ERROR);
+        if (!(share >= LEAST_ERROR && share <= GREATEST_ERROR)) {
+            throw InputException.badValue(new InputException.Place("", 0, "--error"), Double.toString(share),
+                    "shares of the dose from 0.002 to 0.5");
         }
     }
 
@@ -79,6 +115,10 @@ final class DoseCommand extends PlanCommand {
         if (composition) {
             CurveJson.putComposition(page, sheets, depths);
         }
+        if (walk) {
+            CommonJson.put((ArrayNode) page.get("models"), WalkedDose.model());
+            JsonObjects.putAll(page, "walks", WalkAnswers.WALKS, walks(assessment));
+        }
         return page;
     }
 
@@ -99,8 +139,15 @@ final class DoseCommand extends PlanCommand {
         if (composition) {
             sheets.forEach(s -> CurveText.composition(s, depths, out));
         }
+        if (walk) {
+            DoseText.walks(walks(assessment), out);
+        }
         CommonText.findings(assessment.findings(), out);
         CommonText.foot(assessment, out);
+    }
+
+    private List<WalkedDose> walks(Assessment assessment) {
+        return DoseWalks.of(assessment, stations, error.orElse(WALK_ERROR), seed.orElse(1L), console().progress());
     }
 
     private List<CurveSheets> sheets(Assessment assessment) {

@@ -5,10 +5,12 @@ import bermwright.shielding.dose.DoseLimit;
 import bermwright.site.answer.Answers;
 import bermwright.site.answer.DoseAnswers;
 import bermwright.site.answer.Unit;
+import bermwright.site.answer.WalkAnswers;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.exposure.JudgedLimit;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
+import bermwright.site.exposure.WalkedDose;
 import bermwright.site.plan.LimitInForce;
 import java.io.PrintStream;
 import java.util.List;
@@ -41,6 +43,24 @@ final class DoseText {
             CommonText.heading("Doses of named persons, " + StationDose.QUANTITY + " in mSv, by their own hours", out);
             out.println(TextTable.of(DoseAnswers.PEOPLE, dose.people()));
         }
+    }
+
+    /** Doses by particles that are followed by chance, beside those that are shown. */
+    static void walks(List<WalkedDose> walked, PrintStream out) {
+        CommonText.heading("Second opinion: doses by particles followed by chance, " + StationDose.QUANTITY + " in mSv",
+                out);
+        out.println(TextTable.of(WalkAnswers.WALKS.only("station", "source", "walk_mSv", "walk_error_mSv", "shown_mSv",
+                "shown_low_mSv", "shown_high_mSv", "ratio", "agrees"), walked));
+        CommonText.heading("What they are made of, mSv", out);
+        out.println(TextTable.of(WalkAnswers.WALKS.only("station", "source", "straight_mSv", "made_mSv",
+                "slow_neutrons_mSv", "ground_mSv", "walks", "reached"), walked));
+        long apart = walked.stream().filter(w -> !w.agrees()).count();
+        CommonText.wrapped(walked.isEmpty() ? "No station of the plan has a dose; nothing was compared."
+                : apart == 0 ? "All " + walked.size() + " agree within their errors." : apart + " of " + walked.size()
+                + " do not agree within their errors: ask a qualified health physicist before either is used there.",
+                2, out);
+        CommonText.model(WalkedDose.model(), out);
+        out.println();
     }
 
     /** What low and high are made of. */

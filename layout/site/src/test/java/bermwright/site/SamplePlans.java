@@ -40,7 +40,8 @@ public final class SamplePlans {
         GroundPlan.Regolith soil = new GroundPlan.Regolith("highland", 1650, 1800, 1450, 0.1, List.of(),
                 Math.toRadians(33), Math.toRadians(42), 500, Math.toRadians(2), 150, List.of(), K);
         GroundPlan ground = new GroundPlan("ground.tif", Optional.empty(), 0.1, 1.62, 0.4, soil, K);
-        ExposurePlan exposure = new ExposurePlan(180, 1, Optional.of(ExposurePlan.SolarActivity.MINIMUM),
+        ExposurePlan exposure = new ExposurePlan(180, 1, OptionalDouble.empty(),
+                Optional.of(ExposurePlan.SolarActivity.MINIMUM),
                 Optional.empty(), OptionalDouble.empty(), Optional.of("august 1972"), Optional.empty(),
                 Optional.empty(),
                 "built in", List.of(), List.of(limit(ExposurePlan.Over.STAY, 0.15)), List.of(),

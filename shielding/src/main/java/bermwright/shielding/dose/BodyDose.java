@@ -2,6 +2,7 @@
 package bermwright.shielding.dose;
 
 import bermwright.shielding.spectrum.CosmicSpectrum;
+import bermwright.shielding.transport.BackwardField;
 import bermwright.shielding.transport.Beam;
 import bermwright.shielding.transport.EnergyGrid;
 import bermwright.shielding.transport.Field;
@@ -48,6 +49,22 @@ final class BodyDose {
     /** Effective dose (Sv, a second's for cosmic rays) in the middle of a sphere in free space. */
     Particles inSphere(Field field) {
         return effective(field.inSpace(), field.sphere());
+    }
+
+    /** What a single particle counts in the effective dose, for walks back from a person. */
+    BackwardField.Counts counts() {
+        double[][] fast = new double[4][grid.size()];
+        fast[0] = neutronCoefficient.clone();
+        fast[1] = protonCoefficient.clone();
+        for (int i = 0; i < grid.size(); i++) {
+            fast[2][i] = PION_WEIGHT * point.pionDose(i);
+            fast[3][i] = point.muonDose(i);
+        }
+        double[] slow = new double[Field.groups()];
+        for (int g = 0; g < slow.length; g++) {
+            slow[g] = FluenceCoefficients.neutron(Field.groupMeV(g));
+        }
+        return new BackwardField.Counts(fast, point.energyDose(), slow);
     }
 
     /** Effective dose (Sv, a second's for cosmic rays), slow neutrons by group. */

@@ -118,7 +118,22 @@ final class PointDose {
 
     /** Absorbed dose of electrons and gammas (Gy). */
     double gammas(Beam beam) {
-        return beam.electromagnetic() / penetration.showerLengthGCm2() * GRAY;
+        return beam.electromagnetic() * energyDose();
+    }
+
+    /** Absorbed dose of one charged pion to the square metre at an energy of the grid (Gy m2). */
+    double pionDose(int i) {
+        return GRAY * pionLoss[i];
+    }
+
+    /** Absorbed dose of one muon to the square metre at an energy of the grid (Gy m2). */
+    double muonDose(int i) {
+        return GRAY * muonLoss[i];
+    }
+
+    /** Absorbed dose of the energy of electrons and gammas (Gy m2 per MeV). */
+    double energyDose() {
+        return GRAY / penetration.showerLengthGCm2();
     }
 
     private OrganDose charged(Beam beam, int species, int charge) {

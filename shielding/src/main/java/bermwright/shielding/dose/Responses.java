@@ -3,6 +3,7 @@ package bermwright.shielding.dose;
 
 import bermwright.foundation.InputException;
 import bermwright.foundation.Progress;
+import bermwright.foundation.Require;
 import bermwright.shielding.material.Layer;
 import bermwright.shielding.material.Shield;
 import bermwright.shielding.spectrum.EventSpectrum;
@@ -31,6 +32,7 @@ public final class Responses {
     public static final double MAXIMUM_W = 100;
     /** Energy at which the stopping of skin and soil is compared (MeV). */
     private static final double COMPARED_AT_MEV = 100;
+    private static final double KG_M2 = 10;
 
     private final Path cacheDirectory;
 
@@ -155,6 +157,37 @@ public final class Responses {
     Map<OrganDose.Organ, OrganDose> eventOrgans(Shield shield, EventSpectrum spectrum, double arealDensity,
             Progress progress) {
         return transport(shield).organs(new TransportResponse.Source.Event(spectrum), arealDensity, progress);
+    }
+
+    /**
+     * What walks by chance go by that follow cosmic rays back from a station; a day's doses.
+     *
+     * @param shield   soil and skin
+     * @param sun      the sun
+     * @param depth    areal density by whose particles walks are drawn (kg/m2), 50 to 8000; answers do not hang on it
+     * @param progress told how far the work has come
+     * @return reactions, sources and doses
+     */
+    public WalkSource cosmicWalk(Shield shield, Sun sun, double depth, Progress progress) {
+        return transport(shield).cosmicWalk(sun, guided(depth), progress);
+    }
+
+    /**
+     * The same for a solar particle event; doses of the whole event.
+     *
+     * @param shield   soil and skin
+     * @param spectrum protons of the event
+     * @param depth    areal density by whose particles walks are drawn (kg/m2), 50 to 8000; answers do not hang on it
+     * @param progress told how far the work has come
+     * @return reactions, sources and doses
+     */
+    public WalkSource eventWalk(Shield shield, EventSpectrum spectrum, double depth, Progress progress) {
+        return transport(shield).eventWalk(spectrum, guided(depth), progress);
+    }
+
+    private static double guided(double depth) {
+        Require.within("areal density by which walks are drawn", depth, 50, 8000, "kg/m2");
+        return depth / KG_M2;
     }
 
     private TransportResponse transport(Shield shield) {

@@ -53,6 +53,11 @@ final class SlantedDoses {
         return numbers.clone();
     }
 
+    /** Dose of what goes straight along a ray, as if all directions were like it. */
+    double straight(double arealDensity) {
+        return straight(curves.at(arealDensity));
+    }
+
     /** A dose of what comes in square through as much soil, times that from a direction over that which comes so. */
     double slanted(double square, double arealDensity, double slant) {
         CurveFan.Spot along = curves.at(arealDensity);

@@ -9,6 +9,8 @@ import bermwright.shielding.material.Shield;
 import bermwright.shielding.spectrum.CosmicSpectrum;
 import bermwright.shielding.spectrum.EventSpectrum;
 import bermwright.shielding.spectrum.Sun;
+import bermwright.shielding.raycast.ScenePath;
+import bermwright.shielding.transport.BackwardField;
 import bermwright.shielding.transport.Beam;
 import bermwright.shielding.transport.EnergyGrid;
 import bermwright.shielding.transport.Field;
@@ -102,6 +104,27 @@ final class TransportResponse {
             progress.report(1, "organ doses");
             return new Table(doses, effective.directions(), outcome.room());
         });
+    }
+
+    /** What walks back from a station go by; drawn by the field at a depth (g/cm2). */
+    WalkSource cosmicWalk(Sun sun, double depth, Progress progress) {
+        CosmicSpectrum spectrum = new CosmicSpectrum(sun.modulationW());
+        return walk(cosmicTable(spectrum, progress.part(0, 0.5)), new Source.Cosmic(spectrum), depth,
+                progress.part(0.5, 1));
+    }
+
+    /** The same for an event. */
+    WalkSource eventWalk(EventSpectrum spectrum, double depth, Progress progress) {
+        return walk(eventTable(spectrum, progress.part(0, 0.5)), new Source.Event(spectrum), depth,
+                progress.part(0.5, 1));
+    }
+
+    private WalkSource walk(Table table, Source source, double depth, Progress progress) {
+        Penetration penetration = new Penetration(shield, skinEquivalence, Penetration.Resolution.STANDARD);
+        BackwardField field = penetration.backward(source.beam(penetration.grid()), depth,
+                new BodyDose(penetration).counts(), progress);
+        return new WalkSource(field, source.seconds(), new SlantedDoses(depths(), table.directions()),
+                new ScenePath.Skin(shield.skin().stream().map(l -> l.arealDensity()).toList(), skinEquivalence));
     }
 
     DoseCurve cosmicCurve(Sun sun, Progress progress) {

@@ -73,6 +73,23 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
                 skyShare, uncertainty);
     }
 
+    /**
+     * What a dose holds beside particles that come from the sky and what they make: gammas of open ground by a
+     * published figure, and of what is radioactive in the soil, as {@link #of} counts them.
+     *
+     * @param view     what the station sees
+     * @param response the response
+     * @param soil     the soil
+     * @return dose (Sv per day or per event), zero or more
+     */
+    public static double groundGammas(SkyView view, Response response, Soil soil) {
+        Sums sums = new Sums(response, Tolerances.NONE, soil.placedDensity());
+        view.forEach(sums::add);
+        double open = sums.straight(0) / 2;
+        return sums.elseFromGround() * Math.min(1, open > 0 ? sums.best / open : 0)
+                + response.soilGammas() * (1 + sums.soilAbove);
+    }
+
     /** What slow neutrons give under one sky, and under skies of lighter, heavier, thinner and thicker covers. */
     private static final class Rooms {
         private final DiffuseRoom room;

@@ -47,6 +47,16 @@ public final class SceneRays {
         return field;
     }
 
+    /** The soil at a place: the finer patch that holds it, or the grid. */
+    SoilField fieldAt(double east, double north) {
+        for (SoilField patch : patches) {
+            if (patch.holds((east - patch.west) / patch.spacing, (north - patch.south) / patch.spacing)) {
+                return patch;
+            }
+        }
+        return field;
+    }
+
     /** The finer patch that holds a place, where there is one. */
     private Optional<SoilField> patch(Vec3 place) {
         return patches.stream().filter(p -> p.holds((place.x() - p.west) / p.spacing,

@@ -2,6 +2,7 @@
 package bermwright.shielding.scene;
 
 import bermwright.foundation.Require;
+import bermwright.foundation.Vec3;
 import java.util.Objects;
 
 /**
@@ -14,6 +15,9 @@ import java.util.Objects;
  * @param skin    areal density of the skin, all layers (kg/m2), zero or more
  */
 public record HullShape(double length, double radius, HullEnd baseEnd, HullEnd farEnd, double skin) {
+    /** How near to the edge of a flat end a place counts as being on the barrel (m). */
+    private static final double SKIN_SLACK = 1e-6;
+
     /** Refuses a hull shorter than its ends. */
     public HullShape {
         Require.positive("hull length", length, "m");
@@ -116,6 +120,38 @@ public record HullShape(double length, double radius, HullEnd baseEnd, HullEnd f
             }
         }
         return cross(ray, into);
+    }
+
+    /**
+     * The direction away from the hull, square to its skin, at a place on the skin.
+     *
+     * @param place a place on the skin in the hull's own axes: along the axis, to the left, to the crown (m)
+     * @return the unit direction in the same axes
+     */
+    public Vec3 outward(Vec3 place) {
+        double across = Math.hypot(place.y(), place.z());
+        boolean base = place.x() <= barrelStart() + SKIN_SLACK && (baseEnd.depth() > 0 || across < radius - SKIN_SLACK);
+        boolean far = place.x() >= barrelEnd() - SKIN_SLACK && (farEnd.depth() > 0 || across < radius - SKIN_SLACK);
+        double along = base ? -slope(baseEnd, place.x()) : far ? slope(farEnd, length - place.x()) : 0;
+        if (Math.abs(along) > 1) {
+            return new Vec3(Math.signum(along), 0, 0);
+        }
+        double rest = across > 0 ? Math.sqrt(1 - along * along) / across : 0;
+        return new Vec3(along, rest * place.y(), rest * place.z()).direction();
+    }
+
+    /** Part along the axis of the normal of an end, outwards from its tip; 2 for a flat one. */
+    private double slope(HullEnd end, double inwards) {
+        if (end.shape() == HullEnd.Shape.FLAT) {
+            return 2;
+        }
+        if (end.shape() == HullEnd.Shape.CONE) {
+            return radius / Math.hypot(radius, end.depth());
+        }
+        double in = Math.max(0, Math.min(end.depth(), inwards));
+        double axial = (end.depth() - in) / (end.depth() * end.depth());
+        double radial = end.radiusAt(in, radius) / (radius * radius);
+        return axial / Math.hypot(axial, radial);
     }
 
     private void barrel(LocalRay ray, double distance, double slant, double slack, HullCrossing into) {

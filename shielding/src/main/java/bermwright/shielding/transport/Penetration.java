@@ -8,6 +8,7 @@ import bermwright.shielding.material.Materials;
 import bermwright.shielding.material.Shield;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /**
@@ -31,6 +32,11 @@ public final class Penetration {
     private static final double[] WALLS_GCM2 = {0, 0.5, 1, 2, 3, 5, 7, 10, 15, 20, 25, 30, 40, 50, 60, 75, 90, 105, 125,
         150, 175, 200, 225, 250, 275, 300, 350, 400, 450, 500, 600, 700, 800, 1000, 1200, 1500};
     private static final double MADE_STEP_GCM2 = 4;
+    /** Share of hydrogen from which a layer of skin slows neutrons by itself (1). */
+    private static final double HYDROGEN = 0.01;
+    /** Energy of the neutrons by which materials are compared that make slow ones, and of protons that they stop (MeV). */
+    private static final double MAKING_MEV = 200;
+    private static final double COMPARED_AT_MEV = 100;
 
     private final Shield shield;
     private final Resolution resolution;
@@ -92,10 +98,41 @@ public final class Penetration {
         }
         water = new BeamTransport(new Medium(Materials.named("water"), grid));
         skinAsSoil = shield.skinArealDensity() / 10 * skinEquivalence;
-        neutrons = new SlowNeutrons(new SlowCrossSections(shield.soil()));
+        neutrons = new SlowNeutrons(new SlowCrossSections(shield.soil()), liner());
         for (int k = 1; k < WALLS_GCM2.length; k++) {
             albedo[k] = neutrons.albedo(WALLS_GCM2[k]);
         }
+    }
+
+    /** The layers of the skin that hold hydrogen, together and innermost; other layers count as soil to neutrons. */
+    private Optional<SlowNeutrons.Liner> liner() {
+        double mass = 0;
+        double stopped = 0;
+        double all = 0;
+        Optional<Layer> thickest = Optional.empty();
+        for (Layer layer : shield.skin()) {
+            double part = layer.arealDensity() * Stopping.in(layer.material()).protonMeVPerGCm2(COMPARED_AT_MEV);
+            all += part;
+            boolean hydrogen = layer.material().parts().stream().anyMatch(p -> p.element().charge() == 1
+                    && p.share() >= HYDROGEN);
+            if (hydrogen && layer.arealDensity() > 0) {
+                mass += layer.arealDensity();
+                stopped += part;
+                thickest = thickest.filter(t -> t.arealDensity() >= layer.arealDensity()).or(() -> Optional.of(layer));
+            }
+        }
+        double share = stopped / all;
+        double thickness = mass / 10;
+        return thickest.map(Layer::material).map(m -> new SlowNeutrons.Liner(new SlowCrossSections(m), thickness,
+                skinAsSoil * share, slowMade(m) / slowMade(shield.soil())));
+    }
+
+    private static double slowMade(Material material) {
+        double sum = 0;
+        for (double group : MaterialYields.of(CascadeYields.Projectile.NEUTRON, material, MAKING_MEV).slow()) {
+            sum += group;
+        }
+        return sum;
     }
 
     /**
@@ -186,6 +223,27 @@ public final class Penetration {
         return new Outcome(List.copyOf(fields), room, madeInGround(made));
     }
 
+    /**
+     * What walks go by that follow the particles of a beam back from a station.
+     *
+     * @param beam       beam over the whole sphere, left as it is
+     * @param depthGCm2  depth of soil by whose field walks are drawn (g/cm2), positive; answers do not hang on it
+     * @param counts     what each particle counts at the station
+     * @param progress   told how far the work has come
+     * @return reactions and sources, read backwards
+     */
+    public BackwardField backward(Beam beam, double depthGCm2, BackwardField.Counts counts, Progress progress) {
+        StraightBeams straight = new StraightBeams(soil, Double.POSITIVE_INFINITY);
+        straight(beam, new double[] {0}, straight, progress.part(0, 0.4));
+        double[] points = points(new double[] {depthGCm2});
+        SlabHadrons slab = new SlabHadrons(reactions, soil.medium(), points, straight, soil.showerLengthGCm2());
+        progress.report(0.7, "reactions read backwards");
+        List<BeamTransport> media = new ArrayList<>(List.of(soil));
+        media.addAll(skin);
+        int point = java.util.Arrays.binarySearch(points, depthGCm2);
+        return new BackwardField(slab, point >= 0 ? point : -point - 2, straight, media, counts);
+    }
+
     /** Marches what comes in straight along a ray and answers what is left of it at depths. */
     private Beam[] straight(Beam beam, double[] depths, StraightBeams straight, Progress progress) {
         Beam running = beam.copy();
@@ -240,12 +298,13 @@ public final class Penetration {
         double[][] emitted = new double[count][SlowCrossSections.GROUPS];
         double[][] floor = new double[count][];
         double[][] lit = new double[count][];
+        SlowNeutrons open = new SlowNeutrons(new SlowCrossSections(shield.soil()));
         for (int k = 0; k < count; k++) {
             double cover = WALLS_GCM2[k];
             if (k > 0) {
                 emitted[k] = neutrons.emitted(cover, made);
             }
-            floor[k] = neutrons.emitted(OPEN_GROUND_GCM2, depth -> made.at(cover + OPEN_GROUND_GCM2 - depth));
+            floor[k] = (k > 0 ? neutrons : open).emitted(OPEN_GROUND_GCM2, depth -> made.at(cover + OPEN_GROUND_GCM2 - depth));
             lit[k] = made.strength(made.point(cover));
         }
         return new NeutronEnclosure(WALLS_GCM2, emitted, albedo, floor, lit);

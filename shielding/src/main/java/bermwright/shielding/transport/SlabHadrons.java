@@ -102,6 +102,11 @@ final class SlabHadrons {
         return top;
     }
 
+    /** Highest energy of the grid at which anything flies. */
+    int last() {
+        return last;
+    }
+
     /** Depths (g/cm2). */
     double[] depths() {
         return depth;

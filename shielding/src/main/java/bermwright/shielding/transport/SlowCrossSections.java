@@ -25,7 +25,9 @@ final class SlowCrossSections implements SlowNeutrons.Groups {
 
     private final double[] transport = new double[GROUPS];
     private final double[] removal = new double[GROUPS];
+    private final double[] total = new double[GROUPS];
     private final double[][] transfer = new double[GROUPS][GROUPS];
+    private final double[][] ahead = new double[GROUPS][GROUPS];
 
     SlowCrossSections(Material material) {
         for (Material.Part part : material.parts()) {
@@ -35,6 +37,7 @@ final class SlowCrossSections implements SlowNeutrons.Groups {
                 addElement(part, data[0][g] * atoms, data[1][g] * atoms, g);
                 transport[g] += data[2][g] * atoms;
                 removal[g] += data[2][g] * atoms;
+                total[g] += (data[0][g] + data[1][g] + data[2][g]) * atoms;
             }
         }
         // Capture of thermal neutrons, about 0.2 b a nucleus; over the lethargy of the lowest group a tenth of it.
@@ -61,11 +64,23 @@ final class SlowCrossSections implements SlowNeutrons.Groups {
         return transfer[from][to];
     }
 
+    /** All collisions, and captures (1 per g/cm2). */
+    double total(int group) {
+        return total[group];
+    }
+
+    /** Mean cosine of the collisions that bring a neutron from one group into another or leave it in its own. */
+    double cosine(int from, int to) {
+        double number = from == to ? total[from] - removal[from] : transfer[from][to];
+        return number <= 0 ? 0 : Math.min(1, ahead[from][to] / number);
+    }
+
     private void addElement(Material.Part part, double elastic, double inelastic, int group) {
         double mass = part.element().atomicWeight();
         double middle = Math.sqrt(EDGES[group] * EDGES[group + 1]);
         double cosine = mass < 2 ? 0 : 0.55 * middle / (middle + 4);
-        transport[group] += elastic * (1 - Math.min(0.7, 2 / (3 * mass) + cosine)) + inelastic;
+        double forward = Math.min(0.7, 2 / (3 * mass) + cosine);
+        transport[group] += elastic * (1 - forward) + inelastic;
         double bottom = (mass - 1) / (mass + 1);
         double loss = (1 - bottom * bottom) * (1 - cosine);
         for (int p = 0; p < POINTS; p++) {
@@ -73,6 +88,7 @@ final class SlowCrossSections implements SlowNeutrons.Groups {
             for (int to = 0; to <= group; to++) {
                 double low = to == 0 ? 0 : EDGES[to];
                 double share = overlap(energy * (1 - loss), energy, low, EDGES[to + 1]) * elastic;
+                ahead[group][to] += share * forward / POINTS;
                 share += evaporated(energy, mass, low, EDGES[to + 1]) * inelastic;
                 if (to < group) {
                     transfer[group][to] += share / POINTS;

@@ -287,7 +287,7 @@ public final class Answers {
                 LoweringAnswers.THRUSTERS, LoweringAnswers.LANDING, LoweringAnswers.LANDINGS, LoweringAnswers.REST,
                 LoweringAnswers.COMPARED, LoweringAnswers.SUGGESTED, COVER, CoverAnswers.BURIAL, DoseAnswers.STATION,
                 DoseAnswers.LIMITS, DoseAnswers.PUBLISHED_LIMITS, DoseAnswers.CREW, DoseAnswers.PEOPLE,
-                DoseAnswers.OPEN_GROUND,
+                DoseAnswers.OPEN_GROUND, WalkAnswers.WALKS,
                 DoseAnswers.PUBLISHED, CoverAnswers.PASSING, WorkAnswers.EARTHWORKS, WorkAnswers.MADE_GROUND, DIGGING,
                 WorkAnswers.STAGES, WorkAnswers.WORK, WorkAnswers.WAYS_OUT, AsBuiltAnswers.SURVEYS,
                 AsBuiltAnswers.CALENDAR, JUDGED_COVERS, HAZARDS);

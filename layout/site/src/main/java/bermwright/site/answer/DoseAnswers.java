@@ -128,6 +128,8 @@ public final class DoseAnswers {
             of("hours_outside_a_day", "outside a day", Unit.HOURS, (Crew c) -> c.exposure.hoursOutsideADay()),
             of("inside_mSv", "cosmic rays inside", Unit.MSV, (Crew c) -> c.dose.inside().best()),
             of("outside_mSv", "cosmic rays outside", Unit.MSV, (Crew c) -> c.dose.outside().best()),
+            of("event_before_shelter", "event before shelter", Unit.PERCENT, (Crew c) -> CrewDose.onTheWay(c.exposure))
+                    .digits(1),
             of("event_mSv", "the event", Unit.MSV, (Crew c) -> c.hasEvent ? c.dose.event().best() : Double.NaN)))
             .with(List.of(Part.one("", SPREAD, c -> c.dose.all())));
     /** Effective dose of a named person, by the hours that the plan gives. */
@@ -409,7 +411,9 @@ public final class DoseAnswers {
                 parts.add(new CrewPart("cosmic rays outside, %.1f h a day in the open".formatted(
                         exposure.hoursOutsideADay()), crew.outside()));
                 if (dose.hasEvent()) {
-                    parts.add(new CrewPart("the event, at the storm shelter where it is worst", crew.event()));
+                    double late = CrewDose.onTheWay(exposure);
+                    parts.add(new CrewPart("the event, at the storm shelter where it is worst" + (late > 0
+                            ? ", %.1f %% of it before that".formatted(100 * late) : ""), crew.event()));
                 }
                 parts.add(new CrewPart(dose.hasEvent() ? "together" : "together, " + dose.event(), crew.all()));
             });

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.shielding.spectrum.EventSpectra;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.LimitInForce;
 import java.util.Comparator;
@@ -12,8 +13,8 @@ import java.util.Optional;
  *
  * @param inside  cosmic rays with their ground return over the stay, by occupancy, for the time inside
  * @param outside cosmic rays with their ground return in the open over the stay, for the hours outside
- * @param event  the event with its ground return at the storm shelter where it is worst; at the worst station where
- *               there is no shelter
+ * @param event  the event with its ground return at the storm shelter where it is worst, and for the time that the plan
+ *               says it takes to get there where it is worst on the way; at the worst station where there is no shelter
  * @param days   length of the stay (days)
  */
 public record CrewDose(StationDose.Spread inside, StationDose.Spread outside, StationDose.Spread event,
@@ -98,8 +99,9 @@ public record CrewDose(StationDose.Spread inside, StationDose.Spread outside, St
             double share = sum > 0 ? station.occupancyShare() / sum : 1.0 / stations.size();
             inside = inside.plus(station.in(quantity).cosmic().times(share * (1 - out)));
         }
-        StationDose.Spread event = shelter(stations, quantity).map(s -> s.in(quantity).event())
-                .orElse(StationDose.Spread.NOTHING);
+        double late = onTheWay(exposure);
+        StationDose.Spread event = shelter(stations, quantity).map(s -> s.in(quantity).event().times(1 - late)
+                .plus(before(exposure, stations, outside, quantity).times(late))).orElse(StationDose.Spread.NOTHING);
         return new CrewDose(inside, outside.in(quantity).cosmic().times(out), event, exposure.stayDays());
     }
 
@@ -115,6 +117,24 @@ public record CrewDose(StationDose.Spread inside, StationDose.Spread outside, St
     static <S extends Stay> Optional<S> shelter(List<S> stations, String quantity) {
         Comparator<S> worse = Comparator.comparingDouble(s -> s.in(quantity).event().best());
         return stations.stream().filter(Stay::stormShelter).max(worse).or(() -> stations.stream().max(worse));
+    }
+
+    /**
+     * The share of an event that comes before all are in the shelter, at its greatest flux.
+     *
+     * @param exposure the plan's stay
+     * @return share (1), 0 to 1; 0 where the plan does not say how long the way is
+     */
+    public static double onTheWay(ExposurePlan exposure) {
+        return Math.min(1, exposure.timeToShelter().orElse(0) / EventSpectra.shortestDuration());
+    }
+
+    /** The event where it is worst before people are in the shelter: outside, where the plan sends people there. */
+    static StationDose.Spread before(ExposurePlan exposure, List<? extends Stay> stations, SiteDose.Outside outside,
+            String quantity) {
+        return exposure.hoursOutsideADay() > 0 ? outside.in(quantity).event()
+                : stations.stream().map(s -> s.in(quantity).event())
+                        .max(Comparator.comparingDouble(StationDose.Spread::best)).orElse(StationDose.Spread.NOTHING);
     }
 
     /** Share of each day that is spent outside (1). */

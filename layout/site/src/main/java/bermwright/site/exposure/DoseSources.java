@@ -11,6 +11,7 @@ import bermwright.shielding.dose.HandedOver;
 import bermwright.shielding.dose.OrganDose;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.dose.Responses;
+import bermwright.shielding.dose.WalkSource;
 import bermwright.shielding.material.Layer;
 import bermwright.shielding.material.Materials;
 import bermwright.shielding.material.Shield;
@@ -265,6 +266,17 @@ public final class DoseSources {
     private Response event(Shield shield, EventSpectrum event) {
         return made(new BuiltIn(shield, event, Optional.empty()),
                 () -> responses.event(shield, event, Progress.NONE));
+    }
+
+    /** What walks back from a hull's stations go by: cosmic rays, drawn by the field at a depth (kg/m2). */
+    WalkSource cosmicWalk(Plan plan, Hull hull, double depth, Progress progress) {
+        return responses.cosmicWalk(shield(plan, hull, new ArrayList<>()), plan.exposure().sun(), depth, progress);
+    }
+
+    /** The same for the plan's event, where it has one. */
+    Optional<WalkSource> eventWalk(Plan plan, Hull hull, double depth, Progress progress) {
+        return spectrum(plan.exposure()).map(event -> responses.eventWalk(shield(plan, hull, new ArrayList<>()),
+                event, depth, progress));
     }
 
     private Optional<EventSpectrum> spectrum(ExposurePlan exposure, List<Finding> findings) {

@@ -9,6 +9,7 @@ import bermwright.shielding.spectrum.CutSpectrum;
 import bermwright.shielding.spectrum.EventSpectra;
 import bermwright.shielding.spectrum.EventSpectrum;
 import bermwright.shielding.spectrum.TabulatedSpectrum;
+import bermwright.site.plan.ExposurePlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -24,6 +25,10 @@ final class EventFindings {
     private static final double MUCH_WORSE = 1.25;
     /** An own table that begins above this energy leaves out protons that reach people outside (MeV). */
     private static final double LATEST_BEGIN_MEV = 30;
+
+    private static final double SECONDS_A_MINUTE = 60;
+    /** Minutes that people take to a shelter who are not near it: our own planning figure. */
+    private static final double MINUTES = 30;
 
     private EventFindings() {
     }
@@ -49,6 +54,36 @@ final class EventFindings {
                             + " bare skins come out too low.", event.name(), event.range().fromMeV())));
         }
         return findings;
+    }
+
+    /**
+     * What each minute costs before people are in the shelter, where the plan does not say how long they take.
+     *
+     * @param exposure the plan's stay
+     * @param stations doses at the stations, at least one
+     * @param outside  dose in the open
+     * @param limits   the plan's limits and the crew's doses held against them
+     * @return one finding where the plan has an event and no time on the way is counted
+     */
+    static List<Finding> way(ExposurePlan exposure, List<StationDose> stations, SiteDose.Outside outside,
+            List<JudgedLimit> limits) {
+        double minute = CrewDose.before(exposure, stations, outside, StationDose.QUANTITY).best() * SECONDS_A_MINUTE
+                / EventSpectra.shortestDuration();
+        if (exposure.timeToShelter().isPresent() || !(minute > 0)) {
+            return List.of();
+        }
+        double left = limits.stream().filter(l -> l.limit().countsEvent()
+                && StationDose.QUANTITY.equals(l.limit().quantity())).flatMap(l -> l.held().stream()
+                .filter(JudgedLimit.Held::isCrew).map(h -> l.limit().limit() - h.dose().best()))
+                .mapToDouble(Double::doubleValue).min().orElse(Double.NaN);
+        double each = Math.max(0, left) / MINUTES;
+        return List.of(Finding.of(DoseRule.DOSE_WAY_NOT_COUNTED, minute > each ? Level.WARN : Level.NOTE, "exposure",
+                Double.isNaN(left) ? Figures.measured(minute * MSV, "mSv")
+                        : Figures.of(minute * MSV, each * MSV, "mSv"), text("The event is counted as if the crew were in the"
+                        + " shelter when it begins. At its greatest flux each minute %s before that gives %.2f mSv%s.",
+                        exposure.hoursOutsideADay() > 0 ? "outside" : "at the worst station", minute * MSV,
+                        left > 0 ? text("; a limit of the plan would be passed after %.0f minutes", left / minute)
+                                : "")));
     }
 
     private static Optional<Finding> beyond(EventSpectrum event, StationDose shelter,

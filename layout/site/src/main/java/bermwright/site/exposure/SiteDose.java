@@ -111,6 +111,9 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
         List<PersonDose> people = doses.isEmpty() ? List.of() : PersonDose.all(plan.exposure(), doses, outside);
         findings.addAll(DoseFindings.people(people));
         findings.addAll(folding.event(doses, limits));
+        if (!doses.isEmpty()) {
+            findings.addAll(EventFindings.way(plan.exposure(), doses, outside, limits));
+        }
         findings.addAll(LimitFindings.of(limits, peopleStay));
         findings.addAll(PublishedLimits.findings(plan.exposure(), doses, outside, folding.any()
                 .flatMap(DoseSources.OfHull::event).isPresent()));

@@ -13,6 +13,8 @@ import java.util.OptionalDouble;
  *
  * @param stayDays          length of the stay (days), above zero
  * @param hoursOutsideADay  hours a day outside the hulls (h), 0 to 24
+ * @param timeToShelter     time from the first warning of an event until all of the crew are in the shelter (s), zero or
+ *                          more; empty where the plan does not say, and no time is counted
  * @param solarActivity     minimum or maximum; empty where a modulation is given alone
  * @param solarDate         day whose place in the sunspot cycle gives the modulation; stands over the solar activity
  * @param modulationW       solar modulation index (1), 0 to 200; stands over the solar date and the solar activity
@@ -26,7 +28,8 @@ import java.util.OptionalDouble;
  * @param hazards           what covers are judged for besides radiation
  * @param annotations       note, own keys and the keys given
  */
-public record ExposurePlan(double stayDays, double hoursOutsideADay, Optional<SolarActivity> solarActivity,
+public record ExposurePlan(double stayDays, double hoursOutsideADay, OptionalDouble timeToShelter,
+        Optional<SolarActivity> solarActivity,
         Optional<LocalDate> solarDate, OptionalDouble modulationW, Optional<String> event,
         Optional<String> eventSpectrumFile, Optional<EventFit> eventFit, String response,
         List<String> moreResponses, List<Limit> limits, List<Person> people, HazardPlan hazards,

@@ -93,7 +93,8 @@ final class PlacePlans {
     private ExposurePlan exposure() {
         ExposurePlan x = old.exposure();
         String response = x.response().equals("built in") ? x.response() : files.moved(x.response());
-        return new ExposurePlan(x.stayDays(), x.hoursOutsideADay(), x.solarActivity(), x.solarDate(), x.modulationW(),
+        return new ExposurePlan(x.stayDays(), x.hoursOutsideADay(), x.timeToShelter(), x.solarActivity(),
+                x.solarDate(), x.modulationW(),
                 x.event(), x.eventSpectrumFile().map(files::moved), x.eventFit(), response,
                 x.moreResponses().stream().map(files::moved).toList(), x.limits(), x.people(), x.hazards(),
                 x.annotations());

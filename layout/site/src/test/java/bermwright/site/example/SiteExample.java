@@ -116,7 +116,7 @@ public final class SiteExample {
     }
 
     public static Plan plan(Hull... hulls) {
-        ExposurePlan exposure = new ExposurePlan(180, 1, Optional.empty(), Optional.empty(),
+        ExposurePlan exposure = new ExposurePlan(180, 1, OptionalDouble.empty(), Optional.empty(), Optional.empty(),
                 OptionalDouble.empty(), Optional.empty(), Optional.empty(), Optional.empty(), "built in", List.of(),
                 List.of(), List.of(), HazardPlan.USUAL, NOTHING);
         return new Plan("test", groundPlan(), List.of(hulls), List.of(), List.of(), List.of(), List.of(), List.of(),

@@ -4,6 +4,8 @@ package bermwright.site.exposure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.DoseRule;
+import bermwright.finding.Finding;
 import bermwright.shielding.spectrum.EventSpectra;
 import bermwright.site.SamplePlans;
 import bermwright.site.plan.ExposurePlan;
@@ -102,5 +104,39 @@ class PersonDoseTest {
                 OptionalDouble.empty(), OptionalDouble.empty(), Optional.of("A/attic"), 0, List.of(),
                 Annotations.NOTHING);
         assertEquals("anna spends hours at A/attic, where no dose is known", dose(lost).why());
+    }
+
+    @Test
+    void theCrewsWayToTheShelterCountsWhereThePlanSaysHowLongItIs() {
+        double share = 25 * 60 / EventSpectra.shortestDuration();
+        CrewDose none = CrewDose.of(EXPOSURE, ROOMS, OUTSIDE, StationDose.QUANTITY);
+        assertEquals(0.05, none.event().best(), EXACT);
+        assertEquals(0, CrewDose.onTheWay(EXPOSURE), EXACT);
+        assertEquals(0.05 * (1 - share) + 2.4 * share, crew(1, 25).event().best(), EXACT);
+        assertEquals(0.05 * (1 - share) + 0.2 * share, crew(0, 25).event().best(), EXACT, "nobody goes outside");
+        assertEquals(2.4, crew(1, 10_000).event().best(), EXACT);
+        assertEquals(none.cosmic(), crew(1, 25).cosmic());
+    }
+
+    @Test
+    void aWayThatIsNotSaidIsNotTakenForNone() {
+        List<StationDose> nowhere = List.of();
+        double minute = 2.4 * 60 / EventSpectra.shortestDuration();
+        List<Finding> said = EventFindings.way(EXPOSURE, nowhere, OUTSIDE, List.of());
+        assertEquals(1, said.size());
+        assertEquals(DoseRule.DOSE_WAY_NOT_COUNTED, said.get(0).rule());
+        assertEquals(1000 * minute, said.get(0).measured().orElseThrow(), 1e-9);
+        assertEquals(List.of(), EventFindings.way(late(1, 0), nowhere, OUTSIDE, List.of()));
+    }
+
+    private static CrewDose crew(double hoursOutside, double minutes) {
+        return CrewDose.of(late(hoursOutside, minutes), ROOMS, OUTSIDE, StationDose.QUANTITY);
+    }
+
+    private static ExposurePlan late(double hoursOutside, double minutes) {
+        ExposurePlan e = EXPOSURE;
+        return new ExposurePlan(e.stayDays(), hoursOutside, OptionalDouble.of(60 * minutes), e.solarActivity(),
+                e.solarDate(), e.modulationW(), e.event(), e.eventSpectrumFile(), e.eventFit(), e.response(),
+                e.moreResponses(), e.limits(), e.people(), e.hazards(), e.annotations());
     }
 }

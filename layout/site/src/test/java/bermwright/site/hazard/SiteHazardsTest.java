@@ -32,7 +32,8 @@ class SiteHazardsTest {
     private static Plan plan(Hull hull, UnaryOperator<HazardPlan> change, List<LandingPad> pads) {
         Plan p = SamplePlans.plan(List.of(hull));
         ExposurePlan e = p.exposure();
-        ExposurePlan exposure = new ExposurePlan(e.stayDays(), e.hoursOutsideADay(), e.solarActivity(), e.solarDate(),
+        ExposurePlan exposure = new ExposurePlan(e.stayDays(), e.hoursOutsideADay(), e.timeToShelter(),
+                e.solarActivity(), e.solarDate(),
                 e.modulationW(), e.event(), e.eventSpectrumFile(), e.eventFit(), e.response(), e.moreResponses(),
                 e.limits(), e.people(), change.apply(e.hazards()), e.annotations());
         return new Plan(p.title(), p.ground(), p.hulls(), p.walls(), p.tunnels(), p.keepOuts(), p.corridors(), pads,

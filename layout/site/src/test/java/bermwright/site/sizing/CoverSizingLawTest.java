@@ -50,7 +50,8 @@ class CoverSizingLawTest {
         Plan plan = SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(120, 120), 75)
                 .withCover(Optional.of(cover))));
         ExposurePlan e = plan.exposure();
-        ExposurePlan changed = new ExposurePlan(e.stayDays(), HOURS_OUTSIDE, e.solarActivity(), e.solarDate(),
+        ExposurePlan changed = new ExposurePlan(e.stayDays(), HOURS_OUTSIDE, e.timeToShelter(), e.solarActivity(),
+                e.solarDate(),
                 e.modulationW(), e.event(), e.eventSpectrumFile(), e.eventFit(), e.response(), e.moreResponses(),
                 List.of(SamplePlans.limit(ExposurePlan.Over.STAY, LIMIT_SV)), e.people(), e.hazards(),
                 e.annotations());

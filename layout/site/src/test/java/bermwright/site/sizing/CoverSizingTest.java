@@ -47,7 +47,8 @@ class CoverSizingTest {
 
     private static Plan limited(Plan plan, double limit) {
         ExposurePlan e = plan.exposure();
-        ExposurePlan changed = new ExposurePlan(e.stayDays(), e.hoursOutsideADay(), e.solarActivity(), e.solarDate(),
+        ExposurePlan changed = new ExposurePlan(e.stayDays(), e.hoursOutsideADay(), e.timeToShelter(),
+                e.solarActivity(), e.solarDate(),
                 e.modulationW(), e.event(), e.eventSpectrumFile(), e.eventFit(), e.response(), e.moreResponses(),
                 List.of(SamplePlans.limit(ExposurePlan.Over.STAY, limit)), e.people(), e.hazards(),
                 e.annotations());
