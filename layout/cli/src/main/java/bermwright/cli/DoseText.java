@@ -50,15 +50,17 @@ final class DoseText {
         CommonText.heading("Second opinion: doses by particles followed by chance, " + StationDose.QUANTITY + " in mSv",
                 out);
         out.println(TextTable.of(WalkAnswers.WALKS.only("station", "source", "walk_mSv", "walk_error_mSv", "shown_mSv",
-                "shown_low_mSv", "shown_high_mSv", "ratio", "agrees"), walked));
+                "shown_low_mSv", "shown_high_mSv", "ratio", "verdict"), walked));
         CommonText.heading("What they are made of, mSv", out);
         out.println(TextTable.of(WalkAnswers.WALKS.only("station", "source", "straight_mSv", "made_mSv",
                 "slow_neutrons_mSv", "ground_mSv", "walks", "reached"), walked));
-        long apart = walked.stream().filter(w -> !w.agrees()).count();
+        long apart = walked.stream().filter(w -> w.verdict() == WalkedDose.Verdict.APART).count();
+        long unknown = walked.stream().filter(w -> w.verdict() == WalkedDose.Verdict.UNKNOWN).count();
         CommonText.wrapped(walked.isEmpty() ? "No station of the plan has a dose; nothing was compared."
-                : apart == 0 ? "All " + walked.size() + " agree within their errors." : apart + " of " + walked.size()
-                + " do not agree within their errors: ask a qualified health physicist before either is used there.",
-                2, out);
+                : walked.size() - apart - unknown + " of " + walked.size() + " agree within their errors."
+                + (apart > 0 ? " " + apart + " do not: ask a qualified health physicist before either is used there."
+                : "") + (unknown > 0 ? " Of " + unknown + " nothing can be said: chance alone is a fifth of the dose or"
+                + " more; ask for a smaller error." : ""), 2, out);
         CommonText.model(WalkedDose.model(), out);
         out.println();
     }

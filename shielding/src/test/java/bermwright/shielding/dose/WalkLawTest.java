@@ -25,6 +25,7 @@ import bermwright.shielding.transport.BackwardField;
 import bermwright.shielding.transport.Beam;
 import bermwright.shielding.transport.Field;
 import bermwright.shielding.transport.MonteCarloSource;
+import bermwright.shielding.transport.NeutronEnclosure;
 import bermwright.shielding.transport.Penetration;
 import bermwright.shielding.walk.StationWalk;
 import bermwright.terrain.grid.ElevationGrid;
@@ -46,6 +47,9 @@ class WalkLawTest {
     private static final double HIGH = 1.12;
     /** Standard errors within which two answers of chance agree. */
     private static final double ERRORS = 3.5;
+
+    /** Diffusion in a layer of some mean free paths, of the slow neutrons without it. */
+    private static final double LINER = 0.12;
 
     private static final Material SOIL = Materials.named("highland");
     private static final Penetration BARE = penetration(new Shield(SOIL, List.of()));
@@ -131,6 +135,32 @@ class WalkLawTest {
                 List.of(50.0, 150.0), 7);
         StationWalk.Found soil = walk(BARE, beam, new double[] {100, 100}, scene(100, true, 0), List.of(), 8);
         agree(skin, soil);
+    }
+
+    @Test
+    void aLinerOfPolyethyleneTakesAsManySlowNeutronsAsTheFastMethodSays() {
+        Layer liner = new Layer(Materials.named("polyethylene"), 150);
+        Shield shield = new Shield(SOIL, List.of(liner));
+        double equivalence = Responses.skinEquivalence(shield);
+        Penetration lined = new Penetration(shield, equivalence, Penetration.Resolution.STANDARD);
+        Beam beam = MonteCarloSource.of("gcr_p", BARE.grid());
+        double soil = 200;
+        double bare = walk(BARE, beam, new double[] {soil, soil}, scene(soil, true, 0), List.of(), 9).slow();
+        StationWalk.Found walked = walk(lined, beam, new double[] {soil, soil}, scene(soil, true, 150), List.of(150.0),
+                10);
+        double left = slowInRoom(lined, beam, soil + 15 * equivalence) / slowInRoom(BARE, beam, soil);
+        double asSoil = slowInRoom(BARE, beam, soil + 15 * equivalence) / slowInRoom(BARE, beam, soil);
+        assertEquals(walked.slow() / bare, left, LINER, "as soil: " + asSoil);
+        assertTrue(left < asSoil - LINER, left + " against " + asSoil + " for as much soil");
+    }
+
+    /** What the fast method says of slow neutrons in a room under a level cover (g/cm2, skins counted as soil). */
+    private static double slowInRoom(Penetration penetration, Beam beam, double depth) {
+        NeutronEnclosure.Walls walls = penetration.carry(beam, new double[] {0, depth}, Progress.NONE).room().walls();
+        for (int m = 0; m < Field.directions(); m++) {
+            walls.add(depth, depth / Field.cosine(m), 1 / Field.cosine(m), Field.share(m));
+        }
+        return BodyDose.slow(walls.fluence());
     }
 
     @Test

@@ -21,7 +21,7 @@ public final class WalkAnswers {
             of("shown_low_mSv", "its low, 16th percentile", Unit.MSV, (WalkedDose w) -> w.shown().low()),
             of("shown_high_mSv", "its high, 84th percentile", Unit.MSV, (WalkedDose w) -> w.shown().high()),
             of("ratio", "walks over shown", Unit.ONE, WalkedDose::ratio),
-            flag("agrees", "agree within their errors", WalkedDose::agrees),
+            words("verdict", "verdict", (WalkedDose w) -> w.verdict().word()),
             of("straight_mSv", "of it straight", Unit.MSV, WalkedDose::straight),
             of("made_mSv", "made on the way, fast", Unit.MSV, (WalkedDose w) -> w.found().fast()),
             of("slow_neutrons_mSv", "neutrons below 20 MeV", Unit.MSV, (WalkedDose w) -> w.found().slow()),

@@ -38,6 +38,7 @@ public record WalkedDose(String hull, String station, String source, StationDose
     private static final double GREATEST_GUIDE = 8000;
     /** Standard errors of the walks by which the band of the dose is widened. */
     private static final double ERRORS = 2;
+    private static final double TOO_GREAT = 0.2;
 
     /**
      * Which stations to walk from, and how long.
@@ -74,15 +75,42 @@ public record WalkedDose(String hull, String station, String source, StationDose
         return shown.best() > 0 ? total() / shown.best() : Double.NaN;
     }
 
+    /** Whether both agree. */
+    public enum Verdict {
+        /** The walks, give or take two standard errors, lie within the band of the dose that is shown. */
+        AGREE("agree within errors"),
+        /** They do not. */
+        APART("apart"),
+        /** Chance alone is a fifth of the dose or more, so nothing can be said. */
+        UNKNOWN("not known, chance too great");
+
+        private final String word;
+
+        Verdict(String word) {
+            this.word = word;
+        }
+
+        /**
+         * The word used in pages.
+         *
+         * @return the word
+         */
+        public String word() {
+            return word;
+        }
+    }
+
     /**
-     * Whether both agree within their errors: the walks, give or take two standard errors, lie within the band of the
-     * dose that is shown.
+     * Whether both agree within their errors.
      *
-     * @return true where they agree
+     * @return the verdict
      */
-    public boolean agrees() {
+    public Verdict verdict() {
         double slack = ERRORS * found.error();
-        return total() + slack >= shown.low() && total() - slack <= shown.high();
+        if (!(found.error() < TOO_GREAT * total())) {
+            return Verdict.UNKNOWN;
+        }
+        return total() + slack >= shown.low() && total() - slack <= shown.high() ? Verdict.AGREE : Verdict.APART;
     }
 
     /**
