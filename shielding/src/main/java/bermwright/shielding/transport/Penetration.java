@@ -34,7 +34,7 @@ public final class Penetration {
     private static final double MADE_STEP_GCM2 = 4;
     /** Share of hydrogen from which a layer of skin slows neutrons by itself (1). */
     private static final double HYDROGEN = 0.01;
-    /** Energy of the neutrons by which materials are compared that make slow ones, and of protons that they stop (MeV). */
+    /** Energies by which materials are compared that make slow neutrons, and that stop protons (MeV). */
     private static final double MAKING_MEV = 200;
     private static final double COMPARED_AT_MEV = 100;
 
@@ -304,7 +304,8 @@ public final class Penetration {
             if (k > 0) {
                 emitted[k] = neutrons.emitted(cover, made);
             }
-            floor[k] = (k > 0 ? neutrons : open).emitted(OPEN_GROUND_GCM2, depth -> made.at(cover + OPEN_GROUND_GCM2 - depth));
+            floor[k] = (k > 0 ? neutrons : open).emitted(OPEN_GROUND_GCM2,
+                    depth -> made.at(cover + OPEN_GROUND_GCM2 - depth));
             lit[k] = made.strength(made.point(cover));
         }
         return new NeutronEnclosure(WALLS_GCM2, emitted, albedo, floor, lit);

@@ -179,7 +179,8 @@ final class Walker {
             return;
         }
         // Slow neutrons scatter hundreds of times near where they are; their parents are split.
-        int parts = ratio > RICH && !field.isSlow(drawn.parent) ? (int) Math.min(MOST_PARTS, Math.ceil(ratio / RICH)) : 1;
+        boolean isSplit = ratio > RICH && !field.isSlow(drawn.parent);
+        int parts = isSplit ? (int) Math.min(MOST_PARTS, Math.ceil(ratio / RICH)) : 1;
         for (int k = 0; k < parts; k++) {
             branches.push(new Branch(place, drawn, weight / parts, way.clone()));
         }

@@ -112,8 +112,8 @@ class WalkLawTest {
         "gcr_he,level ground,100", "feb1956,room,100"})
     void agreesWithTheMonteCarlo(String source, String geometry, double depth) {
         Beam beam = MonteCarloSource.of(source, BARE.grid());
-        StationWalk.Found found = walk(BARE, beam, new double[] {depth, depth}, scene(depth, geometry.equals("room"), 0),
-                List.of(), 1);
+        SceneRays scene = scene(depth, geometry.equals("room"), 0);
+        StationWalk.Found found = walk(BARE, beam, new double[] {depth, depth}, scene, List.of(), 1);
         assertTrue(found.reached(), found.toString());
         double ratio = (straight(beam, depth) + found.fast() + found.slow()) / printed(source, geometry, depth);
         assertTrue(ratio >= LOW && ratio <= HIGH, ratio + " of the Monte Carlo");

@@ -33,7 +33,7 @@ public record WalkedDose(String hull, String station, String source, StationDose
     /** Id of the model behind the walks. */
     public static final String MODEL = "dose-walk";
     /** A source that gives less than this share of the station's dose is asked for with the error of such a share. */
-    private static final double ENOUGH = 0.1;
+    private static final double ENOUGH = 0.2;
     private static final double LEAST_GUIDE = 50;
     private static final double GREATEST_GUIDE = 8000;
     /** Standard errors of the walks by which the band of the dose is widened. */
@@ -196,8 +196,8 @@ public record WalkedDose(String hull, String station, String source, StationDose
                 + " the station's own have its skin's layers, as many as they weigh; charged particles slow down in"
                 + " steps of the energy grid; air and people are left out",
                 "the standard error beside each dose is chance alone, and stops at the share asked for of the dose from"
-                + " its source or of a tenth of the station's whole dose; what reactions and spectrum may be off by is in"
-                + " the band of the dose that is shown", ModelNote.Status.COMPUTED, "own walker; held against the"
+                + " its source or of a fifth of the station's whole dose; what reactions and spectrum may be off by is"
+                + " in the band of the dose that is shown", ModelNote.Status.COMPUTED, "own walker; held against the"
                 + " Monte Carlo with Geant4 11.4.0, own run, 2026, in rooms and level ground: 0.89 to 1.09 of it");
     }
 }

@@ -13,8 +13,8 @@ import java.util.OptionalDouble;
  *
  * @param stayDays          length of the stay (days), above zero
  * @param hoursOutsideADay  hours a day outside the hulls (h), 0 to 24
- * @param timeToShelter     time from the first warning of an event until all of the crew are in the shelter (s), zero or
- *                          more; empty where the plan does not say, and no time is counted
+ * @param timeToShelter     time from the first warning of an event until all of the crew are in the shelter (s), zero
+ *                          or more; empty where the plan does not say, and no time is counted
  * @param solarActivity     minimum or maximum; empty where a modulation is given alone
  * @param solarDate         day whose place in the sunspot cycle gives the modulation; stands over the solar activity
  * @param modulationW       solar modulation index (1), 0 to 200; stands over the solar date and the solar activity
