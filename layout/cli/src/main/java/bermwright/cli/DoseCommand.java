@@ -77,13 +77,11 @@ final class DoseCommand extends PlanCommand {
         String given = !stations.isEmpty() ? "--station" : error.isPresent() ? "--error" : seed.isPresent() ? "--seed"
                 : "";
         if (!walk && !given.isEmpty()) {
-            throw InputException.badValue(new InputException.Place("", 0, given), "given without --walk",
-                    given + " together with --walk");
+            throw Options.bad(given, "given without --walk", given + " together with --walk");
         }
         double share = error.orElse(WALK_ERROR);
         if (!(share >= LEAST_ERROR && share <= GREATEST_ERROR)) {
-            throw InputException.badValue(new InputException.Place("", 0, "--error"), Double.toString(share),
-                    "shares of the dose from 0.002 to 0.5");
+            throw Options.bad("--error", Double.toString(share), "shares of the dose from 0.002 to 0.5");
         }
     }
 
