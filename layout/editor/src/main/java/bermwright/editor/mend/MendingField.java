@@ -91,6 +91,7 @@ public record MendingField(Part part, String path) {
                 SizingRule.SIZE_COVER_NO_LIMIT, SizingRule.SIZE_COVER_UNMET);
         elsewhere(Part.Kind.EXPOSURE, "event", DoseRule.DOSE_EVENT_UNKNOWN, DoseRule.DOSE_EVENT_NOT_WORST,
                 DoseRule.DOSE_EVENT_CONTINUED, DoseRule.DOSE_EVENT_BEGINS_LATE);
+        elsewhere(Part.Kind.EXPOSURE, "to_shelter_min", DoseRule.DOSE_WAY_NOT_COUNTED);
         elsewhere(Part.Kind.EXPOSURE, "people", DoseRule.DOSE_PERSON_UNKNOWN, DoseRule.DOSE_PERSON_HOURS,
                 DoseRule.DOSE_CAREER);
         elsewhere(Part.Kind.GROUND, "elevation_file", SiteRule.GROUND_FILE_ODD, SiteRule.SLOPE_NOT_KNOWN,

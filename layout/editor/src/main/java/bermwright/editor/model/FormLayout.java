@@ -18,7 +18,7 @@ final class FormLayout {
                     + " inertia_about_centre_t_m2 residual_propellant_t",
                     "Wall", "skin shell inner_pressure_kPa", "Laying down", "pivot lowering seat", "Cover", "cover",
                     "People", "stations"),
-            Part.Kind.EXPOSURE, groups("Stay", "stay_days hours_outside_a_day",
+            Part.Kind.EXPOSURE, groups("Stay", "stay_days hours_outside_a_day to_shelter_min",
                     "Sun and events", "solar_activity solar_date modulation_W event event_spectrum_file event_fit",
                     "Limits and people", "limits people", "Response tables", "response more_responses",
                     "Besides radiation", "hazards"),
