@@ -20,7 +20,7 @@ import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.Scene;
-import bermwright.shielding.scene.Soil;
+import bermwright.shielding.scene.Scenes;
 import bermwright.shielding.transport.BackwardField;
 import bermwright.shielding.transport.Beam;
 import bermwright.shielding.transport.Field;
@@ -70,7 +70,7 @@ class WalkLawTest {
         ElevationGrid level = ElevationGrid.of(new GridFrame(21, 21, -200, -200, 20), new double[441]);
         HullSolid hull = new HullSolid("room", new HullShape(3, 100, HullEnd.FLAT, HullEnd.FLAT, skin),
                 new HullPose(new Vec3(0, 0, -depth * 10 / SOIL_KG_M3 - 3), Vec3.UP, new Vec3(1, 0, 0)));
-        return SceneRays.of(new Scene(Soil.bare(level, BulkDensity.uniform(SOIL_KG_M3)),
+        return SceneRays.of(new Scene(Scenes.bare(level, BulkDensity.uniform(SOIL_KG_M3)),
                 room ? List.of(hull) : List.of()));
     }
 

@@ -9,12 +9,12 @@ import bermwright.foundation.Vec3;
 import bermwright.regolith.BulkDensity;
 import bermwright.regolith.LunarProfile;
 import bermwright.shielding.cover.CoveredHull;
-import bermwright.shielding.cover.LeastCover;
+import bermwright.shielding.cover.Mounds;
 import bermwright.shielding.scene.HullEnd;
-import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
 import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.Scene;
+import bermwright.shielding.scene.Scenes;
 import bermwright.shielding.scene.Soil;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
@@ -34,14 +34,14 @@ class ScenePathLawTest {
     private static final double SHARE = 0.004;
     private static final ScenePath.Skin SKIN = new ScenePath.Skin(List.of(20.0, 40.0), 0.9);
     private static final HullSolid HULL = new HullSolid("A", new HullShape(18, 2.5, HullEnd.dome(1), HullEnd.cone(3),
-            60), HullPose.lying(new Vec3(-9, -3, 2.4), Azimuth.ofDegrees(75), 0.03));
+            60), Scenes.lying(new Vec3(-9, -3, 2.4), Azimuth.ofDegrees(75), 0.03));
     private static final HullSolid OTHER = new HullSolid("B", new HullShape(6, 1.2, HullEnd.FLAT, HullEnd.FLAT, 30),
-            HullPose.lying(new Vec3(4, -9, 1.6), Azimuth.ofDegrees(350), 0));
+            Scenes.lying(new Vec3(4, -9, 1.6), Azimuth.ofDegrees(350), 0));
 
     private static SceneRays scene(BulkDensity profile) {
         ElevationGrid ground = ElevationGrid.sampled(new GridFrame(61, 61, -60, -60, 2),
                 (e, n) -> 0.03 * e - 0.02 * n + (n > 40 ? 0.4 * (n - 40) : 0));
-        ElevationGrid finished = LeastCover.over(ground, List.of(CoveredHull.uniform(HULL, 1.4)), Math.toRadians(34),
+        ElevationGrid finished = Mounds.over(ground, List.of(CoveredHull.uniform(HULL, 1.4)), Math.toRadians(34),
                 List.of()).finished();
         return SceneRays.of(new Scene(new Soil(ground, finished, 1650, profile), List.of(HULL, OTHER)));
     }
