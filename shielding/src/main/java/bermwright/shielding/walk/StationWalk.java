@@ -28,6 +28,16 @@ public final class StationWalk {
     }
 
     /**
+     * Where walks begin and what they go by.
+     *
+     * @param source reactions, sources and doses
+     * @param scene  the scene
+     * @param point  where the dose is asked for, outside all skins
+     */
+    public record At(WalkSource source, SceneRays scene, Vec3 point) {
+    }
+
+    /**
      * How long to walk.
      *
      * @param error standard error at which walks stop, as a share of the mean and what is beside it (1), 0.002 to 0.5
@@ -82,24 +92,22 @@ public final class StationWalk {
     /**
      * Walks until the error is reached.
      *
-     * @param source   reactions, sources and doses
-     * @param scene    the scene
-     * @param station  where the dose is asked for, outside all skins
+     * @param at       where walks begin and what they go by
      * @param beside   dose that is known without walks and counts in the error asked for (Sv), zero or more
      * @param asked    how long to walk
      * @param progress told how far the work has come; may cancel it
      * @return what was found
      */
-    public static Found walk(WalkSource source, SceneRays scene, Vec3 station, double beside, Asked asked,
-            Progress progress) {
+    public static Found walk(At at, double beside, Asked asked, Progress progress) {
         Require.notNegative("dose beside the walks", beside, "Sv");
+        double seconds = at.source.seconds();
         double fast = 0;
         double slow = 0;
         double squares = 0;
         long walks = 0;
         int first = 0;
         while (true) {
-            Sums[] sums = round(source, scene, station, asked.seed, first, progress);
+            Sums[] sums = round(at, asked.seed, first, progress);
             for (Sums s : sums) {
                 fast += s.fast;
                 slow += s.slow;
@@ -109,25 +117,24 @@ public final class StationWalk {
             walks += (long) BATCH * BATCHES;
             double mean = (fast + slow) / walks;
             double error = Math.sqrt(Math.max(0, squares / walks - mean * mean) / walks);
-            double share = error * source.seconds() / (mean * source.seconds() + beside);
-            double wanted = Math.max(asked.error, asked.enough / (mean * source.seconds() + beside));
+            double share = error * seconds / (mean * seconds + beside);
+            double wanted = Math.max(asked.error, asked.enough / (mean * seconds + beside));
             boolean reached = share <= wanted;
             progress.report(Math.min(1, Math.max(Math.pow(wanted / share, 2), (double) walks / asked.most)),
                     "walks, error " + Math.round(1000 * share) / 10.0 + " %");
             if (reached || walks >= asked.most) {
-                double scale = source.seconds() / walks;
-                return new Found(fast * scale, slow * scale, error * source.seconds(), walks, reached);
+                double scale = seconds / walks;
+                return new Found(fast * scale, slow * scale, error * seconds, walks, reached);
             }
         }
     }
 
-    private static Sums[] round(WalkSource source, SceneRays scene, Vec3 station, long seed, int first,
-            Progress progress) {
+    private static Sums[] round(At at, long seed, int first, Progress progress) {
         Sums[] sums = new Sums[BATCHES];
         AtomicInteger next = new AtomicInteger();
         int threads = Math.min(BATCHES, Runtime.getRuntime().availableProcessors());
         IntStream.range(0, threads).parallel().forEach(t -> {
-            Walker walker = new Walker(source, scene, station);
+            Walker walker = new Walker(at);
             for (int b = next.getAndIncrement(); b < BATCHES; b = next.getAndIncrement()) {
                 progress.check();
                 sums[b] = batch(walker, new SplittableRandom(seed + 1_000_003L * (first + b)));

@@ -1,10 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.shielding.walk;
 
-import bermwright.foundation.Vec3;
-import bermwright.shielding.dose.WalkSource;
 import bermwright.shielding.raycast.ScenePath;
-import bermwright.shielding.raycast.SceneRays;
 import bermwright.shielding.transport.BackwardField;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -56,11 +53,11 @@ final class Walker {
     private record Drawn(int material, int child, int entry, int parent) {
     }
 
-    Walker(WalkSource source, SceneRays scene, Vec3 station) {
-        field = source.field();
-        start = ScenePath.Place.of(station);
-        path = new ScenePath(scene, source.skin());
-        overhead = new ScenePath(scene, source.skin());
+    Walker(StationWalk.At at) {
+        field = at.source().field();
+        start = ScenePath.Place.of(at.point());
+        path = new ScenePath(at.scene(), at.source().skin());
+        overhead = new ScenePath(at.scene(), at.source().skin());
         over = over(start);
         random = new SplittableRandom(STARTS);
         double sum = 0;

@@ -83,8 +83,8 @@ class WalkLawTest {
                 new double[2][2 + 2 * Field.directions()]), new ScenePath.Skin(skin, 1));
         boolean room = !scene.scene().hulls().isEmpty();
         double down = guided[1] * 10 / SOIL_KG_M3 + (room ? 1.5 : 0);
-        return StationWalk.walk(source, scene, new Vec3(0, 0, -down), 0, new StationWalk.Asked(ASKED, 0, seed, 400_000),
-                Progress.NONE);
+        return StationWalk.walk(new StationWalk.At(source, scene, new Vec3(0, 0, -down)), 0,
+                new StationWalk.Asked(ASKED, 0, seed, 400_000), Progress.NONE);
     }
 
     private static double straight(Beam beam, double depth) {

@@ -43,8 +43,8 @@ public final class DoseWalks {
         if (assessment.cover().isEmpty() || assessment.dose().isEmpty()) {
             return List.of();
         }
-        return WalkedDose.all(assessment.plan(), assessment.cover().get(),
-                new DoseSources(Responses.standard(), assessment.ground().directory()), assessment.dose().get(),
+        return WalkedDose.all(new WalkedDose.Through(assessment.plan(), assessment.cover().get(),
+                new DoseSources(Responses.standard(), assessment.ground().directory()), assessment.dose().get()),
                 new WalkedDose.Asked(stations, new StationWalk.Asked(error, 0, seed, MOST)), progress);
     }
 }

@@ -79,8 +79,9 @@ final class EventFindings {
         double each = Math.max(0, left) / MINUTES;
         return List.of(Finding.of(DoseRule.DOSE_WAY_NOT_COUNTED, minute > each ? Level.WARN : Level.NOTE, "exposure",
                 Double.isNaN(left) ? Figures.measured(minute * MSV, "mSv")
-                        : Figures.of(minute * MSV, each * MSV, "mSv"), text("The event is counted as if the crew were in"
-                        + " the shelter when it begins. At its greatest flux each minute %s before that gives %.2f mSv%s.",
+                        : Figures.of(minute * MSV, each * MSV, "mSv"), text("The event is counted as if the crew were"
+                        + " in the shelter when it begins. At its greatest flux each minute %s before that gives"
+                        + " %.2f mSv%s.",
                         exposure.hoursOutsideADay() > 0 ? "outside" : "at the worst station", minute * MSV,
                         left > 0 ? text("; a limit of the plan would be passed after %.0f minutes", left / minute)
                                 : "")));

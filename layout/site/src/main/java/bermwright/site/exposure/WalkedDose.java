@@ -114,20 +114,28 @@ public record WalkedDose(String hull, String station, String source, StationDose
     }
 
     /**
+     * What walks are made through.
+     *
+     * @param plan    the plan
+     * @param cover   its cover
+     * @param sources where responses come from
+     * @param dose    the doses that are shown
+     */
+    public record Through(Plan plan, SiteCover cover, DoseSources sources, SiteDose dose) {
+    }
+
+    /**
      * Walks from the stations of a plan.
      *
-     * @param plan     the plan
-     * @param cover    its cover
-     * @param sources  where responses come from
-     * @param dose     the doses that are shown
+     * @param site     what walks are made through
      * @param asked    which stations, and how long
      * @param progress told how far the work has come; may cancel it
      * @return for each station cosmic rays, then the event where there is one
      */
-    public static List<WalkedDose> all(Plan plan, SiteCover cover, DoseSources sources, SiteDose dose, Asked asked,
-            Progress progress) {
-        SiteScene scene = SiteScene.of(plan, cover);
-        List<StationDose> stations = dose.stations().stream().filter(asked::names).toList();
+    public static List<WalkedDose> all(Through site, Asked asked, Progress progress) {
+        Plan plan = site.plan;
+        SiteScene scene = SiteScene.of(plan, site.cover);
+        List<StationDose> stations = site.dose.stations().stream().filter(asked::names).toList();
         List<WalkedDose> walked = new ArrayList<>();
         for (int i = 0; i < stations.size(); i++) {
             StationDose station = stations.get(i);
@@ -136,10 +144,14 @@ public record WalkedDose(String hull, String station, String source, StationDose
                     SiteScene.place(hull.stations().stream()
                             .filter(s -> s.id().equals(station.station())).findFirst().orElseThrow(),
                             scene.hull(hull.id()).orElseThrow()), station, asked.walks);
-            walked.addAll(place.walk(hull, sources, progress.part((double) i / stations.size(),
+            walked.addAll(place.walk(hull, site.sources, progress.part((double) i / stations.size(),
                     (i + 1.0) / stations.size())));
         }
         return walked;
+    }
+
+    /** One source: its name, the dose that is shown, its response, and what walks go by. */
+    private record From(String name, StationDose.Spread dose, Response response, WalkSource source) {
     }
 
     private record Place(Plan plan, SceneRays scene, Vec3 at, StationDose shown, StationWalk.Asked asked) {
@@ -148,28 +160,29 @@ public record WalkedDose(String hull, String station, String source, StationDose
             SkyView view = SkyView.settled(scene, at, of.all(), SiteDose.SETTLED);
             double depth = Math.max(LEAST_GUIDE, Math.min(GREATEST_GUIDE, shown.seen().medianArealDensity()));
             List<WalkedDose> walked = new ArrayList<>();
-            walked.add(walk("cosmic rays over the stay", shown.parts().cosmicAll(), of.cosmic(), view,
-                    sources.cosmicWalk(plan, hull, depth, Progress.NONE), progress.part(0, 0.5)));
+            walked.add(walk(new From("cosmic rays over the stay", shown.parts().cosmicAll(), of.cosmic(),
+                    sources.cosmicWalk(plan, hull, depth, Progress.NONE)), view, progress.part(0, 0.5)));
             Optional<WalkSource> event = sources.eventWalk(plan, hull, depth, Progress.NONE);
             if (event.isPresent() && of.event().isPresent()) {
-                walked.add(walk(sources.spectrum(plan.exposure()).orElseThrow().name(), shown.parts().eventAll(),
-                        of.event().get(), view, event.get(), progress.part(0.5, 1)));
+                walked.add(walk(new From(sources.spectrum(plan.exposure()).orElseThrow().name(),
+                        shown.parts().eventAll(), of.event().get(), event.get()), view, progress.part(0.5, 1)));
             }
             return walked;
         }
 
-        private WalkedDose walk(String name, StationDose.Spread dose, Response response, SkyView view,
-                WalkSource source, Progress progress) {
+        private WalkedDose walk(From from, SkyView view, Progress progress) {
+            WalkSource source = from.source;
             double[] straight = new double[1];
             view.forEach(d -> straight[0] += d.share() * source.straightDose(d.arealDensity(
                     source.skin().equivalence())));
-            double ground = FoldedDose.groundGammas(view, response, scene.scene().soil());
-            double days = response.per() == Response.Per.DAY ? plan.exposure().stayDays() : 1;
+            double ground = FoldedDose.groundGammas(view, from.response, scene.scene().soil());
+            double days = from.response.per() == Response.Per.DAY ? plan.exposure().stayDays() : 1;
             StationWalk.Asked enough = asked.withEnough(ENOUGH * asked.error() * shown.covered().best() / days);
-            StationWalk.Found found = StationWalk.walk(source, scene, at, straight[0] + ground, enough, new Progress() {
+            StationWalk.Found found = StationWalk.walk(new StationWalk.At(source, scene, at), straight[0] + ground,
+                    enough, new Progress() {
                 @Override
                 public void report(double share, String step) {
-                    progress.report(share, shown.name() + ", " + name + ": " + step);
+                    progress.report(share, shown.name() + ", " + from.name + ": " + step);
                 }
 
                 @Override
@@ -177,8 +190,8 @@ public record WalkedDose(String hull, String station, String source, StationDose
                     return progress.isCancelled();
                 }
             });
-            return new WalkedDose(shown.hull(), shown.station(), name, dose, days * straight[0], days * ground,
-                    found.times(days));
+            return new WalkedDose(shown.hull(), shown.station(), from.name, from.dose, days * straight[0],
+                    days * ground, found.times(days));
         }
     }
 
