@@ -10,13 +10,16 @@ import java.util.Arrays;
 /**
  * Scores the cells of a block, each at every heading.
  *
- * <p>The slopes of a bed come from sums along its rows, for all headings of a cell. They, the pads and the ground
- * under the gear bound the score of a heading from above; headings are worked out from the highest bound down until the
- * next bound lies below the best score of the cell, and each only until it is known to lie below it. So the cell's best
- * heading and score are those that working out every heading would give. Belongs to one thread.
+ * <p>The slopes of a bed come from sums along its rows, for all headings of a strip of cells. They, the pads and the
+ * ground under the gear bound the score of a heading from above: it is worked out only where they do not lie below the
+ * best score so far, and only until one of its own criteria does. First comes the heading that is best at the cell
+ * before, and in each heading what ruled it out there: the same criterion and the same ground. So most headings cost
+ * little, and the cell's best heading and score are those that working out every heading would give, in whatever order
+ * they are asked. Belongs to one thread.
  */
 final class BlockScorer {
-    private static final int STRIP = 256;
+    /** Ground in the sweep, high spots of the bed, its bench, and lines. */
+    private static final int CRITERIA = 4;
     /** Rounding never takes a heading out: what is broken off lies this much beyond (1). */
     private static final double SURE = 1e-9;
     private static final Point ANYWHERE = new Point(0, 0);
@@ -27,21 +30,22 @@ final class BlockScorer {
     private final FarSight sight;
     private final int headings;
     private final int hulls;
-    private final int beds;
     private final Kernel[] kernels;
     private final double spacing;
-    private final double[][] riseEast;
-    private final double[][] riseNorth;
-    private final double[][] height;
-    private final double[] total = new double[STRIP];
-    private final double[] byColumn = new double[STRIP];
-    private final double[] byRow = new double[STRIP];
-    private final int[] missing = new int[STRIP];
+    private final StripBounds strip;
     private final double[] bound;
+    /** By kernel, the criterion that last ruled it out, and the nodes of sweep, bed and lines that did. */
+    private final int[] ruledOut;
+    private final int[] sweepNode;
+    private final int[] bedNode;
+    private final int[] lineBeyond;
+    private final int[] lineNode;
     private final long[] counts = new long[ScoredBlock.Count.values().length];
     private final boolean bounded;
     private double cut;
     private int bestHeading;
+    /** The best heading of the last cell that has one. */
+    private int leading;
 
     /**
      * A scorer of blocks of one size.
@@ -66,11 +70,13 @@ final class BlockScorer {
                         ground.stride);
             }
         }
-        beds = setup.group().isSymmetric() && headings % 2 == 0 ? headings / 2 : headings * hulls;
-        riseEast = new double[beds][STRIP];
-        riseNorth = new double[beds][STRIP];
-        height = new double[beds][STRIP];
+        strip = new StripBounds(ground, kernels, headings, setup.group().isSymmetric());
         bound = new double[headings];
+        ruledOut = new int[kernels.length];
+        sweepNode = new int[kernels.length];
+        bedNode = new int[kernels.length];
+        lineBeyond = new int[kernels.length];
+        lineNode = new int[kernels.length];
     }
 
     /** A heading, evenly from grid north on. */
@@ -89,11 +95,12 @@ final class BlockScorer {
     /** Scores a block cell by cell: best score and its heading, {@code NaN} where the group cannot lie. */
     void cells(NodeRange block, float[] scores, short[] into) {
         fill(block);
+        leading = -1;
         for (int r = 0; r < block.rows(); r++) {
-            for (int from = 0; from < block.columns(); from += STRIP) {
-                int count = Math.min(STRIP, block.columns() - from);
+            for (int from = 0; from < block.columns(); from += StripBounds.CELLS) {
+                int count = Math.min(StripBounds.CELLS, block.columns() - from);
                 if (mayLie(r, from, count)) {
-                    planes(r, from, count);
+                    strip.fill(r, from, count);
                     for (int c = 0; c < count; c++) {
                         int i = r * block.columns() + from + c;
                         scores[i] = cell(r, from + c, c);
@@ -134,57 +141,6 @@ final class BlockScorer {
         return soil.isAsked() ? soil.margin(soil.haul(row, column)) : 1;
     }
 
-    /** The planes of all beds for a strip of cells. */
-    private void planes(int row, int from, int count) {
-        for (int b = 0; b < beds; b++) {
-            Kernel k = kernels[b];
-            Arrays.fill(total, 0);
-            Arrays.fill(byColumn, 0);
-            Arrays.fill(byRow, 0);
-            for (int i = 0; i < k.runRow.length; i++) {
-                int line = (row + ground.margin + k.runRow[i]) * (ground.stride + 1) + from + ground.margin;
-                addRun(line + k.runFrom[i], line + k.runTo[i] + 1, k.runRow[i], count);
-            }
-            double n = k.bed.offset.length;
-            double step = spacing / SurveyGround.STEPS;
-            for (int c = 0; c < count; c++) {
-                double s = total[c];
-                double x = (byColumn[c] - (from + c + ground.margin) * s - k.meanColumn * s) * step;
-                double y = (byRow[c] - k.meanRow * s) * step;
-                riseEast[b][c] = k.xx * x + k.xy * y;
-                riseNorth[b][c] = k.xy * x + k.yy * y;
-                height[b][c] = s / (n * SurveyGround.STEPS);
-            }
-            if (ground.hasGaps) {
-                gaps(k, row, from, count);
-                for (int c = 0; c < count; c++) {
-                    riseEast[b][c] = missing[c] > 0 ? Double.NaN : riseEast[b][c];
-                }
-            }
-        }
-    }
-
-    private void addRun(int low, int high, double rowStep, int count) {
-        double[] sum = ground.sum;
-        double[] times = ground.sumByColumn;
-        for (int c = 0; c < count; c++) {
-            double s = sum[high + c] - sum[low + c];
-            total[c] += s;
-            byRow[c] += rowStep * s;
-            byColumn[c] += times[high + c] - times[low + c];
-        }
-    }
-
-    private void gaps(Kernel k, int row, int from, int count) {
-        Arrays.fill(missing, 0);
-        for (int i = 0; i < k.knownRow.length; i++) {
-            int line = (row + ground.margin + k.knownRow[i]) * (ground.stride + 1) + from + ground.margin;
-            for (int c = 0; c < count; c++) {
-                missing[c] += ground.gaps[line + k.knownTo[i] + 1 + c] - ground.gaps[line + k.knownFrom[i] + c];
-            }
-        }
-    }
-
     private float cell(int row, int column, int c) {
         int at = ground.place(row, column);
         bestHeading = -1;
@@ -196,18 +152,11 @@ final class BlockScorer {
             return out(ScoredBlock.Count.NO_SOIL);
         }
         Point middle = setup.bounds().hasPads() ? middle(row, column) : ANYWHERE;
-        boolean any = false;
-        for (int k = 0; k < headings; k++) {
-            bound[k] = bound(k, at, c, middle);
-            any |= bound[k] >= 0;
-        }
-        if (!any) {
-            return out(ScoredBlock.Count.TOO_STEEP);
-        }
-        double best = bounded ? bestHeading(at, c) : bestOfAll(at, c);
+        double best = bounded ? bestHeading(at, c, middle) : bestOfAll(at, c, middle);
         if (bestHeading < 0) {
-            return out(ScoredBlock.Count.TOO_ROUGH);
+            return out(reaches(0) > 0 ? ScoredBlock.Count.TOO_ROUGH : ScoredBlock.Count.TOO_STEEP);
         }
+        leading = bestHeading;
         if (sight.isAsked()) {
             place = Math.min(place, sight.margin(sight.at(ground.block.firstRow() + row,
                     ground.block.firstColumn() + column)));
@@ -230,20 +179,12 @@ final class BlockScorer {
         return new Point(frame.east(ground.block.firstColumn() + column), frame.north(ground.block.firstRow() + row));
     }
 
-    /** No score of a heading lies above this: the margins of its slopes, its pads and the ground under its gear. */
-    private double bound(int heading, int at, int c, Point middle) {
-        double least = 1;
-        for (int i = 0; i < hulls; i++) {
-            Kernel k = kernels[heading * hulls + i];
-            int b = (heading * hulls + i) % beds;
-            least = Math.min(least, slopes(k, riseEast[b][c], riseNorth[b][c]));
-        }
+    /** No score of a heading lies above this: the margins of its slopes, its gear's ground and its pads. */
+    private double bound(int heading, int c, Point middle) {
+        double least = strip.bound(heading, c);
         // Written so that a plane that is not known is out.
         if (!(least >= 0)) {
             return -1;
-        }
-        for (int i = 0; i < hulls; i++) {
-            least = Math.min(least, 1 - gearGrade(kernels[heading * hulls + i], at) / LaidGroup.GEAR_GRADE);
         }
         if (setup.bounds().hasPads()) {
             Azimuth way = heading(heading, headings);
@@ -256,83 +197,106 @@ final class BlockScorer {
         return least;
     }
 
-    private static double slopes(Kernel k, double east, double north) {
-        double rise = east * k.east + north * k.north;
-        double across = Math.abs(north * k.east - east * k.north);
-        double along = rise < 0 ? -rise / k.hull.fallLimit() : rise / k.hull.riseLimit();
-        return 1 - Math.max(along, across / k.hull.riseLimit());
-    }
-
-    private double bestHeading(int at, int c) {
+    private double bestHeading(int at, int c, Point middle) {
         double best = -1;
-        while (true) {
-            int next = 0;
-            for (int k = 1; k < headings; k++) {
-                next = bound[k] > bound[next] ? k : next;
+        int first = leading >= 0 ? leading : strip.highest(c);
+        for (int n = -1; n < headings; n++) {
+            int k = n < 0 ? first : n;
+            if (n == first) {
+                continue;
             }
-            if (bound[next] < 0 || bound[next] < best) {
-                return best;
+            bound[k] = bound(k, c, middle);
+            if (bound[k] < 0 || bound[k] < best) {
+                continue;
             }
-            double score = workedOut(next, at, c, Math.max(0, best));
-            bound[next] = -1;
-            if (score >= 0 && (score > best || score == best && next < bestHeading)) {
+            double score = workedOut(k, at, c, Math.max(0, best));
+            if (score >= 0 && (score > best || score == best && k < bestHeading)) {
                 best = score;
-                bestHeading = next;
+                bestHeading = k;
             }
         }
+        counts[ScoredBlock.Count.WORKED_OUT.ordinal()] += reaches(Math.max(0, best));
+        return best;
     }
 
-    private double bestOfAll(int at, int c) {
+    /** How many headings the bounds alone do not put below a score. */
+    private int reaches(double score) {
+        int count = 0;
+        for (double most : bound) {
+            count += most >= score ? 1 : 0;
+        }
+        return count;
+    }
+
+    private double bestOfAll(int at, int c, Point middle) {
         double best = -1;
         for (int k = 0; k < headings; k++) {
+            bound[k] = bound(k, c, middle);
             double score = workedOut(k, at, c, Double.NEGATIVE_INFINITY);
             if (score >= 0 && score > best) {
                 best = score;
                 bestHeading = k;
             }
         }
+        counts[ScoredBlock.Count.WORKED_OUT.ordinal()] += headings;
         return best;
     }
 
     /** The score of a heading; any value below the floor where it lies below. */
     private double workedOut(int heading, int at, int c, double floor) {
-        counts[ScoredBlock.Count.WORKED_OUT.ordinal()]++;
         double least = bound[heading];
         for (int i = 0; i < hulls && least >= floor; i++) {
-            int b = (heading * hulls + i) % beds;
-            Kernel k = kernels[heading * hulls + i];
-            double base = base(k, b, c);
-            double limit = k.hull.allowance();
-            cut = limit * (1 - floor) * (1 + SURE) + SURE;
-            least = Math.min(least, 1 - Math.max(0, highest(k.sweep, at, base, b, c)) / limit);
-            least = least >= floor ? Math.min(least, 1 - Math.max(0, highest(k.bed, at, base, b, c)) / limit) : least;
-            least = least >= floor ? Math.min(least, 1 - bench(k, at, height[b][c]) / benchLimit(k)) : least;
-            cut = (1 - floor) * (1 + SURE) + SURE;
-            least = least >= floor ? Math.min(least, 1 - linesTaken(k, at)) : least;
+            int kernel = heading * hulls + i;
+            int first = ruledOut[kernel];
+            for (int n = -1; n < CRITERIA && least >= floor; n++) {
+                int criterion = n < 0 ? first : n;
+                if (n != first) {
+                    least = Math.min(least, margin(criterion, kernel, at, c, floor));
+                    ruledOut[kernel] = least >= floor ? first : criterion;
+                }
+            }
         }
         return least;
     }
 
-    /** Height of a bed's plane at the group's middle. */
-    private double base(Kernel k, int b, int c) {
-        return height[b][c] - riseEast[b][c] * k.meanColumn * spacing - riseNorth[b][c] * k.meanRow * spacing;
+    /** What one criterion of a kernel leaves; any value below the floor where it leaves less. */
+    private double margin(int criterion, int kernel, int at, int c, double floor) {
+        Kernel k = kernels[kernel];
+        double limit = k.hull.allowance();
+        cut = limit * (1 - floor) * (1 + SURE) + SURE;
+        return switch (criterion) {
+            case 0 -> 1 - Math.max(0, highest(k.sweep, sweepNode, kernel, at, c)) / limit;
+            case 1 -> 1 - Math.max(0, highest(k.bed, bedNode, kernel, at, c)) / limit;
+            case 2 -> 1 - bench(k, at, strip.height(kernel, c)) / benchLimit(k);
+            default -> {
+                cut = (1 - floor) * (1 + SURE) + SURE;
+                yield 1 - linesTaken(kernel, at);
+            }
+        };
     }
 
     private double benchLimit(Kernel k) {
         return setup.limits().mostBench() * k.hull.length() * k.hull.width();
     }
 
-    /** The highest ground over the plane at the skin; broken off where it lies beyond the cut. */
-    private double highest(Kernel.Nodes nodes, int at, double base, int b, int c) {
-        double east = riseEast[b][c];
-        double north = riseNorth[b][c];
+    /**
+     * The highest ground over the plane at the skin; broken off where it lies beyond the cut. The node that lay beyond
+     * it last is asked first, and at the next cell the one over the same ground.
+     */
+    private double highest(Kernel.Nodes nodes, int[] beyond, int kernel, int at, int c) {
+        double base = strip.base(kernel, c);
+        double east = strip.riseEast(kernel, c);
+        double north = strip.riseNorth(kernel, c);
         double highest = Double.NEGATIVE_INFINITY;
         double[] z = ground.z;
-        for (int i = 0; i < nodes.offset.length; i++) {
+        int count = nodes.offset.length;
+        for (int n = count > 0 ? -1 : 0; n < count; n++) {
+            int i = n < 0 ? beyond[kernel] : n;
             double over = z[at + nodes.offset[i]] - (base + east * nodes.x[i] + north * nodes.y[i]) - nodes.skin[i];
             if (over > highest) {
                 highest = over;
                 if (over > cut) {
+                    beyond[kernel] = nodes.west[i];
                     return over;
                 }
             }
@@ -350,27 +314,24 @@ final class BlockScorer {
         return sum / 2 * spacing * spacing;
     }
 
-    /** The steepest rise under winches, poles and anchors (1). */
-    private double gearGrade(Kernel k, int at) {
-        double steepest = 0;
-        for (int offset : k.spots) {
-            steepest = Math.max(steepest, ground.grade[at + offset]);
-        }
-        return steepest;
-    }
-
-    /** The greatest share that the ground between the ends takes of a line's height. */
-    private double linesTaken(Kernel k, int at) {
+    /** The greatest share that the ground between the ends takes of a line's height; broken off beyond the cut. */
+    private double linesTaken(int kernel, int at) {
+        Kernel.LineNodes[] lines = kernels[kernel].lines;
         double most = 0;
-        for (Kernel.LineNodes line : k.lines) {
+        for (int n = lines.length > 0 ? -1 : 0; n < lines.length; n++) {
+            Kernel.LineNodes line = lines[n < 0 ? lineBeyond[kernel] : n];
             double from = ground.z[at + line.from];
             double rise = ground.z[at + line.to] - from;
-            for (int i = 0; i < line.offset.length; i++) {
+            int first = n < 0 ? lineNode[kernel] : 0;
+            int end = n < 0 ? Math.min(first + 1, line.offset.length) : line.offset.length;
+            for (int i = first; i < end; i++) {
                 double over = ground.z[at + line.offset[i]] - from - line.share[i] * rise;
                 double share = over * line.perHeight[i];
                 if (!(share <= most)) {
                     most = Double.isNaN(share) ? Double.POSITIVE_INFINITY : share;
                     if (most > cut) {
+                        lineBeyond[kernel] = n < 0 ? lineBeyond[kernel] : n;
+                        lineNode[kernel] = i;
                         return most;
                     }
                 }
@@ -385,34 +346,34 @@ final class BlockScorer {
 
     /** All figures of a cell and heading of the block that was filled last. */
     Figures figures(int row, int column, int heading) {
-        planes(row, column, 1);
+        strip.fill(row, column, 1);
         int at = ground.place(row, column);
         Figures figures = new Figures();
         cut = Double.POSITIVE_INFINITY;
         for (int i = 0; i < hulls; i++) {
-            Kernel k = kernels[heading * hulls + i];
-            int b = (heading * hulls + i) % beds;
-            double rise = riseEast[b][0] * k.east + riseNorth[b][0] * k.north;
-            double across = riseNorth[b][0] * k.east - riseEast[b][0] * k.north;
+            int kernel = heading * hulls + i;
+            Kernel k = kernels[kernel];
+            double rise = strip.riseEast(kernel, 0) * k.east + strip.riseNorth(kernel, 0) * k.north;
+            double across = strip.riseNorth(kernel, 0) * k.east - strip.riseEast(kernel, 0) * k.north;
             figures.slope(Criterion.SLOPE_ALONG, -rise, rise < 0 ? k.hull.fallLimit() : k.hull.riseLimit());
             figures.slope(Criterion.SLOPE_ACROSS, -across, k.hull.riseLimit());
-            figures.most(Criterion.HIGH_SPOT, highest(k.bed, at, base(k, b, 0), b, 0), k.hull.allowance());
-            figures.most(Criterion.BENCH, bench(k, at, height[b][0]), benchLimit(k));
+            figures.most(Criterion.HIGH_SPOT, highest(k.bed, bedNode, kernel, at, 0), k.hull.allowance());
+            figures.most(Criterion.BENCH, bench(k, at, strip.height(kernel, 0)), benchLimit(k));
             if (k.sweep.offset.length > 0) {
-                figures.most(Criterion.SWEEP, highest(k.sweep, at, base(k, b, 0), b, 0), k.hull.allowance());
+                figures.most(Criterion.SWEEP, highest(k.sweep, sweepNode, kernel, at, 0), k.hull.allowance());
             }
             if (k.spots.length > 0) {
-                figures.slope(Criterion.GEAR, gearGrade(k, at), LaidGroup.GEAR_GRADE);
+                figures.slope(Criterion.GEAR, strip.gearGrade(k, at), LaidGroup.GEAR_GRADE);
             }
             if (k.lines.length > 0) {
-                figures.most(Criterion.LINES, linesTaken(k, at), 1);
+                figures.most(Criterion.LINES, linesTaken(kernel, at), 1);
             }
             if (setup.bounds().hasPads()) {
                 Azimuth way = heading(heading, headings);
                 double[] pad = setup.bounds().nearestPad(k.hull, middle(row, column), way.east(), way.north());
                 figures.least(Criterion.PADS, pad[0], pad[1]);
             }
-            figures.bed(height[b][0]);
+            figures.bed(strip.height(kernel, 0));
         }
         if (soil.isAsked()) {
             double haul = soil.haul(row, column);

@@ -6,7 +6,9 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The nodes about a group's middle that count for one of its hulls at one heading.
@@ -54,6 +56,8 @@ final class Kernel {
         final double[] x;
         final double[] y;
         final double[] skin;
+        /** The node that the next cell to the east has in its place; itself where that one is none of them. */
+        final int[] west;
 
         Nodes(List<double[]> nodes, int stride, double spacing) {
             int n = nodes.size();
@@ -61,12 +65,18 @@ final class Kernel {
             x = new double[n];
             y = new double[n];
             skin = new double[n];
+            west = new int[n];
+            Map<Integer, Integer> byOffset = new HashMap<>();
             for (int i = 0; i < n; i++) {
                 double[] node = nodes.get(i);
                 offset[i] = (int) node[0] * stride + (int) node[1];
                 x[i] = node[1] * spacing;
                 y[i] = node[0] * spacing;
                 skin[i] = node[2];
+                byOffset.put(offset[i], i);
+            }
+            for (int i = 0; i < n; i++) {
+                west[i] = byOffset.getOrDefault(offset[i] - 1, i);
             }
         }
     }

@@ -65,6 +65,11 @@ final class SurveyGround {
         return Math.max(1, (int) Math.round(GEAR_HALF / spacing));
     }
 
+    /** True distance between nodes (m). */
+    double spacing() {
+        return ground.trueSpacing();
+    }
+
     void fill(NodeRange nodes) {
         block = nodes;
         GridFrame frame = ground.frame();
@@ -83,6 +88,16 @@ final class SurveyGround {
         }
         bounds.close(frame, this, south, west);
         grades();
+    }
+
+    /** Whether anything within the margin about a strip of cells is not known. */
+    boolean gapsNear(int row, int column, int count) {
+        boolean near = false;
+        for (int r = row; r <= row + 2 * margin; r++) {
+            int line = r * (stride + 1) + column;
+            near |= gaps[line + count + 2 * margin] > gaps[line];
+        }
+        return near;
     }
 
     /** Takes over a row; the columns from first to end are in the file. */
