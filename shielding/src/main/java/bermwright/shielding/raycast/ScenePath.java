@@ -2,9 +2,6 @@
 package bermwright.shielding.raycast;
 
 import bermwright.foundation.Vec3;
-import bermwright.shielding.scene.HullCrossing;
-import bermwright.shielding.scene.HullSolid;
-import bermwright.shielding.scene.LocalRay;
 import bermwright.shielding.scene.WallSolid;
 import java.util.Arrays;
 import java.util.List;
@@ -14,33 +11,29 @@ import java.util.List;
  * skin, one after the other, and whether it gets to the sky. To be filled again and again; for one thread.
  *
  * <p>Skins are thin: a place may lie within one, at a depth under its outer face. What lies beyond the grid is taken
- * as level at the edge's height. A wall counts as soil where a way passes over its line.
+ * as level at the edge's height. A wall counts as soil where a way passes over its line; within it a place has a depth
+ * too.
  */
 public final class ScenePath {
     /** A step along the way, where it is near a surface (m), and as a share of the height over it (1). */
     private static final double STEP = 0.2;
     private static final double STEP_SHARE = 0.35;
     private static final double FAR = 20_000;
+    /** No skin and no wall; walls are numbered from the next one down. */
+    private static final int NOWHERE = -1;
+    private static final int WALLS = NOWHERE - 1;
     private static final double NUDGE = 1e-4;
     private static final double LEAST_COSINE = 1e-3;
 
     private final SceneRays rays;
-    private final HullSolid[] hulls;
-    private final Vec3[] lefts;
-    private final Vec3[] middles;
-    private final double[] reaches;
     private final Skin skin;
-    private final LocalRay ray = new LocalRay();
-    private final HullCrossing crossing = new HullCrossing();
-    private final double[] enter;
-    private final double[] leave;
-    private final double[][] slant;
+    private final HullsAhead ahead;
     private final double top;
     private SoilField near;
-    /** Where it starts; a hull in whose skin that is or -1, and how deep under its outer face (kg/m2). */
+    /** Where it starts; the hull or wall that is in, and how deep under its outer or left face (kg/m2). */
     private final double[] start = new double[3];
     private final double[] way = new double[3];
-    private int sheet = -1;
+    private int sheet = NOWHERE;
     /** Stretches of the skin that it starts in, and where in plain space that start is. */
     private int leaving;
     private Vec3 first = Vec3.ZERO;
@@ -88,13 +81,7 @@ public final class ScenePath {
     public ScenePath(SceneRays rays, Skin skin) {
         this.rays = rays;
         this.skin = skin;
-        hulls = rays.scene().hulls().toArray(HullSolid[]::new);
-        lefts = Arrays.stream(hulls).map(h -> h.pose().left()).toArray(Vec3[]::new);
-        middles = Arrays.stream(hulls).map(HullSolid::middle).toArray(Vec3[]::new);
-        reaches = Arrays.stream(hulls).mapToDouble(HullSolid::reach).toArray();
-        enter = new double[hulls.length];
-        leave = new double[hulls.length];
-        slant = new double[2][hulls.length];
+        ahead = new HullsAhead(rays.scene().hulls(), NUDGE);
         top = Arrays.stream(rays.field().finished).filter(h -> !Double.isNaN(h)).max().orElse(0);
         near = rays.field();
     }
@@ -103,8 +90,9 @@ public final class ScenePath {
      * A place in the scene, which may lie within a skin.
      *
      * @param point where
-     * @param hull  the hull in whose skin it lies, by its number in the scene; -1 outside all skins
-     * @param depth how deep under the skin's outer face (kg/m2)
+     * @param hull  the hull in whose skin it lies, by its number in the scene; -1 outside all skins and walls, lower
+     *              ones for walls
+     * @param depth how deep under the skin's outer face, or from the left face of a wall (kg/m2)
      */
     public record Place(Vec3 point, int hull, double depth) {
         /**
@@ -114,7 +102,7 @@ public final class ScenePath {
          * @return the place
          */
         public static Place of(Vec3 point) {
-            return new Place(point, -1, 0);
+            return new Place(point, NOWHERE, 0);
         }
     }
 
@@ -149,17 +137,17 @@ public final class ScenePath {
         enough = until;
         reachesSky = false;
         leaveSkin();
-        meetHulls();
+        ahead.meet(start, way);
         double t = 0;
         while (t < FAR && total < enough) {
-            int inside = around(t + NUDGE);
+            int inside = ahead.around(t + NUDGE);
             if (inside >= 0) {
-                double out = leave[inside];
+                double out = ahead.leave[inside];
                 crossed(inside, out, true);
                 t = out;
             } else {
-                int next = next(t);
-                double end = next < 0 ? FAR : enter[next];
+                int next = ahead.next(t);
+                double end = next < 0 ? FAR : ahead.enter[next];
                 t = soil(t, end);
                 if (next >= 0 && t >= end && total < enough) {
                     crossed(next, end, false);
@@ -170,97 +158,75 @@ public final class ScenePath {
 
     /** The rest of the skin that the way begins in; the start is then moved out of it. */
     private void leaveSkin() {
-        if (sheet < 0) {
+        if (sheet < NOWHERE) {
+            leaveWall(rays.scene().walls().get(WALLS - sheet));
+        }
+        if (sheet <= NOWHERE) {
+            sheet = NOWHERE;
             return;
         }
-        Vec3 at = hulls[sheet].pose().local(new Vec3(start[0], start[1], start[2]));
-        Vec3 local = hulls[sheet].shape().outward(at);
-        Vec3 out = hulls[sheet].pose().axis().times(local.x()).plus(lefts[sheet].times(local.y()))
-                .plus(hulls[sheet].pose().crown().times(local.z()));
+        Vec3 at = ahead.hulls[sheet].pose().local(new Vec3(start[0], start[1], start[2]));
+        Vec3 local = ahead.hulls[sheet].shape().outward(at);
+        Vec3 out = ahead.hulls[sheet].pose().axis().times(local.x()).plus(ahead.lefts[sheet].times(local.y()))
+                .plus(ahead.hulls[sheet].pose().crown().times(local.z()));
         double cosine = out.x() * way[0] + out.y() * way[1] + out.z() * way[2];
         layers(sheet, 0, 1 / Math.max(LEAST_COSINE, Math.abs(cosine)), cosine > 0 ? 0
-                : hulls[sheet].shape().skin());
+                : ahead.hulls[sheet].shape().skin());
         leaving = count;
         first = new Vec3(start[0], start[1], start[2]);
         double nudge = cosine > 0 ? 2 * NUDGE : -2 * NUDGE;
         start[0] += nudge * out.x();
         start[1] += nudge * out.y();
         start[2] += nudge * out.z();
-        sheet = -1;
+        sheet = NOWHERE;
     }
 
-    private void meetHulls() {
-        for (int h = 0; h < hulls.length; h++) {
-            HullSolid hull = hulls[h];
-            enter[h] = Double.POSITIVE_INFINITY;
-            leave[h] = Double.NEGATIVE_INFINITY;
-            Vec3 middle = middles[h];
-            double dx = middle.x() - start[0];
-            double dy = middle.y() - start[1];
-            double dz = middle.z() - start[2];
-            double ahead = dx * way[0] + dy * way[1] + dz * way[2];
-            double reach = reaches[h];
-            if (ahead < -reach || dx * dx + dy * dy + dz * dz - ahead * ahead > reach * reach) {
-                continue;
+    /** The rest of the wall that the way begins in, to its face, top or foot; the start is then moved there. */
+    private void leaveWall(WallSolid wall) {
+        double ex = wall.to().east() - wall.from().east();
+        double ny = wall.to().north() - wall.from().north();
+        double flat = Math.hypot(ex, ny);
+        double cosine = (way[0] * ny - way[1] * ex) / flat;
+        double steep = Math.max(LEAST_COSINE, Math.abs(cosine));
+        double rest = (cosine > 0 ? wall.arealDensity() - sheetDepth : sheetDepth) / steep;
+        double metres = way[2] == 0 ? FAR : ((way[2] > 0 ? wall.top() : wall.foot()) - start[2]) / way[2];
+        double ends = Math.max(0, metres) * rays.field().placedDensity;
+        leaving = count + 1;
+        first = new Vec3(start[0], start[1], start[2]);
+        wallPiece(Math.min(rest, ends), 0, Math.min(rest, ends) * (cosine > 0 ? steep : -steep));
+        if (ends < rest) {
+            for (int k = 0; k < start.length; k++) {
+                start[k] += (metres + NUDGE) * way[k];
             }
-            Vec3 base = hull.pose().base();
-            double bx = start[0] - base.x();
-            double by = start[1] - base.y();
-            double bz = start[2] - base.z();
-            Vec3 a = hull.pose().axis();
-            Vec3 l = lefts[h];
-            Vec3 c = hull.pose().crown();
-            ray.origin(bx * a.x() + by * a.y() + bz * a.z(), bx * l.x() + by * l.y() + bz * l.z(),
-                    bx * c.x() + by * c.y() + bz * c.z());
-            ray.step(way[0] * a.x() + way[1] * a.y() + way[2] * a.z(), way[0] * l.x() + way[1] * l.y() + way[2] * l.z(),
-                    way[0] * c.x() + way[1] * c.y() + way[2] * c.z());
-            if (hull.shape().cross(ray, crossing) && crossing.leave() > NUDGE) {
-                enter[h] = crossing.enter();
-                leave[h] = crossing.leave();
-                slant[0][h] = crossing.enterSlant();
-                slant[1][h] = crossing.leaveSlant();
-            }
+        } else {
+            start[0] += Math.copySign(2 * NUDGE, cosine) * ny / flat;
+            start[1] -= Math.copySign(2 * NUDGE, cosine) * ex / flat;
         }
     }
 
-    /** The hull around a place of the way that it leaves last, or -1. */
-    private int around(double t) {
-        int found = -1;
-        for (int h = 0; h < hulls.length; h++) {
-            if (enter[h] <= t && leave[h] > t && (found < 0 || leave[h] > leave[found])) {
-                found = h;
-            }
-        }
-        return found;
-    }
-
-    private int next(double t) {
-        int found = -1;
-        for (int h = 0; h < hulls.length; h++) {
-            if (enter[h] > t && enter[h] < Double.POSITIVE_INFINITY && (found < 0 || enter[h] < enter[found])) {
-                found = h;
-            }
-        }
-        return found;
+    /** A piece of the wall of the number that stands ready, from the depth that stands ready on. */
+    private void wallPiece(double much, double t, double step) {
+        add(0, much, t, 0);
+        inSkin[count - 1] = sheet;
+        skinFrom[count - 1] = sheetDepth;
+        skinStep[count - 1] = step;
     }
 
     /** The skin of a hull, where no other hull has cut it away. */
     private void crossed(int hull, double t, boolean out) {
-        for (int h = 0; h < hulls.length; h++) {
-            if (h != hull && enter[h] < t - NUDGE && leave[h] > t + NUDGE) {
-                return;
-            }
+        if (ahead.isCutAway(hull, t)) {
+            return;
         }
-        sheetDepth = out ? hulls[hull].shape().skin() : 0;
-        layers(hull, t, slant[out ? 1 : 0][hull], out ? 0 : hulls[hull].shape().skin());
+        sheetDepth = out ? ahead.hulls[hull].shape().skin() : 0;
+        layers(hull, t, ahead.slant[out ? 1 : 0][hull], out ? 0 : ahead.hulls[hull].shape().skin());
     }
 
     /** Layers of a skin from the depth under its outer face that stands ready to another (kg/m2). */
     private void layers(int hull, double t, double slanted, double until) {
-        double scale = skin.mass() > 0 ? hulls[hull].shape().skin() / skin.mass() : 0;
+        double scale = skin.mass() > 0 ? ahead.hulls[hull].shape().skin() / skin.mass() : 0;
         boolean outwards = until < sheetDepth;
         int many = skin.layers().size();
-        double outer = outwards ? hulls[hull].shape().skin() : 0;
+        double outer = outwards ? ahead.hulls[hull].shape().skin() : 0;
         for (int k = 0; k < many && scale > 0; k++) {
             int layer = outwards ? many - 1 - k : k;
             double thick = skin.layers().get(layer) * scale;
@@ -290,7 +256,7 @@ public final class ScenePath {
             skinStep = Arrays.copyOf(skinStep, wide);
         }
         material[count] = of;
-        inSkin[count] = -1;
+        inSkin[count] = NOWHERE;
         mass[count] = much;
         from[count] = begins;
         length[count++] = goes;
@@ -323,7 +289,9 @@ public final class ScenePath {
     }
 
     private void wall(double t, double next) {
-        for (WallSolid wall : rays.scene().walls()) {
+        List<WallSolid> walls = rays.scene().walls();
+        for (int w = 0; w < walls.size(); w++) {
+            WallSolid wall = walls.get(w);
             double ex = wall.to().east() - wall.from().east();
             double ny = wall.to().north() - wall.from().north();
             double across = way[0] * ny - way[1] * ex;
@@ -337,7 +305,10 @@ public final class ScenePath {
             double z = start[2] + meet * way[2];
             if (meet > t && meet <= next && along >= 0 && along <= 1 && z >= wall.foot() && z <= wall.top()) {
                 double cosine = Math.max(LEAST_COSINE, Math.abs(across) / Math.hypot(ex, ny));
-                add(0, wall.arealDensity() / cosine, meet, 0);
+                sheet = WALLS - w;
+                sheetDepth = across > 0 ? 0 : wall.arealDensity();
+                wallPiece(wall.arealDensity() / cosine, meet, Math.copySign(wall.arealDensity(), across));
+                sheet = NOWHERE;
             }
         }
     }
@@ -476,6 +447,6 @@ public final class ScenePath {
         double t = from[i] + share * length[i];
         Vec3 point = i < leaving ? first
                 : new Vec3(start[0] + t * way[0], start[1] + t * way[1], start[2] + t * way[2]);
-        return new Place(point, inSkin[i], inSkin[i] < 0 ? 0 : skinFrom[i] + share * skinStep[i]);
+        return new Place(point, inSkin[i], inSkin[i] == NOWHERE ? 0 : skinFrom[i] + share * skinStep[i]);
     }
 }

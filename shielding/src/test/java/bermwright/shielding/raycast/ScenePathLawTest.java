@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.foundation.Azimuth;
+import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.regolith.BulkDensity;
 import bermwright.regolith.LunarProfile;
@@ -16,6 +17,7 @@ import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.Scene;
 import bermwright.shielding.scene.Scenes;
 import bermwright.shielding.scene.Soil;
+import bermwright.shielding.scene.WallSolid;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import java.util.List;
@@ -38,12 +40,15 @@ class ScenePathLawTest {
     private static final HullSolid OTHER = new HullSolid("B", new HullShape(6, 1.2, HullEnd.FLAT, HullEnd.FLAT, 30),
             Scenes.lying(new Vec3(4, -9, 1.6), Azimuth.ofDegrees(350), 0));
 
+    private static final WallSolid WALL = new WallSolid(new Point(-14, -8), new Point(-12, 6), -1, 7, 1650);
+
     private static SceneRays scene(BulkDensity profile) {
         ElevationGrid ground = ElevationGrid.sampled(new GridFrame(61, 61, -60, -60, 2),
                 (e, n) -> 0.03 * e - 0.02 * n + (n > 40 ? 0.4 * (n - 40) : 0));
         ElevationGrid finished = Mounds.over(ground, List.of(CoveredHull.uniform(HULL, 1.4)), Math.toRadians(34),
                 List.of()).finished();
-        return SceneRays.of(new Scene(new Soil(ground, finished, 1650, profile), List.of(HULL, OTHER)));
+        return SceneRays.of(new Scene(new Soil(ground, finished, 1650, profile), List.of(HULL, OTHER),
+                List.of(WALL)));
     }
 
     private static Vec3 direction(Random random, double least) {
@@ -111,6 +116,26 @@ class ScenePathLawTest {
         path.at(path.place(0, 0.5));
         path.go(up.x(), up.y(), up.z(), FULL);
         assertEquals(35, path.arealDensity(0), 1e-6, "turned again within the skin");
+    }
+
+    @Test
+    void turnsWithinAWallOnlyThroughWhatIsLeftOfIt() {
+        ScenePath path = new ScenePath(scene(BulkDensity.uniform(1800)), SKIN);
+        Vec3 from = new Vec3(-20, -1, 4);
+        Vec3 way = new Vec3(14, -2, 0).direction();
+        path.at(ScenePath.Place.of(from));
+        path.go(way.x(), way.y(), way.z(), FULL);
+        assertEquals(1650, path.arealDensity(0), 1e-6, "square through the wall");
+        ScenePath.Place inside = path.place(0, 0.25);
+        path.at(inside);
+        path.go(-way.x(), -way.y(), -way.z(), FULL);
+        assertEquals(412.5, path.arealDensity(0), 1e-6);
+        path.at(path.place(0, 0.5));
+        path.go(way.x(), way.y(), way.z(), FULL);
+        assertEquals(1650 - 206.25, path.arealDensity(0), 1e-6);
+        path.at(inside);
+        path.go(0, 0, 1, FULL);
+        assertEquals(3 * 1650, path.toSky(), 1e-6, "3 m up to its top, of the placed soil's density");
     }
 
     @Test
