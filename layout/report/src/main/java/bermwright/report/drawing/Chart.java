@@ -86,9 +86,7 @@ public record Chart(String name, String title, String across, String up, List<Cu
         Paper paper = new Paper(acrossTicks(), upTicks());
         svg.heading(new Dot(LEFT, 22), title, WIDTH - LEFT - 8);
         axes(svg, paper);
-        svg.open("defs").open("clipPath", "id", svg.id("plot"))
-                .box(new Dot(LEFT, TOP), new Dot(paper.width(), PLOT_HEIGHT)).close().close();
-        svg.open("g", "clip-path", svg.reference("plot"));
+        svg.window("plot", new Dot(LEFT, TOP), new Dot(paper.width(), PLOT_HEIGHT)).openInside("plot");
         for (Curve curve : curves) {
             List<Dot> dots = curve.points.stream().map(paper::at).toList();
             if (!curve.ink.isScattered()) {

@@ -5,17 +5,23 @@ import bermwright.foundation.Require;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 
 /**
  * A finished picture.
  *
- * @param name  file-safe name, unique among the drawings of a report
- * @param title title for people
- * @param size  width and height (px)
- * @param svg   the whole SVG element
+ * @param name    file-safe name, unique among the drawings of a report
+ * @param title   title for people
+ * @param size    width and height (px)
+ * @param figures what is on it, the undermost first
  */
-public record Drawing(String name, String title, Dot size, String svg) {
+public record Drawing(String name, String title, Dot size, List<Figure> figures) {
+    /** Copies the list. */
+    public Drawing {
+        figures = List.copyOf(figures);
+    }
+
     /**
      * A file-safe name from any text.
      *
@@ -30,12 +36,21 @@ public record Drawing(String name, String title, Dot size, String svg) {
     }
 
     /**
+     * The picture as an SVG element, for a page.
+     *
+     * @return the element
+     */
+    public String svg() {
+        return SvgText.of(this);
+    }
+
+    /**
      * The picture as the text of a file of its own.
      *
      * @return XML with its declaration
      */
     public String file() {
-        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg;
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg();
     }
 
     /**

@@ -1,25 +1,51 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.drawing;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** Fills that can be told apart in black and white: hatchings, dots and crosses. */
 public enum Patterns {
     /** Lines rising to the right. */
-    RISING("M-2 2 L2 -2 M0 8 L8 0 M6 10 L10 6"),
+    RISING(-2, 2, 2, -2, 0, 8, 8, 0, 6, 10, 10, 6),
     /** Lines falling to the right. */
-    FALLING("M-2 6 L2 10 M0 0 L8 8 M6 -2 L10 2"),
+    FALLING(-2, 6, 2, 10, 0, 0, 8, 8, 6, -2, 10, 2),
     /** Lines both ways. */
-    CROSSED("M0 0 L8 8 M8 0 L0 8"),
+    CROSSED(0, 0, 8, 8, 8, 0, 0, 8),
     /** Level lines. */
-    LEVEL("M0 2 L8 2 M0 6 L8 6"),
+    LEVEL(0, 2, 8, 2, 0, 6, 8, 6),
     /** Upright lines. */
-    UPRIGHT("M2 0 L2 8 M6 0 L6 8"),
+    UPRIGHT(2, 0, 2, 8, 6, 0, 6, 8),
     /** Dots. */
-    DOTTED("M1 1.5 L2 1.5 M5 5.5 L6 5.5");
+    DOTTED(1, 1.5, 2, 1.5, 5, 5.5, 6, 5.5);
 
-    private final String path;
+    /** Side of the square that comes again and again (px). */
+    public static final double SIDE = 8;
 
-    Patterns(String path) {
-        this.path = path;
+    private final List<List<Dot>> strokes = new ArrayList<>();
+
+    Patterns(double... ends) {
+        for (int i = 0; i < ends.length; i += 4) {
+            strokes.add(List.of(new Dot(ends[i], ends[i + 1]), new Dot(ends[i + 2], ends[i + 3])));
+        }
+    }
+
+    /**
+     * The lines in one square.
+     *
+     * @return both ends (px) of each line
+     */
+    public List<List<Dot>> strokes() {
+        return List.copyOf(strokes);
+    }
+
+    /**
+     * Width of the lines.
+     *
+     * @return the width (px)
+     */
+    public double width() {
+        return this == DOTTED ? 1.2 : 1;
     }
 
     /**
@@ -32,13 +58,7 @@ public enum Patterns {
      * @return the reference for a fill
      */
     public String define(Svg svg, String part, String line, String ground) {
-        svg.open("defs").open("pattern", "id", svg.id(part), "width", "8", "height", "8", "patternUnits",
-                "userSpaceOnUse");
-        if (!"none".equals(ground)) {
-            svg.box(new Dot(0, 0), new Dot(8, 8), "fill", ground);
-        }
-        svg.element("path", "d", path, "fill", "none", "stroke", line, "stroke-width", this == DOTTED ? "1.2" : "1");
-        svg.close().close();
+        svg.hatching(part, this, line, ground);
         return svg.reference(part);
     }
 }

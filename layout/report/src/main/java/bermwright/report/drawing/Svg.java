@@ -3,23 +3,27 @@ package bermwright.report.drawing;
 
 import bermwright.foundation.Require;
 import java.util.ArrayDeque;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
- * Builds one SVG picture; every text and attribute is escaped here.
+ * Puts a drawing together, figure by figure.
  *
  * <p>Not shared between threads. Attributes are given as name, value, name, value. Ids inside the picture carry its
  * name, so that many pictures can stand in one page.
  */
 public final class Svg {
-    private static final String FONT = "Liberation Sans, Arial, Helvetica, DejaVu Sans, sans-serif";
     private static final double HEADING = 15;
-    private final StringBuilder body = new StringBuilder();
-    private final Deque<String> open = new ArrayDeque<>();
+    private final List<Figure> figures = new ArrayList<>();
+    private final Deque<Opened> open = new ArrayDeque<>();
     private final String name;
+
+    /** A group that is not closed yet. */
+    private record Opened(List<Figure> figures, Optional<String> tip, Style style) {
+    }
 
     /**
      * An empty picture.
@@ -52,40 +56,79 @@ public final class Svg {
     }
 
     /**
-     * Opens an element that holds others.
+     * Opens a group.
      *
-     * @param element    its name
-     * @param attributes names and values in turn
+     * @param style names and values in turn, of what is inside
      * @return this
      */
-    public Svg open(String element, String... attributes) {
-        start(element, attributes);
-        body.append(">\n");
-        open.push(element);
+    public Svg open(String... style) {
+        open.push(new Opened(new ArrayList<>(), Optional.empty(), Style.of(style)));
         return this;
     }
 
     /**
-     * Closes the element opened last.
+     * Opens a group with a title, shown by a browser where the pointer rests.
+     *
+     * @param words the title
+     * @return this
+     */
+    public Svg openTitled(String words) {
+        open.push(new Opened(new ArrayList<>(), Optional.of(words), Style.of()));
+        return this;
+    }
+
+    /**
+     * Opens a group of which only what lies inside a window is seen.
+     *
+     * @param part short name of the window
+     * @return this
+     */
+    public Svg openInside(String part) {
+        return open("clip-path", reference(part));
+    }
+
+    /**
+     * Closes the group opened last.
      *
      * @return this
      */
     public Svg close() {
-        body.append("</").append(open.pop()).append(">\n");
+        Opened group = open.pop();
+        return add(new Figure.Group(group.figures, group.tip, group.style));
+    }
+
+    private Svg add(Figure figure) {
+        (open.isEmpty() ? figures : open.peek().figures).add(figure);
         return this;
     }
 
     /**
-     * An element that holds nothing.
+     * A window through which groups are seen.
      *
-     * @param element    its name
+     * @param part   short name to refer to it by
+     * @param corner upper left corner (px)
+     * @param size   width and height (px)
+     * @return this
+     */
+    public Svg window(String part, Dot corner, Dot size) {
+        return add(new Figure.Window(id(part), corner, size));
+    }
+
+    Svg hatching(String part, Patterns pattern, String line, String ground) {
+        return add(new Figure.Hatching(id(part), pattern, line, ground));
+    }
+
+    /**
+     * A picture of dots.
+     *
+     * @param corner     upper left corner (px)
+     * @param size       width and height (px)
+     * @param address    the picture as {@link Picture} made it
      * @param attributes names and values in turn
      * @return this
      */
-    public Svg element(String element, String... attributes) {
-        start(element, attributes);
-        body.append("/>\n");
-        return this;
+    public Svg image(Dot corner, Dot size, String address, String... attributes) {
+        return add(new Figure.Image(corner, size, address, Style.of(attributes)));
     }
 
     /**
@@ -97,10 +140,7 @@ public final class Svg {
      * @return this
      */
     public Svg text(Dot at, String words, String... attributes) {
-        start("text", "x", number(at.x()), "y", number(at.y()));
-        attributes(attributes);
-        body.append('>').append(escaped(words)).append("</text>\n");
-        return this;
+        return add(new Figure.Words(at, words, Style.of(attributes)));
     }
 
     /**
@@ -135,17 +175,6 @@ public final class Svg {
     }
 
     /**
-     * A title, shown by a browser where the pointer rests.
-     *
-     * @param words the words
-     * @return this
-     */
-    public Svg tip(String words) {
-        body.append("<title>").append(escaped(words)).append("</title>\n");
-        return this;
-    }
-
-    /**
      * A straight line.
      *
      * @param from       start (px)
@@ -154,10 +183,7 @@ public final class Svg {
      * @return this
      */
     public Svg line(Dot from, Dot to, String... attributes) {
-        start("line", "x1", number(from.x()), "y1", number(from.y()), "x2", number(to.x()), "y2", number(to.y()));
-        attributes(attributes);
-        body.append("/>\n");
-        return this;
+        return add(new Figure.Line(from, to, Style.of(attributes)));
     }
 
     /**
@@ -168,8 +194,8 @@ public final class Svg {
      * @return this
      */
     public Svg curve(List<Dot> dots, String... attributes) {
-        String path = path(dots, false);
-        return path.isEmpty() ? this : element("path", with(attributes, "d", path));
+        List<List<Dot>> runs = runs(dots);
+        return runs.isEmpty() ? this : add(new Figure.Path(runs, false, Style.of(attributes)));
     }
 
     /**
@@ -181,7 +207,7 @@ public final class Svg {
      */
     public Svg outline(List<Dot> dots, String... attributes) {
         List<Dot> known = dots.stream().filter(Dot::isKnown).toList();
-        return known.size() < 3 ? this : element("path", with(attributes, "d", path(known, true)));
+        return known.size() < 3 ? this : add(new Figure.Path(List.of(known), true, Style.of(attributes)));
     }
 
     /**
@@ -193,11 +219,7 @@ public final class Svg {
      * @return this
      */
     public Svg box(Dot corner, Dot size, String... attributes) {
-        start("rect", "x", number(corner.x()), "y", number(corner.y()), "width", number(Math.max(0, size.x())),
-                "height", number(Math.max(0, size.y())));
-        attributes(attributes);
-        body.append("/>\n");
-        return this;
+        return add(new Figure.Box(corner, size, Style.of(attributes)));
     }
 
     /**
@@ -209,10 +231,7 @@ public final class Svg {
      * @return this
      */
     public Svg circle(Dot middle, double radius, String... attributes) {
-        start("circle", "cx", number(middle.x()), "cy", number(middle.y()), "r", number(radius));
-        attributes(attributes);
-        body.append("/>\n");
-        return this;
+        return add(new Figure.Circle(middle, radius, Style.of(attributes)));
     }
 
     /**
@@ -223,14 +242,8 @@ public final class Svg {
      * @return the drawing
      */
     public Drawing drawing(String title, Dot size) {
-        Require.that(open.isEmpty(), "element %s is still open.", open.peek());
-        long width = Math.round(size.x());
-        long height = Math.round(size.y());
-        String head = String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%d\""
-                + " height=\"%d\" viewBox=\"0 0 %d %d\"", width, height, width, height)
-                + " role=\"img\" font-family=\"" + FONT + "\" font-size=\"12\" fill=\"#000000\">\n<title>"
-                + escaped(title) + "</title>\n<rect width=\"100%\" height=\"100%\" fill=\"#ffffff\"/>\n";
-        return new Drawing(name, title, new Dot(width, height), head + body + "</svg>\n");
+        Require.that(open.isEmpty(), "%s groups are still open.", open.size());
+        return new Drawing(name, title, new Dot(Math.round(size.x()), Math.round(size.y())), figures);
     }
 
     /**
@@ -290,36 +303,18 @@ public final class Svg {
                 || c >= 0x10000;
     }
 
-    private static String path(List<Dot> dots, boolean closed) {
-        StringBuilder path = new StringBuilder();
-        for (int i = 0; i < dots.size(); i++) {
-            Dot dot = dots.get(i);
-            if (dot.isKnown()) {
-                boolean starts = i == 0 || !dots.get(i - 1).isKnown();
-                boolean alone = starts && (i == dots.size() - 1 || !dots.get(i + 1).isKnown());
-                if (!alone) {
-                    path.append(starts ? "M" : "L").append(number(dot.x())).append(' ').append(number(dot.y()));
+    /** The dots of each run of two or more that are known. */
+    private static List<List<Dot>> runs(List<Dot> dots) {
+        List<List<Dot>> runs = new ArrayList<>();
+        int from = 0;
+        for (int i = 0; i <= dots.size(); i++) {
+            if (i == dots.size() || !dots.get(i).isKnown()) {
+                if (i - from > 1) {
+                    runs.add(List.copyOf(dots.subList(from, i)));
                 }
+                from = i + 1;
             }
         }
-        return path.append(closed ? "Z" : "").toString();
-    }
-
-    private static String[] with(String[] attributes, String key, String value) {
-        String[] all = Arrays.copyOf(attributes, attributes.length + 2);
-        all[attributes.length] = key;
-        all[attributes.length + 1] = value;
-        return all;
-    }
-
-    private void start(String element, String... attributes) {
-        body.append('<').append(element);
-        attributes(attributes);
-    }
-
-    private void attributes(String... attributes) {
-        for (int i = 0; i + 1 < attributes.length; i += 2) {
-            body.append(' ').append(attributes[i]).append("=\"").append(escaped(attributes[i + 1])).append('"');
-        }
+        return runs;
     }
 }

@@ -62,15 +62,13 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
         Dot corner = new Dot(LEFT, TOP);
         Dot size = new Dot(MAP_WIDTH, bottom - TOP);
         svg.heading(new Dot(LEFT, 22), title, WIDTH - LEFT - 8);
-        svg.open("defs").open("clipPath", "id", svg.id("map")).box(corner, size).close().close();
+        svg.window("map", corner, size);
         String blank = Patterns.RISING.define(svg, "no-ground", "#bbbbbb", "#ffffff");
         svg.box(corner, size, "fill", blank);
         Relief relief = Relief.of(ground, window);
-        svg.element("image", "x", Svg.number(LEFT), "y", Svg.number(TOP), "width", Svg.number(size.x()), "height",
-                Svg.number(size.y()), "preserveAspectRatio", "none", "href",
-                relief.picture(PICTURE_COLUMNS));
+        svg.image(corner, size, relief.picture(PICTURE_COLUMNS), "preserveAspectRatio", "none");
         Labels labels = new Labels(corner, new Dot(LEFT + MAP_WIDTH, bottom));
-        svg.open("g", "clip-path", svg.reference("map"));
+        svg.openInside("map");
         grid(svg, bottom);
         relief.contours(svg, this::paper, labels);
         items(svg);
@@ -130,7 +128,7 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
         double middle = (TOP + bottom) / 2;
         svg.text(new Dot(12, middle), "north (m, projected)", "text-anchor", "middle", "transform",
                 "rotate(-90 12 " + Svg.number(middle) + ")");
-        svg.open("g", "clip-path", svg.reference("map"));
+        svg.openInside("map");
     }
 
     private void items(Svg svg) {
@@ -170,7 +168,7 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
     private static void numbers(Svg svg, List<Numbered> numbered, List<Dot> rooms) {
         for (int i = 0; i < numbered.size(); i++) {
             Finding finding = numbered.get(i).finding();
-            svg.open("g").tip(finding.rule().id() + ": " + finding.text());
+            svg.openTitled(finding.rule().id() + ": " + finding.text());
             FindingMark.draw(svg, rooms.get(i), finding.level(), numbered.get(i).number());
             svg.close();
         }

@@ -109,8 +109,7 @@ public final class SurveyMap {
         svg.text(new Dot(LEFT, 44), String.format(Locale.ROOT, "%,d cells of %.2f m, %d headings; one value for %d x %d"
                 + " cells; grey: no hull can lie there", result.tally().cells(), result.ground().trueSpacing(),
                 result.tally().headings(), map.square(), map.square()), "font-size", "12", "fill", Ink.BLACK);
-        svg.element("image", "x", Svg.number(LEFT), "y", Svg.number(TOP), "width", Svg.number(columns), "height",
-                Svg.number(rows), "href", Picture.address(columns, rows, this::colour));
+        svg.image(new Dot(LEFT, TOP), new Dot(columns, rows), Picture.address(columns, rows, this::colour));
         svg.box(new Dot(LEFT, TOP), new Dot(columns, rows), "fill", "none", "stroke", Ink.BLACK);
         result.places().forEach(p -> outlines(svg, p));
         result.places().forEach(p -> mark(svg, p));

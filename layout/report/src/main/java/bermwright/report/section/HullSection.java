@@ -105,10 +105,9 @@ public record HullSection(String name, String title, String across, List<Dot> gr
         svg.heading(new Dot(14, 22), title, WIDTH - 14 - 8);
         String natural = Patterns.DOTTED.define(svg, "natural", "#6b4a1f", "#eadfce");
         String placed = Patterns.FALLING.define(svg, "placed", "#a0783c", "#f6eedd");
-        svg.open("defs").open("clipPath", "id", svg.id("frame"))
-                .box(new Dot(paper.left, TOP), new Dot(paper.width, paper.height)).close().close();
+        svg.window("frame", new Dot(paper.left, TOP), new Dot(paper.width, paper.height));
         axes(svg, paper);
-        svg.open("g", "clip-path", svg.reference("frame"));
+        svg.openInside("frame");
         if (!cover.isEmpty()) {
             List<Dot> outline = new ArrayList<>(paper.all(cover));
             List<Dot> back = new ArrayList<>(paper.all(ground));

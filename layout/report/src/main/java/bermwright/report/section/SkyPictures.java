@@ -73,8 +73,7 @@ public record SkyPictures(String name, String title, List<View> views, Classes c
     }
 
     private void view(Svg svg, View view, Dot middle) {
-        svg.element("image", "x", Svg.number(middle.x() - RADIUS), "y", Svg.number(middle.y() - RADIUS), "width",
-                Svg.number(2 * RADIUS), "height", Svg.number(2 * RADIUS), "href",
+        svg.image(new Dot(middle.x() - RADIUS, middle.y() - RADIUS), new Dot(2 * RADIUS, 2 * RADIUS),
                 Picture.address(PICTURE, PICTURE, (column, row) -> colour(view, column, row)));
         for (int elevation = 0; elevation <= 60; elevation += 30) {
             svg.circle(middle, RADIUS * reach(Math.toRadians(elevation)), "fill", "none", "stroke",

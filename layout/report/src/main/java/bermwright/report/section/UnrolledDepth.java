@@ -83,7 +83,7 @@ public record UnrolledDepth(String name, String title, double length, List<List<
         svg.text(new Dot(LEFT + 201, 66), "bare skin", "font-size", "11");
         Require.that(keyEnd < 55, "the key ends at %s px.", keyEnd);
         svg.box(new Dot(LEFT, TOP), new Dot(WIDTH - LEFT - RIGHT, HEIGHT), "fill", none);
-        svg.open("g", "shape-rendering", "crispEdges");
+        svg.open("shape-rendering", "crispEdges");
         for (int row = 0; row < rows.size(); row++) {
             cells(svg, classes, row, thin);
         }

@@ -45,7 +45,12 @@ public final class DrawingXml {
 
     /** What is wrong: repeated ids, references to nothing, addresses outside the drawing, texts outside the paper. */
     public static List<String> troubles(Drawing drawing) {
-        Document document = read(drawing.file());
+        return troubles(drawing.file(), drawing.size());
+    }
+
+    /** The same of a file, with the size (px) of its paper. */
+    public static List<String> troubles(String file, Dot paper) {
+        Document document = read(file);
         List<String> troubles = new ArrayList<>();
         Set<String> ids = new HashSet<>();
         Set<String> references = new HashSet<>();
@@ -64,7 +69,7 @@ public final class DrawingXml {
                 troubles.add("address " + element.getAttribute("href"));
             }
             if ("text".equals(element.getTagName()) && !element.getAttribute("transform").startsWith("rotate(-90")) {
-                place(drawing, element, troubles);
+                place(paper, element, troubles);
             }
         }
         references.removeAll(ids);
@@ -124,13 +129,13 @@ public final class DrawingXml {
         }
     }
 
-    private static void place(Drawing drawing, Element text, List<String> troubles) {
+    private static void place(Dot paper, Element text, List<String> troubles) {
         Words words = Words.of(text);
         double y = Double.parseDouble(text.getAttribute("y"));
-        if (words.left < -2 || words.right > drawing.size().x() + 2 || y < words.size() / 2
-                || y > drawing.size().y()) {
+        if (words.left < -2 || words.right > paper.x() + 2 || y < words.size() / 2
+                || y > paper.y()) {
             troubles.add("text '%s' at %.0f..%.0f, %.0f lies outside the paper of %.0f x %.0f".formatted(
-                    words.text, words.left, words.right, y, drawing.size().x(), drawing.size().y()));
+                    words.text, words.left, words.right, y, paper.x(), paper.y()));
         }
     }
 }
