@@ -1,85 +1,120 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.model;
 
-/** How a thing on the map is to be drawn and what it means; those named first are drawn first. */
+import bermwright.report.map.MapStyle;
+import bermwright.site.footprint.Shape;
+import java.util.Arrays;
+import java.util.Locale;
+
+/** What the map draws, each by its entry in the table of symbols; those named first are drawn first. */
 public enum FigureLook {
     /** Where a pad's traffic harms. */
-    STAND_OFF("Stand-off of a landing pad", "Traffic on the pad throws soil as far as this."),
+    STAND_OFF(MapStyle.STAND_OFF),
     /** Where soil is taken. */
-    BORROW("Borrow ground", "Soil is taken here, down to its greatest depth and with its own side slopes."),
+    BORROW(MapStyle.BORROW),
     /** Where soil waits. */
-    STOCKPILE("Stockpile", "Soil waits here."),
+    STOCKPILE(MapStyle.STOCKPILE),
     /** Ground shaped before the work. */
-    PREPARATION("Preparation", "This ground is shaped before a hull is laid down."),
+    PREPARATION(MapStyle.PREPARATION),
     /** A way kept free. */
-    CORRIDOR("Corridor", "A way of this width stays free and no steeper than its greatest grade."),
+    CORRIDOR(MapStyle.CORRIDOR),
     /** The way of the haulers. */
-    HAUL_WAY("Haul way", "Haulers take this way from borrow ground to cover."),
+    HAUL_WAY(MapStyle.HAUL_WAY),
     /** The way people take to a shelter. */
-    FOOT_WAY("Way to shelter", "People outside take this way to the nearest storm shelter."),
+    FOOT_WAY(MapStyle.FOOT_WAY),
     /** A landing pad. */
-    PAD("Landing pad", "Landers come down here; nothing else stands on it."),
+    PAD(MapStyle.PAD),
     /** Outline of the cover on the ground. */
-    COVER_TOE("Cover toe", "Soil reaches as far as this line; nothing that must stay free may be inside."),
+    COVER_TOE(MapStyle.COVER_TOE),
     /** An area nothing may touch. */
-    KEEP_OUT("Keep-out", "Nothing may touch this area: no hull, sweep, line, anchor or soil."),
+    KEEP_OUT(MapStyle.KEEP_OUT),
     /** Where jets blow. */
-    PLUME("Under the jets", "Jets of the thrusters blow here; it is kept clear while a hull is laid down."),
+    PLUME(MapStyle.PLUME),
     /** Where a falling pole can come down. */
-    FALL_ZONE("Fall zone of a pole", "A pole that buckles or loses its stay comes down inside this ring."),
+    FALL_ZONE(MapStyle.FALL_ZONE),
     /** The soil that holds an anchor. */
-    ANCHOR_SOIL("Soil before an anchor", "This soil holds the anchor; nobody digs here or piles soil off it."),
+    ANCHOR_SOIL(MapStyle.ANCHOR_SOIL),
     /** Where a parted line whips. */
-    SNAP_BACK("Snap-back zone", "A loaded line that parts whips through this zone; nobody stands here."),
+    SNAP_BACK(MapStyle.SNAP_BACK),
     /** What the falling body can pass over. */
-    SWEEP("Lowering sweep", "The body can pass over all of this on its way down, with wander and margin."),
+    SWEEP(MapStyle.SWEEP),
     /** Where it may come down. */
-    LANDING_SPREAD("Landing spread", "The hull may land anywhere in this ring; every distance holds for all of it."),
+    LANDING_SPREAD(MapStyle.DISPERSION),
     /** A hull while it stands. */
-    STANDING("Hull standing", "Footprint while it stands."),
+    STANDING(MapStyle.STANDING_HULL),
     /** A hull once it lies. */
-    LYING("Hull lying", "Footprint once it lies; the notch is its base end."),
+    LYING(MapStyle.LYING_HULL),
     /** The strip that a cover keeps free around something. */
-    KEPT_CLEAR("Kept free of soil", "The cover leaves this strip around what passes through it free of soil."),
+    KEPT_CLEAR(MapStyle.KEPT_CLEAR),
     /** Something on the skin or through the cover. */
-    PASS_THROUGH("Passes through the cover", "A radiator, cable, feed-through, shaft or skin that stays free of soil."),
+    PASS_THROUGH(MapStyle.PASS_THROUGH),
     /** A wall. */
-    WALL("Wall", "Holds the soil of a cover back."),
+    WALL(MapStyle.WALL),
     /** A tunnel. */
-    TUNNEL("Tunnel", "Joins two hatches."),
+    TUNNEL(MapStyle.TUNNEL),
     /** A line under load. */
-    LINE("Line", "A line under load; nothing may touch it and nobody stands in it."),
+    LINE(MapStyle.LOWERING_LINE),
+    /** The line that pulls the hull over. */
+    PULL_OVER(MapStyle.PULL_OVER),
     /** A stay. */
-    STAY("Stay", "Holds a pole's head back; nothing may touch it and nobody stands in it."),
+    STAY(MapStyle.STAY),
     /** A winch. */
-    WINCH("Winch", "Pays the lines out; somebody stands here."),
+    WINCH(MapStyle.WINCH),
     /** Outline of an anchor. */
-    ANCHOR("Anchor", "Its outline on the ground."),
+    ANCHOR(MapStyle.ANCHOR),
     /** Outline of a pole's foot. */
-    POLE_FOOT("Pole foot", "Foot of a pole, which hands its thrust to the ground."),
+    POLE_FOOT(MapStyle.POLE_FOOT),
     /** A pole's foot. */
-    POLE_MARK("Pole foot", "Foot of a pole, which hands its thrust to the ground."),
+    POLE_MARK(MapStyle.POLE_FOOT),
     /** A plate anchor. */
-    ANCHOR_PLATE("Anchor, plate", "A buried plate; soil ahead of it holds it."),
+    ANCHOR_PLATE(MapStyle.ANCHOR, "Anchor, plate", "A buried plate; soil ahead of it holds it."),
     /** A block anchor. */
-    ANCHOR_BLOCK("Anchor, block", "A buried block."),
+    ANCHOR_BLOCK(MapStyle.ANCHOR, "Anchor, block", "A buried block."),
     /** A ballast anchor. */
-    ANCHOR_BALLAST("Anchor, ballast", "A weight on the ground; friction holds it."),
+    ANCHOR_BALLAST(MapStyle.ANCHOR, "Anchor, ballast", "A weight on the ground; friction holds it."),
     /** A screw anchor. */
-    ANCHOR_SCREW("Anchor, screw", "Screw piles."),
+    ANCHOR_SCREW(MapStyle.ANCHOR, "Anchor, screw", "Screw piles."),
     /** A pile anchor. */
-    ANCHOR_PILE("Anchor, pile", "Driven piles."),
+    ANCHOR_PILE(MapStyle.ANCHOR, "Anchor, pile", "Driven piles."),
     /** A hatch. */
-    HATCH("Hatch", "The way out of a hull; it stays clear."),
+    HATCH(MapStyle.HATCH),
     /** A place where people stay. */
-    STATION("Station", "People stay here; dose is worked out for this place.");
+    STATION(MapStyle.STATION);
 
+    private final MapStyle symbol;
     private final String word;
     private final String rule;
 
-    FigureLook(String word, String rule) {
+    FigureLook(MapStyle symbol) {
+        this(symbol, symbol.words().substring(0, 1).toUpperCase(Locale.ROOT) + symbol.words().substring(1),
+                symbol.rule());
+    }
+
+    FigureLook(MapStyle symbol, String word, String rule) {
+        this.symbol = symbol;
         this.word = word;
         this.rule = rule;
+    }
+
+    /**
+     * The look of an outline.
+     *
+     * @param shape the outline
+     * @return the look
+     */
+    static FigureLook of(Shape shape) {
+        MapStyle symbol = MapStyle.of(shape);
+        return Arrays.stream(values()).filter(l -> l.symbol == symbol).findFirst()
+                .orElseThrow(() -> new AssertionError("a symbol that the map does not draw: " + symbol));
+    }
+
+    /**
+     * Its entry in the table of symbols.
+     *
+     * @return the symbol
+     */
+    public MapStyle symbol() {
+        return symbol;
     }
 
     /**

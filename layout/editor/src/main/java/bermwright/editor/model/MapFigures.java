@@ -100,7 +100,7 @@ public final class MapFigures {
             return List.of();
         }
         List<MapFigure> drawn = new ArrayList<>();
-        FigureLook look = look(shape.kind());
+        FigureLook look = FigureLook.of(shape);
         drawn.add(MapFigure.area(look, part.get(), label(look, shape), shape.outline().corners()));
         Point centre = shape.outline().centre();
         if (shape.kind() == ShapeKind.ANCHOR) {
@@ -133,37 +133,6 @@ public final class MapFigures {
             default -> Part.Kind.HULL;
         };
         return Optional.of(new Part(kind, shape.subject()));
-    }
-
-    /** The look of a kind of outline. */
-    static FigureLook look(ShapeKind kind) {
-        return switch (kind) {
-            case STANDING -> FigureLook.STANDING;
-            case LYING -> FigureLook.LYING;
-            case SWEEP -> FigureLook.SWEEP;
-            case LANDING -> FigureLook.LANDING_SPREAD;
-            case LINE -> FigureLook.LINE;
-            case STAY -> FigureLook.STAY;
-            case POLE_FOOT -> FigureLook.POLE_FOOT;
-            case POLE_FALL_ZONE -> FigureLook.FALL_ZONE;
-            case ANCHOR -> FigureLook.ANCHOR;
-            case ANCHOR_SOIL -> FigureLook.ANCHOR_SOIL;
-            case WINCH -> FigureLook.WINCH;
-            case SNAP_BACK -> FigureLook.SNAP_BACK;
-            case THRUSTER_PLUME, LANDING_PLUME -> FigureLook.PLUME;
-            case COVER_TOE -> FigureLook.COVER_TOE;
-            case PASS_THROUGH -> FigureLook.PASS_THROUGH;
-            case KEPT_CLEAR -> FigureLook.KEPT_CLEAR;
-            case TUNNEL -> FigureLook.TUNNEL;
-            case WALL -> FigureLook.WALL;
-            case CORRIDOR -> FigureLook.CORRIDOR;
-            case KEEP_OUT -> FigureLook.KEEP_OUT;
-            case PAD -> FigureLook.PAD;
-            case PAD_STAND_OFF -> FigureLook.STAND_OFF;
-            case PREPARATION -> FigureLook.PREPARATION;
-            case BORROW -> FigureLook.BORROW;
-            case STOCKPILE -> FigureLook.STOCKPILE;
-        };
     }
 
     private static FigureLook anchorLook(Shape shape) {

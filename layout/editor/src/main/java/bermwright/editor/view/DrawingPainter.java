@@ -4,19 +4,15 @@ package bermwright.editor.view;
 import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Drawing;
 import bermwright.report.drawing.Figure;
-import bermwright.report.drawing.Patterns;
 import bermwright.report.drawing.Style;
 import java.io.ByteArrayInputStream;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import javafx.geometry.VPos;
-import javafx.scene.SnapshotParameters;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.Image;
 import javafx.scene.paint.Color;
-import javafx.scene.paint.ImagePattern;
 import javafx.scene.paint.Paint;
 import javafx.scene.shape.StrokeLineJoin;
 import javafx.scene.text.Font;
@@ -127,25 +123,12 @@ final class DrawingPainter {
 
     private Paint paint(String words, double share) {
         if (defined.get(words) instanceof Figure.Hatching hatching) {
-            return hatchings.computeIfAbsent(words, id -> tile(hatching));
+            return hatchings.computeIfAbsent(words, id -> Tiles.of(hatching.pattern(),
+                    Color.web(hatching.line()), "none".equals(hatching.ground()) ? Color.TRANSPARENT
+                    : Color.web(hatching.ground())));
         }
         Color colour = Color.web(words);
         return share < 1 ? colour.deriveColor(0, 1, 1, share) : colour;
-    }
-
-    private static Paint tile(Figure.Hatching hatching) {
-        Canvas tile = new Canvas(Patterns.SIDE, Patterns.SIDE);
-        GraphicsContext g = tile.getGraphicsContext2D();
-        if (!"none".equals(hatching.ground())) {
-            g.setFill(Color.web(hatching.ground()));
-            g.fillRect(0, 0, Patterns.SIDE, Patterns.SIDE);
-        }
-        g.setStroke(Color.web(hatching.line()));
-        g.setLineWidth(hatching.pattern().width());
-        hatching.pattern().strokes().forEach(s -> g.strokeLine(s.get(0).x(), s.get(0).y(), s.get(1).x(), s.get(1).y()));
-        SnapshotParameters clear = new SnapshotParameters();
-        clear.setFill(Color.TRANSPARENT);
-        return new ImagePattern(tile.snapshot(clear, null), 0, 0, Patterns.SIDE, Patterns.SIDE, false);
     }
 
     private void clip(GraphicsContext g, String id) {

@@ -13,6 +13,7 @@ import javafx.geometry.Rectangle2D;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
+import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 
@@ -81,6 +82,7 @@ final class FigurePainter {
             g.setLineWidth(drawing.width() + 4);
             stroke(g, figure.isClosed(), n);
         }
+        g.setLineCap(StrokeLineCap.BUTT);
         g.setLineDashes(drawing.dashes());
         g.setStroke(drawing.line());
         g.setLineWidth(isPicked ? drawing.width() + 1.2 : drawing.width());

@@ -13,7 +13,10 @@ import bermwright.finding.Numbered;
 import bermwright.finding.SiteRule;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
+import bermwright.foundation.Ring;
 import bermwright.site.assessment.LiveSite;
+import bermwright.site.footprint.GearRole;
+import bermwright.site.footprint.Shape;
 import bermwright.site.footprint.ShapeKind;
 import bermwright.site.planfile.PlanFiles;
 import bermwright.terrain.grid.ElevationGrid;
@@ -135,8 +138,12 @@ class ViewModelsTest {
 
     @Test
     void everyKindOfOutlineHasALook() {
+        Ring outline = new Ring(List.of(new Point(0, 0), new Point(1, 0), new Point(1, 1)));
         for (ShapeKind kind : ShapeKind.values()) {
-            assertFalse(MapFigures.look(kind).rule().isBlank(), kind.word());
+            for (GearRole role : GearRole.values()) {
+                Shape shape = new Shape(kind, "A", "", outline, role, Optional.empty());
+                assertFalse(FigureLook.of(shape).rule().isBlank(), kind.word());
+            }
         }
     }
 

@@ -30,6 +30,8 @@ public record Ink(String colour, String dash, double width, Marker marker) {
     public static final String RED = "#d55e00";
     /** Reddish purple. */
     public static final String PURPLE = "#cc79a7";
+    /** Brown of soil. */
+    public static final String BROWN = "#7a4a00";
     /** Grey of grid lines. */
     public static final String GREY = "#d0d0d0";
     /** Grey of small words. */

@@ -4,7 +4,6 @@ package bermwright.report.sheet;
 import bermwright.foundation.Point;
 import bermwright.report.map.MapItem;
 import bermwright.report.map.MapStyle;
-import bermwright.site.footprint.GearRole;
 import bermwright.site.footprint.HatchPlace;
 import bermwright.site.footprint.HullShapes;
 import bermwright.site.footprint.Shape;
@@ -96,7 +95,7 @@ public final class SiteMap {
             boolean winchAnchor = shape.kind() == ShapeKind.ANCHOR && shapes.stream().anyMatch(other ->
                     other.kind() == ShapeKind.WINCH && other.part().equals(shape.part()));
             boolean again = !named.add(shape.kind() + "/" + label);
-            items.add(new MapItem.Area(style(shape), winchAnchor || again ? "" : label, shape.outline()));
+            items.add(new MapItem.Area(MapStyle.of(shape), winchAnchor || again ? "" : label, shape.outline()));
         }
     }
 
@@ -116,42 +115,6 @@ public final class SiteMap {
             hull.stations().forEach(s -> items.add(new MapItem.Spot(MapStyle.STATION, s.id(), hull.lyingAt(metres,
                     s.along(), s.across()))));
         }
-    }
-
-    /**
-     * How an outline looks.
-     *
-     * @param shape the outline
-     * @return the style
-     */
-    public static MapStyle style(Shape shape) {
-        return switch (shape.kind()) {
-            case STANDING -> MapStyle.STANDING_HULL;
-            case LYING -> MapStyle.LYING_HULL;
-            case SWEEP -> MapStyle.SWEEP;
-            case LANDING -> MapStyle.DISPERSION;
-            case LINE -> shape.role() == GearRole.PULL_OVER ? MapStyle.PULL_OVER : MapStyle.LOWERING_LINE;
-            case STAY -> MapStyle.STAY;
-            case POLE_FOOT -> MapStyle.POLE_FOOT;
-            case POLE_FALL_ZONE -> MapStyle.FALL_ZONE;
-            case ANCHOR -> MapStyle.ANCHOR;
-            case ANCHOR_SOIL -> MapStyle.ANCHOR_SOIL;
-            case WINCH -> MapStyle.WINCH;
-            case SNAP_BACK -> MapStyle.SNAP_BACK;
-            case THRUSTER_PLUME, LANDING_PLUME -> MapStyle.PLUME;
-            case COVER_TOE -> MapStyle.COVER_TOE;
-            case PASS_THROUGH -> MapStyle.PASS_THROUGH;
-            case KEPT_CLEAR -> MapStyle.KEPT_CLEAR;
-            case TUNNEL -> MapStyle.TUNNEL;
-            case WALL -> MapStyle.WALL;
-            case CORRIDOR -> MapStyle.CORRIDOR;
-            case KEEP_OUT -> MapStyle.KEEP_OUT;
-            case PAD -> MapStyle.PAD;
-            case PAD_STAND_OFF -> MapStyle.STAND_OFF;
-            case PREPARATION -> MapStyle.PREPARATION;
-            case BORROW -> MapStyle.BORROW;
-            case STOCKPILE -> MapStyle.STOCKPILE;
-        };
     }
 
     private static String label(Shape shape, boolean detailed) {
