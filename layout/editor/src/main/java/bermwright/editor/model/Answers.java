@@ -291,7 +291,7 @@ public final class Answers {
     }
 
     private void failed(String check, Throwable failure) {
-        failures.put(check, failure.getMessage() == null ? failure.toString() : failure.getMessage());
+        failures.put(check, Plainly.words(failure));
         step = Optional.empty();
         working.raise();
         changed.raise();

@@ -3,9 +3,10 @@ package bermwright.editor.view;
 
 import bermwright.editor.model.Comparison;
 import bermwright.editor.model.FigureList;
-import bermwright.editor.model.MapFigure;
 import bermwright.editor.model.MapCamera;
+import bermwright.editor.model.MapFigure;
 import bermwright.editor.model.MapFigures;
+import bermwright.editor.model.Plainly;
 import bermwright.editor.model.UnitWords;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
@@ -172,7 +173,7 @@ final class ComparePane extends VBox {
             kept = Optional.of(assessment);
             keptName = name;
             refresh();
-        }, failure -> words.setText("The variant could not be worked out. " + failure.getMessage()),
+        }, failure -> words.setText("The variant could not be worked out. " + Plainly.words(failure)),
                 step -> words.setText("Working out the variant: " + step.words() + " "
                         + Math.round(100 * step.share()) + " %"),
                 () -> words.setText("Working out the variant was stopped."));

@@ -2,6 +2,7 @@
 package bermwright.editor.view;
 
 import bermwright.editor.edit.Part;
+import bermwright.editor.model.Plainly;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
 import bermwright.report.sheet.CoverSheets;
@@ -77,7 +78,7 @@ final class CoverPane extends ScrollPane {
                 DrawingView.prepared(sheets.flatMap(CoverSheets::unrolled))), Background.Listener.of(drawn -> {
                     along.show(drawn.get(0));
                     unrolled.show(drawn.get(1));
-                }, failure -> bench.tell("The sections could not be drawn. " + failure.getMessage())));
+                }, failure -> bench.tell("The sections could not be drawn. " + Plainly.words(failure))));
         showAcross();
     }
 
@@ -86,7 +87,7 @@ final class CoverPane extends ScrollPane {
         Optional<CoverSheets> sheets = sheets();
         background.start(CUT_LANE, progress -> DrawingView.prepared(sheets.map(s -> s.crossSection(way))),
                 Background.Listener.of(across::show,
-                        failure -> bench.tell("The section could not be drawn. " + failure.getMessage())));
+                        failure -> bench.tell("The section could not be drawn. " + Plainly.words(failure))));
     }
 
     /** Draws only while somebody looks. */

@@ -5,6 +5,7 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Dialog;
 import javafx.scene.control.DialogPane;
+import javafx.scene.layout.Region;
 import javafx.stage.Window;
 
 /** Dresses dialogs as the window they belong to: colours, size of text, room for all words. */
@@ -21,6 +22,8 @@ final class Dialogs {
         DialogPane pane = dialog.getDialogPane();
         dress(pane, owner.getScene());
         pane.setMinHeight(DialogPane.USE_PREF_SIZE);
+        // A bar of buttons makes all as wide as it thinks; none may cut its own words.
+        pane.getButtonTypes().forEach(type -> ((Region) pane.lookupButton(type)).setMinWidth(Region.USE_PREF_SIZE));
     }
 
     /** Gives the root of a window of its own the dress of another. */

@@ -2,6 +2,7 @@
 package bermwright.editor.view;
 
 import bermwright.editor.edit.Part;
+import bermwright.editor.model.Plainly;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
 import bermwright.foundation.Azimuth;
@@ -105,7 +106,7 @@ final class DosePane extends ScrollPane {
     }
 
     private void failed(Throwable failure) {
-        bench.tell("The doses could not be drawn. " + failure.getMessage());
+        bench.tell("The doses could not be drawn. " + Plainly.words(failure));
     }
 
     /** Draws only while somebody looks. */

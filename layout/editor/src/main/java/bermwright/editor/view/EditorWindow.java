@@ -3,6 +3,7 @@ package bermwright.editor.view;
 
 import bermwright.editor.model.EditJournal;
 import bermwright.editor.model.NewPlan;
+import bermwright.editor.model.Plainly;
 import bermwright.editor.model.PlanDocument;
 import bermwright.editor.model.Settings;
 import bermwright.foundation.InputException;

@@ -3,6 +3,7 @@ package bermwright.editor.view;
 
 import bermwright.editor.edit.Part;
 import bermwright.editor.mend.GearKit;
+import bermwright.editor.model.Plainly;
 import bermwright.editor.model.Templates;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;

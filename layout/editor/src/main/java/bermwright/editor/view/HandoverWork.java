@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
+import bermwright.editor.model.Plainly;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
 import bermwright.foundation.Progress;

@@ -5,6 +5,7 @@ import bermwright.editor.edit.Part;
 import bermwright.editor.model.MapCamera;
 import bermwright.editor.model.MapFigure;
 import bermwright.editor.model.MapHands;
+import bermwright.editor.model.Plainly;
 import bermwright.editor.model.ReliefPicture;
 import bermwright.editor.model.TiltModel;
 import bermwright.editor.model.Workbench;
@@ -281,7 +282,7 @@ public final class MapPane extends Region {
                     } else {
                         paintDetail();
                     }
-                }, failure -> bench.tell("The ground could not be painted. " + failure.getMessage())));
+                }, failure -> bench.tell("The ground could not be painted. " + Plainly.words(failure))));
     }
 
     @Override

@@ -2,6 +2,7 @@
 package bermwright.editor.view;
 
 import bermwright.editor.model.NewPlan;
+import bermwright.editor.model.Plainly;
 import bermwright.editor.run.Background;
 import bermwright.foundation.InputException;
 import bermwright.site.assessment.SiteGround;

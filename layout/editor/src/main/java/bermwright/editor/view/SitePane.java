@@ -8,6 +8,7 @@ import bermwright.editor.model.FormModel;
 import bermwright.editor.model.MapCamera;
 import bermwright.editor.model.MapHands;
 import bermwright.editor.model.NewPlan;
+import bermwright.editor.model.Plainly;
 import bermwright.editor.model.PlanDocument;
 import bermwright.editor.model.ReliefData;
 import bermwright.editor.model.ReliefLook;
@@ -160,7 +161,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
         status.working(-1, "reading the ground", () -> background.cancel(GROUND_LANE));
         background.start(GROUND_LANE,
                 progress -> SiteGround.read(bench.document().plan(), bench.document().file(), progress),
-                new Background.Listener<SiteGround>(this::groundRead, failure -> noGround(failure.getMessage()),
+                new Background.Listener<SiteGround>(this::groundRead, failure -> noGround(Plainly.words(failure)),
                         step -> status.working(step.share(), step.words(), () -> background.cancel(GROUND_LANE)),
                         () -> noGround("Reading it was stopped.")));
     }
@@ -201,7 +202,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
                 Background.Listener.of(data -> {
                     relief = Optional.of(data);
                     paintRelief();
-                }, failure -> bench.tell("The ground could not be painted. " + failure.getMessage())));
+                }, failure -> bench.tell("The ground could not be painted. " + Plainly.words(failure))));
         fitOnce();
     }
 
@@ -222,14 +223,14 @@ final class SitePane extends BorderPane implements AutoCloseable {
                 Background.Listener.of(data -> {
                     stageRelief = Optional.of(data);
                     paintRelief();
-                }, failure -> bench.tell("The stage could not be painted. " + failure.getMessage())));
+                }, failure -> bench.tell("The stage could not be painted. " + Plainly.words(failure))));
     }
 
     private void paintRelief() {
         stageRelief.or(() -> relief).ifPresent(data -> background.start(RELIEF_LANE,
                 progress -> ReliefPicture.of(data, reliefLook, progress),
                 Background.Listener.of(map::show,
-                        failure -> bench.tell("The ground could not be painted. " + failure.getMessage()))));
+                        failure -> bench.tell("The ground could not be painted. " + Plainly.words(failure)))));
     }
 
     /** Says at what is picked what the keys have done. */

@@ -46,6 +46,7 @@ final class FormScenarios {
                 folder -> new FormScenarios(folder).smallAndDark());
         all.put("from an elevation file to a plan of three hulls without refusals", folder -> new FormScenarios(folder)
                 .threeHulls());
+        all.put("a survey lists places, and a plan is begun at one", folder -> new FormScenarios(folder).survey());
         return all;
     }
 
@@ -121,6 +122,21 @@ final class FormScenarios {
                 .anyMatch(n -> id.equals(n.getId()));
     }
 
+    /** Clicks on what is drawn last and may still be on its way to its place. */
+    private static void click(Stagehand hand, String id) {
+        javafx.geometry.Bounds[] last = new javafx.geometry.Bounds[1];
+        for (int still = 0; still < 3;) {
+            javafx.geometry.Bounds now = Stagehand.onScreenThread(() -> {
+                Node node = anywhereNow(id);
+                return node.localToScreen(node.getBoundsInLocal());
+            });
+            still = now.equals(last[0]) ? still + 1 : 0;
+            last[0] = now;
+            Stagehand.pause(100);
+        }
+        hand.robot().clickOn(new javafx.geometry.Point2D(last[0].getCenterX(), last[0].getCenterY()));
+    }
+
     private static long weakWinches(Stagehand hand) {
         return hand.bench().findings().stream().map(Numbered::finding).filter(FormScenarios::isWeakWinch).count();
     }
@@ -143,14 +159,14 @@ final class FormScenarios {
         hand.await("a value is offered", () -> isAnywhere("finding-mend-0"));
         hand.settle();
         hand.screenshot("31-finding-offer");
-        hand.robot().clickOn(hand.node("finding-field"));
+        click(hand, "finding-field");
         hand.await("the field has the keys", () -> hand.stage().getScene().getFocusOwner() != null
                 && "hulls[0].lowering.lines.winch.rating_each_kN".equals(hand.stage().getScene().getFocusOwner()
                 .getId()));
         hand.screenshot("32-field-opened");
         Button mend = (Button) hand.node("finding-mend-0");
         assertTrue(mend.getText().startsWith("Take winches rated for "), mend.getText());
-        hand.robot().clickOn(mend);
+        click(hand, "finding-mend-0");
         hand.await("the winch does", () -> weakWinches(hand) == 0);
         hand.robot().push(KeyCode.CONTROL, KeyCode.Z);
         hand.await("undo brings it back", () -> weakWinches(hand) > 0);
@@ -183,10 +199,23 @@ final class FormScenarios {
             hand.map().requestFocus();
             return true;
         });
-        hand.robot().clickOn("Add");
+        clickWords(hand, true, "Add");
         Stagehand.pause(150);
-        hand.robot().clickOn(what);
+        clickWords(hand, false, what);
         Stagehand.pause(150);
+    }
+
+    /** Clicks on words in the menu bar, or in a menu that stands open over the window. */
+    private static void clickWords(Stagehand hand, boolean inBar, String words) {
+        Node[] found = new Node[1];
+        hand.await("\u201c" + words + "\u201d is there", () -> {
+            found[0] = Window.getWindows().stream().filter(w -> inBar == (w == hand.stage()))
+                    .flatMap(w -> w.getScene().getRoot().lookupAll(inBar ? "#menus .label" : ".label").stream())
+                    .filter(n -> n instanceof Label label && words.equals(label.getText().replace("_", "")))
+                    .findFirst().orElse(null);
+            return found[0] != null;
+        });
+        hand.robot().clickOn(found[0]);
     }
 
     private static void type(Stagehand hand, String field, String text) {
@@ -217,7 +246,7 @@ final class FormScenarios {
                     && hand.bench().picked().isPresent());
             type(hand, "hulls[" + i + "].base_centre.east_m", "75");
             type(hand, "hulls[" + i + "].base_centre.north_m", String.valueOf(140 + 160 * i));
-            hand.robot().clickOn(hand.node("kit"));
+            click(hand, "kit");
             hand.await("a kit is found", () -> isAnywhere("take-kit"));
             if (i == 0) {
                 Stagehand.pause(300);
@@ -246,7 +275,7 @@ final class FormScenarios {
             hand.await("the finding is picked", () -> WindowParts.pickFinding(hand.window(), f -> f.level()
                     == Finding.Level.REFUSE));
             hand.await("something is offered", () -> isAnywhere("finding-mend-0"));
-            hand.robot().clickOn(hand.node("finding-mend-0"));
+            click(hand, "finding-mend-0");
             Stagehand.pause(300);
             hand.await("all is worked out", () -> hand.bench().answers().isAssessmentFresh(hand.bench().plan()));
         }
@@ -254,6 +283,23 @@ final class FormScenarios {
 
     private static Node anywhereNowOnScreen(String id) {
         return Stagehand.onScreenThread(() -> anywhereNow(id));
+    }
+
+    private void survey() {
+        Stagehand hand = Stagehand.open(SampleSite.write(work.resolve("survey-" + System.nanoTime())));
+        hand.robot().push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.V);
+        hand.await("the window is there", () -> isAnywhere("survey-run"));
+        Stagehand.pause(300);
+        click(hand, "survey-run");
+        var places = (javafx.scene.control.ListView<?>) anywhere("survey-places");
+        hand.await("places are listed", () -> !places.getItems().isEmpty());
+        Stagehand.pause(300);
+        Stagehand.picture(places, "41-survey");
+        click(hand, "survey-begin");
+        hand.await("the plan of the best place is open", () -> hand.bench().document().file().endsWith(
+                Path.of("ground-survey", "place-1.json")) && WindowParts.isGroundShown(hand.window()));
+        assertEquals(2, hand.bench().plan().hulls().size());
+        hand.close();
     }
 
     private void handOver() {
@@ -369,7 +415,7 @@ final class FormScenarios {
     private void accept(Stagehand hand) {
         int before = hand.bench().shownFindings().size();
         pickWinch(hand);
-        hand.robot().clickOn(hand.node("finding-accept"));
+        click(hand, "finding-accept");
         hand.await("the question is there", () -> isAnywhere("judge-name"));
         hand.robot().write("A. Reviewer");
         hand.robot().push(KeyCode.TAB);
@@ -379,7 +425,7 @@ final class FormScenarios {
         hand.await("it is kept", () -> Files.exists(JudgementFiles.beside(hand.bench().document().file())));
         hand.await("it is out of the way", () -> hand.bench().shownFindings().size() == before - 1);
         assertEquals("A. Reviewer", JudgementFiles.of(hand.bench().document().file()).judgements().get(0).name());
-        hand.robot().clickOn(hand.node("finding-accepted"));
+        click(hand, "finding-accepted");
         hand.await("it is seen again when asked for", () -> hand.bench().shownFindings().size() == before);
         hand.settle();
         hand.screenshot("33-accepted");

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.editor.view;
+package bermwright.editor.model;
 
 import bermwright.foundation.InputException;
 import java.nio.file.AccessDeniedException;
@@ -10,12 +10,17 @@ import java.nio.file.NoSuchFileException;
 import java.util.Optional;
 
 /** What went wrong, in words without the names that the program has for it. */
-final class Plainly {
+public final class Plainly {
     private Plainly() {
     }
 
-    /** The words: what stands in the way, and of what file where that is known. */
-    static String words(Throwable failure) {
+    /**
+     * The words: what stands in the way, and of what file where that is known.
+     *
+     * @param failure what was thrown
+     * @return a sentence; never a name of the program's own
+     */
+    public static String words(Throwable failure) {
         if (failure instanceof InputException) {
             return String.valueOf(failure.getMessage());
         } else if (failure instanceof OutOfMemoryError) {
