@@ -114,7 +114,7 @@ final class DoseCommand extends PlanCommand {
             CurveJson.putComposition(page, sheets, depths);
         }
         if (walk) {
-            CommonJson.put((ArrayNode) page.get("models"), WalkedDose.model());
+            CommonJson.put((ArrayNode) page.get("models"), DoseWalks.model());
             JsonObjects.putAll(page, "walks", WalkAnswers.WALKS, walks(assessment));
         }
         return page;

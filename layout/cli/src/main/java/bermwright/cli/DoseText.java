@@ -7,6 +7,7 @@ import bermwright.site.answer.DoseAnswers;
 import bermwright.site.answer.Unit;
 import bermwright.site.answer.WalkAnswers;
 import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.DoseWalks;
 import bermwright.site.exposure.JudgedLimit;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
@@ -61,7 +62,7 @@ final class DoseText {
                 + (apart > 0 ? " " + apart + " do not: ask a qualified health physicist before either is used there."
                 : "") + (unknown > 0 ? " Of " + unknown + " nothing can be said: chance alone is a fifth of the dose or"
                 + " more; ask for a smaller error." : ""), 2, out);
-        CommonText.model(WalkedDose.model(), out);
+        CommonText.model(DoseWalks.model(), out);
         out.println();
     }
 

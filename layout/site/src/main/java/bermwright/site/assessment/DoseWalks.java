@@ -2,6 +2,7 @@
 package bermwright.site.assessment;
 
 import bermwright.foundation.InputException;
+import bermwright.foundation.ModelNote;
 import bermwright.foundation.Progress;
 import bermwright.shielding.dose.Responses;
 import bermwright.shielding.walk.StationWalk;
@@ -16,6 +17,15 @@ public final class DoseWalks {
     private static final long MOST = 1_000_000;
 
     private DoseWalks() {
+    }
+
+    /**
+     * What stands behind walks.
+     *
+     * @return the note
+     */
+    public static ModelNote model() {
+        return WalkedDose.model();
     }
 
     /**
