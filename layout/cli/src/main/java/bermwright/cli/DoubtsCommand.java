@@ -39,8 +39,8 @@ final class DoubtsCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "N", description = "Seed that repeats the samples; 1 where left out.")
     private long seed = 1;
 
-    @Option(names = "--confirm", paramLabel = "N", description = "Samples whose doses and hauls are worked out anew"
-            + " with nothing kept but the covers' shape; 50 where left out.")
+    @Option(names = "--confirm", paramLabel = "N", description = "Samples that are assessed in full too; 50 where"
+            + " left out.")
     private int confirm = 50;
 
     @Option(names = "--out", paramLabel = "DIR", description = "Writes tables and drawings into this folder.")

@@ -8,6 +8,7 @@ import bermwright.site.doubt.Doubts;
 import bermwright.site.doubt.FigureDoubt;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 
 /** What is in doubt, for programs. */
 final class DoubtsJson {
@@ -32,16 +33,21 @@ final class DoubtsJson {
         });
         ArrayNode figures = page.putArray("figures");
         doubts.figures().forEach(f -> put(figures.addObject(), f));
-        ArrayNode findings = page.putArray("finding_chances");
-        doubts.findings().forEach(f -> {
-            ObjectNode one = findings.addObject().put("id", f.id()).put("refuses", f.refuses()).put("warns", f.warns())
+        chances(page.putArray("finding_chances"), doubts.findings());
+        page.put("samples_in_full", doubts.inFull().samples());
+        ArrayNode confirmed = page.putArray("confirmed");
+        doubts.inFull().confirmed().forEach(c -> confirmed.addObject().put("figure", c.figure().id())
+                .put("middle_difference_share", c.middle()).put("greatest_difference_share", c.greatest()));
+        chances(page.putArray("finding_chances_in_full"), doubts.inFull().findings());
+        return page;
+    }
+
+    private static void chances(ArrayNode list, List<Doubts.FindingChance> findings) {
+        findings.forEach(f -> {
+            ObjectNode one = list.addObject().put("id", f.id()).put("refuses", f.refuses()).put("warns", f.warns())
                     .put("notes", f.notes());
             f.best().ifPresent(l -> one.put("level_with_best_inputs", l.word()));
         });
-        ArrayNode confirmed = page.putArray("confirmed");
-        doubts.confirmed().forEach(c -> confirmed.addObject().put("figure", c.figure().id())
-                .put("samples", c.samples()).put("greatest_difference_share", c.greatest()));
-        return page;
     }
 
     private static void put(ObjectNode one, FigureDoubt f) {

@@ -8,6 +8,7 @@ import bermwright.site.doubt.DoubtWords;
 import bermwright.site.doubt.Doubts;
 import bermwright.site.doubt.FigureDoubt;
 import java.io.PrintStream;
+import java.util.Comparator;
 import java.util.Locale;
 
 /** What is in doubt, for people. */
@@ -54,12 +55,26 @@ final class DoubtsText {
                         TextTable.number(f.refuses(), 3), TextTable.number(f.warns(), 3),
                         TextTable.number(f.notes(), 3)));
         out.println(findings.isEmpty() ? "  none" : findings);
-        if (!doubts.confirmed().isEmpty()) {
-            double greatest = doubts.confirmed().stream().mapToDouble(Doubts.Confirmed::greatest).max().orElse(0);
-            CommonText.wrapped(String.format(Locale.ROOT, "Doses and hauls of %d samples worked out anew with nothing"
-                    + " kept but the covers' shape differ by at most %.1f %%.", doubts.confirmed().get(0).samples(),
-                    PERCENT * greatest), 2, out);
-            out.println();
+        if (doubts.inFull().samples() > 0) {
+            inFull(doubts.inFull(), out);
+        }
+    }
+
+    private static void inFull(Doubts.InFull full, PrintStream out) {
+        double middle = full.confirmed().stream().mapToDouble(Doubts.Confirmed::middle).max().orElse(0);
+        Doubts.Confirmed worst = full.confirmed().stream().max(Comparator.comparingDouble(
+                Doubts.Confirmed::greatest)).orElseThrow();
+        CommonText.wrapped(String.format(Locale.ROOT, "%d samples were assessed in full, on ground whose heights are"
+                + " off as a random field. Figures of the quick samples differ from them by no more than %.1f %% in the"
+                + " middle, and at most by %.1f %% (%s).", full.samples(), PERCENT * middle, PERCENT * worst.greatest(),
+                worst.figure().name()), 2, out);
+        out.println();
+        if (!full.findings().isEmpty()) {
+            CommonText.heading("Findings that only those in full work out, where they are not certain", out);
+            TextTable findings = new TextTable("finding", "refuses", "warns", "note");
+            full.findings().forEach(f -> findings.row(f.id(), TextTable.number(f.refuses(), 2),
+                    TextTable.number(f.warns(), 2), TextTable.number(f.notes(), 2)));
+            out.println(findings);
         }
     }
 

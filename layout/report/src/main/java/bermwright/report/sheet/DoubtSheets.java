@@ -177,10 +177,13 @@ public record DoubtSheets(Doubts doubts) {
 
     /** How well what was kept holds. */
     public Table confirmed() {
-        return new Table("confirmed", "Samples worked out anew", List.of(Column.words("figure", "figure"),
-                Column.number("samples_1", "samples"), Column.number("greatest_difference_percent",
-                        "greatest difference (%)")), doubts.confirmed().stream().map(c -> List.of(c.figure().name(),
-                Integer.toString(c.samples()), String.format(Locale.ROOT, "%.2f", PERCENT * c.greatest()))).toList());
+        return new Table("confirmed", "Quick samples against the full assessment", List.of(
+                Column.words("figure", "figure"), Column.number("samples_1", "samples"),
+                Column.number("middle_difference_percent", "half differ by less than (%)"),
+                Column.number("greatest_difference_percent", "greatest difference (%)")),
+                doubts.inFull().confirmed().stream().map(c -> List.of(c.figure().name(),
+                Integer.toString(doubts.inFull().samples()), String.format(Locale.ROOT, "%.2f", PERCENT * c.middle()),
+                String.format(Locale.ROOT, "%.2f", PERCENT * c.greatest()))).toList());
     }
 
     private static boolean isFactor(UncertainInput input) {

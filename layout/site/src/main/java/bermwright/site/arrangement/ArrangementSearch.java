@@ -34,7 +34,7 @@ public final class ArrangementSearch {
     private static final double REACH = 12;
     private static final double NEAR_REACH = 4;
     /** How often a step tries again where the full assessment refuses what the quick engines let pass. */
-    private static final int TRIES = 3;
+    private static final int TRIES = 6;
     private static final int SCREENS = 8;
     private static final int AT_ONCE = 2;
     /** Arrangements no further from each other than this are one (m, a heading as on an arc of 20 m). */

@@ -12,6 +12,9 @@ final class Avoided {
     private static final double RADIUS = 3;
     private static final double WIDER = 1.6;
     private static final double WEIGHT = 5;
+    /** How far off is gone of what a distance lacks. */
+    private static final double FARTHER = 1.5;
+    private static final double MOST = 15;
 
     private final List<Spot> spots = new ArrayList<>();
 
@@ -29,7 +32,9 @@ final class Avoided {
             return refusals.stream().anyMatch(f -> QuickSite.names(f, id));
         }).toList();
         for (int hull : named.isEmpty() ? movable : named) {
-            double radius = RADIUS;
+            String id = plan.hulls().get(hull).id();
+            double radius = Math.max(RADIUS, FARTHER * refusals.stream().filter(f -> QuickSite.names(f, id))
+                    .mapToDouble(Avoided::lacking).max().orElse(0));
             for (Spot spot : spots) {
                 if (spot.hull == hull && spot.away(poses.get(hull)) < 2 * spot.radius) {
                     radius = Math.max(radius, spot.radius * WIDER);
@@ -37,6 +42,17 @@ final class Avoided {
             }
             spots.add(new Spot(hull, poses.get(hull), radius));
         }
+    }
+
+    /** Metres that a distance lacks, or the side of what overlaps; nothing where a finding measures neither. */
+    private static double lacking(Finding finding) {
+        if (finding.figures().measured().isEmpty() || finding.figures().limit().isEmpty()) {
+            return 0;
+        }
+        double measured = finding.figures().measured().getAsDouble();
+        double limit = finding.figures().limit().getAsDouble();
+        return finding.figures().unit().equals("m") ? Math.min(MOST, Math.abs(limit - measured))
+                : finding.figures().unit().equals("m2") ? Math.min(MOST, Math.sqrt(Math.abs(measured))) : 0;
     }
 
     /** By how much an arrangement is too near to what was refused (m). */

@@ -23,6 +23,8 @@ public final class ArrangeSite {
     /** What covers are thickened by where the doses of a new arrangement do not meet a limit (m), how often at most. */
     private static final double THICKENED = 0.03;
     private static final int MOST_THICKENING = 5;
+    /** More hulls than these are asked for shapes, clearance and lowering before the whole assessment. */
+    private static final int FEW = 4;
 
     private final Assessments assessments;
     private final SiteGround ground;
@@ -80,7 +82,8 @@ public final class ArrangeSite {
     private ArrangementSearch.Found searched(Plan plan, Request request, ArrangementSearch.Course course,
             Progress progress) {
         return ArrangementSearch.run(new ArrangementSearch.Task(plan, ground.grid(),
-                ArrangementSearch.movable(plan, request.only), request.seed), (p, on) -> judged(p, request, on),
+                ArrangementSearch.movable(plan, request.only), request.seed), (p, on) -> p == plan ? judged(p, on)
+                        : judged(p, request, on),
                 course, progress);
     }
 
@@ -100,6 +103,14 @@ public final class ArrangeSite {
 
     private Judge.Verdict judged(Plan asked, Request request, Progress progress) {
         Plan plan = asked;
+        if (plan.hulls().size() > FEW) {
+            // Doses of many hulls take far longer than all that may refuse their places.
+            Judge.Verdict shapes = verdict(assessments.run(Assessments.Asked.SHAPES, new Assessments.Site(plan,
+                    planName, ground), progress.part(0, 0.2)));
+            if (!shapes.isPassed()) {
+                return shapes;
+            }
+        }
         Judge.Verdict verdict = judged(plan, progress);
         for (int i = 0; i < MOST_THICKENING && request.sized && isTooThin(verdict); i++) {
             plan = thicker(plan);

@@ -84,6 +84,8 @@ public final class Assessments {
     public enum Asked {
         /** All there is. */
         EVERYTHING,
+        /** All there is of the finished site: nothing of covers that are only part-built. */
+        FINISHED,
         /** Nothing more. */
         SHAPES,
         /** Dose under the finished covers. */
@@ -92,7 +94,7 @@ public final class Assessments {
         EARTHWORKS;
 
         private boolean isFor(Asked part) {
-            return this == EVERYTHING || this == part;
+            return this == EVERYTHING || this == FINISHED || this == part;
         }
     }
 
@@ -161,7 +163,8 @@ public final class Assessments {
                 : Optional.empty();
         slopes.ifPresent(s -> findings.addAll(s.findings()));
         slopes.ifPresent(s -> models.addAll(List.of(SlopeChecks.note(), GearDigging.note())));
-        List<PartBuilt> partBuilt = work.stages.isEmpty() || dose.isEmpty() ? List.of()
+        List<PartBuilt> partBuilt = work.stages.isEmpty() || dose.isEmpty() || asked == Asked.FINISHED
+                ? List.of()
                 : PartBuilt.of(new PartBuilt.Finished(plan, cover, dose.get()), work.stages.get(), sources,
                         progress.part(0.75, 0.98));
         work.stages.ifPresent(s -> findings.addAll(PartBuilt.findings(plan, s.stages(), partBuilt)));

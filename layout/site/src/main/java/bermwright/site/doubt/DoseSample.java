@@ -5,11 +5,15 @@ import bermwright.shielding.dose.Band;
 import bermwright.shielding.dose.OrganDose;
 import bermwright.shielding.fold.DoseUncertainty;
 import bermwright.site.exposure.CrewDose;
+import bermwright.site.exposure.JudgedLimit;
+import bermwright.site.exposure.PersonDose;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.LimitInForce;
+import bermwright.site.plan.Person;
 import bermwright.site.plan.Plan;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -104,6 +108,32 @@ record DoseSample(Plan plan, List<Moved> stations, SiteDose.Outside outside) {
     private static StationDose.Spread sure(StationDose.Spread spread, double factor) {
         double dose = spread.best() * factor;
         return new StationDose.Spread(dose, dose, dose);
+    }
+
+    /**
+     * A named person under a limit.
+     *
+     * @param id    name of the person
+     * @param limit the limit
+     * @param unit  its unit, as people write it
+     */
+    record Under(String id, LimitInForce limit, String unit) {
+    }
+
+    /** Doses of the plan's named persons that limits count (Sv or Gy-Eq), where nothing is missing. */
+    Map<Under, Double> people(List<JudgedLimit> limits) {
+        Map<Under, Double> doses = new LinkedHashMap<>();
+        for (JudgedLimit judged : limits) {
+            LimitInForce limit = judged.limit();
+            for (Person person : plan.exposure().people()) {
+                PersonDose dose = PersonDose.of(plan.exposure(), new PersonDose.At(stations, outside,
+                        limit.quantity()), person);
+                if (dose.missing(limit).isEmpty() && judged.isJudged()) {
+                    doses.put(new Under(person.id(), limit, judged.unit()), dose.against(limit).best());
+                }
+            }
+        }
+        return doses;
     }
 
     /** The crew's dose that a limit counts (Sv). */

@@ -8,10 +8,13 @@ import bermwright.foundation.Progress;
 import bermwright.site.assessment.Assessment;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
@@ -25,19 +28,19 @@ import java.util.stream.IntStream;
  * @param seed      the seed that repeats them
  * @param figures   the main figures
  * @param findings  the chance of each finding that the samples touch
- * @param confirmed how far figures worked out anew, with less kept, are from those of their sample
+ * @param inFull    what some samples gave that were assessed in full
  */
 public record Doubts(List<UncertainInput> inputs, int samples, int failed, long seed, List<FigureDoubt> figures,
-        List<FindingChance> findings, List<Confirmed> confirmed) {
+        List<FindingChance> findings, InFull inFull) {
     /** Samples after which a first answer is told. */
     public static final int FIRST = 100;
+    private static final double SMALLEST = 1e-9;
 
     /** Copies the lists. */
     public Doubts {
         inputs = List.copyOf(inputs);
         figures = List.copyOf(figures);
         findings = List.copyOf(findings);
-        confirmed = List.copyOf(confirmed);
     }
 
     /**
@@ -45,7 +48,7 @@ public record Doubts(List<UncertainInput> inputs, int samples, int failed, long 
      *
      * @param samples samples, at least 20
      * @param seed    seed
-     * @param confirm samples worked out anew with less kept
+     * @param confirm samples assessed in full
      */
     public record Asked(int samples, long seed, int confirm) {
     }
@@ -63,13 +66,31 @@ public record Doubts(List<UncertainInput> inputs, int samples, int failed, long 
     }
 
     /**
+     * Samples that were assessed in full, on ground whose heights are off as a random field.
+     *
+     * @param samples   how many
+     * @param confirmed how far their figures are from those of the quick sample
+     * @param findings  the chance, among these samples, of findings that quick samples do not work out, where it is
+     *                  not the same in all of them
+     */
+    public record InFull(int samples, List<Confirmed> confirmed, List<FindingChance> findings) {
+        static final InFull NONE = new InFull(0, List.of(), List.of());
+
+        /** Copies the lists. */
+        public InFull {
+            confirmed = List.copyOf(confirmed);
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /**
      * How well what was kept holds.
      *
      * @param figure   the figure
-     * @param samples  samples worked out anew
+     * @param middle   difference that half of the samples do not exceed, as a share of the figure (1)
      * @param greatest greatest difference, as a share of the figure (1)
      */
-    public record Confirmed(Figure figure, int samples, double greatest) {
+    public record Confirmed(Figure figure, double middle, double greatest) {
     }
 
     /** Told when a first answer is there. */
@@ -95,7 +116,7 @@ public record Doubts(List<UncertainInput> inputs, int samples, int failed, long 
     public static Doubts of(Assessment best, Asked asked, FirstAnswer first, Progress progress) {
         List<UncertainInput> inputs = best.cover().isEmpty() ? List.of() : InputsOfPlan.of(best);
         if (inputs.isEmpty()) {
-            return new Doubts(inputs, 0, 0, asked.seed, List.of(), List.of(), List.of());
+            return new Doubts(inputs, 0, 0, asked.seed, List.of(), List.of(), InFull.NONE);
         }
         SampledSite site = new SampledSite(best, inputs);
         double[][] off = QuasiRandom.normal(inputs.size(), asked.samples, asked.seed);
@@ -104,10 +125,10 @@ public record Doubts(List<UncertainInput> inputs, int samples, int failed, long 
         int early = Math.min(FIRST, asked.samples);
         run(site, off, outcomes, new int[] {0, early}, progress.part(0, 0.08));
         if (asked.samples > FIRST) {
-            first.tell(told(inputs, off, Arrays.copyOf(outcomes, early), new Told(middle, asked.seed, List.of())));
+            first.tell(told(inputs, off, Arrays.copyOf(outcomes, early), new Told(middle, asked.seed, InFull.NONE)));
         }
-        run(site, off, outcomes, new int[] {early, asked.samples}, progress.part(0.08, 0.7));
-        List<Confirmed> confirmed = confirmed(site, off, outcomes, asked.confirm, progress.part(0.7, 0.97));
+        run(site, off, outcomes, new int[] {early, asked.samples}, progress.part(0.08, 0.5));
+        InFull confirmed = confirmed(site, off, outcomes, asked, progress.part(0.5, 0.97));
         progress.report(0.97, "what decides");
         return told(inputs, off, outcomes, new Told(middle, asked.seed, confirmed));
     }
@@ -133,28 +154,52 @@ public record Doubts(List<UncertainInput> inputs, int samples, int failed, long 
         }
     }
 
-    private static List<Confirmed> confirmed(SampledSite site, double[][] off, SampledSite.Outcome[] outcomes,
-            int wanted, Progress progress) {
-        Map<Figure, Double> greatest = new LinkedHashMap<>();
-        int many = Math.min(wanted, outcomes.length);
+    private static InFull confirmed(SampledSite site, double[][] off, SampledSite.Outcome[] outcomes, Asked asked,
+            Progress progress) {
+        Map<Figure, List<Double>> differences = new LinkedHashMap<>();
+        Set<String> quick = new HashSet<>();
+        Arrays.stream(outcomes).filter(Objects::nonNull).forEach(o -> quick.addAll(o.findings().keySet()));
+        Map<String, int[]> counts = new TreeMap<>();
+        int many = Math.min(asked.confirm, outcomes.length);
         int worked = 0;
         for (int k = 0; k < many; k++) {
             progress.check();
-            progress.report((double) k / many, "confirming");
+            progress.report((double) k / many, "assessing samples in full");
             int n = (int) ((long) k * outcomes.length / many);
-            if (outcomes[n] == null) {
+            Optional<SampledSite.Outcome> full = outcomes[n] == null ? Optional.empty()
+                    : inFull(site, off[n], asked.seed + n);
+            if (full.isEmpty()) {
                 continue;
             }
             worked++;
-            site.anew(off[n]).forEach((figure, value) -> Optional.ofNullable(outcomes[n].figures().get(figure))
-                    .ifPresent(fast -> greatest.merge(figure, value == 0 && fast == 0 ? 0
-                            : Math.abs(fast - value) / Math.max(Math.abs(value), 1e-9), Math::max)));
+            Map<Figure, Double> fast = site.likeInFull(off[n]);
+            full.get().figures().forEach((figure, value) -> Optional.ofNullable(fast.get(figure)).ifPresent(f ->
+                    differences.computeIfAbsent(figure, x -> new ArrayList<>()).add(Math.abs(f - value)
+                            / Math.max(Math.abs(value), SMALLEST))));
+            full.get().findings().forEach((id, level) -> {
+                if (!quick.contains(id)) {
+                    counts.computeIfAbsent(id, x -> new int[Level.values().length])[level.ordinal()]++;
+                }
+            });
         }
         int times = worked;
-        return greatest.entrySet().stream().map(e -> new Confirmed(e.getKey(), times, e.getValue())).toList();
+        List<FindingChance> others = chances(counts, times, Map.of()).stream().filter(f -> f.refuses() + f.warns() > 0
+                && Math.max(f.refuses(), Math.max(f.warns(), f.notes())) < 1).toList();
+        return new InFull(times, differences.entrySet().stream().map(e -> {
+            double[] sorted = e.getValue().stream().mapToDouble(d -> d).sorted().toArray();
+            return new Confirmed(e.getKey(), sorted[sorted.length / 2], sorted[sorted.length - 1]);
+        }).toList(), others);
     }
 
-    private record Told(SampledSite.Outcome best, long seed, List<Confirmed> confirmed) {
+    private static Optional<SampledSite.Outcome> inFull(SampledSite site, double[] off, long seed) {
+        try {
+            return Optional.of(site.inFull(off, seed));
+        } catch (IllegalArgumentException | InputException unusable) {
+            return Optional.empty();
+        }
+    }
+
+    private record Told(SampledSite.Outcome best, long seed, InFull inFull) {
     }
 
     private static Doubts told(List<UncertainInput> inputs, double[][] off, SampledSite.Outcome[] outcomes, Told told) {
@@ -168,12 +213,12 @@ public record Doubts(List<UncertainInput> inputs, int samples, int failed, long 
         }
         int failed = outcomes.length - good.size();
         if (good.size() < 3) {
-            return new Doubts(inputs, good.size(), failed, told.seed, List.of(), List.of(), told.confirmed);
+            return new Doubts(inputs, good.size(), failed, told.seed, List.of(), List.of(), told.inFull);
         }
         Decider decider = new Decider(inputs, rows.toArray(double[][]::new), told.seed);
         List<FigureDoubt> figures = told.best.figures().entrySet().parallelStream().map(e -> decider.of(e.getKey(),
                 e.getValue(), good.stream().mapToDouble(o -> o.figures().get(e.getKey())).toArray())).toList();
-        return new Doubts(inputs, good.size(), failed, told.seed, figures, chances(good, told.best), told.confirmed);
+        return new Doubts(inputs, good.size(), failed, told.seed, figures, chances(good, told.best), told.inFull);
     }
 
     private static List<FindingChance> chances(List<SampledSite.Outcome> all, SampledSite.Outcome best) {
@@ -181,10 +226,13 @@ public record Doubts(List<UncertainInput> inputs, int samples, int failed, long 
         best.findings().keySet().forEach(id -> counts.put(id, new int[Level.values().length]));
         all.forEach(o -> o.findings().forEach((id, level) -> counts.computeIfAbsent(id,
                 k -> new int[Level.values().length])[level.ordinal()]++));
-        double size = all.size();
+        return chances(counts, all.size(), best.findings());
+    }
+
+    private static List<FindingChance> chances(Map<String, int[]> counts, double size, Map<String, Level> best) {
         return counts.entrySet().stream().map(e -> new FindingChance(e.getKey(),
                 e.getValue()[Level.REFUSE.ordinal()] / size, e.getValue()[Level.WARN.ordinal()] / size,
-                e.getValue()[Level.NOTE.ordinal()] / size, Optional.ofNullable(best.findings().get(e.getKey()))))
+                e.getValue()[Level.NOTE.ordinal()] / size, Optional.ofNullable(best.get(e.getKey()))))
                 .toList();
     }
 
@@ -196,11 +244,14 @@ public record Doubts(List<UncertainInput> inputs, int samples, int failed, long 
     public static ModelNote note() {
         return new ModelNote("doubts", "quasi-random samples of all inputs at once through the same rules; shares from"
                 + " a sum of orthogonal polynomials fitted to the samples; finding out by the same surrogate",
-                "independent normal inputs within 3.5 standard deviations; covers, clearances, ways and landings off"
-                        + " the planned place are kept as they are, heights of the ground move depth and volume of"
-                        + " each cover by its own spread and no hull; within a sample the plan's spreads are nothing",
+                "independent normal inputs within 3.5 standard deviations, heights of the ground as one field whose"
+                        + " errors go together over " + Math.round(InputsOfPlan.CORRELATION) + " m; covers,"
+                        + " clearances, ways and landings off the planned place are kept as they are, heights move"
+                        + " depth and volume of each cover by its own spread and no hull; some samples are assessed"
+                        + " in full on ground that is off as such a field, without part-built covers; within a sample"
+                        + " the plan's spreads are nothing",
                 "shares carry their own error; chances of p from n samples scatter by sqrt(p (1 - p) / n) at most",
                 ModelNote.Status.COMPUTED, "Sobol' (1967); Sudret (2008), Reliability Engineering and System Safety 93,"
-                        + " 964");
+                        + " 964; field: Shinozuka and Deodatis (1996), Applied Mechanics Reviews 49, 29");
     }
 }

@@ -135,9 +135,6 @@ final class InputsOfPlan {
         String from = source("elevation_spread_m", "ground.") + ", and what a cell hides; errors go together over "
                 + Math.round(CORRELATION) + " m, chosen here";
         FindingOut better = new FindingOut("a better elevation file", false);
-        double spread = plan.ground().elevationSpread();
-        inputs.add(new UncertainInput("heights of the ground", Kind.GROUND_TOGETHER, 0, spread, "m", from, better,
-                List.of()));
         assessment.cover().orElseThrow().hulls().forEach(h -> inputs.add(new UncertainInput("heights of the ground",
                 Kind.GROUND_UNDER_HULL, 0, h.uncertainty().depth(), "m", from, better, List.of(new Target(h.id(), 0,
                         0, Range.between(0, 0))))));

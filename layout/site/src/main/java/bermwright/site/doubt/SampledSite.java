@@ -4,22 +4,21 @@ package bermwright.site.doubt;
 import bermwright.finding.DoseRule;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
-import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.lowering.chain.Chain;
 import bermwright.lowering.chain.ChainRow;
 import bermwright.lowering.chain.LoadCase;
-import bermwright.shielding.dose.Responses;
 import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.Assessments;
+import bermwright.site.assessment.SiteGround;
 import bermwright.site.assessment.SoilNeeds;
 import bermwright.site.burial.HullBurial;
 import bermwright.site.burial.HullSupports;
 import bermwright.site.burial.SupportFindings;
-import bermwright.site.exposure.DoseSources;
-import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.JudgedLimit;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
+import bermwright.site.exposure.StationDose;
 import bermwright.site.haulage.Earthworks;
 import bermwright.site.haulage.EarthworksInput;
 import bermwright.site.haulage.EarthworksResult;
@@ -34,8 +33,12 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.Plan;
 import bermwright.site.planfile.PlanValues;
+import bermwright.site.pose.LyingPose;
 import bermwright.site.stages.SlopeChecks;
+import bermwright.terrain.grid.ElevationGrid;
+import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -47,18 +50,20 @@ import java.util.OptionalDouble;
  * A site worked out again for inputs a little off. What none of them touches is kept: the prepared ground, the shape
  * of covers, clearances, ways over the ground, landings aside, and the shape of each station's sky.
  *
- * <p>Heights that are off lower or raise the depth of each cover and add or spare soil by the cover's own spread; they
- * do not move the hulls. A sample knows what it is: the plan's spreads are nothing within it.
+ * <p>Heights that are off, much alike under near hulls, lower or raise the depth of each cover and add or spare soil by
+ * the cover's own spread; they do not move the hulls. A sample knows what it is: the plan's spreads are
+ * nothing within it.
  */
 final class SampledSite {
     private static final double MILLI = 1000;
+    private static final double NO_SPREAD = 1e-6;
 
     private final Assessment nominal;
     private final List<UncertainInput> inputs;
     private final SiteCover cover;
     private final Optional<EarthworksInput> soil;
     private final Optional<Earthworks.Again> again;
-    private final double together;
+    private final ElevationErrors heights;
 
     SampledSite(Assessment nominal, List<UncertainInput> inputs) {
         this.nominal = nominal;
@@ -66,29 +71,15 @@ final class SampledSite {
         cover = nominal.cover().orElseThrow();
         soil = nominal.earthworks().isPresent() ? SoilNeeds.of(nominal) : Optional.empty();
         again = soil.map(Earthworks::keeping);
-        together = Math.exp(-meanDistance() / InputsOfPlan.CORRELATION);
+        TrueMetres metres = cover.natural().metres();
+        heights = new ElevationErrors(Math.max(NO_SPREAD, nominal.plan().ground().elevationSpread()),
+                InputsOfPlan.CORRELATION, metres.scale(), cover.hulls().stream().map(h -> nominal.plan().hull(h.id())
+                        .orElseThrow()).map(h -> ElevationErrors.bed(LyingPose.footprint(h, metres).centre(),
+                                h.layDownAzimuth(), metres.onPlan(h.length()), metres.onPlan(h.diameter()))).toList());
     }
 
     /** One sample worked out: figures by name, and findings by id with their level. */
     record Outcome(Map<Figure, Double> figures, Map<String, Level> findings) {
-    }
-
-    private double meanDistance() {
-        double sum = 0;
-        int pairs = 0;
-        for (HullCover a : cover.hulls()) {
-            for (HullCover b : cover.hulls()) {
-                if (a.id().compareTo(b.id()) < 0) {
-                    sum += place(a.id()).distance(place(b.id())) * cover.natural().metreScale();
-                    pairs++;
-                }
-            }
-        }
-        return pairs > 0 ? sum / pairs : 1e9;
-    }
-
-    private Point place(String hull) {
-        return nominal.plan().hull(hull).orElseThrow().baseCentre();
     }
 
     /** The plan of a sample. */
@@ -118,7 +109,7 @@ final class SampledSite {
         nominal.dose().ifPresent(d -> doses(DoseSample.of(plan, d, off(off, true)), d, figures, findings));
         lowering(plan, figures, findings);
         soil(plan, off, again.map(a -> a::of), figures, findings);
-        ground(plan, figures, findings);
+        ground(plan, cover, figures, findings);
         return new Outcome(figures, findings);
     }
 
@@ -127,16 +118,40 @@ final class SampledSite {
         EarthworksResult of(EarthworksInput input);
     }
 
-    /** Doses and soil of a sample with nothing kept but the shape of the covers. */
-    Map<Figure, Double> anew(double[] off) {
+    /**
+     * A sample assessed in full on ground that is off as a field, with nothing kept: its figures and all its findings.
+     *
+     * <p>Model, sun, event and depth of soil move the doses as in the sample. Covers are raised on the ground with its
+     * errors, so the soil that reckoned heights spare or cost is not in it.
+     */
+    Outcome inFull(double[] off, long seed) {
         Plan plan = plan(off);
+        double[] under = under(off);
+        double[] ground = Arrays.stream(under).map(h -> -h).toArray();
+        ElevationGrid grid = nominal.plan().ground().elevationSpread() > 0
+                ? heights.on(nominal.ground().grid(), ground, seed) : nominal.ground().grid();
+        Assessment full = Assessments.standard().run(Assessments.Asked.FINISHED, new Assessments.Site(plan,
+                nominal.planName(), new SiteGround(nominal.ground().file(), nominal.ground().directory(), grid)),
+                Progress.NONE);
         Map<Figure, Double> figures = new LinkedHashMap<>();
-        nominal.dose().ifPresent(d -> {
-            SiteDose dose = SiteDose.of(plan, cover, new DoseSources(Responses.standard(),
-                    nominal.ground().directory()), Progress.NONE);
-            doses(DoseSample.of(plan, dose, off(off, false)), dose, figures, new HashMap<>());
-        });
-        soil(plan, off, Optional.of(i -> Earthworks.of(i, Progress.NONE)), figures, new HashMap<>());
+        Map<String, Level> findings = new HashMap<>();
+        found(full.findings(), findings);
+        full.dose().ifPresent(d -> doses(DoseSample.of(plan, d, off(off, false)), d, figures, findings));
+        full.hulls().forEach(h -> h.laydown().flatMap(Laydown::lowering).ifPresent(r -> margins(h.hull(), r.chain(),
+                figures)));
+        full.earthworks().ifPresent(e -> soil(e, figures));
+        full.cover().ifPresent(c -> ground(plan, c, figures, findings));
+        return new Outcome(figures, findings);
+    }
+
+    /** The same sample by what is kept, soil without what heights spare or cost: to hold against it in full. */
+    Map<Figure, Double> likeInFull(double[] off) {
+        double[] level = off.clone();
+        for (int i = 0; i < off.length; i++) {
+            level[i] = inputs.get(i).kind() == UncertainInput.Kind.GROUND_UNDER_HULL ? 0 : off[i];
+        }
+        Map<Figure, Double> figures = new LinkedHashMap<>(at(off).figures());
+        soil(plan(level), level, again.map(a -> a::of), figures, new HashMap<>());
         return figures;
     }
 
@@ -150,28 +165,32 @@ final class SampledSite {
                 withDensity ? by[UncertainInput.Kind.PLACED_DENSITY.ordinal()] : 0, heights(z));
     }
 
-    /** Depth of soil over each hull against the planned one, in its own standard deviations. */
-    private Map<String, Double> heights(double[] z) {
-        double all = 0;
-        Map<String, Double> own = new HashMap<>();
-        for (int i = 0; i < z.length; i++) {
-            if (inputs.get(i).kind() == UncertainInput.Kind.GROUND_TOGETHER) {
-                all = z[i];
-            } else if (inputs.get(i).kind() == UncertainInput.Kind.GROUND_UNDER_HULL) {
-                own.put(inputs.get(i).targets().get(0).path(), z[i]);
+    /** Errors in the mean under each covered hull, in standard deviations; above nothing where the hull lies lower. */
+    private double[] under(double[] z) {
+        double[] own = new double[Math.max(1, cover.hulls().size())];
+        for (int i = 0, k = 0; i < z.length; i++) {
+            if (inputs.get(i).kind() == UncertainInput.Kind.GROUND_UNDER_HULL) {
+                own[k++] = z[i];
             }
         }
-        double common = all;
-        own.replaceAll((hull, here) -> Math.sqrt(together) * common + Math.sqrt(1 - together) * here);
+        return heights.together(own);
+    }
+
+    /** Depth of soil over each hull against the planned one, in its own standard deviations. */
+    private Map<String, Double> heights(double[] z) {
+        double[] under = under(z);
+        Map<String, Double> own = new HashMap<>();
+        for (int i = 0; i < cover.hulls().size(); i++) {
+            own.put(cover.hulls().get(i).id(), under[i]);
+        }
         return own;
     }
 
     private void doses(DoseSample sample, SiteDose dose, Map<Figure, Double> figures, Map<String, Level> findings) {
         for (JudgedLimit limit : dose.limits()) {
             if (limit.isJudged()) {
-                Figure figure = new Figure("crew-dose-over-" + limit.limit().over().word().replace(' ', '-')
-                        + (limit.limit().quantity().equals("effective dose") ? "" : "-" + limit.limit().quantity()
-                        .replaceAll("[ ,]+", "-")) + "-" + limit.limit().from().word(), "the crew's "
+                Figure figure = new Figure(Figures.id("crew-dose-over-" + limit.limit().over().word()
+                        + Figures.other(limit.limit()) + "-" + limit.limit().from().word()), "the crew's "
                         + limit.limit().quantity() + " from " + Figures.from(limit.limit()) + " over "
                         + Figures.over(limit.limit()), limit.unit(),
                         OptionalDouble.of(limit.limit().limit() * MILLI), false);
@@ -182,6 +201,18 @@ final class SampledSite {
                 }
             }
         }
+        sample.people(dose.limits()).forEach((person, value) -> {
+            Figure figure = new Figure(Figures.id("dose-person-" + person.id() + "-over-"
+                    + person.limit().over().word() + Figures.other(person.limit()) + "-"
+                    + person.limit().from().word()),
+                    person.limit().quantity() + " of " + person.id() + " from " + Figures.from(person.limit())
+                    + " over " + Figures.over(person.limit()), person.unit(),
+                    OptionalDouble.of(person.limit().limit() * MILLI), false);
+            figures.put(figure, value * MILLI);
+            if (!figure.keeps(value * MILLI)) {
+                findings.put(DoseRule.DOSE_LIMIT.id() + ":" + figure.id(), Level.REFUSE);
+            }
+        });
         sample.stations().forEach(s -> figures.put(Figures.free("dose-" + s.from().hull() + "-" + s.from().station(),
                 "dose at " + s.from().hull() + "/" + s.from().station(), "mSv"), s.covered() * MILLI));
     }
@@ -190,13 +221,15 @@ final class SampledSite {
         for (Hull hull : plan.hulls()) {
             Laydown down = LaydownOfHull.asPlanned(plan, hull, cover.prepared());
             found(down.findings(), findings);
-            down.lowering().ifPresent(r -> {
-                margin(r.chain(), false).ifPresent(least -> figures.put(Figures.atLeast("lowering-" + hull.id(),
-                        "lowering of " + hull.id() + ", least factor of safety over the required one", 1), least));
-                margin(r.chain(), true).ifPresent(least -> figures.put(Figures.atLeast("after-loss-" + hull.id(),
-                        "lowering of " + hull.id() + " with one thing lost, the same", 1), least));
-            });
+            down.lowering().ifPresent(r -> margins(hull, r.chain(), figures));
         }
+    }
+
+    private static void margins(Hull hull, Chain chain, Map<Figure, Double> figures) {
+        margin(chain, false).ifPresent(least -> figures.put(Figures.atLeast("lowering-" + hull.id(),
+                "lowering of " + hull.id() + ", least factor of safety over the required one", 1), least));
+        margin(chain, true).ifPresent(least -> figures.put(Figures.atLeast("after-loss-" + hull.id(),
+                "lowering of " + hull.id() + " with one thing lost, the same", 1), least));
     }
 
     /** The least factor over the required one, of all parts in all load cases of a kind. */
@@ -212,6 +245,10 @@ final class SampledSite {
         }
         EarthworksResult result = works.get().of(input(plan, off));
         found(result.findings(), findings);
+        soil(result, figures);
+    }
+
+    private static void soil(EarthworksResult result, Map<Figure, Double> figures) {
         figures.put(Figures.free("soil-bank", "soil to be dug, bank", "m³"), result.bank());
         result.machineHours().ifPresent(h -> figures.put(Figures.free("machine-hours", "machine hours", "h"), h));
         figures.put(new Figure("soil-short", "soil short, bank", "m³", OptionalDouble.of(0.5), false),
@@ -237,7 +274,7 @@ final class SampledSite {
         return new EarthworksInput(plan, soil.get().ground(), needs, offers, soil.get().objective());
     }
 
-    private void ground(Plan plan, Map<Figure, Double> figures, Map<String, Level> findings) {
+    private static void ground(Plan plan, SiteCover cover, Map<Figure, Double> figures, Map<String, Level> findings) {
         for (HullBurial burial : HullBurial.of(plan, cover)) {
             found(burial.findings(), findings);
             burial.supports().supports().stream().mapToDouble(HullSupports.Support::bearingFactor).min()
@@ -264,6 +301,15 @@ final class SampledSite {
     /** Figures with and without a limit. */
     private static final class Figures {
         private Figures() {
+        }
+
+        static String id(String words) {
+            return words.replaceAll("[ ,]+", "-");
+        }
+
+        /** The quantity of a limit, where it is not the usual one. */
+        static String other(LimitInForce limit) {
+            return limit.quantity().equals(StationDose.QUANTITY) ? "" : "-" + limit.quantity();
         }
 
         static Figure free(String id, String name, String unit) {

@@ -31,9 +31,7 @@ public record UncertainInput(String group, Kind kind, double value, double sprea
         PLAN,
         /** Through the placed density: through numbers of the plan, and the doses' own curve of density. */
         PLACED_DENSITY,
-        /** As heights of the ground that are off under all hulls together. */
-        GROUND_TOGETHER,
-        /** As heights of the ground that are off under one hull. */
+        /** As heights of the ground that are off under one hull, much alike under those that are near. */
         GROUND_UNDER_HULL,
         /** As a factor on doses from cosmic rays. */
         COSMIC_MODEL,

@@ -111,6 +111,21 @@ class DoubtsTest {
                 .getValue();
     }
 
+    /** What hardly hangs on heights is the same in full: nothing was lost by what quick samples keep. */
+    @Test
+    void samplesAssessedInFullAgreeWithQuickOnes() throws IOException {
+        Doubts some = Doubts.of(assessed(SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(60, 60), 90)))),
+                new Doubts.Asked(20, 5, 2), first -> { }, Progress.NONE);
+        assertEquals(2, some.inFull().samples());
+        assertEquals(0, difference(some, "shell-A"), 1e-3);
+        assertTrue(difference(some, "lowering-A") < 0.05, "lowering " + difference(some, "lowering-A"));
+    }
+
+    private static double difference(Doubts doubts, String figure) {
+        return doubts.inFull().confirmed().stream().filter(c -> c.figure().id().equals(figure)).findFirst()
+                .orElseThrow().greatest();
+    }
+
     @Test
     void itStopsWhenAsked() throws IOException {
         Assessment best = assessed(SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(60, 60), 90))));
