@@ -34,6 +34,7 @@ final class AnswerSchema {
         FINDING.forEach(f -> finding.withObjectProperty("properties").putObject(f[0]).put("type", f[1])
                 .put("description", f[2]));
         Answers.all().forEach(table -> put(schema, table));
+        CommandSchemas.into(schema);
         return schema;
     }
 
@@ -62,7 +63,7 @@ final class AnswerSchema {
     }
 
     /** The schema of the object at a path; {@code []} stands behind an array. */
-    private static ObjectNode at(ObjectNode schema, String path) {
+    static ObjectNode at(ObjectNode schema, String path) {
         ObjectNode here = schema;
         for (String step : path.split("\\.")) {
             boolean many = step.endsWith("[]");

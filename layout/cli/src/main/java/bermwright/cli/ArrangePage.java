@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.finding.PairingRule;
 import bermwright.site.answer.Unit;
 import bermwright.site.arrangement.Arrangement;
 import bermwright.site.arrangement.ArrangementSearch;
@@ -27,8 +28,11 @@ record ArrangePage(Path planFile, Path directory, ArrangementSearch.Found found,
         return found.arrangements().stream().map(Arrangement::figures).toList();
     }
 
+    /** Share of the planned hours; not a number where the plan has hulls in one place, which are no plan to go by. */
     private double share(Figures figures) {
-        return figures.hours().isPresent() && found.planned().figures().hours().orElse(0) > 0
+        boolean isSetOut = found.planned().refusals().stream().noneMatch(f -> f.rule()
+                == PairingRule.HULLS_IN_ONE_PLACE);
+        return isSetOut && figures.hours().isPresent() && found.planned().figures().hours().orElse(0) > 0
                 ? figures.hours().getAsDouble() / found.planned().figures().hours().getAsDouble() : Double.NaN;
     }
 

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -43,7 +44,27 @@ class DoubtsCommandTest {
         assertTrue(figure.get("shares").size() > 0, "shares");
         assertTrue(answer.get("finding_chances").size() > 0, "findings");
         assertTrue(answer.get("confirmed").get(0).get("greatest_difference_share").asDouble() < 0.2);
+        JsonNode schema = Run.of("schema", "--answers").json().get("$defs").get("doubts").get("properties");
+        for (String part : List.of("inputs", "figures", "finding_chances", "confirmed")) {
+            described(schema.get(part).get("items"), answer.get(part).get(0), part);
+        }
         assertTrue(Files.exists(out.resolve("figures.csv")) && Files.exists(out.resolve("inputs.csv")));
         assertTrue(Files.exists(out.resolve("shares-" + figure.get("id").asText() + ".svg")), "drawing");
+    }
+
+    /** Whether the schema of answers has every key with its meaning. */
+    private static void described(JsonNode schema, JsonNode answer, String where) {
+        answer.fieldNames().forEachRemaining(key -> {
+            JsonNode one = schema.get("properties").path(key);
+            assertTrue(one.has("type"), where + "." + key);
+            JsonNode inner = answer.get(key);
+            if (inner.isArray() && inner.size() > 0 && inner.get(0).isObject()) {
+                described(one.get("items"), inner.get(0), where + "." + key);
+            } else if (inner.isObject()) {
+                described(one, inner, where + "." + key);
+            } else if (!inner.isArray()) {
+                assertTrue(one.get("description").asText().endsWith("."), where + "." + key);
+            }
+        });
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
+import bermwright.editor.arrangement.SearchWindow;
 import bermwright.editor.edit.Part;
 import bermwright.editor.model.ReliefLook;
 import bermwright.editor.model.Workbench;
@@ -144,6 +145,10 @@ final class EditorMenus {
                 item("Cale_ndar of the work\u2026", "Shortcut+T", () -> withSite(SitePane::showCalendar)),
                 item("As _built\u2026", "Shortcut+B", () -> withSite(SitePane::showAsBuilt)),
                 item("_Work out again", "F5", () -> withBench(b -> b.answers().again())),
+                item("_Arrange the hulls\u2026", "Shortcut+Shift+A", () -> withBench(b -> SearchWindow.arrange(
+                        window.stage(), b))),
+                item("What is in _doubt\u2026", "Shortcut+Shift+U", () -> withBench(b -> SearchWindow.doubts(
+                        window.stage(), b))),
                 item("_Guided path", "F1", () -> withSite(s -> GuideBar.start(s, window.settings()))),
                 item("Key of the _map", "F2", () -> MapKey.show(window.stage(), window.dress())),
                 item("_Keys", "Shortcut+K", new WindowAsks(window)::showKeys));
