@@ -92,9 +92,9 @@ public final class SearchWindow {
      * @param bench holds the plan
      */
     public static void arrange(Stage owner, Workbench bench) {
-        SearchWindow window = new SearchWindow(owner, "Arrange", "Moves and turns the hulls that are not held, gear with"
-                + " its hull, so that nothing refuses the plan and the work gets less. Each that is listed has passed"
-                + " the full assessment. What is taken can be undone.");
+        SearchWindow window = new SearchWindow(owner, "Arrange", "Moves and turns the hulls that are not held, gear"
+                + " with its hull, so that nothing refuses the plan and the work gets less. Each that is listed has"
+                + " passed the full assessment. What is taken can be undone.");
         Background background = new Background(Platform::runLater, 1);
         CheckBox sizes = new CheckBox("Si_ze the covers too");
         sizes.setId("search-sizes");
@@ -116,9 +116,9 @@ public final class SearchWindow {
      * @param bench holds the plan
      */
     public static void doubts(Stage owner, Workbench bench) {
-        SearchWindow window = new SearchWindow(owner, "What is in doubt", "Tries a thousand samples of all that the plan"
-                + " does not know exactly: the chance that each limit is kept, what decides it, and what finding out"
-                + " would be worth. A first answer comes after a hundred.");
+        SearchWindow window = new SearchWindow(owner, "What is in doubt", "Tries a thousand samples of all that the"
+                + " plan does not know exactly: the chance that each limit is kept, what decides it, and what finding"
+                + " out would be worth. A first answer comes after a hundred.");
         Background background = new Background(Platform::runLater, 1);
         DoubtModel[] model = new DoubtModel[1];
         Runnable shown = () -> window.show(model[0].isBusy(), model[0].share(), model[0].words(), model[0].lines());

@@ -185,14 +185,16 @@ public final class ArrangementSearch {
         Descent descent = new Descent(site, groups, avoided, progress);
         progress.report(0, "step " + (step + 1) + ", " + weights.name() + ": searching" + known());
         int looks = (step == 0 ? FIRST_LOOKS : LOOKS) * groups.numbers();
-        Run run = IntStream.range(0, AT_ONCE).parallel().mapToObj(number -> {
+        List<Run> runs = IntStream.range(0, AT_ONCE).parallel().mapToObj(number -> {
             Well19937c random = seeds.random(number);
             // Every other run goes on from what is known to be good, once there is something.
             boolean goesOn = number == 1 && !passed.isEmpty();
             List<Pose> start = goesOn ? bestBy(descent, aim).poses() : starts.start(random, weights);
             return new Run(start, descent.run(start, aim, new Descent.Effort(looks, goesOn ? NEAR_REACH : REACH),
                     random));
-        }).sorted(Comparator.comparingDouble(r -> r.best.cost())).findFirst().orElseThrow();
+        }).sorted(Comparator.comparingDouble(r -> r.best.cost())).toList();
+        // What is known already says nothing new, so the next best is asked about then.
+        Run run = runs.stream().filter(r -> !isKnown(rounded(r.best.poses()))).findFirst().orElse(runs.get(0));
         Descent.Best best = run.best;
         for (int attempt = 0; attempt < TRIES; attempt++) {
             best = screened(descent, aim, new Run(run.start, best), seeds.random(AT_ONCE + attempt));

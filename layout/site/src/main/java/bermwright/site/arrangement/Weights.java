@@ -16,9 +16,9 @@ import java.util.List;
 record Weights(String name, double hours, double soil, double tunnels, double cut, double warnings) {
     /** In turn, so that the answers differ in what they give up. */
     static final List<Weights> IN_TURN = List.of(
-            new Weights("machine hours", 1, 0.1, 0.02, 0.05, 0.002),
-            new Weights("warnings and hours", 0.6, 0.1, 0.02, 0.05, 0.05),
-            new Weights("soil", 0.15, 1, 0.02, 0.05, 0.002),
-            new Weights("tunnels and hours", 0.7, 0.1, 0.4, 0.05, 0.005),
-            new Weights("hours and soil", 0.5, 0.5, 0.05, 0.1, 0.01));
+            new Weights("machine hours", 1, 0.02, 0.005, 0.02, 0.001),
+            new Weights("hours and tunnels", 0.7, 0.1, 0.4, 0.05, 0.005),
+            new Weights("soil", 0.03, 1, 0.005, 0.02, 0.001),
+            new Weights("tunnels", 0.1, 0.05, 1, 0.02, 0.002),
+            new Weights("warnings", 0.15, 0.05, 0.01, 0.02, 0.3));
 }
