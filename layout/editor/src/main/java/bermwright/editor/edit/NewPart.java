@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.edit;
 
+import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Plan;
@@ -10,6 +11,10 @@ import java.util.Optional;
 
 /** What a new part of each kind looks like before anyone has given it figures of its own. */
 public final class NewPart {
+    private static final double PAD_RADIUS = 15;
+    /** A shorter way tells no direction (m). */
+    private static final double LEAST_WAY = 0.5;
+
     private NewPart() {
     }
 
@@ -50,6 +55,45 @@ public final class NewPart {
         String id = freeId(plan, kind);
         String name = "\"id\":\"" + id + "\"";
         return body(plan, kind, at, size).map(body -> new AddItem(new Part(kind, id), "{" + name + "," + body + "}"));
+    }
+
+    /**
+     * Adds a part that was drawn.
+     *
+     * @param plan    the plan
+     * @param kind    a kind that has a place
+     * @param corners a hull's base and a place the way it is laid down, a pad's centre and a place on its edge, or the
+     *                corners of an area or line
+     * @return the edit; empty for a kind without a place
+     */
+    public static Optional<AddItem> drawn(Plan plan, Part.Kind kind, List<Point> corners) {
+        Point at = corners.get(0);
+        String ring = list(corners.toArray(new Point[0]));
+        Optional<String> body = switch (kind) {
+            case HULL -> Optional.of(hull(at).replace("\"lay_down_azimuth_deg\":90",
+                    "\"lay_down_azimuth_deg\":" + number(way(corners).degrees())));
+            case LANDING_PAD -> Optional.of("\"centre\":" + place(at) + ",\"radius_m\":" + number(corners.size() < 2
+                    ? PAD_RADIUS : Math.max(1, at.distance(corners.get(1)))));
+            case KEEP_OUT, STOCKPILE -> Optional.of("\"area\":" + ring);
+            case PREPARATION -> Optional.of("\"kind\":\"bench\",\"area\":" + ring);
+            case BORROW_GROUND -> Optional.of("\"area\":" + ring + ",\"greatest_depth_m\":0.8");
+            case CORRIDOR -> Optional.of("\"width_m\":6,\"line\":" + ring);
+            case WALL -> Optional.of("\"line\":" + ring + ",\"height_m\":4,\"thickness_m\":1");
+            default -> Optional.empty();
+        };
+        String id = freeId(plan, kind);
+        return body.map(b -> new AddItem(new Part(kind, id), "{\"id\":\"" + id + "\"," + b + "}"));
+    }
+
+    /**
+     * The way a hull is laid down that was drawn.
+     *
+     * @param corners its base and, where there is one, a place in that direction
+     * @return the azimuth to a tenth of a degree; east where none was drawn
+     */
+    public static Azimuth way(List<Point> corners) {
+        return corners.size() < 2 || corners.get(0).distance(corners.get(1)) < LEAST_WAY ? Azimuth.ofDegrees(90)
+                : Azimuth.ofDegrees(Math.rint(Azimuth.from(corners.get(0), corners.get(1)).degrees() * 10) / 10);
     }
 
     private static Optional<String> body(Plan plan, Part.Kind kind, Point at, double size) {

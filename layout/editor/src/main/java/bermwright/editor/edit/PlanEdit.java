@@ -10,7 +10,7 @@ import bermwright.site.plan.Plan;
  * An edit whose value a plan file could not hold throws {@link bermwright.foundation.InputException}.
  */
 public sealed interface PlanEdit permits Move, Turn, ShiftCorner, InsertCorner, DropCorner, AlignHatches, SetValue,
-        AddItem, RemoveItem, RemovePart, CopyPart {
+        AddItem, RemoveItem, RemovePart, CopyPart, Together, MoveGear {
     /**
      * The plan with this change.
      *

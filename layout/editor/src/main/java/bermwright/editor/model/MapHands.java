@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.model;
 
+import bermwright.editor.edit.Arranged;
 import bermwright.editor.edit.DropCorner;
+import bermwright.editor.edit.GearSpot;
 import bermwright.editor.edit.HatchAxis;
 import bermwright.editor.edit.InsertCorner;
 import bermwright.editor.edit.Move;
+import bermwright.editor.edit.MoveGear;
 import bermwright.editor.edit.Part;
 import bermwright.editor.edit.PartOutline;
 import bermwright.editor.edit.PlanEdit;
@@ -32,6 +35,8 @@ public final class MapHands {
     private static final double TURN_STEP_DEG = 0.5;
 
     private final Workbench bench;
+    private final Snapping snapping = new Snapping();
+    private final Drafting draft;
     private Optional<Grip> grip = Optional.empty();
     private Optional<SnapLine> snap = Optional.empty();
     private Optional<Nudging> nudging = Optional.empty();
@@ -43,6 +48,7 @@ public final class MapHands {
      */
     public MapHands(Workbench bench) {
         this.bench = bench;
+        this.draft = new Drafting(bench, snapping);
     }
 
     /** What a handle does. */
@@ -52,7 +58,9 @@ public final class MapHands {
         /** Shifts a corner. */
         CORNER,
         /** Makes a new corner in the middle of an edge. */
-        NEW_CORNER
+        NEW_CORNER,
+        /** Moves a piece of gear. */
+        GEAR
     }
 
     /**
@@ -83,7 +91,7 @@ public final class MapHands {
     public record Feel(double metresPerPixel, boolean isFree) {
         private static final double REACH_PIXELS = 9;
 
-        private double reach() {
+        double reach() {
             return REACH_PIXELS * metresPerPixel;
         }
     }
@@ -103,12 +111,16 @@ public final class MapHands {
      */
     public List<Handle> handles(double metresPerPixel) {
         List<Handle> handles = new ArrayList<>();
-        bench.picked().filter(part -> part.isIn(bench.plan())).ifPresent(part -> {
+        bench.picked().filter(part -> part.isIn(bench.plan()) && bench.allPicked().size() == 1).ifPresent(part -> {
             Plan plan = bench.plan();
             if (part.kind() == Part.Kind.HULL) {
                 Hull hull = plan.hull(part.id()).orElseThrow();
                 handles.add(new Handle(HandleKind.TURN, hull.lyingAt(bench.metres(),
                         hull.length(), 0).moved(hull.layDownAzimuth(), 22 * metresPerPixel, 0), 0));
+                List<GearSpot> gear = GearSpot.of(hull, bench.metres());
+                for (int i = 0; i < gear.size(); i++) {
+                    handles.add(new Handle(HandleKind.GEAR, gear.get(i).place(), i));
+                }
             } else if (PartOutline.fewestCorners(part.kind()) >= 2) {
                 List<Point> corners = PartOutline.corners(plan, part);
                 boolean ring = PartOutline.fewestCorners(part.kind()) == 3;
@@ -166,7 +178,9 @@ public final class MapHands {
         }
         Optional<Part> body = bodyAt(place, feel);
         Optional<Part> part = body.or(() -> partAt(place, feel));
-        bench.pick(part);
+        if (body.filter(bench.allPicked()::contains).isEmpty()) {
+            bench.pick(part);
+        }
         grip = body.map(p -> new Grip(p, Optional.empty(), place, bench.plan()));
         return grip.isPresent();
     }
@@ -194,6 +208,10 @@ public final class MapHands {
 
     private PlanEdit edit(Grip held, Point place, Feel feel) {
         if (held.handle.isEmpty()) {
+            if (bench.allPicked().size() > 1) {
+                return Arranged.moved(bench.allPicked(), place.east() - held.start.east(),
+                        place.north() - held.start.north());
+            }
             Move move = new Move(held.part, place.east() - held.start.east(), place.north() - held.start.north());
             return held.part.kind() == Part.Kind.HULL && !feel.isFree() ? snapped(held, move, feel) : move;
         }
@@ -202,6 +220,8 @@ public final class MapHands {
             case CORNER -> new ShiftCorner(held.part, handle.index(), place);
             case NEW_CORNER -> new InsertCorner(held.part, handle.index(), place);
             case TURN -> turned(held, place, feel);
+            case GEAR -> new MoveGear(held.part.id(), GearSpot.of(held.before.hull(held.part.id()).orElseThrow(),
+                    bench.metres()).get(handle.index()), place, bench.metres());
         };
     }
 
@@ -224,7 +244,10 @@ public final class MapHands {
                 return new Turn(hull.id(), azimuth.turned(left));
             }
         }
-        return turn;
+        Optional<Azimuth> square = snapping.way(held.before, hull.id(), azimuth);
+        square.ifPresent(way -> snap = Optional.of(new SnapLine(hull.baseCentre(), hull.baseCentre().moved(way,
+                2 * hull.length(), 0))));
+        return square.map(way -> new Turn(hull.id(), way)).orElse(turn);
     }
 
     private PlanEdit snapped(Grip held, Move move, Feel feel) {
@@ -242,7 +265,16 @@ public final class MapHands {
                 snap = Optional.of(new SnapLine(pair.fixed.place(), onAxis));
             }
         }
-        return best;
+        return snap.isPresent() ? best : inLine(held, move, feel);
+    }
+
+    /** The base in line with another hull's axis, or on the grid. */
+    private Move inLine(Grip held, Move move, Feel feel) {
+        Point base = held.before.hull(held.part.id()).orElseThrow().baseCentre();
+        Snapping.Snapped to = snapping.base(held.before, held.part.id(), new Point(base.east() + move.east(),
+                base.north() + move.north()), feel);
+        snap = to.guides().stream().findFirst();
+        return new Move(held.part, to.place().east() - base.east(), to.place().north() - base.north());
     }
 
     private record HatchPair(HatchAxis fixed, HatchAxis moved) {
@@ -261,6 +293,59 @@ public final class MapHands {
 
     private static List<HatchAxis> axes(Hull hull) {
         return hull.hatches().stream().flatMap(hatch -> HatchAxis.of(hull, hatch).stream()).toList();
+    }
+
+    /**
+     * Picks what is under a place beside what is picked already.
+     *
+     * @param place the place
+     * @param feel  how the hand holds the map
+     */
+    public void pickAlso(Point place, Feel feel) {
+        bodyAt(place, feel).or(() -> partAt(place, feel)).ifPresent(bench::pickAlso);
+    }
+
+    /**
+     * Picks all parts whose body lies whole in a frame.
+     *
+     * @param one   one corner of the frame
+     * @param other the corner across
+     */
+    public void pickWithin(Point one, Point other) {
+        MapCamera.Box frame = MapFigure.around(List.of(one, other));
+        bench.pickAll(bench.figures().stream().filter(f -> f.look().isBody() && frame.contains(f.box()))
+                .flatMap(f -> f.part().stream()).distinct().toList());
+    }
+
+    /**
+     * What is being drawn with the tool in the hand.
+     *
+     * @return the drafting
+     */
+    public Drafting draft() {
+        return draft;
+    }
+
+    /**
+     * What places snap to.
+     *
+     * @return the snapping
+     */
+    public Snapping snapping() {
+        return snapping;
+    }
+
+    /**
+     * Place, way and verdict of what the hand holds, as they are read at the pointer.
+     *
+     * @return the words; empty while it holds nothing
+     */
+    public Optional<String> readout() {
+        return grip.filter(g -> bench.isTrying()).map(g -> {
+            List<Point> corners = PartOutline.corners(bench.plan(), g.part);
+            return Readout.between(g.part, g.before, bench.plan()) + (corners.isEmpty() ? ""
+                    : "\n" + Measure.place(corners.get(0))) + "\n" + Verdict.of(bench, g.part);
+        });
     }
 
     /** The hand lets go: what was tried becomes a step. */
@@ -298,7 +383,8 @@ public final class MapHands {
      * @param north way north (m)
      */
     public void nudge(double east, double north) {
-        bench.picked().ifPresent(part -> step(part, new Move(part, east, north)));
+        bench.picked().ifPresent(part -> step(part, bench.allPicked().size() > 1
+                ? Arranged.moved(bench.allPicked(), east, north) : new Move(part, east, north)));
     }
 
     private void step(Part part, PlanEdit edit) {
@@ -325,6 +411,10 @@ public final class MapHands {
      * @param turn clockwise turn (rad)
      */
     public void nudgeTurn(double turn) {
+        if (bench.allPicked().size() > 1) {
+            bench.picked().ifPresent(part -> step(part, Arranged.turned(bench.plan(), bench.allPicked(), turn)));
+            return;
+        }
         bench.picked().filter(part -> part.kind() == Part.Kind.HULL).flatMap(part -> bench.plan().hull(part.id()))
                 .ifPresent(h -> step(Part.hull(h.id()), new Turn(h.id(), h.layDownAzimuth().turned(turn))));
     }

@@ -43,6 +43,15 @@ public enum SlopeBand {
     }
 
     /**
+     * Where the band begins.
+     *
+     * @return the least slope in it, in degrees
+     */
+    public double fromDeg() {
+        return fromDeg;
+    }
+
+    /**
      * The band's colour.
      *
      * @return red, green and blue in one number (1)

@@ -11,9 +11,13 @@ import bermwright.site.assessment.SiteGround;
 import bermwright.site.plan.Plan;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.TrueMetres;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
 import java.util.function.Predicate;
 
 /**
@@ -34,6 +38,7 @@ public final class Workbench {
     private final Signal troubleChanged = new Signal();
     private Optional<Trial> trial = Optional.empty();
     private Optional<Part> picked = Optional.empty();
+    private final Set<Part> also = new LinkedHashSet<>();
     private Optional<String> pickedFinding = Optional.empty();
     private Optional<String> trouble = Optional.empty();
     private Predicate<Finding> shown = finding -> true;
@@ -266,11 +271,48 @@ public final class Workbench {
      */
     public void pick(Optional<Part> part) {
         Optional<Part> there = part.filter(p -> p.isIn(plan()));
-        if (!picked.equals(there)) {
+        if (!picked.equals(there) || !also.isEmpty()) {
             picked = there;
+            also.clear();
             pickedFinding = Optional.empty();
             pickedChanged.raise();
         }
+    }
+
+    /**
+     * Picks a part beside what is picked already, or lets go of it where it is picked.
+     *
+     * @param part the part
+     */
+    public void pickAlso(Part part) {
+        List<Part> all = new ArrayList<>(allPicked());
+        if (!all.remove(part)) {
+            all.add(part);
+        }
+        pickAll(all);
+    }
+
+    /**
+     * Picks several parts.
+     *
+     * @param parts the parts, the first of which form and answers are about
+     */
+    public void pickAll(List<Part> parts) {
+        List<Part> there = parts.stream().filter(p -> p.isIn(plan())).distinct().toList();
+        picked = there.stream().findFirst();
+        also.clear();
+        also.addAll(there.stream().skip(1).toList());
+        pickedFinding = Optional.empty();
+        pickedChanged.raise();
+    }
+
+    /**
+     * All parts picked.
+     *
+     * @return the parts, the one of {@link #picked} first
+     */
+    public List<Part> allPicked() {
+        return Stream.concat(picked.stream(), also.stream().filter(p -> p.isIn(plan()))).toList();
     }
 
     /**

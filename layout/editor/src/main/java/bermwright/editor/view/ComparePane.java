@@ -216,7 +216,7 @@ final class ComparePane extends VBox {
                     g.beginPath();
                     g.rect(0, 0, canvas.getWidth(), canvas.getHeight());
                     g.clip();
-                    new FigurePainter(style, dress.textSize() * 0.85).paint(g, camera, figures, Optional.empty());
+                    new FigurePainter(style, dress.textSize() * 0.85).paint(g, camera, figures, List.of());
                     g.restore();
                 });
     }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
+import bermwright.editor.edit.PartOutline;
+import bermwright.editor.model.Inventory;
+import bermwright.editor.model.MapTool;
 import javafx.scene.Scene;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
@@ -16,6 +19,9 @@ final class EditorKeys {
             + and \u2212: closer and farther;  Home: whole plan;  Enter: what is picked
             Delete: remove what is picked;  Escape: give up what the hand holds
             Ctrl + Down and Ctrl + Up: pick the next thing and the one before
+            Ctrl + click: pick several;  Shift + drag: pick what lies in a frame;  Ctrl + A on the map: pick all
+            Ctrl + C and Ctrl + V on the map: copy what is picked and put it at the pointer
+            Drawing: Enter ends, Backspace takes a corner back, Escape lays the tool down
             Double click on a corner takes it out; drag the small cross on an edge to make one
             Alt while dragging: no snapping
             F6: from map to list, form and answers and on;  Alt + 1 to 6: answers;  F1: guided path;  F2: key of the map
@@ -43,6 +49,7 @@ final class EditorKeys {
             }
             if (event.getCode() == KeyCode.ESCAPE && !(scene.getFocusOwner() instanceof TextInputControl)
                     && !window.isInMenus()) {
+                pane.hands().draft().take(MapTool.PICK);
                 pane.hands().giveUp();
                 pane.bench().clearTrouble();
                 pane.map().requestFocus();
@@ -50,8 +57,8 @@ final class EditorKeys {
         }));
         // After all filters, so that what the menu bar takes for itself never reaches the map.
         scene.addEventHandler(KeyEvent.KEY_PRESSED, event -> window.site().ifPresent(pane -> {
-            if (scene.getFocusOwner() == pane.map() && !window.isInMenus() && !event.isShortcutDown()
-                    && handled(pane, event)) {
+            if (scene.getFocusOwner() == pane.map() && !window.isInMenus()
+                    && (event.isShortcutDown() ? clipboard(pane, event) : handled(pane, event))) {
                 event.consume();
             }
         }));
@@ -66,7 +73,29 @@ final class EditorKeys {
         return isCloser || isFarther;
     }
 
+    private static boolean clipboard(SitePane pane, KeyEvent event) {
+        switch (event.getCode()) {
+            case C -> pane.actions().remember();
+            case V -> pane.actions().paste();
+            case A -> pane.bench().pickAll(Inventory.parts(pane.bench().plan()).stream()
+                    .filter(p -> !PartOutline.corners(pane.bench().plan(), p).isEmpty()).toList());
+            default -> {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private static boolean handled(SitePane pane, KeyEvent event) {
+        if (pane.hands().draft().isActive()) {
+            if (event.getCode() == KeyCode.ENTER) {
+                pane.hands().draft().finish();
+                return true;
+            } else if (event.getCode() == KeyCode.BACK_SPACE) {
+                pane.hands().draft().back();
+                return true;
+            }
+        }
         boolean fine = event.isShiftDown();
         double turn = fine ? FINE_TURN : TURN;
         switch (event.getCode()) {

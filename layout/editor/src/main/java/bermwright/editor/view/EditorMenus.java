@@ -188,6 +188,7 @@ final class EditorMenus {
 
     private static CheckMenuItem check(String words, String key, boolean on, Consumer<Boolean> action) {
         CheckMenuItem item = new CheckMenuItem(words);
+        item.setId(key);
         item.setSelected(on);
         item.setAccelerator(KeyCombination.valueOf(key));
         item.setOnAction(event -> action.accept(item.isSelected()));
@@ -205,6 +206,9 @@ final class EditorMenus {
         };
         pane.bench().calm().listen(refresh);
         refresh.run();
+        pane.layers().follow(bar.getMenus().stream().flatMap(m -> m.getItems().stream())
+                .filter(CheckMenuItem.class::isInstance).map(CheckMenuItem.class::cast)
+                .filter(item -> item.getId() != null && item.getId().matches("Shortcut\\+[1-7]")).toList());
     }
 
     void refreshRecent() {

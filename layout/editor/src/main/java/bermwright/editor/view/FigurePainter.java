@@ -8,7 +8,6 @@ import bermwright.editor.model.MapFigure;
 import bermwright.foundation.Point;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javafx.geometry.Rectangle2D;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
@@ -33,11 +32,11 @@ final class FigurePainter {
         this.textSize = textSize;
     }
 
-    void paint(GraphicsContext g, MapCamera camera, List<MapFigure> figures, Optional<Part> picked) {
+    void paint(GraphicsContext g, MapCamera camera, List<MapFigure> figures, List<Part> picked) {
         MapCamera.Box sight = camera.box().grown(20 * camera.metresPerPixel());
         for (MapFigure figure : figures) {
             if (figure.box().meets(sight)) {
-                draw(g, camera, figure, picked.isPresent() && figure.part().equals(picked));
+                draw(g, camera, figure, figure.part().filter(picked::contains).isPresent());
             }
         }
         g.setLineDashes();

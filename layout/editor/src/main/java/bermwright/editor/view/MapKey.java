@@ -86,7 +86,7 @@ final class MapKey {
         g.setFill(style.ground());
         g.fillRect(0, 0, WIDE, HIGH);
         MapCamera camera = new MapCamera(new Point(WIDE / 2, HIGH / 2), 1, WIDE, HIGH);
-        new FigurePainter(style, dress.textSize()).paint(g, camera, List.of(figure(look)), Optional.empty());
+        new FigurePainter(style, dress.textSize()).paint(g, camera, List.of(figure(look)), List.of());
         return canvas;
     }
 

@@ -17,6 +17,7 @@ import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.ImageView;
+import javafx.scene.paint.Color;
 import javafx.scene.shape.Rectangle;
 
 /**
@@ -74,6 +75,10 @@ final class MapLayers {
     /** What draws the ground. */
     GroundPainter ground() {
         return groundPainter;
+    }
+
+    Color accent() {
+        return overlay.style().accent();
     }
 
     void resize(double width, double height) {

@@ -101,7 +101,7 @@ final class MapOverlay {
 
     /** Draws figures and findings; the badges find spots that are not taken. */
     void paint(GraphicsContext g, MapCamera camera, Layer layer, Workbench bench, BadgeSpots spots) {
-        painter.paint(g, camera, layer.figures(), bench.picked());
+        painter.paint(g, camera, layer.figures(), bench.allPicked());
         g.setLineDashes();
         findings(g, badges(camera, layer.findings(), bench, spots), bench.pickedFinding());
     }
@@ -109,7 +109,7 @@ final class MapOverlay {
     /** Draws everything there is. */
     void paint(GraphicsContext g, MapCamera camera, Scene scene) {
         Layer all = all(scene);
-        painter.paint(g, camera, all.figures(), scene.bench().picked());
+        painter.paint(g, camera, all.figures(), scene.bench().allPicked());
         hand(g, camera, scene);
         findings(g, badges(camera, all.findings(), scene.bench(), spots()), scene.bench().pickedFinding());
     }
@@ -239,6 +239,10 @@ final class MapOverlay {
             case CORNER -> {
                 g.fillRect(x - 5, y - 5, 10, 10);
                 g.strokeRect(x - 5, y - 5, 10, 10);
+            }
+            case GEAR -> {
+                g.fillOval(x - 5, y - 5, 10, 10);
+                g.strokeOval(x - 5, y - 5, 10, 10);
             }
             case NEW_CORNER -> {
                 g.strokeLine(x - 4, y, x + 4, y);

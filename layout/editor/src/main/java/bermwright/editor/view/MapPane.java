@@ -2,6 +2,7 @@
 package bermwright.editor.view;
 
 import bermwright.editor.edit.Part;
+import bermwright.editor.model.Drafting;
 import bermwright.editor.model.MapCamera;
 import bermwright.editor.model.MapFigure;
 import bermwright.editor.model.MapHands;
@@ -35,6 +36,8 @@ import javafx.util.Duration;
 public final class MapPane extends Region {
     private static final double WHEEL_STEP = 1.0015;
     private static final double FLIGHT_NANOS = 450e6;
+    /** The readout stands so far beside the pointer (pixels). */
+    private static final double BESIDE = 16;
     private static final String DETAIL_LANE = "map detail";
 
     private final Workbench bench;
@@ -42,6 +45,8 @@ public final class MapPane extends Region {
     private final Background background;
     private final MapLayers layers;
     private boolean isTriedOut;
+    private boolean isDrawn;
+    private Optional<Point> frameFrom = Optional.empty();
     private boolean isTilted;
     private MapCamera camera = new MapCamera(new Point(0, 0), 1, 10, 10);
     private MapLook look = MapLook.standard();
@@ -49,6 +54,8 @@ public final class MapPane extends Region {
     private boolean isMoved;
     private boolean isPanning;
     private boolean isSpaceDown;
+    private final Drafting draft;
+    private final DraftLayer drawn = new DraftLayer();
     private final Label readout = new Label();
     private final PauseTransition readoutEnd = new PauseTransition(Duration.seconds(4));
     private Optional<Point2D> last = Optional.empty();
@@ -73,6 +80,7 @@ public final class MapPane extends Region {
      * @param background where pictures are painted
      */
     public MapPane(Workbench bench, MapHands hands, Background background) {
+        this.draft = hands.draft();
         this.bench = bench;
         this.hands = hands;
         this.background = background;
@@ -83,7 +91,11 @@ public final class MapPane extends Region {
         readout.setManaged(false);
         readout.setVisible(false);
         readoutEnd.setOnFinished(done -> readout.setVisible(false));
-        getChildren().add(readout);
+        getChildren().addAll(drawn, readout);
+        draft.changed().listen(() -> {
+            setCursor(draft.isActive() ? Cursor.CROSSHAIR : Cursor.DEFAULT);
+            isDrawn = true;
+        });
         getChildren().forEach(child -> child.setMouseTransparent(true));
         setClip(layers.frame());
         getStyleClass().add("map");
@@ -117,7 +129,10 @@ public final class MapPane extends Region {
         addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
         addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
         addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
-        addEventHandler(MouseEvent.MOUSE_MOVED, event -> point(event.getX(), event.getY()));
+        addEventHandler(MouseEvent.MOUSE_MOVED, event -> {
+            draft.move(place(event), feel(event));
+            point(event.getX(), event.getY());
+        });
         addEventHandler(MouseEvent.MOUSE_EXITED, event -> {
             pointer = Optional.empty();
             pointerListener.accept(pointer);
@@ -140,7 +155,16 @@ public final class MapPane extends Region {
     /** While the space bar is held a drag moves the map, wherever it starts. */
     private void hold(boolean isHeld) {
         isSpaceDown = isHeld;
-        setCursor(isHeld ? Cursor.OPEN_HAND : Cursor.DEFAULT);
+        setCursor(isHeld ? Cursor.OPEN_HAND : draft.isActive() ? Cursor.CROSSHAIR : Cursor.DEFAULT);
+    }
+
+    /** Shows words at the pointer for as long as the hand holds something. */
+    private void follow(Optional<String> words, Point at) {
+        words.ifPresent(w -> {
+            say(w, Optional.of(at));
+            readout.relocate(Math.min(readout.getLayoutX() + BESIDE, Math.max(4, getWidth() - readout.getWidth() - 4)),
+                    Math.min(readout.getLayoutY() + BESIDE, Math.max(4, getHeight() - readout.getHeight() - 4)));
+        });
     }
 
     /** Shows words near a place of the map for a few seconds; where there is none, at its foot. */
@@ -164,6 +188,13 @@ public final class MapPane extends Region {
             isPanning = false;
             hands.press(place(event), feel(event));
             hands.giveUp();
+        } else if (draft.isActive()) {
+            isPanning = false;
+            draft.press(place(event), feel(event));
+        } else if (event.isShortcutDown()) {
+            hands.pickAlso(place(event), feel(event));
+        } else if (event.isShiftDown()) {
+            frameFrom = Optional.of(place(event));
         } else if (event.getClickCount() == 2 && hands.dropCorner(place(event), feel(event))) {
             event.consume();
         } else {
@@ -177,16 +208,32 @@ public final class MapPane extends Region {
         Point2D now = new Point2D(event.getX(), event.getY());
         if (isPanning) {
             last.ifPresent(l -> look(camera.panned(now.getX() - l.getX(), now.getY() - l.getY())));
+        } else if (draft.isActive()) {
+            draft.move(place(event), feel(event));
+        } else if (frameFrom.isPresent()) {
+            drawn.frame(camera, frameFrom.get(), place(event), layers.accent());
         } else if (hands.isHolding()) {
             hands.drag(place(event), feel(event));
+            follow(hands.readout(), place(event));
         }
         last = Optional.of(now);
         point(event.getX(), event.getY());
     }
 
     private void released(MouseEvent event) {
+        boolean wasPanning = isPanning;
         isPanning = false;
         last = Optional.empty();
+        if (draft.isActive() && !wasPanning && event.getButton() == MouseButton.PRIMARY) {
+            draft.release(place(event), feel(event));
+            refresh();
+            return;
+        }
+        frameFrom.ifPresent(from -> {
+            frameFrom = Optional.empty();
+            isDrawn = true;
+            hands.pickWithin(from, place(event));
+        });
         if (hands.isHolding()) {
             if (!event.isStillSincePress()) {
                 // The last stretch may not have been told as a drag of its own.
@@ -244,6 +291,7 @@ public final class MapPane extends Region {
             }
         });
         if (isStale || isMoved || isTriedOut || isTilted) {
+            isDrawn = true;
             boolean isNew = isStale;
             boolean isShifted = isStale || isMoved;
             isStale = false;
@@ -254,6 +302,14 @@ public final class MapPane extends Region {
                 layers.layGround(camera);
             }
             layers.paint(camera, isNew, isShifted);
+        }
+        if (isDrawn) {
+            isDrawn = false;
+            drawn.show(draft, camera, layers.accent());
+            if (draft.isActive()) {
+                draft.readout().ifPresent(words -> follow(Optional.of(words), draft.outline().get(
+                        draft.outline().size() - 1)));
+            }
         }
     }
 
@@ -419,6 +475,11 @@ public final class MapPane extends Region {
      */
     public void onPointer(Consumer<Optional<Point>> listener) {
         pointerListener = listener;
+    }
+
+    /** Where the pointer is; empty while it is not over the map. */
+    Optional<Point> pointer() {
+        return pointer;
     }
 
     /** Draws the map anew at the next frame. */

@@ -2,10 +2,13 @@
 package bermwright.editor.view;
 
 import bermwright.editor.edit.AlignHatches;
+import bermwright.editor.edit.Arranged;
 import bermwright.editor.edit.CopyPart;
 import bermwright.editor.edit.NewPart;
 import bermwright.editor.edit.Part;
+import bermwright.editor.edit.PlanEdit;
 import bermwright.editor.edit.RemovePart;
+import bermwright.editor.edit.Together;
 import bermwright.editor.model.MapCamera;
 import bermwright.editor.model.Workbench;
 import bermwright.foundation.Point;
@@ -27,6 +30,7 @@ final class PartActions {
     private final Workbench bench;
     private final MapPane map;
     private final Notices notices;
+    private List<Part> remembered = List.of();
 
     PartActions(Workbench bench, MapPane map, Notices notices) {
         this.notices = notices;
@@ -47,24 +51,95 @@ final class PartActions {
     }
 
     void remove() {
-        bench.picked().filter(part -> !part.kind().isSingle()).ifPresent(part -> {
-            RemovePart edit = new RemovePart(part);
-            List<String> also = edit.alsoGone(bench.plan());
-            if (bench.make(edit) && !also.isEmpty()) {
-                notices.show("removed", part.words() + " was removed, and with it what cannot be without it: "
-                        + String.join(", ", also) + ".", List.of(new Notices.Choice("Undo", bench::undo),
-                        new Notices.Choice("Keep it so", () -> { })));
-            }
-        });
+        List<Part> parts = bench.allPicked().stream().filter(part -> !part.kind().isSingle()).toList();
+        if (parts.isEmpty()) {
+            return;
+        }
+        String words = parts.size() == 1 ? parts.get(0).words() : parts.size() + " things";
+        List<String> also = parts.stream().flatMap(p -> new RemovePart(p).alsoGone(bench.plan()).stream()).distinct()
+                .toList();
+        if (bench.make(new Together("Remove " + words, parts.stream().map(p -> (PlanEdit) new RemovePart(p)).toList()))
+                && !also.isEmpty()) {
+            notices.show("removed", words + (parts.size() == 1 ? " was" : " were") + " removed, and with it what cannot"
+                    + " be without it: " + String.join(", ", also) + ".", List.of(new Notices.Choice("Undo",
+                            bench::undo), new Notices.Choice("Keep it so", () -> { })));
+        }
     }
 
     void copy() {
-        bench.picked().filter(part -> !part.kind().isSingle()).ifPresent(part -> {
-            String id = NewPart.freeId(bench.plan(), part.kind());
-            double off = map.camera().height() * map.camera().metresPerPixel() * COPY_SHARE;
-            if (bench.make(new CopyPart(part, id, off, -off))) {
-                bench.pick(Optional.of(new Part(part.kind(), id)));
-            }
+        double off = map.camera().height() * map.camera().metresPerPixel() * COPY_SHARE;
+        put(bench.allPicked(), off, -off);
+    }
+
+    /** Remembers what is picked, to be put elsewhere. */
+    void remember() {
+        remembered = bench.allPicked();
+    }
+
+    /** Puts copies of what was remembered at the pointer, or beside it where the pointer is not on the map. */
+    void paste() {
+        List<Part> there = remembered.stream().filter(p -> p.isIn(bench.plan())).toList();
+        Optional<MapCamera.Box> box = there.stream().flatMap(p -> bench.box(p).stream())
+                .reduce(MapCamera.Box::with);
+        double off = map.camera().height() * map.camera().metresPerPixel() * COPY_SHARE;
+        Optional<Point> to = map.pointer();
+        put(there, to.flatMap(t -> box.map(b -> t.east() - b.centre().east())).orElse(off),
+                to.flatMap(t -> box.map(b -> t.north() - b.centre().north())).orElse(-off));
+    }
+
+    private void put(List<Part> parts, double east, double north) {
+        List<PlanEdit> edits = new ArrayList<>();
+        List<Part> copies = new ArrayList<>();
+        Plan plan = bench.plan();
+        for (Part part : parts.stream().filter(p -> !p.kind().isSingle()).toList()) {
+            Part copy = new Part(part.kind(), NewPart.freeId(plan, part.kind()));
+            CopyPart edit = new CopyPart(part, copy.id(), east, north);
+            plan = edit.applied(plan);
+            edits.add(edit);
+            copies.add(copy);
+        }
+        if (!edits.isEmpty() && bench.make(edits.size() == 1 ? edits.get(0)
+                : new Together("Copy " + edits.size() + " things", edits))) {
+            bench.pickAll(copies);
+        }
+    }
+
+    /** Ways to put several things in order. */
+    enum Order {
+        /** In one line. */
+        ALIGN("In line with the first", 2),
+        /** The same way. */
+        PARALLEL("Hulls the same way as the first", 2),
+        /** Evenly apart. */
+        SPREAD("Evenly between the two farthest apart", 3),
+        /** A quarter turn. */
+        TURN("Turn all by 90\u00b0", 1);
+
+        private final String words;
+        private final int fewest;
+
+        Order(String words, int fewest) {
+            this.words = words;
+            this.fewest = fewest;
+        }
+
+        String words() {
+            return words;
+        }
+    }
+
+    /** Puts what is picked in order. */
+    void arrange(Order order) {
+        List<Part> parts = bench.allPicked();
+        if (parts.size() < order.fewest) {
+            bench.tell("Pick " + order.fewest + " things or more first: Ctrl + click, or Shift + drag a frame.");
+            return;
+        }
+        bench.make(switch (order) {
+            case ALIGN -> Arranged.aligned(bench.plan(), parts);
+            case PARALLEL -> Arranged.parallel(bench.plan(), parts);
+            case SPREAD -> Arranged.spread(bench.plan(), parts);
+            default -> Arranged.turned(bench.plan(), parts, Math.PI / 2);
         });
     }
 

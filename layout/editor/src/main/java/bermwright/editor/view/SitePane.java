@@ -67,9 +67,13 @@ final class SitePane extends BorderPane implements AutoCloseable {
     private Optional<ReliefData> stageRelief = Optional.empty();
     private ReliefLook reliefLook = new ReliefLook(true, true, false, false, 1);
     private Optional<GroundPlan> groundOf = Optional.empty();
+    private final LayerPanel layers;
+    private final SectionDrawer section;
+    private Dress dress;
     private boolean isFitted;
 
     SitePane(PlanDocument document, Dress dress) {
+        this.dress = dress;
         bench = new Workbench(document, new Answers(background, Assessments.standard()));
         hands = new MapHands(bench);
         map = new MapPane(bench, hands, background);
@@ -86,8 +90,14 @@ final class SitePane extends BorderPane implements AutoCloseable {
         left.getItems().addAll(inventory, below);
         left.setOrientation(Orientation.VERTICAL);
         left.setDividerPositions(0.36);
-        StackPane middle = new StackPane(map, notices);
+        layers = new LayerPanel(() -> reliefLook, () -> MapKey.show(getScene().getWindow(), this.dress));
+        section = new SectionDrawer(bench, hands.draft(), dress);
+        StackPane over = new StackPane(map, layers, notices);
         StackPane.setAlignment(notices, Pos.TOP_CENTER);
+        StackPane.setAlignment(layers, Pos.BOTTOM_RIGHT);
+        VBox.setVgrow(over, Priority.ALWAYS);
+        over.setMinHeight(0);
+        VBox middle = new VBox(new MapTools(hands, actions, layers), over, section);
         answers = new AnswerTabs(bench, map, actions, background, dress);
         answers.onSurface(this::showSurface);
         answers.onField(this::openField);
@@ -198,6 +208,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
         bench.answers().ground(ground);
         reliefLook = new ReliefLook(reliefLook.isShaded(), reliefLook.hasContours(), reliefLook.hasSlopeBands(),
                 reliefLook.isDark(), ReliefLook.intervalFor(ground.grid().lowest(), ground.grid().highest()));
+        layers.refresh();
         background.start(RELIEF_LANE, progress -> ReliefData.of(pictured(ground, progress), progress),
                 Background.Listener.of(data -> {
                     relief = Optional.of(data);
@@ -328,8 +339,10 @@ final class SitePane extends BorderPane implements AutoCloseable {
     }
 
     /** Dresses the pane for another window. */
-    void dress(Dress dress) {
+    void dress(Dress changed) {
+        dress = changed;
         divide(dress);
+        section.dress(dress);
         map.dress(map.dress().in(dress.isDark(), dress.scale()));
         answers.dress(dress);
         relief(new ReliefLook(reliefLook.isShaded(), reliefLook.hasContours(), reliefLook.hasSlopeBands(),
@@ -338,6 +351,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
 
     void relief(ReliefLook look) {
         reliefLook = look;
+        layers.refresh();
         paintRelief();
     }
 
@@ -388,6 +402,10 @@ final class SitePane extends BorderPane implements AutoCloseable {
                         + " surveyed after steps of the work, beside the plan.", List.of(sheets.volumes(),
                         sheets.covers(), sheets.doses())), failure -> bench.tell("The survey was not compared. "
                         + Plainly.words(failure))));
+    }
+
+    LayerPanel layers() {
+        return layers;
     }
 
     PartActions actions() {

@@ -38,6 +38,8 @@ final class MapScenarios {
         all.put("without its ground a plan says that nothing is checked, and another file can be chosen",
                 path -> new MapScenarios(path).missingGround());
         all.put("removing a hull says what goes with it", path -> new MapScenarios(path).remove());
+        all.put("tools place, measure and cut on the map, and several things move together",
+                path -> new MapScenarios(path).tools());
         return all;
     }
 
@@ -129,6 +131,57 @@ final class MapScenarios {
         javafx.scene.Node undo = Stagehand.onScreenThread(() -> hand.node("notice-removed").lookup(".button"));
         hand.robot().clickOn(undo);
         hand.await("all is back", () -> hand.bench().plan().equals(before));
+        hand.close();
+    }
+
+    private static void clickOn(Stagehand hand, String id) {
+        hand.robot().clickOn(hand.node(id));
+    }
+
+    private void tools() {
+        Stagehand hand = fresh("tools");
+        clickOn(hand, "tool-hull");
+        Point base = new Point(250, 220);
+        Point2D from = hand.onScreen(base);
+        Point2D to = hand.onScreen(base.moved(bermwright.foundation.Azimuth.ofDegrees(60), 45, 0));
+        hand.robot().moveTo(from).press(MouseButton.PRIMARY).moveTo(from.midpoint(to)).moveTo(to);
+        Label readout = (Label) hand.node("readout");
+        hand.await("length, azimuth, place and verdict are read at the pointer", () -> readout.isVisible()
+                && readout.getText().contains("azimuth") && readout.getText().contains("cover, dose and soil follow"));
+        hand.screenshot("34-placing");
+        hand.robot().release(MouseButton.PRIMARY);
+        hand.await("the hull is placed", () -> hand.bench().plan().hull("C").isPresent() && !hand.bench().isTrying());
+        assertEquals(60, hull(hand, "C").layDownAzimuth().degrees(), 2);
+        clickOn(hand, "tool-keep_out");
+        hand.drag(new Point(400, 260), new Point(440, 300));
+        hand.await("an area is placed", () -> hand.bench().plan().keepOuts().size() == 2);
+        clickOn(hand, "tool-section");
+        Hull a = hull(hand, "A");
+        hand.drag(a.lyingAt(TrueMetres.SAME, -30, 0), a.lyingAt(TrueMetres.SAME, 80, 0));
+        hand.await("a section is drawn", () -> hand.node("section").isVisible());
+        clickOn(hand, "show-layers");
+        hand.robot().clickOn("Slope bands");
+        hand.await("bands have a legend", () -> hand.find("slope-legend").isPresent());
+        hand.settle();
+        hand.screenshot("35-section-and-layers");
+        clickOn(hand, "tool-pick");
+        Stagehand.onScreenThread(() -> {
+            hand.bench().pick(java.util.Optional.empty());
+            return true;
+        });
+        Plan before = hand.bench().plan();
+        Point grab = a.lyingAt(TrueMetres.SAME, 15, 0);
+        hand.robot().clickOn(hand.onScreen(grab));
+        hand.robot().press(KeyCode.CONTROL).clickOn(hand.onScreen(hull(hand, "B").lyingAt(TrueMetres.SAME, 15, 0)))
+                .release(KeyCode.CONTROL);
+        hand.await("both are picked", () -> hand.bench().allPicked().size() == 2);
+        hand.drag(grab, new Point(grab.east() + 30, grab.north() - 20));
+        hand.await("both moved", () -> !hand.bench().plan().hull("B").equals(before.hull("B"))
+                && !hand.bench().plan().hull("A").equals(before.hull("A")));
+        assertEquals(a.baseCentre().distance(before.hull("B").orElseThrow().baseCentre()),
+                hull(hand, "A").baseCentre().distance(hull(hand, "B").baseCentre()), 0.01);
+        hand.settle();
+        hand.screenshot("36-moved-together");
         hand.close();
     }
 }

@@ -1,0 +1,211 @@
+// SPDX-License-Identifier: Apache-2.0
+package bermwright.editor.view;
+
+import bermwright.editor.model.Drafting;
+import bermwright.editor.model.MapTool;
+import bermwright.editor.model.Workbench;
+import bermwright.foundation.Point;
+import bermwright.site.assessment.SectionAlong;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.TextAlignment;
+
+/** The site cut along the line that is drawn on the map, under it; it follows the line and the plan. */
+final class SectionDrawer extends Region {
+    private static final double HEIGHT = 210;
+    private static final double LEFT = 62;
+    private static final double RIGHT = 16;
+    private static final double LEAST_SPAN = 4;
+
+    private final Workbench bench;
+    private final Drafting draft;
+    private final Canvas canvas = new Canvas();
+    private Dress dress;
+    private Optional<SectionAlong> shown = Optional.empty();
+
+    SectionDrawer(Workbench bench, Drafting draft, Dress dress) {
+        this.bench = bench;
+        this.draft = draft;
+        this.dress = dress;
+        setId("section");
+        getChildren().add(canvas);
+        draft.changed().listen(this::refresh);
+        bench.calm().listen(this::refresh);
+        refresh();
+    }
+
+    void dress(Dress changed) {
+        dress = changed;
+        refresh();
+    }
+
+    private void refresh() {
+        List<Point> line = draft.tool() == MapTool.SECTION ? draft.outline() : List.of();
+        shown = line.size() < 2 || line.get(0).distance(line.get(1)) < 0.01 ? Optional.empty()
+                : bench.answers().ground().map(g -> SectionAlong.of(line, g.grid(), bench.answers().assessment()));
+        setManaged(shown.isPresent());
+        setVisible(shown.isPresent());
+        setMinHeight(HEIGHT * dress.scale());
+        setPrefHeight(HEIGHT * dress.scale());
+        setAccessibleText(shown.map(s -> "Section of " + text("%.0f m", last(s)) + " along the line on the map"
+                + (s.hulls().isEmpty() ? "" : "; it crosses " + s.hulls().stream().map(SectionAlong.Crossed::id)
+                        .reduce((a, b) -> a + ", " + b).orElse(""))).orElse(""));
+        paint();
+    }
+
+    @Override
+    protected void layoutChildren() {
+        canvas.setWidth(getWidth());
+        canvas.setHeight(getHeight());
+        paint();
+    }
+
+    private static double last(SectionAlong s) {
+        return s.samples().get(s.samples().size() - 1).distance();
+    }
+
+    /** Where distances and heights are drawn. */
+    private record Axes(double length, double low, double high, double width, double top, double bottom) {
+        double x(double distance) {
+            return LEFT + distance / length * (width - LEFT - RIGHT);
+        }
+
+        double y(double height) {
+            return bottom - (height - low) / (high - low) * (bottom - top);
+        }
+
+        double exaggeration() {
+            return (bottom - top) / (high - low) / ((width - LEFT - RIGHT) / length);
+        }
+    }
+
+    private void paint() {
+        if (shown.isEmpty() || canvas.getWidth() < 2 * LEFT) {
+            return;
+        }
+        SectionAlong s = shown.get();
+        GraphicsContext g = canvas.getGraphicsContext2D();
+        MapStyle style = new MapStyle(dress.isDark());
+        double size = dress.textSize() * 0.9;
+        g.setFill(style.ground());
+        g.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (SectionAlong.Sample at : s.samples()) {
+            for (double z : new double[] {at.natural(), at.bed(), at.finished()}) {
+                low = Double.isNaN(z) ? low : Math.min(low, z);
+                high = Double.isNaN(z) ? high : Math.max(high, z);
+            }
+        }
+        for (SectionAlong.Crossed hull : s.hulls()) {
+            low = Math.min(low, hull.heights().stream().mapToDouble(h -> h[1]).min().orElse(low));
+            high = Math.max(high, hull.heights().stream().mapToDouble(h -> h[2]).max().orElse(high));
+        }
+        g.setFont(Font.font("SansSerif", size));
+        g.setFill(style.ink());
+        g.setTextBaseline(VPos.CENTER);
+        if (low > high) {
+            g.fillText("The ground is not known along this line.", LEFT, canvas.getHeight() / 2);
+            return;
+        }
+        double more = Math.max(0, LEAST_SPAN - (high - low)) / 2 + 0.04 * (high - low);
+        Axes axes = new Axes(last(s), low - more, high + more, canvas.getWidth(), 2.4 * size,
+                canvas.getHeight() - 2 * size);
+        soil(g, axes, s, style);
+        hulls(g, axes, s, style);
+        line(g, axes, s, SectionAlong.Sample::natural, style.ink(), 1.4);
+        line(g, axes, s, SectionAlong.Sample::finished, Color.web(dress.isDark() ? "#FF8A4A" : "#B34700"), 2.2);
+        scales(g, axes, style, size);
+        g.setTextAlign(TextAlignment.LEFT);
+        g.setFill(style.ink());
+        String of = bench.answers().standing(bench.plan()).map(w -> "; soil and hulls " + w).orElse("");
+        g.fillText(text("Thin: ground now. Thick: finished soil. Heights %.1f times too large%s", axes.exaggeration(),
+                of), LEFT, size);
+    }
+
+    private static void soil(GraphicsContext g, Axes axes, SectionAlong s, MapStyle style) {
+        g.setFill(style.faint().deriveColor(0, 1, 1, 0.35));
+        for (int i = 1; i < s.samples().size(); i++) {
+            SectionAlong.Sample a = s.samples().get(i - 1);
+            SectionAlong.Sample b = s.samples().get(i);
+            if (!Double.isNaN(a.finished() + b.finished() + a.bed() + b.bed())) {
+                g.fillPolygon(new double[] {axes.x(a.distance()), axes.x(b.distance()), axes.x(b.distance()),
+                    axes.x(a.distance())}, new double[] {axes.y(a.finished()), axes.y(b.finished()), axes.y(b.bed()),
+                        axes.y(a.bed())}, 4);
+            }
+        }
+    }
+
+    private static void hulls(GraphicsContext g, Axes axes, SectionAlong s, MapStyle style) {
+        for (SectionAlong.Crossed hull : s.hulls()) {
+            int n = hull.heights().size();
+            double[] xs = new double[2 * n];
+            double[] ys = new double[2 * n];
+            for (int i = 0; i < n; i++) {
+                double[] at = hull.heights().get(i);
+                xs[i] = axes.x(at[0]);
+                ys[i] = axes.y(at[1]);
+                xs[2 * n - 1 - i] = xs[i];
+                ys[2 * n - 1 - i] = axes.y(at[2]);
+            }
+            g.setFill(style.accent().deriveColor(0, 1, 1, 0.3));
+            g.fillPolygon(xs, ys, 2 * n);
+            g.setStroke(style.accent());
+            g.setLineWidth(2);
+            g.strokePolygon(xs, ys, 2 * n);
+            g.setFill(style.ink());
+            g.setTextAlign(TextAlignment.CENTER);
+            g.fillText(hull.id(), (xs[0] + xs[n - 1]) / 2, (ys[n / 2] + ys[n + n / 2]) / 2);
+        }
+    }
+
+    private static void line(GraphicsContext g, Axes axes, SectionAlong s,
+            ToDoubleFunction<SectionAlong.Sample> height, Color colour, double width) {
+        g.setStroke(colour);
+        g.setLineWidth(width);
+        for (int i = 1; i < s.samples().size(); i++) {
+            double from = height.applyAsDouble(s.samples().get(i - 1));
+            double to = height.applyAsDouble(s.samples().get(i));
+            if (!Double.isNaN(from + to)) {
+                g.strokeLine(axes.x(s.samples().get(i - 1).distance()), axes.y(from),
+                        axes.x(s.samples().get(i).distance()), axes.y(to));
+            }
+        }
+    }
+
+    private static void scales(GraphicsContext g, Axes axes, MapStyle style, double size) {
+        g.setStroke(style.faint());
+        g.setFill(style.ink());
+        g.setLineWidth(1);
+        double step = step((axes.high - axes.low) / 4);
+        g.setTextAlign(TextAlignment.RIGHT);
+        for (double z = Math.ceil(axes.low / step) * step; z <= axes.high; z += step) {
+            g.strokeLine(LEFT - 4, axes.y(z), LEFT, axes.y(z));
+            g.fillText(text(step < 1 ? "%.1f m" : "%.0f m", z).replace('-', '\u2212'), LEFT - 6, axes.y(z));
+        }
+        double along = step(axes.length / 6);
+        g.setTextAlign(TextAlignment.CENTER);
+        for (double d = 0; d <= axes.length; d += along) {
+            g.strokeLine(axes.x(d), axes.bottom, axes.x(d), axes.bottom + 4);
+            g.fillText(text(along < 1 ? "%.1f m" : "%.0f m", d), axes.x(d), axes.bottom + size);
+        }
+    }
+
+    /** The next of 1, 2, 5 and their tens from a step on. */
+    private static double step(double least) {
+        double ten = Math.pow(10, Math.floor(Math.log10(Math.max(least, 1e-6))));
+        return least <= ten ? ten : least <= 2 * ten ? 2 * ten : least <= 5 * ten ? 5 * ten : 10 * ten;
+    }
+
+    private static String text(String form, Object... parts) {
+        return String.format(Locale.ROOT, form, parts);
+    }
+}
