@@ -9,7 +9,6 @@ import bermwright.finding.Finding;
 import bermwright.foundation.Point;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.canvas.Canvas;

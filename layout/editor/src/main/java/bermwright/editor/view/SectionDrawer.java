@@ -121,8 +121,12 @@ final class SectionDrawer extends Region {
                 canvas.getHeight() - 2 * size);
         soil(g, axes, s, style);
         hulls(g, axes, s, style);
-        line(g, axes, s, SectionAlong.Sample::natural, style.ink(), 1.4);
-        line(g, axes, s, SectionAlong.Sample::finished, Color.web(dress.isDark() ? "#FF8A4A" : "#B34700"), 2.2);
+        g.setStroke(style.ink());
+        g.setLineWidth(1.4);
+        line(g, axes, s, SectionAlong.Sample::natural);
+        g.setStroke(Color.web(dress.isDark() ? "#FF8A4A" : "#B34700"));
+        g.setLineWidth(2.2);
+        line(g, axes, s, SectionAlong.Sample::finished);
         scales(g, axes, style, size);
         g.setTextAlign(TextAlignment.LEFT);
         g.setFill(style.ink());
@@ -168,9 +172,7 @@ final class SectionDrawer extends Region {
     }
 
     private static void line(GraphicsContext g, Axes axes, SectionAlong s,
-            ToDoubleFunction<SectionAlong.Sample> height, Color colour, double width) {
-        g.setStroke(colour);
-        g.setLineWidth(width);
+            ToDoubleFunction<SectionAlong.Sample> height) {
         for (int i = 1; i < s.samples().size(); i++) {
             double from = height.applyAsDouble(s.samples().get(i - 1));
             double to = height.applyAsDouble(s.samples().get(i));
