@@ -13,6 +13,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,7 +31,9 @@ class BadInputTest {
 
     @BeforeEach
     void copy() throws IOException {
-        Files.copy(Cli.DEMO.resolve("ground.tif"), folder.resolve("ground.tif"));
+        for (String file : List.of("ground.tif", "survey-low-lifts.tif")) {
+            Files.copy(Cli.DEMO.resolve(file), folder.resolve(file));
+        }
         plan = folder.resolve("plan.json");
         Files.copy(Cli.DEMO.resolve("plan.json"), plan);
     }

@@ -53,7 +53,24 @@ public enum WorkRule implements Rule {
             "greatest grade and width of the machine, keep-outs and covers of the plan",
             "Open a corridor or take a machine that climbs more."),
     RAMP_OF_COVER_SOIL(NOTE, NOTE, COST, "soil of a ramp that is meant for its cover", "m3",
-            "borrow grounds of the plan", "Widen or deepen a borrow ground to have soil for ramps too.");
+            "borrow grounds of the plan", "Widen or deepen a borrow ground to have soil for ramps too."),
+    AS_BUILT_LOW(REFUSE, WARN, PEOPLE, "surveyed soil lower than planned by then", "m",
+            "rules.as_built_level_m of the plan", "Place the soil that lacks there before the next step, and survey it"
+            + " again."),
+    AS_BUILT_HIGH(WARN, WARN, HULL, "surveyed soil higher than the finished cover", "m",
+            "rules.as_built_level_m of the plan", "Take it off, or enter the thicker cover and assess hull, supports"
+            + " and toes again."),
+    AS_BUILT_BEYOND_TOE(WARN, WARN, COST, "surveyed soil beside the planned toe", "m",
+            "rules.as_built_level_m of the plan, and twice the spread of the elevation file",
+            "Take it off, or check that nothing keeps that ground free."),
+    AS_BUILT_NOT_SURVEYED(WARN, WARN, PEOPLE, "planned soil that a survey has no height for", "m2",
+            "all soil placed by then is to be surveyed", "Survey what lacks: soil not surveyed is not counted."),
+    AS_BUILT_DENSITY_LOW(WARN, WARN, PEOPLE, "density measured in placed soil", "kg/m3",
+            "placed density of the plan less its spread", "Compact it, or place a thicker cover: depth times density"
+            + " must stay the same."),
+    AS_BUILT_HULL_ELSEWHERE(WARN, WARN, PEOPLE, "an end of a hull from its place in the plan, as surveyed", "m",
+            "rules.as_built_place_m of the plan", "Enter where it lies and assess the plan again before soil is"
+            + " placed.");
     private final Entry entry;
 
     WorkRule(Level worst, Level mildest, Danger danger, String... words) {

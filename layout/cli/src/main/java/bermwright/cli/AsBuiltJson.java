@@ -15,6 +15,8 @@ final class AsBuiltJson {
 
     static void put(ObjectNode page, Assessment assessment) {
         JsonObjects.putAll(page, "as_built", AsBuiltAnswers.SURVEYS, AsBuilt.of(assessment, Progress.NONE));
+        JsonObjects.putAll(page, "as_built_hulls", AsBuiltAnswers.HULLS,
+                AsBuiltAnswers.HullEnd.all(assessment.surveys().hulls()));
         WorkCalendar.of(assessment).ifPresent(calendar ->
                 JsonObjects.put(page.putObject("calendar"), AsBuiltAnswers.CALENDAR, calendar));
     }

@@ -46,7 +46,7 @@ public final class SamplePlans {
                 Optional.empty(),
                 "built in", List.of(), List.of(limit(ExposurePlan.Over.STAY, 0.15)), List.of(),
                 HazardPlan.USUAL, K);
-        Rules rules = new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, 1.5, 1, Optional.empty(), 0, K);
+        Rules rules = new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, 1.5, 1, Optional.empty(), 0, 0.1, 0.2, K);
         return new Plan("Test plan", ground, hulls, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), exposure, rules, List.of(), Optional.empty(), K);
     }

@@ -5,6 +5,7 @@ import bermwright.filestore.Storage;
 import bermwright.filestore.WholeFile;
 import bermwright.foundation.InputException;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.WorkStep;
 import bermwright.site.planfile.PlanFiles;
 import java.io.IOException;
 import java.net.URISyntaxException;
@@ -64,10 +65,13 @@ public final class FirstPlan {
         try {
             Plan demo = PlanFiles.read(shipped);
             Files.createDirectories(folder);
-            Path ground = Path.of(demo.ground().elevationFile());
-            Path copied = folder.resolve(ground);
-            if (!Files.exists(copied)) {
-                copyWhole(shipped.resolveSibling(ground), copied);
+            List<String> beside = new ArrayList<>(List.of(demo.ground().elevationFile()));
+            demo.orderOfWork().forEach(step -> step.asBuilt().flatMap(WorkStep.AsBuilt::elevationFile)
+                    .ifPresent(beside::add));
+            for (String file : beside) {
+                if (!Files.exists(folder.resolve(file))) {
+                    copyWhole(shipped.resolveSibling(file), folder.resolve(file));
+                }
             }
             copyWhole(shipped, plan);
             return Optional.of(plan);

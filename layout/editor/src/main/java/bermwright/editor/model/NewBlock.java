@@ -45,6 +45,7 @@ final class NewBlock {
             Map.entry(GroundPlan.DensityAtDepth.class, "{\"depth_m\":0,\"density_kg_m3\":1300}"),
             Map.entry(GroundPlan.StrengthAtDepth.class,
                     "{\"depth_m\":0,\"friction_angle_deg\":42,\"cohesion_Pa\":500}"),
+            Map.entry(WorkStep.SurveyedEnd.class, "{\"east_m\":0,\"north_m\":0}"),
             Map.entry(WorkStep.AsBuilt.class, "{\"elevation_file\":\"survey.tif\"}"),
             Map.entry(EventFit.class, "{\"name\":\"event\",\"fluence_per_cm2\":1e9,\"soft_index\":1,\"fold_GV\":0.1,"
                     + "\"steep_index\":5,\"source\":\"to be stated\"}"),

@@ -4,14 +4,12 @@ package bermwright.editor.model;
 import bermwright.editor.edit.PlanEdit;
 import bermwright.filestore.Storage;
 import bermwright.foundation.InputException;
-import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Plan;
+import bermwright.site.planfile.PlanBeside;
 import bermwright.site.planfile.PlanFiles;
-import bermwright.site.planfile.PlanValues;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 
 /** A plan file being edited: its history, what is saved of it, its journal, and what others do to the file. */
@@ -197,7 +195,8 @@ public final class PlanDocument implements AutoCloseable {
      */
     public void saveAs(Path other) {
         Path target = other.toAbsolutePath().normalize();
-        Plan moved = rebased(history.plan(), file.getParent(), target.getParent());
+        Plan moved = file.getParent().equals(target.getParent()) ? history.plan()
+                : PlanBeside.moved(history.plan(), file.getParent(), target.getParent());
         write(target, moved);
         history.make("Save as " + target.getFileName(), moved);
         saved = history.plan();
@@ -213,27 +212,6 @@ public final class PlanDocument implements AutoCloseable {
         saved = plan;
         onDisk = text;
         journal = new EditJournal(storage, file, EditJournal.mark(onDisk));
-    }
-
-    private static Plan rebased(Plan plan, Path from, Path to) {
-        Plan changed = rebased(plan, "ground.elevation_file", plan.ground().elevationFile(), List.of(from, to));
-        ExposurePlan exposure = plan.exposure();
-        if (exposure.eventSpectrumFile().isPresent()) {
-            changed = rebased(changed, "exposure.event_spectrum_file", exposure.eventSpectrumFile().get(),
-                    List.of(from, to));
-        }
-        return "built in".equals(exposure.response()) ? changed
-                : rebased(changed, "exposure.response", exposure.response(), List.of(from, to));
-    }
-
-    private static Plan rebased(Plan plan, String key, String path, List<Path> fromTo) {
-        if (fromTo.get(0).equals(fromTo.get(1)) || Path.of(path).isAbsolute()) {
-            return plan;
-        }
-        Path there = fromTo.get(0).resolve(path).normalize();
-        String written = there.getRoot().equals(fromTo.get(1).getRoot())
-                ? fromTo.get(1).relativize(there).toString() : there.toString();
-        return PlanValues.with(plan, key, "\"" + written.replace('\\', '/').replace("\"", "\\\"") + "\"");
     }
 
     /**

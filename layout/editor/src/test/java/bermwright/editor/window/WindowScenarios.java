@@ -124,7 +124,7 @@ final class WindowScenarios {
         Path folder = work.resolve("demo");
         try {
             Files.createDirectories(folder);
-            for (String file : List.of("plan.json", "ground.tif")) {
+            for (String file : List.of("plan.json", "ground.tif", "survey-low-lifts.tif")) {
                 Files.copy(demo.resolve(file), folder.resolve(file), StandardCopyOption.REPLACE_EXISTING);
             }
         } catch (IOException e) {

@@ -125,14 +125,21 @@ public record Opening(Handover handover, Reader reader, Pack pack) {
 
     /** What was surveyed so far; nothing where nothing was. */
     void asBuilt() {
-        if (handover.studies().asBuilt().isEmpty()) {
+        AsBuiltSheets sheets = new AsBuiltSheets(handover.studies().asBuilt(), assessment().surveys().hulls());
+        if (sheets.surveys().isEmpty() && sheets.hulls().isEmpty()) {
             return;
         }
-        AsBuiltSheets sheets = new AsBuiltSheets(handover.studies().asBuilt());
         page().open("part").heading(2, "as-built", "As built");
         page().paragraph("From the elevation files surveyed after a step, with the densities measured then. Where a"
-                + " survey has no height, no soil is counted.");
-        pack.table(sheets.volumes()).table(sheets.covers()).table(sheets.doses()).page().close();
+                + " survey has no height, no soil is counted. A hull whose two ends were surveyed counts where it lies. Where"
+                + " this is not as planned, a finding says so.");
+        if (!sheets.hulls().isEmpty()) {
+            pack.table(sheets.ends());
+        }
+        if (!sheets.surveys().isEmpty()) {
+            pack.table(sheets.volumes()).table(sheets.covers()).table(sheets.doses());
+        }
+        page().close();
     }
 
     /** The notes of the plan. */

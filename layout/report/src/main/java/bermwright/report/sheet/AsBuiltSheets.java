@@ -4,17 +4,26 @@ package bermwright.report.sheet;
 import bermwright.report.page.Table;
 import bermwright.site.answer.AsBuiltAnswers;
 import bermwright.site.assessment.AsBuilt;
+import bermwright.site.assessment.SurveyedHull;
 import java.util.List;
 
 /**
  * What was surveyed after steps of the work beside the plan, as tables; also for the editor.
  *
- * @param surveys one for each surveyed step
+ * @param surveys one for each step after which the ground was surveyed
+ * @param hulls   hulls that were surveyed
  */
-public record AsBuiltSheets(List<AsBuilt> surveys) {
+public record AsBuiltSheets(List<AsBuilt> surveys, List<SurveyedHull> hulls) {
     /** Copies the surveys. */
     public AsBuiltSheets {
         surveys = List.copyOf(surveys);
+        hulls = List.copyOf(hulls);
+    }
+
+    /** Ends of hulls as surveyed beside their places in the plan. */
+    public Table ends() {
+        return AnswerSheets.table("as-built-hulls", "As surveyed: where hulls lie, beside the plan",
+                AsBuiltAnswers.HULLS, AsBuiltAnswers.HullEnd.all(hulls));
     }
 
     /** Soil placed and left, by survey. */

@@ -289,7 +289,7 @@ public final class Answers {
                 DoseAnswers.LIMITS, DoseAnswers.PUBLISHED_LIMITS, DoseAnswers.CREW, DoseAnswers.PEOPLE,
                 DoseAnswers.OPEN_GROUND, WalkAnswers.WALKS,
                 DoseAnswers.PUBLISHED, CoverAnswers.PASSING, WorkAnswers.EARTHWORKS, WorkAnswers.MADE_GROUND, DIGGING,
-                WorkAnswers.STAGES, WorkAnswers.WORK, WorkAnswers.WAYS_OUT, AsBuiltAnswers.SURVEYS,
+                WorkAnswers.STAGES, WorkAnswers.WORK, WorkAnswers.WAYS_OUT, AsBuiltAnswers.SURVEYS, AsBuiltAnswers.HULLS,
                 AsBuiltAnswers.CALENDAR, JUDGED_COVERS, HAZARDS);
     }
 

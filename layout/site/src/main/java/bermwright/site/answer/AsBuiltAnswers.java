@@ -8,6 +8,7 @@ import static bermwright.site.answer.Figure.words;
 
 import bermwright.site.answer.AnswerTable.Part;
 import bermwright.site.assessment.AsBuilt;
+import bermwright.site.assessment.SurveyedHull;
 import bermwright.site.assessment.WorkCalendar;
 import bermwright.site.burial.MachineOverHull;
 import bermwright.site.exposure.HullCover;
@@ -65,7 +66,7 @@ public final class AsBuiltAnswers {
     public static final AnswerTable<AsBuilt> SURVEYS = new AnswerTable<>("as_built[]",
             "What was surveyed after a step: soil placed and left.", "cover-surface", List.of(
             words("step", "after step", (AsBuilt a) -> a.step().id()),
-            said("elevation_file", "survey", (AsBuilt a) -> a.step().asBuilt().map(s -> s.elevationFile())),
+            said("elevation_file", "survey", (AsBuilt a) -> a.step().asBuilt().flatMap(s -> s.elevationFile())),
             said("surveyed", "surveyed on", (AsBuilt a) -> a.step().asBuilt().flatMap(s -> s.surveyed())
                     .map(LocalDate::toString)),
             maybe("placed_density_kg_m3", "density measured", Unit.KG_M3, (AsBuilt a) -> a.step().asBuilt()
@@ -77,6 +78,15 @@ public final class AsBuiltAnswers {
             of("over_m3", "higher than planned", Unit.M3, (AsBuilt a) -> a.volumes().over())))
             .with(List.of(Part.all("covers", COVERS, AsBuiltAnswers::covers),
                     Part.all("stations", DOSES, AsBuiltAnswers::doses)));
+    /** Hulls as surveyed. */
+    public static final AnswerTable<HullEnd> HULLS = new AnswerTable<>("as_built_hulls[]",
+            "Hulls as surveyed: how far their ends lie from the plan's places.", "", List.of(
+            words("step", "after step", (HullEnd e) -> e.of.step()), words("id", "hull", (HullEnd e) -> e.of.hull()),
+            words("end", "end", (HullEnd e) -> e.end.name()),
+            of("east_m", "east", Unit.M, (HullEnd e) -> e.end.place().east()),
+            of("north_m", "north", Unit.M, (HullEnd e) -> e.end.place().north()),
+            of("aside_m", "off in plan", Unit.M, (HullEnd e) -> e.end.aside()),
+            maybe("above_m", "higher than planned", Unit.M, (HullEnd e) -> e.end.above())));
     /** Dates of a step. */
     public static final AnswerTable<WorkCalendar.Dated> DATES = new AnswerTable<>("calendar.steps[]",
             "Dates of the work, universal time.", "", List.of(
@@ -123,6 +133,24 @@ public final class AsBuiltAnswers {
         double planned() {
             return survey.design().stream().filter(d -> d.id().equals(cover.id())).findFirst()
                     .map(d -> d.least().depth()).orElse(Double.NaN);
+        }
+    }
+
+    /**
+     * An end of a hull as surveyed.
+     *
+     * @param of  the hull
+     * @param end the end
+     */
+    public record HullEnd(SurveyedHull of, SurveyedHull.End end) {
+        /**
+         * The ends of hulls.
+         *
+         * @param hulls the hulls
+         * @return their ends, in the same order
+         */
+        public static List<HullEnd> all(List<SurveyedHull> hulls) {
+            return hulls.stream().flatMap(h -> h.ends().stream().map(e -> new HullEnd(h, e))).toList();
         }
     }
 

@@ -39,13 +39,14 @@ import java.util.Optional;
  * @param slopes   whether mounds, pits and prepared ground stand; empty where earthworks were not asked for
  * @param hazards  covers judged for all that they keep off
  * @param digging  what must be dug for the gear where the plan states no preparation for it
+ * @param surveys  what was surveyed after steps of the work
  */
 public record Assessment(Plan plan, String planName, String version, SiteGround ground, List<String> cautions,
         List<ModelNote> models, List<Finding> findings, List<HullAssessment> hulls, SiteShapes shapes,
         Optional<SiteCover> cover, Optional<SiteDose> dose, Optional<EarthworksResult> earthworks,
         Optional<StagesResult> stages, List<PartBuilt> partBuilt,
         List<SettingOutPoint> settingOut, WaysOut waysOut, Optional<SlopeChecks> slopes,
-        SiteHazards hazards, GearDigging digging) {
+        SiteHazards hazards, GearDigging digging, Surveys surveys) {
     /** Copies the lists. */
     public Assessment {
         cautions = List.copyOf(cautions);

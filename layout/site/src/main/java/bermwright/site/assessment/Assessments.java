@@ -108,7 +108,7 @@ public final class Assessments {
     public record Site(Plan plan, String name, SiteGround ground) {
         /** Refuses surveys that are not there before any work is done. */
         public Site {
-            AsBuilt.check(plan, ground);
+            Surveyed.check(plan, ground);
         }
     }
 
@@ -167,6 +167,8 @@ public final class Assessments {
                 ? List.of()
                 : PartBuilt.of(new PartBuilt.Finished(plan, cover, dose.get()), work.stages.get(), sources,
                         progress.part(0.75, 0.98));
+        Surveys surveys = Surveys.of(plan, ground, cover, work.stages, progress);
+        findings.addAll(surveys.findings());
         work.stages.ifPresent(s -> findings.addAll(PartBuilt.findings(plan, s.stages(), partBuilt)));
         List<HullBurial> burials = burials(HullBurial.of(plan, cover), findings, models);
         findings.addAll(HullBurial.notReckoned(plan, cover));
@@ -180,7 +182,7 @@ public final class Assessments {
                 work.earthworks, work.stages, partBuilt, work.stages.map(StagesResult::settingOut).orElseGet(() ->
                         asked != Asked.EVERYTHING ? List.of()
                         : SettingOut.of(StagesInput.under(plan, cover, Optional.empty()))), waysOut, slopes,
-                hazards, digging);
+                hazards, digging, surveys);
     }
 
     private static List<HullBurial> burials(List<HullBurial> burials, List<Finding> findings, List<ModelNote> models) {

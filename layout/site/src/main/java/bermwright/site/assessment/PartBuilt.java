@@ -75,7 +75,7 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
     }
 
     /** Hulls whose last covering step is done, where the order of work brings their cover to its full height. */
-    private static Set<String> whole(StagesResult work, int done) {
+    static Set<String> whole(StagesResult work, int done) {
         Set<String> whole = new HashSet<>();
         work.stages().subList(0, done + 1).stream().map(Stage::step).filter(s -> s.step() == WorkStep.Kind.COVER
                 && !work.unfinished().contains(s.of())).forEach(s -> whole.add(s.of()));

@@ -17,10 +17,12 @@ import java.util.Optional;
  * @param afterLossDesignFactor  least capacity of any part over its load after one thing is lost (1)
  * @param workStart              first day of the work; empty where the work has no dates
  * @param nightWorkShare         share of a day's work that is done while the sun is down (1), 0 to 1
+ * @param asBuiltLevel           how far a surveyed surface may lie from the plan's (m)
+ * @param asBuiltPlace           how far a surveyed hull may lie from the plan's (m)
  * @param annotations                   note, own keys and the keys given
  */
 public record Rules(double greatestSlopeUnderHull, double hullSpacing, double lineDesignFactor,
         double anchorDesignFactor, double poleDesignFactor, double pivotHoldFactor, double shockDesignFactor,
         double afterLossDesignFactor, Optional<LocalDate> workStart, double nightWorkShare,
-        Annotations annotations) {
+        double asBuiltLevel, double asBuiltPlace, Annotations annotations) {
 }

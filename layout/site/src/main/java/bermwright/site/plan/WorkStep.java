@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.plan;
 
+import bermwright.foundation.Point;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -31,13 +32,35 @@ public record WorkStep(String id, Kind step, String of, OptionalInt lift, Option
     /**
      * What was surveyed once a step was done.
      *
-     * @param elevationFile  elevation file of the survey, as a path beside the plan
+     * @param elevationFile  elevation file of the survey, as a path beside the plan; empty where the ground was not
+     *                       surveyed
      * @param surveyed       day of the survey; empty where it is not stated
      * @param placedDensity  density measured in the placed soil (kg/m3); empty where none was measured
+     * @param baseEnd        middle of the base plane of the step's hull as it lies; empty where it was not surveyed
+     * @param farEnd         tip of the far end on the axis of the step's hull as it lies; empty where it was not surveyed
      * @param annotations    note, own keys and the keys given
      */
-    public record AsBuilt(String elevationFile, Optional<LocalDate> surveyed, OptionalDouble placedDensity,
-            Annotations annotations) {
+    public record AsBuilt(Optional<String> elevationFile, Optional<LocalDate> surveyed, OptionalDouble placedDensity,
+            Optional<SurveyedEnd> baseEnd, Optional<SurveyedEnd> farEnd, Annotations annotations) {
+    }
+
+    /**
+     * An end of a hull as it was surveyed.
+     *
+     * @param east        projected east (m)
+     * @param north       projected north (m)
+     * @param height      height as in the elevation file (m); empty where it was not surveyed
+     * @param annotations note, own keys and the keys given
+     */
+    public record SurveyedEnd(double east, double north, OptionalDouble height, Annotations annotations) {
+        /**
+         * Where it is.
+         *
+         * @return the place
+         */
+        public Point place() {
+            return new Point(east, north);
+        }
     }
 
     /** Kinds of step. */

@@ -3,10 +3,12 @@ package bermwright.site.planfile;
 
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.WorkStep;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /** A plan for another folder: paths that start beside the plan lead to the same files from there. */
 public final class PlanBeside {
@@ -38,6 +40,13 @@ public final class PlanBeside {
             List<String> led = new ArrayList<>();
             exposure.moreResponses().forEach(r -> led.add(path(r, from, to)));
             changed = PlanValues.with(changed, "exposure.more_responses", "[" + String.join(", ", led) + "]");
+        }
+        for (int i = 0; i < plan.orderOfWork().size(); i++) {
+            Optional<String> survey = plan.orderOfWork().get(i).asBuilt().flatMap(WorkStep.AsBuilt::elevationFile);
+            if (survey.isPresent()) {
+                changed = PlanValues.with(changed, "order_of_work[" + i + "].as_built.elevation_file",
+                        path(survey.get(), from, to));
+            }
         }
         return changed;
     }

@@ -130,6 +130,7 @@ public final class PlanKeys {
         table.put(Rules.class, WorkKeys.RULES);
         table.put(WorkStep.class, WorkKeys.WORK_STEP);
         table.put(WorkStep.AsBuilt.class, WorkKeys.AS_BUILT);
+        table.put(WorkStep.SurveyedEnd.class, WorkKeys.SURVEYED_END);
         return Collections.unmodifiableMap(table);
     }
 }

@@ -34,6 +34,9 @@ final class WorkKeys {
             Arrays.stream(OrganDose.Organ.values()).map(OrganDose.Organ::quantity)).toArray(String[]::new);
     /** Values of a dose limit. */
     static final ValueType LIMIT_VALUE = Types.quantity(Unit.MILLISIEVERT, Range.above(0, 1e6));
+    /** Projected places are no farther from the origin (m). */
+    private static final double FARTHEST = 1e7;
+    private static final String NOT_SURVEYED = "not surveyed";
     private static final String PRACTICE = "common practice, no source";
 
     static final List<Key> MACHINE = List.of(
@@ -193,7 +196,11 @@ final class WorkKeys {
                     "the work has no dates", "First day of the work, from its begin by universal time; steps then"
                             + " have dates, by the sun's height at the site."),
             standard("night_work_share", "nightWorkShare", Types.share(), Standard.of(0, CHOSEN),
-                    "Share of a day's work that is done while the sun is down, on stored power: 0 stands still."));
+                    "Share of a day's work that is done while the sun is down, on stored power: 0 stands still."),
+            standard("as_built_level_m", "asBuiltLevel", Types.length(10), Standard.of(0.1, CHOSEN),
+                    "How far a surveyed surface may lie from the plan's before it is a finding."),
+            standard("as_built_place_m", "asBuiltPlace", Types.length(10), Standard.of(0.2, CHOSEN),
+                    "How far an end of a surveyed hull may lie from its place in the plan before it is a finding."));
 
     static final List<Key> WORK_STEP = List.of(
             required("id", "id", Types.NAME, "Its id."),
@@ -209,12 +216,21 @@ final class WorkKeys {
                     "What was surveyed once the step was done."));
 
     static final List<Key> AS_BUILT = List.of(
-            required("elevation_file", "elevationFile", Types.NAME, "Elevation file of the survey, as a path beside"
-                    + " the plan, in the reference system of the ground's."),
+            optional("elevation_file", "elevationFile", Types.NAME, "the ground was not surveyed", "Elevation file of"
+                    + " the survey, as a path beside the plan, in the reference system of the ground's."),
             optional("surveyed", "surveyed", new ValueType.Day(FIRST_WORK_DAY, LAST_WORK_DAY), "not stated",
                     "Day of the survey."),
             optional("placed_density_kg_m3", "placedDensity", Types.density(), "the plan's placed density",
-                    "Density measured in the soil placed so far."));
+                    "Density measured in the soil placed so far."),
+            optional("base_end", "baseEnd", Types.part(WorkStep.SurveyedEnd.class), NOT_SURVEYED,
+                    "Where the middle of the hull's base plane lies, surveyed."),
+            optional("far_end", "farEnd", Types.part(WorkStep.SurveyedEnd.class), NOT_SURVEYED,
+                    "Where the tip of the hull's far end lies, on its axis, surveyed."));
+
+    static final List<Key> SURVEYED_END = List.of(
+            required("east_m", "east", Types.offset(FARTHEST), "East, projected."),
+            required("north_m", "north", Types.offset(FARTHEST), "North, projected."),
+            optional("height_m", "height", Types.offset(50_000), NOT_SURVEYED, "Height, as in the elevation file."));
 
     private WorkKeys() {
     }

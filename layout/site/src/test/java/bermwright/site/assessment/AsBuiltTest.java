@@ -5,14 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Finding;
+import bermwright.finding.Rule;
+import bermwright.finding.WorkRule;
 import bermwright.foundation.InputException;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
+import bermwright.foundation.Vec3;
 import bermwright.shielding.dose.Responses;
 import bermwright.site.SamplePlans;
 import bermwright.site.plan.Annotations;
+import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.WorkStep;
+import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import bermwright.terrain.gridfile.GroundFiles;
@@ -37,6 +43,9 @@ class AsBuiltTest {
 
     @TempDir
     Path directory;
+
+    private OptionalDouble density = OptionalDouble.empty();
+    private Optional<List<Vec3>> ends = Optional.empty();
 
     @Test
     void aSurveyIsHeldAgainstThePlan() throws IOException {
@@ -67,6 +76,86 @@ class AsBuiltTest {
         assertEquals("order_of_work[cover].as_built.elevation_file", missing.key());
     }
 
+    @Test
+    void whatIsNotAsPlannedIsAFinding() throws IOException {
+        ElevationGrid design = assess("").stages().orElseThrow().stages().get(1).surface();
+        write("as-planned.asc", design, 1);
+        write("thin.asc", design, 0.8);
+        write("high.asc", design, 1.2);
+        writePart("part.asc", design);
+        assertEquals(List.of(), found("as-planned.asc"));
+        assertEquals(List.of(WorkRule.AS_BUILT_HIGH), rules(found("high.asc")));
+        Finding low = found("thin.asc").get(0);
+        assertEquals(WorkRule.AS_BUILT_LOW, low.rule());
+        assertEquals(Finding.Level.REFUSE, low.level(), "the last lift is placed and the cover is too thin");
+        assertEquals("A", low.subject());
+        Point deepest = low.place().orElseThrow();
+        double lacking = 0.2 * (design.height(deepest) - LEVEL);
+        assertEquals(lacking, low.measured().orElseThrow(), 1e-4, "what lacks is that at the place named");
+        assertTrue(low.text().contains("required: the cover is not whole"), low.text());
+        List<Finding> part = found("part.asc");
+        assertEquals(List.of(WorkRule.AS_BUILT_NOT_SURVEYED), rules(part));
+    }
+
+    @Test
+    void soilLighterThanItsSpreadAllowsIsAFinding() throws IOException {
+        ElevationGrid design = assess("").stages().orElseThrow().stages().get(1).surface();
+        write("as-planned.asc", design, 1);
+        double stated = assess("").plan().ground().regolith().placedDensity();
+        density = OptionalDouble.of(0.91 * stated);
+        assertEquals(List.of(), found("as-planned.asc"));
+        density = OptionalDouble.of(0.89 * stated);
+        assertEquals(List.of(WorkRule.AS_BUILT_DENSITY_LOW), rules(found("as-planned.asc")));
+    }
+
+    @Test
+    void aHullThatLiesElsewhereIsAFindingThatSaysWhatToEnter() throws IOException {
+        LyingPose pose = assess("").hulls().get(0).lying().orElseThrow();
+        ends = Optional.of(List.of(pose.axisStart(), pose.axisEnd()));
+        assertEquals(List.of(), found(""));
+        Vec3 aside = new Vec3(0.3, 0.4, 0);
+        ends = Optional.of(List.of(pose.axisStart().plus(aside), pose.axisEnd().plus(aside)));
+        Finding elsewhere = found("").get(0);
+        assertEquals(WorkRule.AS_BUILT_HULL_ELSEWHERE, elsewhere.rule());
+        assertEquals(0.5, elsewhere.measured().orElseThrow(), 1e-9);
+        Point entered = assess("").surveys().hulls().get(0).as().orElseThrow().baseCentre();
+        assertEquals(150.3, entered.east(), 1e-6);
+        assertEquals(100.4, entered.north(), 1e-6);
+        Vec3 below = new Vec3(0, 0, -0.25);
+        ends = Optional.of(List.of(pose.axisStart(), pose.axisEnd().plus(below)));
+        assertEquals(0.25, found("").get(0).measured().orElseThrow(), 1e-9);
+        Vec3 turned = new Vec3(0, -1, 0);
+        ends = Optional.of(List.of(pose.axisStart(), pose.axisEnd().plus(turned)));
+        Hull as = assess("").surveys().hulls().get(0).as().orElseThrow();
+        LyingPose lies = LyingPose.of(as, SamplePlans.ground((e, n) -> LEVEL)).orElseThrow();
+        Vec3 wanted = pose.axisEnd().plus(turned).minus(pose.axisStart());
+        assertEquals(Math.atan2(wanted.x(), wanted.y()), as.layDownAzimuth().radians(), 1e-9);
+        assertEquals(0, lies.axisStart().minus(pose.axisStart()).norm(), 1e-6, "turned about its base end");
+    }
+
+    private List<Finding> found(String survey) throws IOException {
+        return assess(survey).findings().stream().filter(f -> f.rule().id().startsWith("as-built")).toList();
+    }
+
+    private static List<Rule> rules(List<Finding> findings) {
+        return findings.stream().map(Finding::rule).toList();
+    }
+
+    /** The western part of a surface alone. */
+    private void writePart(String name, ElevationGrid grid) throws IOException {
+        write("whole.asc", grid, 1);
+        List<String> lines = Files.readAllLines(directory.resolve("whole.asc"));
+        StringBuilder text = new StringBuilder();
+        for (String line : lines) {
+            String[] cells = line.split(" ");
+            for (int i = cells.length / 2; cells.length > 2 && i < cells.length; i++) {
+                cells[i] = "-9999";
+            }
+            text.append(String.join(" ", cells)).append('\n');
+        }
+        Files.writeString(directory.resolve(name), text);
+    }
+
     private AsBuilt built(String survey) throws IOException {
         return AsBuilt.of(assess(survey), Progress.NONE).get(0);
     }
@@ -75,16 +164,24 @@ class AsBuiltTest {
         ElevationGrid level = SamplePlans.ground((e, n) -> LEVEL);
         write("ground.asc", level, 1);
         Optional<WorkStep.AsBuilt> asBuilt = survey.isEmpty() ? Optional.empty() : Optional.of(new WorkStep.AsBuilt(
-                survey, Optional.empty(), OptionalDouble.empty(), Annotations.NOTHING));
+                Optional.of(survey), Optional.empty(), density, Optional.empty(),
+                Optional.empty(), Annotations.NOTHING));
+        Optional<WorkStep.AsBuilt> lies = ends.map(e -> new WorkStep.AsBuilt(Optional.empty(), Optional.empty(),
+                OptionalDouble.empty(), Optional.of(end(e.get(0))), Optional.of(end(e.get(1))),
+                Annotations.NOTHING));
         Plan plan = SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(150, 100), 0))).withOrderOfWork(List.of(
                 new WorkStep("lower", WorkStep.Kind.LOWER, "A", OptionalInt.empty(), OptionalDouble.empty(),
-                        Optional.empty(), List.of(), Optional.empty(), Annotations.NOTHING),
+                        Optional.empty(), List.of(), lies, Annotations.NOTHING),
                 new WorkStep("cover", WorkStep.Kind.COVER, "A", OptionalInt.empty(), OptionalDouble.empty(),
                         Optional.empty(), List.of("lower"), asBuilt, Annotations.NOTHING)));
         SiteGround ground = new SiteGround(GroundFiles.read(directory.resolve("ground.asc"),
                 GroundFiles.Knowledge.NONE, Progress.NONE), directory);
         return new Assessments(new Responses(directory)).run(Assessments.Asked.EARTHWORKS,
                 new Assessments.Site(plan, "test.json", ground), Progress.NONE);
+    }
+
+    private static WorkStep.SurveyedEnd end(Vec3 place) {
+        return new WorkStep.SurveyedEnd(place.x(), place.y(), OptionalDouble.of(place.z()), Annotations.NOTHING);
     }
 
     /** Writes a surface whose heights over the level ground are scaled by a share, on fine nodes. */

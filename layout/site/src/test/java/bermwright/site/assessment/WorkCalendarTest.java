@@ -31,7 +31,8 @@ class WorkCalendarTest {
     private static Optional<WorkCalendar> calendar(double work, double nightShare, double latitudeDeg) {
         StagesResult stages = new StagesResult(List.of(), work, List.of(), Set.of(), List.of(), List.of(), List.of(),
                 List.of());
-        Rules rules = new Rules(0.1, 8, 3, 2, 2, 1.5, 1.5, 1, Optional.of(START), nightShare, Annotations.NOTHING);
+        Rules rules = new Rules(0.1, 8, 3, 2, 2, 1.5, 1.5, 1, Optional.of(START), nightShare, 0.1, 0.2,
+                Annotations.NOTHING);
         return WorkCalendar.of(stages, rules, Math.toRadians(latitudeDeg), 0);
     }
 

@@ -121,7 +121,8 @@ public final class SiteExample {
                 List.of(), List.of(), HazardPlan.USUAL, NOTHING);
         return new Plan("test", groundPlan(), List.of(hulls), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), List.of(), List.of(), List.of(machine()), exposure,
-                new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, 1.5, 1, Optional.empty(), 0, NOTHING),
+                new Rules(Math.toRadians(5), 8, 3, 2, 2, 1.5, 1.5, 1, Optional.empty(), 0, 0.1, 0.2,
+                        NOTHING),
                 List.of(), Optional.empty(), NOTHING);
     }
 
