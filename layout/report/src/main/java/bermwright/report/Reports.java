@@ -232,7 +232,8 @@ public final class Reports {
         SiteFrame frame = SiteFeatures.frame(assessment);
         GeoJsonFile.write(directory.resolve("site.geojson"), features, frame);
         DxfFile.write(directory.resolve("site.dxf"), features);
-        GeoPackageFile.write(directory.resolve("site.gpkg"), features, frame);
+        GeoPackageFile.write(directory.resolve("site.gpkg"), features, frame,
+                SiteFeatures.looks(assessment));
         PlanFiles.write(assessment.plan(), directory.resolve("plan.json"));
         progress.report(0.1, "writing surfaces and lifts");
         SurfaceFiles.write(assessment, frame, Files.createDirectories(directory.resolve("surfaces")), progress);

@@ -5,8 +5,11 @@ import bermwright.finding.Finding;
 import bermwright.finding.Numbered;
 import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
+import bermwright.report.drawing.Ink;
 import bermwright.report.exchange.Feature;
+import bermwright.report.exchange.LayerLook;
 import bermwright.report.exchange.SiteFrame;
+import bermwright.report.map.MapStyle;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.footprint.Shape;
@@ -48,6 +51,23 @@ final class SiteFeatures {
         }
         features.addAll(PlacedFeatures.of(assessment));
         return Feature.withOwnIds(features);
+    }
+
+    /** How the layers look on the site plan, for other programs. */
+    static Map<String, LayerLook> looks(Assessment assessment) {
+        Map<String, LayerLook> looks = new LinkedHashMap<>();
+        assessment.shapes().all().forEach(shape -> looks.putIfAbsent(shape.kind().name().toLowerCase(Locale.ROOT),
+                MapStyle.of(shape).look()));
+        looks.put("haul_ways", MapStyle.HAUL_WAY.look());
+        looks.put("setting_out", MapStyle.SETTING_OUT.look());
+        looks.put("hatches", MapStyle.HATCH.look());
+        looks.put("stations", MapStyle.STATION.look());
+        looks.put("hull_axis", MapStyle.LYING_HULL.look());
+        looks.put("prepared_floors", MapStyle.PREPARATION.look());
+        looks.put("ramps", MapStyle.PREPARATION.look());
+        looks.put("pit_floors", MapStyle.BORROW.look());
+        looks.put("findings", new LayerLook(Ink.RED, 2, "", LayerLook.Fill.NONE));
+        return looks;
     }
 
     private static void axis(HullAssessment of, List<Feature> features) {

@@ -34,8 +34,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** The finished ground and each lift as grids (GeoTIFF) and as triangles (LandXML, DXF). */
@@ -46,6 +48,8 @@ final class SurfaceFiles {
     private static final double COARSEST = 0.25;
     /** Slopes are written to this (degrees), a part of one that is exact in binary. */
     private static final double SLOPE_STEP = 1.0 / 16;
+    /** Thinner soil is not placed (m). */
+    private static final double THINNEST = 1e-3;
     /** A lift is handed over this many nodes beyond its soil. */
     private static final int BESIDE = 3;
 
@@ -131,14 +135,18 @@ final class SurfaceFiles {
 
     private void lifts(Progress progress) throws IOException {
         List<List<String>> rows = new ArrayList<>();
+        Map<String, Double> reached = new HashMap<>();
         for (Stage stage : assessment.stages().map(s -> s.stages()).orElse(List.of())) {
             if (stage.step().step() == WorkStep.Kind.COVER) {
-                double[] bare = stage.surface(Double.NEGATIVE_INFINITY).heights();
+                String hull = stage.step().of();
+                double[] below = stage.surface(reached.getOrDefault(hull, Double.NEGATIVE_INFINITY)).heights();
                 for (double height : stage.soil().lifts()) {
                     progress.check();
                     String name = String.format(Locale.ROOT, "lift_%03d", rows.size() + 1);
-                    lift(stage, bare, height, name).ifPresent(miss -> rows.add(List.of(name, stage.step().id(),
-                            stage.step().of(), Words.fixed(height, 3), Words.fixed(miss, 3))));
+                    lift(stage, below, height, name).ifPresent(miss -> rows.add(List.of(name, stage.step().id(),
+                            hull, Words.fixed(height, 3), Words.fixed(miss, 3))));
+                    below = stage.surface(height).heights();
+                    reached.put(hull, height);
                 }
             }
         }
@@ -151,14 +159,14 @@ final class SurfaceFiles {
         }
     }
 
-    /** The soil of one cover up to a height, with a strip around it; how far its triangles are off. */
-    private Optional<Double> lift(Stage stage, double[] bare, double height, String name) throws IOException {
+    /** The top of the soil that one lift places, with a strip around it; how far its triangles are off. */
+    private Optional<Double> lift(Stage stage, double[] below, double height, String name) throws IOException {
         ElevationGrid surface = stage.surface(height);
         double[] raised = surface.heights();
         List<Point> places = new ArrayList<>();
         GridFrame nodes = surface.frame();
         for (int i = 0; i < raised.length; i++) {
-            if (raised[i] > bare[i]) {
+            if (raised[i] > below[i] + THINNEST) {
                 places.add(new Point(nodes.east(i % nodes.columns()), nodes.north(i / nodes.columns())));
             }
         }
@@ -167,26 +175,27 @@ final class SurfaceFiles {
         }
         GridFrame square = WorkGround.square(nodes, nodes.spacing(), places);
         double[] heights = WorkGround.on(square, surface);
-        double[] before = WorkGround.on(square, surface.withHeights(bare));
+        double[] before = WorkGround.on(square, surface.withHeights(below));
         Tin net = Tin.over(square, List.of(heights), new Detail(
-                node -> heights[node] > before[node] ? TOLERANCE : untouched(), node -> heights[node] > before[node],
-                true));
+                node -> heights[node] > before[node] + THINNEST ? TOLERANCE : untouched(),
+                node -> heights[node] > before[node] + THINNEST, true));
         GeoTiffWriter.write(folder.resolve(name + ".tif"), grid(square, strip(square, heights, before)), system,
                 Progress.NONE);
-        TinSurface lift = new TinSurface(name, String.format(Locale.ROOT, "Step %s: cover of hull %s up to %.2f m over"
-                + " its bed, with the ground at its toe", stage.step().id(), stage.step().of(), height) + off(net), net,
+        TinSurface lift = new TinSurface(name, String.format(Locale.ROOT, "Step %s: top of the lift that brings the cover"
+                + " of hull %s to %.2f m over its bed, where this lift places soil; what stands below it is in the files"
+                + " of the lifts before", stage.step().id(), stage.step().of(), height) + off(net), net,
                 0);
         landXml(lift);
         faces(lift);
         return Optional.of(net.greatestMiss());
     }
 
-    /** Heights where soil stands and beside it only. */
+    /** Heights where a lift places soil and beside it only. */
     private static double[] strip(GridFrame nodes, double[] heights, double[] before) {
         double[] kept = new double[heights.length];
         Arrays.fill(kept, Double.NaN);
         for (int i = 0; i < heights.length; i++) {
-            if (heights[i] > before[i]) {
+            if (heights[i] > before[i] + THINNEST) {
                 int row = i / nodes.columns();
                 int column = i % nodes.columns();
                 for (int r = Math.max(0, row - BESIDE); r <= Math.min(nodes.rows() - 1, row + BESIDE); r++) {

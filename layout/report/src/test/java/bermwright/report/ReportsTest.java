@@ -102,6 +102,8 @@ class ReportsTest {
             assertTrue(fonts.size() >= 2, fonts::toString);
             fonts.forEach(f -> assertTrue(f.matches(".* yes yes yes +\\d+ +\\d+"), f));
             String text = OutsideProgram.run("pdftotext", "-layout", file, "-");
+            assertFalse(text.matches("(?s).*[\uFB00-\uFB06].*"), "pairs of letters set as one sign, not to be searched");
+            assertTrue(text.contains("finding"), "a search finds words with f and i");
             String[] sheets = text.split("\f");
             for (int i = 0; i < sheets.length; i++) {
                 assertTrue(sheets[i].contains((i + 1) + " / " + sheets.length), reader + ", sheet " + (i + 1));

@@ -100,11 +100,16 @@ class SurfaceFilesTest {
         LandXmlReader finished = LandXmlReader.read(file("finished.xml"));
         List<String> lifts = Files.readAllLines(file("lifts.csv"));
         assertTrue(lifts.size() > 1, "lifts.csv lists " + lifts.size() + " lines");
+        double first = 0;
+        double last = 0;
         for (String line : lifts.subList(1, lifts.size())) {
             LandXmlReader lift = LandXmlReader.read(file(line.substring(0, line.indexOf(',')) + ".xml"));
             assertTrue(lift.faces.size() > 10 && lift.faces.size() < 10_000, line + ": " + lift.faces.size());
             assertTrue(lift.area() > 10 && lift.area() < finished.area() / 2, line + ": " + lift.area() + " m2");
+            first = first == 0 ? lift.area() : first;
+            last = lift.area();
         }
+        assertTrue(last < first / 2, "the top lift, " + last + " m2, lies on the lifts before, the lowest " + first);
     }
 
     private static double value(String said, String key) {

@@ -42,9 +42,11 @@ public final class GeoPackageFile {
      * @param file     where to, ending in {@code .gpkg}
      * @param features the features
      * @param frame    the reference system
+     * @param looks    how layers are to look, by layer; others are plain
      * @throws IOException if it cannot be written
      */
-    public static void write(Path file, List<Feature> features, SiteFrame frame) throws IOException {
+    public static void write(Path file, List<Feature> features, SiteFrame frame, Map<String, LayerLook> looks)
+            throws IOException {
         Files.deleteIfExists(file);
         Map<String, List<Feature>> tables = new TreeMap<>();
         features.forEach(f -> tables.computeIfAbsent(table(f), key -> new ArrayList<>()).add(f));
@@ -59,6 +61,7 @@ public final class GeoPackageFile {
             for (Map.Entry<String, List<Feature>> table : tables.entrySet()) {
                 layer(base, table.getKey(), table.getValue(), system);
             }
+            GeoPackageStyles.create(base, tables, looks, LAST_CHANGE);
             base.commit();
         } catch (SQLException e) {
             throw new IOException("GeoPackage " + file + " could not be written: " + e.getMessage(), e);

@@ -5,6 +5,7 @@ import bermwright.report.drawing.Dot;
 import bermwright.report.drawing.Ink;
 import bermwright.report.drawing.Patterns;
 import bermwright.report.drawing.Svg;
+import bermwright.report.exchange.LayerLook;
 import bermwright.site.footprint.GearRole;
 import bermwright.site.footprint.Shape;
 import java.util.Arrays;
@@ -314,6 +315,17 @@ public enum MapStyle {
             case RING -> svg.circle(at, 3, open);
             default -> svg.circle(at, r, full);
         }
+    }
+
+    /**
+     * The same for other programs.
+     *
+     * @return colour, width, dashes and filling
+     */
+    public LayerLook look() {
+        LayerLook.Fill fill = look.pattern.map(p -> LayerLook.Fill.valueOf(p.name())).orElse(look.fill.isPresent()
+                ? LayerLook.Fill.WHITE : LayerLook.Fill.NONE);
+        return new LayerLook(look.colour, look.width, look.dash, fill);
     }
 
     /**

@@ -46,7 +46,7 @@ public final class Lettering {
     }
 
     static InputStream open() {
-        return PDFont.class.getResourceAsStream(FILE);
+        return PlainFont.open(PDFont.class, FILE);
     }
 
     /**

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report.pdf;
 
+import bermwright.report.paper.PlainFont;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
@@ -22,7 +23,6 @@ import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Set;
 import java.util.TimeZone;
 import java.util.zip.CRC32;
@@ -113,11 +113,7 @@ public final class PdfFile {
     }
 
     private static void font(PdfRendererBuilder builder, String ending, int weight, FontStyle style) {
-        builder.useFont(() -> open(FONTS + ending), FAMILY, weight, style, true);
-    }
-
-    private static InputStream open(String resource) {
-        return Objects.requireNonNull(PdfFile.class.getResourceAsStream(resource), resource);
+        builder.useFont(() -> PlainFont.open(PdfFile.class, FONTS + ending), FAMILY, weight, style, true);
     }
 
     /** The page as a tree; pictures in drawings get the address and the words that the PDF writer looks for. */

@@ -126,14 +126,17 @@ class ExchangeFilesTest {
     @Test
     void aGeoPackageHoldsTablesGeometryAndTheLunarSystem() throws Exception {
         Path file = directory.resolve("site.gpkg");
-        GeoPackageFile.write(file, features(), FRAME);
-        GeoPackageFile.write(file, features(), FRAME);
+        GeoPackageFile.write(file, features(), FRAME, Map.of());
+        GeoPackageFile.write(file, features(), FRAME, Map.of());
         byte[] head = Files.readAllBytes(file);
         assertEquals("SQLite format 3", new String(head, 0, 15, StandardCharsets.US_ASCII));
         assertEquals("GPKG", new String(head, 68, 4, StandardCharsets.US_ASCII));
         try (Connection base = DriverManager.getConnection("jdbc:sqlite:" + file);
                 Statement statement = base.createStatement()) {
-            assertEquals(3, one(statement, "SELECT count(*) FROM gpkg_contents"));
+            assertEquals(3, one(statement, "SELECT count(*) FROM gpkg_contents WHERE data_type ="
+                    + " 'features'"));
+            assertEquals(3, one(statement, "SELECT count(*) FROM layer_styles JOIN gpkg_geometry_columns ON"
+                    + " f_table_name = table_name AND f_geometry_column = column_name"));
             assertEquals(2, one(statement, "SELECT count(*) FROM hulls_areas"));
             assertEquals(1, one(statement, "SELECT count(*) FROM hulls_areas WHERE length_m IS NULL"));
             assertEquals(30135, one(statement, "SELECT organization_coordsys_id FROM gpkg_spatial_ref_sys"
@@ -175,7 +178,7 @@ class ExchangeFilesTest {
     @Test
     void theSameFeaturesGiveTheSameBytes() throws Exception {
         for (String name : List.of("a", "b")) {
-            GeoPackageFile.write(directory.resolve(name + ".gpkg"), features(), FRAME);
+            GeoPackageFile.write(directory.resolve(name + ".gpkg"), features(), FRAME, Map.of());
             GeoJsonFile.write(directory.resolve(name + ".geojson"), features(), FRAME);
             DxfFile.write(directory.resolve(name + ".dxf"), features());
         }
@@ -205,7 +208,7 @@ class ExchangeFilesTest {
     @Test
     void everyTableHasASpatialIndexThatHoldsItsRows() throws Exception {
         Path file = directory.resolve("index.gpkg");
-        GeoPackageFile.write(file, features(), FRAME);
+        GeoPackageFile.write(file, features(), FRAME, Map.of());
         try (Connection base = DriverManager.getConnection("jdbc:sqlite:" + file);
                 Statement statement = base.createStatement()) {
             assertEquals(3, one(statement, "SELECT count(*) FROM gpkg_extensions WHERE extension_name ="
@@ -226,7 +229,7 @@ class ExchangeFilesTest {
     @Test
     void withoutAReferenceSystemThePackageSaysUndefined() throws Exception {
         Path file = directory.resolve("bare.gpkg");
-        GeoPackageFile.write(file, features(), new SiteFrame("not stated", "", "", "", 1));
+        GeoPackageFile.write(file, features(), new SiteFrame("not stated", "", "", "", 1), Map.of());
         try (Connection base = DriverManager.getConnection("jdbc:sqlite:" + file);
                 Statement statement = base.createStatement()) {
             assertEquals(-1, one(statement, "SELECT srs_id FROM gpkg_contents LIMIT 1"));

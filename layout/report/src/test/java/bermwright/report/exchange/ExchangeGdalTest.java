@@ -35,7 +35,8 @@ class ExchangeGdalTest {
     @Test
     void aGeoPackageIsReadWithIndexAreaAndTheLunarSystem() throws Exception {
         Path file = directory.resolve("site.gpkg");
-        GeoPackageFile.write(file, features(), ExchangeFilesTest.FRAME);
+        GeoPackageFile.write(file, features(), ExchangeFilesTest.FRAME, Map.of("hulls", new LayerLook("#009e73",
+                2, "10 3", LayerLook.Fill.CROSSED)));
         String said = OutsideProgram.run("ogrinfo", "-so", "-al", file.toString());
         assertTrue(!said.contains("Warning") && !said.contains("ERROR"), said);
         assertTrue(said.contains("Feature Count: 3") && said.contains("length_m: Real"), said);
@@ -50,6 +51,9 @@ class ExchangeGdalTest {
                 "hulls_areas")
                 .contains("Feature Count: 1"));
         assertTrue(OutsideProgram.run("ogrinfo", file.toString(), "-sql", "PRAGMA integrity_check").contains("= ok"));
+        String styles = OutsideProgram.run("ogrinfo", file.toString(), "layer_styles");
+        assertTrue(styles.contains("f_table_name (String) = hulls_areas") && styles.contains("#009e73"), styles);
+        assertTrue(styles.contains("Feature Count: 3") && styles.contains("useAsDefault (Integer(Boolean)) = 1"), styles);
     }
 
     @Test

@@ -101,8 +101,16 @@ public final class Answers {
                     HullSupports.Support::bearing),
             of("bearing_factor", "factor of safety", "Bearing capacity over pressure.", Unit.ONE,
                     HullSupports.Support::bearingFactor),
-            words("factor_by_soil", "factor of safety with other soil", "How the factor moves with the soil.",
-                    (HullSupports.Support s) -> s.soil().map(SoilSensitivity::words).orElse("")).filesOnly()));
+            LoweringAnswers.bySoil("factor_friction_less", "factor with friction one spread less",
+                    HullSupports.Support::soil, SoilSensitivity::frictionLess),
+            LoweringAnswers.bySoil("factor_friction_more", "factor with friction one spread more",
+                    HullSupports.Support::soil, SoilSensitivity::frictionMore),
+            LoweringAnswers.bySoil("factor_cohesion_less", "factor with cohesion one spread less",
+                    HullSupports.Support::soil, SoilSensitivity::cohesionLess),
+            LoweringAnswers.bySoil("factor_cohesion_more", "factor with cohesion one spread more",
+                    HullSupports.Support::soil, SoilSensitivity::cohesionMore),
+            LoweringAnswers.bySoil("factor_both_less", "factor with both one spread less",
+                    HullSupports.Support::soil, SoilSensitivity::bothLess)));
     /** What each lift does to the shell. */
     public static final AnswerTable<LiftLoad> LIFTS = new AnswerTable<>("hulls[].burial.lifts[]",
             "What each lift does to the shell.", "soil-pressure", List.of(

@@ -34,6 +34,8 @@ import bermwright.site.plan.LoweringGear;
 import bermwright.site.pose.LyingPose;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /** Tables of how a hull comes to lie: by lines, by thrusters, landing on its side, and what else could be done. */
@@ -77,8 +79,16 @@ public final class LoweringAnswers {
             of("tilt_deg", "at tilt", Unit.DEG, (InChain c) -> c.row.tilt()),
             words("verdict", "verdict", (InChain c) -> c.row.verdict().word()),
             flag("governs", "governs the part", (InChain c) -> c.chain.governs(c.row)).filesOnly(),
-            said("factor_by_soil", "factor with other soil", (InChain c) -> c.soil().map(SoilSensitivity::words))
-                    .filesOnly(),
+            bySoil("factor_friction_less", "factor with friction one spread less",
+                    InChain::soil, SoilSensitivity::frictionLess),
+            bySoil("factor_friction_more", "factor with friction one spread more",
+                    InChain::soil, SoilSensitivity::frictionMore),
+            bySoil("factor_cohesion_less", "factor with cohesion one spread less",
+                    InChain::soil, SoilSensitivity::cohesionLess),
+            bySoil("factor_cohesion_more", "factor with cohesion one spread more",
+                    InChain::soil, SoilSensitivity::cohesionMore),
+            bySoil("factor_both_less", "factor with both one spread less",
+                    InChain::soil, SoilSensitivity::bothLess),
             words("source", "source", (InChain c) -> c.row.source()).filesOnly())).with(List.of(
             Part.maybe("soil", SOIL, InChain::soil)));
     /** Where to stop and check. */
@@ -244,6 +254,13 @@ public final class LoweringAnswers {
             Part.all("poles", POLES, Suggestions::found)));
 
     private LoweringAnswers() {
+    }
+
+    /** A factor of safety with other soil, for files: one number a cell. */
+    static <T> Figure<T> bySoil(String key, String heading, Function<T, Optional<SoilSensitivity>> soil,
+            ToDoubleFunction<SoilSensitivity> factor) {
+        return Figure.<T>maybe(key, heading, Unit.ONE, of -> soil.apply(of).map(s -> OptionalDouble.of(
+                factor.applyAsDouble(s))).orElse(OptionalDouble.empty())).filesOnly();
     }
 
     private static boolean byThrusters(HullAssessment hull) {
