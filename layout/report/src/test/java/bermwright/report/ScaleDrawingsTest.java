@@ -49,7 +49,7 @@ class ScaleDrawingsTest {
     static void draw() throws IOException {
         assessment = SiteOfTests.assessment(folder);
         ScaleDrawings drawings = ScaleDrawings.of(assessment, "B", "2031-02-14");
-        sheets = drawings.sheets(SheetSize.A3);
+        sheets = drawings.sheets(SheetSize.A3, Progress.NONE);
         for (String name : List.of("one", "two")) {
             drawings.write(Files.createDirectories(folder.resolve(name)), SheetSize.A3, Progress.NONE);
         }

@@ -85,14 +85,11 @@ public final class ScaleDrawings {
     /**
      * Draws the sheets.
      *
-     * @param size their size
+     * @param size     their size
+     * @param progress may cancel the work between two sheets
      * @return the sheets in their order
      */
-    public List<ScaleSheet> sheets(SheetSize size) {
-        return sheets(size, Progress.NONE);
-    }
-
-    private List<ScaleSheet> sheets(SheetSize size, Progress progress) {
+    public List<ScaleSheet> sheets(SheetSize size, Progress progress) {
         List<Draft> drafts = drafts(size);
         List<ScaleSheet> sheets = new ArrayList<>();
         for (int i = 0; i < drafts.size(); i++) {

@@ -25,6 +25,7 @@ import bermwright.terrain.gridfile.GroundFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -138,7 +139,9 @@ class AsBuiltTest {
     }
 
     private static List<Rule> rules(List<Finding> findings) {
-        return findings.stream().map(Finding::rule).toList();
+        List<Rule> rules = new ArrayList<>();
+        findings.forEach(f -> rules.add(f.rule()));
+        return rules;
     }
 
     /** The western part of a surface alone. */
