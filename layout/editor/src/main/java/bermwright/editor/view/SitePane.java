@@ -397,10 +397,11 @@ final class SitePane extends BorderPane implements AutoCloseable {
                     + " file of its survey.");
             return;
         }
-        background.start("as built", progress -> new AsBuiltSheets(AsBuilt.of(whole.get(), progress)),
+        background.start("as built", progress -> new AsBuiltSheets(AsBuilt.of(whole.get(), progress),
+                whole.get().surveys().hulls()),
                 Background.Listener.of(sheets -> TableWindow.show(getScene().getWindow(), "As built", "What was"
-                        + " surveyed after steps of the work, beside the plan.", List.of(sheets.volumes(),
-                        sheets.covers(), sheets.doses())), failure -> bench.tell("The survey was not compared. "
+                        + " surveyed after steps of the work, beside the plan.", List.of(sheets.ends(),
+                        sheets.volumes(), sheets.covers(), sheets.doses())), failure -> bench.tell("The survey was not compared. "
                         + Plainly.words(failure))));
     }
 
