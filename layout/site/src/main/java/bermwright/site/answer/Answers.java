@@ -297,8 +297,8 @@ public final class Answers {
                 DoseAnswers.LIMITS, DoseAnswers.PUBLISHED_LIMITS, DoseAnswers.CREW, DoseAnswers.PEOPLE,
                 DoseAnswers.OPEN_GROUND, WalkAnswers.WALKS,
                 DoseAnswers.PUBLISHED, CoverAnswers.PASSING, WorkAnswers.EARTHWORKS, WorkAnswers.MADE_GROUND, DIGGING,
-                WorkAnswers.STAGES, WorkAnswers.WORK, WorkAnswers.WAYS_OUT, AsBuiltAnswers.SURVEYS, AsBuiltAnswers.HULLS,
-                AsBuiltAnswers.CALENDAR, JUDGED_COVERS, HAZARDS);
+                WorkAnswers.STAGES, WorkAnswers.WORK, WorkAnswers.WAYS_OUT, AsBuiltAnswers.SURVEYS,
+                AsBuiltAnswers.HULLS, AsBuiltAnswers.CALENDAR, JUDGED_COVERS, HAZARDS);
     }
 
     private static String inUnit(double value, String unit) {

@@ -167,8 +167,7 @@ public final class Assessments {
                 ? List.of()
                 : PartBuilt.of(new PartBuilt.Finished(plan, cover, dose.get()), work.stages.get(), sources,
                         progress.part(0.75, 0.98));
-        Surveys surveys = Surveys.of(plan, ground, cover, work.stages, progress);
-        findings.addAll(surveys.findings());
+        Surveys surveys = surveys(Surveys.of(plan, ground, cover, work.stages, progress), findings);
         work.stages.ifPresent(s -> findings.addAll(PartBuilt.findings(plan, s.stages(), partBuilt)));
         List<HullBurial> burials = burials(HullBurial.of(plan, cover), findings, models);
         findings.addAll(HullBurial.notReckoned(plan, cover));
@@ -183,6 +182,11 @@ public final class Assessments {
                         asked != Asked.EVERYTHING ? List.of()
                         : SettingOut.of(StagesInput.under(plan, cover, Optional.empty()))), waysOut, slopes,
                 hazards, digging, surveys);
+    }
+
+    private static Surveys surveys(Surveys surveys, List<Finding> findings) {
+        findings.addAll(surveys.findings());
+        return surveys;
     }
 
     private static List<HullBurial> burials(List<HullBurial> burials, List<Finding> findings, List<ModelNote> models) {

@@ -193,7 +193,8 @@ final class SurveyFindings {
         Optional<HullCover> design = survey.design().hull(hull);
         boolean isThin = survey.whole().contains(hull) && built.isPresent()
                 && built.get().least().depth() < built.get().least().wanted() - level;
-        String least = built.isEmpty() || design.isEmpty() || design.get().least().depth() < level ? "" : String.format(Locale.ROOT, "; the least cover is"
+        boolean isBare = built.isEmpty() || design.isEmpty() || design.get().least().depth() < level;
+        String least = isBare ? "" : String.format(Locale.ROOT, "; the least cover is"
                 + " %.2f m as surveyed and %.2f m as planned by then%s", built.get().least().depth(),
                 design.get().least().depth(), isThin ? String.format(Locale.ROOT, ", %.2f m required: the cover is not"
                 + " whole", built.get().least().wanted()) : "");
@@ -213,8 +214,8 @@ final class SurveyFindings {
                     && measured < least) {
                 findings.add(Finding.of(WorkRule.AS_BUILT_DENSITY_LOW, Level.WARN, hull.id(), Figures.of(measured,
                         least, "kg/m3"), String.format(Locale.ROOT, "Measured after step %s, the placed soil of hull %s"
-                        + " has %.0f kg/m3; the plan's %.0f kg/m3 and their spread allow %.0f. For the same areal density the"
-                        + " cover must be %.2f times as deep.", survey.stage().step().id(), hull.id(), measured, stated,
+                        + " has %.0f kg/m3; the plan's %.0f kg/m3 and their spread allow %.0f. For the same areal"
+                        + " density the cover must be %.2f times as deep.", survey.stage().step().id(), hull.id(), measured, stated,
                         least, stated / measured)).with(survey.stage().step().id()));
             }
         }

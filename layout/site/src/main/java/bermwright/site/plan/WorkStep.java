@@ -37,7 +37,8 @@ public record WorkStep(String id, Kind step, String of, OptionalInt lift, Option
      * @param surveyed       day of the survey; empty where it is not stated
      * @param placedDensity  density measured in the placed soil (kg/m3); empty where none was measured
      * @param baseEnd        middle of the base plane of the step's hull as it lies; empty where it was not surveyed
-     * @param farEnd         tip of the far end on the axis of the step's hull as it lies; empty where it was not surveyed
+     * @param farEnd         tip of the far end on the axis of the step's hull as it lies; empty where it was not
+     *                       surveyed
      * @param annotations    note, own keys and the keys given
      */
     public record AsBuilt(Optional<String> elevationFile, Optional<LocalDate> surveyed, OptionalDouble placedDensity,
