@@ -181,9 +181,9 @@ final class SurfaceFiles {
                 node -> heights[node] > before[node] + THINNEST, true));
         GeoTiffWriter.write(folder.resolve(name + ".tif"), grid(square, strip(square, heights, before)), system,
                 Progress.NONE);
-        TinSurface lift = new TinSurface(name, String.format(Locale.ROOT, "Step %s: top of the lift that brings the cover"
-                + " of hull %s to %.2f m over its bed, where this lift places soil; what stands below it is in the files"
-                + " of the lifts before", stage.step().id(), stage.step().of(), height) + off(net), net,
+        TinSurface lift = new TinSurface(name, String.format(Locale.ROOT, "Step %s: top of the lift that brings the"
+                + " cover of hull %s to %.2f m over its bed, where this lift places soil; what stands below it is in"
+                + " the files of the lifts before", stage.step().id(), stage.step().of(), height) + off(net), net,
                 0);
         landXml(lift);
         faces(lift);

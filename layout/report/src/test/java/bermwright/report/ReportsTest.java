@@ -102,7 +102,7 @@ class ReportsTest {
             assertTrue(fonts.size() >= 2, fonts::toString);
             fonts.forEach(f -> assertTrue(f.matches(".* yes yes yes +\\d+ +\\d+"), f));
             String text = OutsideProgram.run("pdftotext", "-layout", file, "-");
-            assertFalse(text.matches("(?s).*[\uFB00-\uFB06].*"), "pairs of letters set as one sign, not to be searched");
+            assertFalse(text.matches("(?s).*[\uFB00-\uFB06].*"), "letters set as one sign: " + file);
             assertTrue(text.contains("finding"), "a search finds words with f and i");
             String[] sheets = text.split("\f");
             for (int i = 0; i < sheets.length; i++) {

@@ -401,8 +401,8 @@ final class SitePane extends BorderPane implements AutoCloseable {
                 whole.get().surveys().hulls()),
                 Background.Listener.of(sheets -> TableWindow.show(getScene().getWindow(), "As built", "What was"
                         + " surveyed after steps of the work, beside the plan.", List.of(sheets.ends(),
-                        sheets.volumes(), sheets.covers(), sheets.doses())), failure -> bench.tell("The survey was not compared. "
-                        + Plainly.words(failure))));
+                        sheets.volumes(), sheets.covers(), sheets.doses())), failure -> bench.tell("The survey was not"
+                        + " compared. " + Plainly.words(failure))));
     }
 
     LayerPanel layers() {

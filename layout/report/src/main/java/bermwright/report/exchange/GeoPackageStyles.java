@@ -70,8 +70,8 @@ final class GeoPackageStyles {
                     number(SEEN_THROUGH)) + "</Fill>") + stroke + "</PolygonSymbolizer>";
         };
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<StyledLayerDescriptor version=\"1.0.0\""
-                + " xmlns=\"http://www.opengis.net/sld\"><NamedLayer><Name>" + table + "</Name><UserStyle><Name>as drawn"
-                + "</Name><FeatureTypeStyle><Rule>" + symbol + "</Rule></FeatureTypeStyle></UserStyle></NamedLayer>"
+                + " xmlns=\"http://www.opengis.net/sld\"><NamedLayer><Name>" + table + "</Name><UserStyle><Name>"
+                + "as drawn</Name><FeatureTypeStyle><Rule>" + symbol + "</Rule></FeatureTypeStyle></UserStyle></NamedLayer>"
                 + "</StyledLayerDescriptor>\n";
     }
 

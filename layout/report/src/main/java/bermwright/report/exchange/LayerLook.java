@@ -13,7 +13,7 @@ public record LayerLook(String colour, double width, String dash, Fill fill) {
     /** A layer that nothing is said of. */
     static final LayerLook PLAIN = new LayerLook("#444444", 1, "", Fill.NONE);
 
-    /** Fillings that can be told apart in black and white; each with the word for it in the styles of a common reader. */
+    /** Fillings that can be told apart in black and white; each with its word in the styles of a reader. */
     public enum Fill {
         /** None. */
         NONE("no"),

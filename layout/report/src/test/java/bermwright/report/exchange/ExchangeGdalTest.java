@@ -53,7 +53,8 @@ class ExchangeGdalTest {
         assertTrue(OutsideProgram.run("ogrinfo", file.toString(), "-sql", "PRAGMA integrity_check").contains("= ok"));
         String styles = OutsideProgram.run("ogrinfo", file.toString(), "layer_styles");
         assertTrue(styles.contains("f_table_name (String) = hulls_areas") && styles.contains("#009e73"), styles);
-        assertTrue(styles.contains("Feature Count: 3") && styles.contains("useAsDefault (Integer(Boolean)) = 1"), styles);
+        assertTrue(styles.contains("Feature Count: 3") && styles.contains("useAsDefault (Integer(Boolean)) = 1"),
+                styles);
     }
 
     @Test

@@ -215,8 +215,8 @@ final class SurveyFindings {
                 findings.add(Finding.of(WorkRule.AS_BUILT_DENSITY_LOW, Level.WARN, hull.id(), Figures.of(measured,
                         least, "kg/m3"), String.format(Locale.ROOT, "Measured after step %s, the placed soil of hull %s"
                         + " has %.0f kg/m3; the plan's %.0f kg/m3 and their spread allow %.0f. For the same areal"
-                        + " density the cover must be %.2f times as deep.", survey.stage().step().id(), hull.id(), measured, stated,
-                        least, stated / measured)).with(survey.stage().step().id()));
+                        + " density the cover must be %.2f times as deep.", survey.stage().step().id(), hull.id(),
+                        measured, stated, least, stated / measured)).with(survey.stage().step().id()));
             }
         }
         return findings;
