@@ -71,8 +71,8 @@ final class GeoPackageStyles {
         };
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<StyledLayerDescriptor version=\"1.0.0\""
                 + " xmlns=\"http://www.opengis.net/sld\"><NamedLayer><Name>" + table + "</Name><UserStyle><Name>"
-                + "as drawn</Name><FeatureTypeStyle><Rule>" + symbol + "</Rule></FeatureTypeStyle></UserStyle></NamedLayer>"
-                + "</StyledLayerDescriptor>\n";
+                + "as drawn</Name><FeatureTypeStyle><Rule>" + symbol + "</Rule></FeatureTypeStyle></UserStyle>"
+                + "</NamedLayer></StyledLayerDescriptor>\n";
     }
 
     private static String css(String name, String value) {
