@@ -171,8 +171,7 @@ public final class Assessments {
         work.stages.ifPresent(s -> findings.addAll(PartBuilt.findings(plan, s.stages(), partBuilt)));
         List<HullBurial> burials = burials(HullBurial.of(plan, cover), findings, models);
         findings.addAll(HullBurial.notReckoned(plan, cover));
-        WaysOut waysOut = WaysOut.of(shapes, cover);
-        findings.addAll(waysOut.findings());
+        WaysOut waysOut = waysOut(WaysOut.of(shapes, cover), findings);
         SiteHazards hazards = hazards(SiteHazards.of(plan, cover, dose), findings, models);
         progress.report(1, "done");
         return new Assessment(plan, site.name, Version.text(), ground, Cautions.of(ground), each(models),
@@ -182,6 +181,11 @@ public final class Assessments {
                         asked != Asked.EVERYTHING ? List.of()
                         : SettingOut.of(StagesInput.under(plan, cover, Optional.empty()))), waysOut, slopes,
                 hazards, digging, surveys);
+    }
+
+    private static WaysOut waysOut(WaysOut ways, List<Finding> findings) {
+        findings.addAll(ways.findings());
+        return ways;
     }
 
     private static Surveys surveys(Surveys surveys, List<Finding> findings) {
