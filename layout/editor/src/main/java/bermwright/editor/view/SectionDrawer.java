@@ -51,8 +51,9 @@ final class SectionDrawer extends Region {
         List<Point> line = draft.tool() == MapTool.SECTION ? draft.outline() : List.of();
         shown = line.size() < 2 || line.get(0).distance(line.get(1)) < 0.01 ? Optional.empty()
                 : bench.answers().ground().map(g -> SectionAlong.of(line, g.grid(), bench.answers().assessment()));
-        setManaged(shown.isPresent());
-        setVisible(shown.isPresent());
+        // There with its tool, not with the line, so that the map does not move under the hand that draws.
+        setManaged(draft.tool() == MapTool.SECTION);
+        setVisible(draft.tool() == MapTool.SECTION);
         setMinHeight(HEIGHT * dress.scale());
         setPrefHeight(HEIGHT * dress.scale());
         setAccessibleText(shown.map(s -> "Section of " + text("%.0f m", last(s)) + " along the line on the map"
@@ -88,15 +89,22 @@ final class SectionDrawer extends Region {
     }
 
     private void paint() {
-        if (shown.isEmpty() || canvas.getWidth() < 2 * LEFT) {
+        if (canvas.getWidth() < 2 * LEFT) {
             return;
         }
-        SectionAlong s = shown.get();
         GraphicsContext g = canvas.getGraphicsContext2D();
         MapStyle style = new MapStyle(dress.isDark());
         double size = dress.textSize() * 0.9;
         g.setFill(style.ground());
         g.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        if (shown.isEmpty()) {
+            g.setFont(Font.font("SansSerif", size));
+            g.setFill(style.ink());
+            g.setTextAlign(TextAlignment.LEFT);
+            g.fillText("Draw a line on the map to cut the site along it.", LEFT, canvas.getHeight() / 2);
+            return;
+        }
+        SectionAlong s = shown.get();
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (SectionAlong.Sample at : s.samples()) {
@@ -117,7 +125,7 @@ final class SectionDrawer extends Region {
             return;
         }
         double more = Math.max(0, LEAST_SPAN - (high - low)) / 2 + 0.04 * (high - low);
-        Axes axes = new Axes(last(s), low - more, high + more, canvas.getWidth(), 2.4 * size,
+        Axes axes = new Axes(last(s), low - more, high + more, canvas.getWidth(), 4.2 * size,
                 canvas.getHeight() - 2 * size);
         soil(g, axes, s, style);
         hulls(g, axes, s, style);
@@ -130,9 +138,10 @@ final class SectionDrawer extends Region {
         scales(g, axes, style, size);
         g.setTextAlign(TextAlignment.LEFT);
         g.setFill(style.ink());
-        String of = bench.answers().standing(bench.plan()).map(w -> "; soil and hulls " + w).orElse("");
-        g.fillText(text("Thin: ground now. Thick: finished soil. Heights %.1f times too large%s", axes.exaggeration(),
-                of), LEFT, size);
+        String of = bench.answers().standing(bench.plan()).map(w -> "Soil and hulls: " + w).orElse("");
+        g.fillText(text("Thin: ground now. Thick: finished soil. Heights %.1f times too large",
+                axes.exaggeration()), LEFT, size);
+        g.fillText(of, LEFT, 2.4 * size);
     }
 
     private static void soil(GraphicsContext g, Axes axes, SectionAlong s, MapStyle style) {
@@ -191,7 +200,8 @@ final class SectionDrawer extends Region {
         g.setTextAlign(TextAlignment.RIGHT);
         for (double z = Math.ceil(axes.low / step) * step; z <= axes.high; z += step) {
             g.strokeLine(LEFT - 4, axes.y(z), LEFT, axes.y(z));
-            g.fillText(text(step < 1 ? "%.1f m" : "%.0f m", z).replace('-', '\u2212'), LEFT - 6, axes.y(z));
+            g.fillText(text(step < 1 ? "%.1f m" : "%.0f m", Math.abs(z) < step / 2 ? 0 : z).replace('-', '\u2212'),
+                    LEFT - 6, axes.y(z));
         }
         double along = step(axes.length / 6);
         g.setTextAlign(TextAlignment.CENTER);

@@ -157,8 +157,10 @@ final class MapScenarios {
         hand.await("an area is placed", () -> hand.bench().plan().keepOuts().size() == 2);
         clickOn(hand, "tool-section");
         Hull a = hull(hand, "A");
+        hand.settle();
         hand.drag(a.lyingAt(TrueMetres.SAME, -30, 0), a.lyingAt(TrueMetres.SAME, 80, 0));
-        hand.await("a section is drawn", () -> hand.node("section").isVisible());
+        hand.await("a section is drawn along the whole line", () -> hand.node("section").isVisible()
+                && hand.node("section").getAccessibleText().matches("Section of 1(09|10|11) m.*"));
         clickOn(hand, "show-layers");
         hand.robot().clickOn("Slope bands");
         hand.await("bands have a legend", () -> hand.find("slope-legend").isPresent());

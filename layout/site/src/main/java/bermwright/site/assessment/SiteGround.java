@@ -36,7 +36,7 @@ public record SiteGround(GroundFile file, Path directory, ElevationGrid grid) {
     private static final long MOST_NODES_READ_WHOLE = 4_000_000;
     /** Of larger ones all that the plan names is read and as much around it (m). */
     private static final double REACH = 500;
-    /** Memory that working on a node takes: several surfaces of the site at once (bytes), as tried. */
+    /** Memory that working on a node takes: nine figures of several surfaces at once (bytes); an estimate. */
     private static final double BYTES_A_NODE = 72;
     private static final double BYTES_BESIDES = 0.5e9;
     private static final double GIGA = 1e9;
