@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Locale;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,7 +23,8 @@ final class Drafts {
 
     /** A new name beside a place, for this process. */
     static Path beside(Path place) {
-        return place.resolveSibling(".%s.%d.%s.part".formatted(place.getFileName(), ProcessHandle.current().pid(),
+        return place.resolveSibling(String.format(Locale.ROOT, ".%s.%d.%s.part", place.getFileName(),
+                ProcessHandle.current().pid(),
                 UUID.randomUUID()));
     }
 

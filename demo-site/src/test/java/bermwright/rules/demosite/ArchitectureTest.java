@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -46,6 +47,8 @@ class ArchitectureTest {
                 Arguments.of(House.ARROWS, List.of("bermwright.terrain.planted")),
                 Arguments.of(House.ARROWS, List.of("bermwright.shielding.planted")),
                 Arguments.of(House.WHAT_ONLY_TESTS_CALL_IS_NOT_MAIN_CODE, List.of("bermwright.report.planted")),
+                Arguments.of(House.NO_NETWORK, List.of("bermwright.report.planted")),
+                Arguments.of(House.NOTHING_MADE_FROM_A_STREAM, List.of("bermwright.report.planted")),
                 Arguments.of(House.NO_RINGS_OF_PACKAGES, List.of("bermwright.site.planted.ring")));
     }
 
@@ -92,5 +95,33 @@ class ArchitectureTest {
             }
         }
         assertEquals(List.of(), found);
+    }
+
+    /** A number in words is written alike in every language setting: "%d" and "%.1f" name one. */
+    @Test
+    void numbersInWordsNameTheirLanguage() throws IOException {
+        assertEquals(1, unnamed("String a = \"%.1f m\".formatted(x);").size());
+        assertEquals(1, unnamed("out.printf(\"%d hulls\", n);").size());
+        assertEquals(0, unnamed("String a = \"%s m\".formatted(x); out.printf(Locale.ROOT, \"%d\", n);").size());
+        List<String> found = new ArrayList<>();
+        try (Stream<Path> files = Files.walk(Path.of(System.getProperty("bermwright.root")))) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".java")
+                    && f.toString().replace('\\', '/').contains("/src/main/")).toList()) {
+                unnamed(Files.readString(file)).forEach(text -> found.add(file.getFileName() + ": " + text));
+            }
+        }
+        assertEquals(List.of(), found);
+    }
+
+    private static List<String> unnamed(String source) {
+        Pattern call = Pattern.compile("\\.formatted\\(|(String\\.format|printf)\\((?!\\s*(java\\.util\\.)?Locale)");
+        Pattern number = Pattern.compile("%[-#+ 0,(]*\\d*(\\.\\d+)?[dfeEgGxX]");
+        Pattern words = Pattern.compile("\"(?:[^\"\\\\]|\\\\.)*\"");
+        return call.matcher(source).results().map(m -> m.group().startsWith(".")
+                ? source.substring(Math.max(source.lastIndexOf(';', m.start()), source.lastIndexOf("String.format(",
+                        m.start()) + 1), m.start())
+                : source.substring(m.end(), Math.max(m.end(), source.indexOf(';', m.end()))))
+                .map(part -> words.matcher(part).results().map(MatchResult::group).collect(Collectors.joining()))
+                .filter(text -> number.matcher(text).find()).toList();
     }
 }

@@ -54,6 +54,21 @@ final class House {
             .orShould().dependOnClassesThat().haveNameMatching("java\\.io\\.(File|RandomAccessFile).*")
             .because("mechanics are numbers in, numbers out");
 
+    static final ArchRule NO_NETWORK = noClasses()
+            .should().dependOnClassesThat().resideInAnyPackage("java.net.http..", "java.rmi..", "javax.net..")
+            .orShould().dependOnClassesThat().haveNameMatching("java\\.net\\.(.*Socket.*|.*URLConnection|Inet.*|"
+                    + "Proxy.*|Authenticator)|java\\.nio\\.channels\\.(.*Socket.*|Datagram.*)")
+            .orShould().callMethod(java.net.URL.class, "openStream").orShould().callMethod(java.net.URL.class,
+                    "openConnection")
+            .because("what somebody plans stays on that machine; only the Spark module reaches the master named");
+
+    static final ArchRule NOTHING_MADE_FROM_A_STREAM = noClasses()
+            .should().dependOnClassesThat().haveNameMatching("java\\.io\\.ObjectInputStream|java\\.beans\\.XMLDecoder")
+            .orShould().callMethodWhere(DescribedPredicate.describe("types named in JSON are made", call ->
+                    call.getName().matches("(activate|enable)DefaultTyping.*|setPolymorphicTypeValidator")))
+            .orShould().callMethod(java.io.File.class, "createTempFile", String.class, String.class)
+            .because("a file may say what is in it, never which class is made; temporary files are private");
+
     static final ArchRule FRONT_ENDS_ASK_AND_DO_NOT_COMPUTE = noClasses()
             .that().resideInAnyPackage("bermwright.cli..", "bermwright.editor..")
             .should().callCodeUnitWhere(made(resideInAnyPackage(

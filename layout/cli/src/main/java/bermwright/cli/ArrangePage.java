@@ -76,12 +76,12 @@ record ArrangePage(Path planFile, Path directory, ArrangementSearch.Found found,
             row(table, Integer.toString(i + 1), file(i), found.arrangements().get(i).figures());
         }
         if (found.arrangements().isEmpty()) {
-            out.printf("No arrangement without refusal was found in %d step%s.%n", found.steps(),
+            out.printf(Locale.ROOT, "No arrangement without refusal was found in %d step%s.%n", found.steps(),
                     found.steps() == 1 ? "" : "s");
             out.println("Widen arrange_within, free a held hull, or let it run longer with --steps.");
         } else {
             boolean one = found.arrangements().size() == 1;
-            out.printf("%d arrangement%s that nothing refuses%s (steps %d, seed %d); written to %s with"
+            out.printf(Locale.ROOT, "%d arrangement%s that nothing refuses%s (steps %d, seed %d); written to %s with"
                     + " arrangements.svg and arrangements.csv.%n", found.arrangements().size(), one ? "" : "s",
                     one ? "" : ", none better in all than another", found.steps(), seed, directory);
         }
@@ -89,7 +89,8 @@ record ArrangePage(Path planFile, Path directory, ArrangementSearch.Found found,
         out.print(table);
         out.println();
         for (int i = 0; i < found.arrangements().size() && found.arrangements().size() > 1; i++) {
-            out.printf("  %d gives up: %s.%n", i + 1, found.arrangements().get(i).figures().givenUp(all()));
+            out.printf(Locale.ROOT, "  %d gives up: %s.%n", i + 1,
+                    found.arrangements().get(i).figures().givenUp(all()));
         }
         out.println();
         if (!found.refused().isEmpty()) {

@@ -23,12 +23,12 @@ final class CommonText {
         out.printf("%s%n", title.isEmpty() ? assessment.planName() : title + " (" + assessment.planName() + ")");
         long refused = count(assessment, Finding.Level.REFUSE);
         out.printf("%s%n%n", refused == 0
-                ? "Nothing %srefuses this plan; %d warnings and %d notes stand below.".formatted(
+                ? String.format(Locale.ROOT, "Nothing %srefuses this plan; %d warnings and %d notes stand below.",
                         assessment.dose().isPresent() && assessment.earthworks().isPresent() ? ""
                                 : "that this command works out ",
                         count(assessment, Finding.Level.WARN), count(assessment, Finding.Level.NOTE))
-                : "REFUSED: %d findings refuse this plan; %d warnings, %d notes."
-                        .formatted(refused, count(assessment, Finding.Level.WARN),
+                : String.format(Locale.ROOT, "REFUSED: %d findings refuse this plan; %d warnings, %d notes.",
+                        refused, count(assessment, Finding.Level.WARN),
                                 count(assessment, Finding.Level.NOTE)));
     }
 

@@ -168,7 +168,7 @@ final class SurveyCommand implements Callable<Integer> {
     }
 
     private static void reasons(SurveyPlace place, PrintStream out) {
-        out.printf("%nPlace %d%n", place.rank());
+        out.printf(Locale.ROOT, "%nPlace %d%n", place.rank());
         TextTable table = new TextTable("figure", "measured", "limit", "unit", "margin");
         for (Reason r : place.reasons()) {
             table.row(r.criterion().words(), TextTable.number(r.measured(), 2), (r.criterion().isLeast() ? "at least "

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -238,6 +239,7 @@ final class PlanNames {
 
     /** A path whose numbers sort as numbers. */
     private static String byNumber(String path) {
-        return Pattern.compile("\\d+").matcher(path).replaceAll(n -> String.format("%09d", Long.parseLong(n.group())));
+        return Pattern.compile("\\d+").matcher(path).replaceAll(n -> String.format(Locale.ROOT, "%09d",
+                Long.parseLong(n.group())));
     }
 }

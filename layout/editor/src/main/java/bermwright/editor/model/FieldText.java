@@ -2,6 +2,7 @@
 package bermwright.editor.model;
 
 import bermwright.foundation.InputException;
+import java.util.Locale;
 import java.util.StringJoiner;
 
 /** Text typed into a field, as JSON of the plan file. */
@@ -76,7 +77,7 @@ final class FieldText {
             if (c == '"' || c == '\\') {
                 out.append('\\').append(c);
             } else if (c < ' ') {
-                out.append(String.format("\\u%04x", (int) c));
+                out.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
             } else {
                 out.append(c);
             }

@@ -2,6 +2,7 @@
 package bermwright.editor.view;
 
 import java.util.List;
+import java.util.Locale;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -134,7 +135,7 @@ final class CurveChart extends Region {
         }
         for (double v = 0; v <= f.most + 1e-9; v += 15) {
             g.strokeLine(f.x(v), f.up, f.x(v), f.down);
-            words(g, "%.0f\u00b0".formatted(v), f.x(v), f.down + text * 0.8, TextAlignment.CENTER);
+            words(g, String.format(Locale.ROOT, "%.0f\u00b0", v), f.x(v), f.down + text * 0.8, TextAlignment.CENTER);
         }
         words(g, content.unit, f.left - 5, f.up - text, TextAlignment.RIGHT);
         words(g, "tilt", f.right, f.down + text * 1.9, TextAlignment.RIGHT);

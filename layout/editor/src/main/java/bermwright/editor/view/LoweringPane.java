@@ -9,6 +9,7 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -57,7 +58,8 @@ final class LoweringPane extends ScrollPane {
             @Override
             public String toString(Double degrees) {
                 // The tilt at rest is the slider's end and no round number.
-                return degrees % 15 == 0 && degrees < slider.getMax() - 2 ? "%.0f\u00b0".formatted(degrees)
+                return degrees % 15 == 0 && degrees < slider.getMax() - 2 ? String.format(Locale.ROOT,
+                        "%.0f\u00b0", degrees)
                         : degrees >= slider.getMax() ? "rest" : "";
             }
 
@@ -134,7 +136,7 @@ final class LoweringPane extends ScrollPane {
     }
 
     private static String words(TiltState s) {
-        return "At %.1f\u00b0, held still: ".formatted(Math.toDegrees(s.tilt())) + (s.lineTotal() > 0
+        return String.format(Locale.ROOT, "At %.1f\u00b0, held still: ", Math.toDegrees(s.tilt())) + (s.lineTotal() > 0
                 ? "lines " + kN(s.lineTotal()) + " together, " + kN(s.lineEach()) + " each"
                 + (s.handBalance().isPresent() ? " (hand balance " + kN(s.handBalance().getAsDouble()) + ")" : "")
                 : "pull-over " + kN(s.pullOver())) + "; pivot " + kN(s.pivotUp()) + " up, " + kN(s.pivotAlong())
@@ -167,10 +169,11 @@ final class LoweringPane extends ScrollPane {
     }
 
     private static String governing(LoweringResult r) {
-        return "Balance at %.1f\u00b0, hand-over at %.1f\u00b0, rest at %.1f\u00b0. ".formatted(
+        return String.format(Locale.ROOT, "Balance at %.1f\u00b0, hand-over at %.1f\u00b0, rest at %.1f\u00b0. ",
                 Math.toDegrees(r.balanceTilt()), Math.toDegrees(r.handOverTilt()), Math.toDegrees(r.restTilt()))
                 + "Greatest line tension " + kN(r.greatestLineTension()) + " at "
-                + "%.1f\u00b0. ".formatted(Math.toDegrees(r.atTilt())) + "Least margin: " + r.governingPart() + ". "
+                + String.format(Locale.ROOT, "%.1f\u00b0. ", Math.toDegrees(r.atTilt()))
+                + "Least margin: " + r.governingPart() + ". "
                 + r.balances().words() + "\n" + LoweringResult.CAUTION + "\n\n"
                 + String.join("\n", r.sequence());
     }

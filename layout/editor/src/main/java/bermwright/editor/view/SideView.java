@@ -5,6 +5,7 @@ import bermwright.editor.model.TiltModel;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.site.assessment.HullAtTilt;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.Canvas;
@@ -130,7 +131,7 @@ final class SideView extends Region {
         g.strokeOval(x - 5, y - 5, 10, 10);
         g.strokeLine(x - 8, y, x + 8, y);
         g.strokeLine(x, y - 8, x, y + 8);
-        words(g, "%.1f\u00b0".formatted(model.tiltDeg()), w.x0, w.y0 - 12, style.ink());
+        words(g, String.format(Locale.ROOT, "%.1f\u00b0", model.tiltDeg()), w.x0, w.y0 - 12, style.ink());
     }
 
     private void words(GraphicsContext g, String text, double x, double y, Color colour) {

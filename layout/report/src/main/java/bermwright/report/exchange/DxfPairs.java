@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /** The lines of a drawing exchange file as they grow: group code and value, a line each; for one thread. */
 final class DxfPairs {
@@ -67,7 +68,7 @@ final class DxfPairs {
             if (sign < ' ' || sign == DELETE) {
                 safe.append(' ');
             } else if (sign > '~' || sign == '\\' || sign == '%' || sign == '^') {
-                safe.append('\\').append('U').append('+').append(String.format("%04X", (int) sign));
+                safe.append('\\').append('U').append('+').append(String.format(Locale.ROOT, "%04X", (int) sign));
             } else {
                 safe.append(sign);
             }

@@ -199,7 +199,8 @@ public final class SurveyMap {
         int steps = 20;
         for (int i = 0; i < steps; i++) {
             int[] c = ramp((steps - 0.5 - i) / steps);
-            svg.box(new Dot(x, TOP + 22 + 6 * i), new Dot(24, 6), "fill", String.format("#%02x%02x%02x", c[0], c[1],
+            svg.box(new Dot(x, TOP + 22 + 6 * i), new Dot(24, 6), "fill", String.format(Locale.ROOT,
+                    "#%02x%02x%02x", c[0], c[1],
                     c[2]));
         }
         svg.text(new Dot(x + 30, TOP + 30), "1: far from every limit", "font-size", "11", "fill", Ink.BLACK);

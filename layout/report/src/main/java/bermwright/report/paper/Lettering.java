@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -83,7 +84,7 @@ public final class Lettering {
             if (c < ' ' || c == 0x7F) {
                 all.append(' ');
             } else if (FACE.glyphs.getGlyphId(c) == 0) {
-                all.append(String.format("U+%04X", c));
+                all.append(String.format(Locale.ROOT, "U+%04X", c));
             } else {
                 all.appendCodePoint(c);
             }

@@ -408,7 +408,7 @@ public final class DoseAnswers {
             List<CrewPart> parts = new ArrayList<>();
             dose.crew(exposure).ifPresent(crew -> {
                 parts.add(new CrewPart("cosmic rays inside, by occupancy", crew.inside()));
-                parts.add(new CrewPart("cosmic rays outside, %.1f h a day in the open".formatted(
+                parts.add(new CrewPart(String.format(Locale.ROOT, "cosmic rays outside, %.1f h a day in the open",
                         exposure.hoursOutsideADay()), crew.outside()));
                 if (dose.hasEvent()) {
                     double late = CrewDose.onTheWay(exposure);

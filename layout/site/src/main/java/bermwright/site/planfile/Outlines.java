@@ -20,14 +20,14 @@ final class Outlines {
         }
         for (int i = 0; i < n; i++) {
             if (corners.get(i).equals(corners.get((i + 1) % n))) {
-                return Optional.of("an outline with corner %d given twice".formatted(i));
+                return Optional.of(String.format(Locale.ROOT, "an outline with corner %d given twice", i));
             }
         }
         for (int i = 0; i < n; i++) {
             for (int j = i + 1; j < n; j++) {
                 if (meet(corners, i, j)) {
-                    return Optional.of("an outline that crosses or touches itself, sides %d and %d near %s"
-                            .formatted(i, j, words(corners.get(j))));
+                    return Optional.of(String.format(Locale.ROOT, "an outline that crosses or touches itself,"
+                            + " sides %d and %d near %s", i, j, words(corners.get(j))));
                 }
             }
         }

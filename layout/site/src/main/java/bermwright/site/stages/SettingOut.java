@@ -15,6 +15,7 @@ import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -115,7 +116,7 @@ public final class SettingOut {
         int number = 1;
         for (Ring toe : cover.toes()) {
             for (Point p : along(toe, ground.metres().onPlan(TOE_SPACING))) {
-                add(cover.hull(), SettingOutPoint.Kind.TOE, "%02d".formatted(number++), p);
+                add(cover.hull(), SettingOutPoint.Kind.TOE, String.format(Locale.ROOT, "%02d", number++), p);
             }
         }
         input.plan().hull(cover.hull()).ifPresent(hull -> crest(hull, cover));
@@ -128,7 +129,8 @@ public final class SettingOut {
                 Point p = lyingAt(pose, hull.length() * i / pieces).plan();
                 double height = cover.finished().height(p);
                 if (height > ground.height(p)) {
-                    points.add(new SettingOutPoint("%s-crest-%02d".formatted(hull.id(), i + 1), hull.id(),
+                    points.add(new SettingOutPoint(String.format(Locale.ROOT, "%s-crest-%02d",
+                            hull.id(), i + 1), hull.id(),
                             SettingOutPoint.Kind.CREST, p.at(height)));
                 }
             }
@@ -138,7 +140,7 @@ public final class SettingOut {
     private void preparation(Preparation preparation) {
         int number = 1;
         for (Point p : preparation.area().corners()) {
-            String id = preparation.id() + "-corner-%02d".formatted(number++);
+            String id = preparation.id() + String.format(Locale.ROOT, "-corner-%02d", number++);
             points.add(new SettingOutPoint(id, preparation.id(), SettingOutPoint.Kind.PREPARATION,
                     new Vec3(p.east(), p.north(), preparation.level().orElse(ground.height(p)))));
         }
@@ -147,7 +149,7 @@ public final class SettingOut {
     private void corners(String subject, SettingOutPoint.Kind kind, Ring area) {
         int number = 1;
         for (Point p : area.corners()) {
-            add(subject, kind, "%02d".formatted(number++), p);
+            add(subject, kind, String.format(Locale.ROOT, "%02d", number++), p);
         }
     }
 

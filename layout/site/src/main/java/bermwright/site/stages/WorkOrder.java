@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -67,7 +68,8 @@ record WorkOrder(List<WorkStep> steps, Map<String, Set<String>> before, List<Fin
             double top = coverTops.getOrDefault(hull.id(), 0.0);
             int lifts = (int) Math.ceil(top / lift - 1e-9);
             for (int i = 1; i <= lifts; i++) {
-                steps.add(step("cover %s lift %d".formatted(hull.id(), i), WorkStep.Kind.COVER, hull.id(),
+                steps.add(step(String.format(Locale.ROOT, "cover %s lift %d", hull.id(), i),
+                        WorkStep.Kind.COVER, hull.id(),
                         OptionalInt.of(i), OptionalDouble.of(Math.min(top, i * lift))));
             }
         }
