@@ -413,7 +413,8 @@ public final class DoseAnswers {
                 if (dose.hasEvent()) {
                     double late = CrewDose.onTheWay(exposure);
                     parts.add(new CrewPart("the event, at the storm shelter where it is worst" + (late > 0
-                            ? String.format(Locale.ROOT, ", %.1f %% of it before that", 100 * late) : ""), crew.event()));
+                            ? String.format(Locale.ROOT,
+                            ", %.1f %% of it before that", 100 * late) : ""), crew.event()));
                 }
                 parts.add(new CrewPart(dose.hasEvent() ? "together" : "together, " + dose.event(), crew.all()));
             });
