@@ -45,8 +45,8 @@ class StrangerTest {
     }
 
     /**
-     * No part of the program asks for a connection while it works on a plan: the system's own trace says so. (Java opens
-     * sockets that it never connects, to learn whether there are addresses of six groups.)
+     * No part of the program asks for a connection while it works on a plan: the system's own trace says so. (Java
+     * opens sockets that it never connects, to learn whether there are addresses of six groups.)
      */
     @Test
     void nothingReachesForTheNetwork() throws IOException, InterruptedException {
