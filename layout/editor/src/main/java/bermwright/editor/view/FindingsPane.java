@@ -18,10 +18,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javafx.beans.binding.Bindings;
-import javafx.beans.binding.DoubleBinding;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TreeItem;
 import javafx.scene.control.TreeView;
 import javafx.scene.input.KeyCode;
@@ -32,11 +29,6 @@ import javafx.scene.layout.VBox;
 final class FindingsPane extends VBox {
     /** Least height of the list of findings (pixels). */
     private static final double LEAST_TREE = 110;
-    /** Share of the height that the picked finding may take (1). */
-    private static final double DETAIL_SHARE = 0.42;
-
-    private static final double RIM = 4;
-
     private final Workbench bench;
     private final PartActions actions;
     private final Acceptance acceptance;
@@ -80,19 +72,8 @@ final class FindingsPane extends VBox {
         summary.setMinHeight(USE_PREF_SIZE);
         tree.setMinHeight(LEAST_TREE);
         VBox.setVgrow(tree, Priority.ALWAYS);
-        ScrollPane below = new ScrollPane(detail);
-        below.setFitToWidth(true);
-        below.managedProperty().bind(detail.visibleProperty());
-        below.visibleProperty().bind(detail.visibleProperty());
-        // As high as its words, which the pane itself cannot know before they are wrapped, up to a share of the room.
-        DoubleBinding high = Bindings.createDoubleBinding(() -> Math.min(detail.getHeight() + RIM, getHeight()
-                * DETAIL_SHARE), detail.heightProperty(), heightProperty());
-        below.minHeightProperty().bind(high);
-        below.prefHeightProperty().bind(high);
-        below.maxHeightProperty().bind(high);
-        below.setFocusTraversable(false);
         filter.brief(dress.scale() > SitePane.LARGE);
-        getChildren().addAll(summary, filter, tree, below);
+        getChildren().addAll(summary, filter, tree, detail);
         getStyleClass().add("answer");
         filter.onChange(this::again);
         bench.calm().listen(this::refresh);
