@@ -129,7 +129,7 @@ public record Opening(Handover handover, Reader reader, Pack pack) {
         if (sheets.surveys().isEmpty() && sheets.hulls().isEmpty()) {
             return;
         }
-        page().open("part").heading(2, "as-built", "As built");
+        page().open("built").heading(2, "as-built", "As built");
         page().paragraph("From the elevation files surveyed after a step, with the densities measured then. Where a"
                 + " survey has no height, no soil is counted. A hull whose two ends were surveyed counts where it lies."
                 + " Where this is not as planned, a finding says so.");

@@ -72,7 +72,7 @@ record ReviewerReport(Handover handover, Opening opening) {
         hazards(page);
         partBuilt(page);
         opening.asBuilt();
-        page.open("part").heading(2, "ways-out", "Ways out and ways to shelter");
+        page.open("ways").heading(2, "ways-out", "Ways out and ways to shelter");
         egress(page);
         page.close();
         page.open("part").heading(2, "changes", "What changes the answer most");
