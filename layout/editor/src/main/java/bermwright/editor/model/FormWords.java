@@ -69,6 +69,10 @@ final class FormWords {
         String left = key.required() ? "Must be given." : "Left out: " + key.standard()
                 .filter(s -> !s.startsWith("{") && !s.startsWith("[")).map(s -> s.replace("\"", "") + " ("
                 + key.source() + ")").orElse(key.source().isEmpty() ? "nothing" : key.source()) + ".";
-        return people(key.doc()) + "\nAccepted: " + key.type().accepted() + ".\n" + people(left);
+        return people(key.doc()) + "\nAccepted: " + accepted(key) + ".\n" + people(left);
+    }
+
+    private static String accepted(Key key) {
+        return people(key.type().accepted().replace("an object with east_m and north_m", "a place east and north"));
     }
 }

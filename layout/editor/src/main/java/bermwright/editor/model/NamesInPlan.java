@@ -2,8 +2,7 @@
 package bermwright.editor.model;
 
 import bermwright.shielding.dose.DoseLimit;
-import bermwright.shielding.material.Materials;
-import bermwright.shielding.spectrum.EventSpectra;
+import bermwright.site.assessment.KnownNames;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LandingPad;
 import bermwright.site.plan.Machine;
@@ -21,15 +20,15 @@ import java.util.function.Function;
 final class NamesInPlan {
     private static final String HULL = "a hull of the plan";
     private static final Map<String, Function<Plan, Map<String, String>>> BY_PATH = Map.ofEntries(
-            Map.entry("hulls.skin.material", plan -> materials()),
-            Map.entry("tunnels.skin.material", plan -> materials()),
+            Map.entry("hulls.skin.material", plan -> KnownNames.materials()),
+            Map.entry("tunnels.skin.material", plan -> KnownNames.materials()),
             Map.entry("hulls.cover.base_end_wall", NamesInPlan::walls),
             Map.entry("hulls.cover.far_end_wall", NamesInPlan::walls),
             Map.entry("hulls.lowering.landing.pad", plan -> all(plan.landingPads().stream().map(LandingPad::id)
                     .toList(), "a landing pad of the plan")),
             Map.entry("tunnels.from", NamesInPlan::hatches),
             Map.entry("tunnels.to", NamesInPlan::hatches),
-            Map.entry("exposure.event", plan -> events()),
+            Map.entry("exposure.event", plan -> KnownNames.events()),
             Map.entry("exposure.limits.published", plan -> limits()),
             Map.entry("exposure.people.shelter", NamesInPlan::stations),
             Map.entry("exposure.people.hours.at", NamesInPlan::stations),
@@ -73,22 +72,9 @@ final class NamesInPlan {
         return all;
     }
 
-    private static Map<String, String> materials() {
-        Map<String, String> all = new LinkedHashMap<>();
-        Materials.names().forEach(name -> all.put(name, Materials.named(name).source()));
-        return all;
-    }
-
-    private static Map<String, String> events() {
-        Map<String, String> all = new LinkedHashMap<>();
-        EventSpectra.names().forEach(name -> all.put(name, EventSpectra.kind(name).orElse("") + "; "
-                + EventSpectra.named(name).source()));
-        return all;
-    }
-
     private static Map<String, String> limits() {
         Map<String, String> all = new LinkedHashMap<>();
-        DoseLimit.all().forEach(limit -> all.put(limit.name(), Figures.words(limit) + "; " + limit.source()));
+        KnownNames.limits().forEach(limit -> all.put(limit.name(), Figures.words(limit) + "; " + limit.source()));
         return all;
     }
 
