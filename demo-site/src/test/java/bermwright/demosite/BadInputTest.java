@@ -102,6 +102,7 @@ class BadInputTest {
     private void copyAgain() throws IOException {
         Files.delete(plan);
         Files.delete(folder.resolve("ground.tif"));
+        Files.delete(folder.resolve("survey-low-lifts.tif"));
         copy();
     }
 

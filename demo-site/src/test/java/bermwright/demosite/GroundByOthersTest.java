@@ -72,6 +72,11 @@ class GroundByOthersTest {
     void carriesAPlan() {
         Plan demo = PlanFiles.read(Cli.DEMO.resolve("plan.json"));
         Plan two = PlanValues.without(PlanValues.with(demo, "ground.elevation_file", "\"by-gdal.tif\""), "hulls[2]");
+        for (int i = 0; i < two.orderOfWork().size(); i++) {
+            if (two.orderOfWork().get(i).asBuilt().isPresent()) {
+                two = PlanValues.without(two, "order_of_work[" + i + "].as_built");
+            }
+        }
         Path plan = folder.resolve("plan.json");
         PlanFiles.write(two, plan);
         JsonNode here = Cli.run("assess", plan.toString(), "--json").json();

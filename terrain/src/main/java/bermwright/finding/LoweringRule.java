@@ -142,7 +142,10 @@ public enum LoweringRule implements Rule {
     REST_ROCKS(WARN, WARN, HULL, "distance of the centre of mass from the nearer support", "m",
             "common practice, no source", "Level the bed under the middle."),
     REST_BASE_LIFTED(WARN, WARN, HULL, "height of the base over its pivot at rest", "m", "common practice, no source",
-            "Clear the first high spot or level a bench.");
+            "Clear the first high spot or level a bench."),
+    AS_BUILT_HULL_ELSEWHERE(WARN, WARN, PEOPLE, "an end of a hull from its place in the plan, as surveyed", "m",
+            "rules.as_built_place_m of the plan", "Enter where it lies and assess the plan again before soil is"
+            + " placed.");
     private final Entry entry;
 
     LoweringRule(Level worst, Level mildest, Danger danger, String... words) {

@@ -67,10 +67,7 @@ public enum WorkRule implements Rule {
             "all soil placed by then is to be surveyed", "Survey what lacks: soil not surveyed is not counted."),
     AS_BUILT_DENSITY_LOW(WARN, WARN, PEOPLE, "density measured in placed soil", "kg/m3",
             "placed density of the plan less its spread", "Compact it, or place a thicker cover: depth times density"
-            + " must stay the same."),
-    AS_BUILT_HULL_ELSEWHERE(WARN, WARN, PEOPLE, "an end of a hull from its place in the plan, as surveyed", "m",
-            "rules.as_built_place_m of the plan", "Enter where it lies and assess the plan again before soil is"
-            + " placed.");
+            + " must stay the same.");
     private final Entry entry;
 
     WorkRule(Level worst, Level mildest, Danger danger, String... words) {

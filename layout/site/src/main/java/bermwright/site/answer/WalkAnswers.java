@@ -27,7 +27,7 @@ public final class WalkAnswers {
             of("slow_neutrons_mSv", "neutrons below 20 MeV", Unit.MSV, (WalkedDose w) -> w.found().slow()),
             of("ground_mSv", "gammas of the ground", Unit.MSV, WalkedDose::ground),
             of("walks", "walks", Unit.ONE, (WalkedDose w) -> w.found().walks()).digits(0),
-            flag("reached", "asked error reached", (WalkedDose w) -> w.found().reached())));
+            flag("reached", "stated error reached", (WalkedDose w) -> w.found().reached())));
 
     private WalkAnswers() {
     }

@@ -2,7 +2,7 @@
 package bermwright.site.assessment;
 
 import bermwright.finding.Finding;
-import bermwright.finding.WorkRule;
+import bermwright.finding.LoweringRule;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
@@ -122,8 +122,8 @@ public record SurveyedHull(String step, String hull, List<End> ends, Optional<Hu
         String todo = as.map(h -> String.format(Locale.ROOT, "Enter where it lies (base_centre east %.2f, north %.2f,"
                 + " lay_down_azimuth_deg %.2f) and assess the plan again before soil is placed: cover, dose, hatches"
                 + " and clearances hold for the planned place.", h.baseCentre().east(), h.baseCentre().north(),
-                h.layDownAzimuth().degrees())).orElse(WorkRule.AS_BUILT_HULL_ELSEWHERE.entry().todo());
-        return Optional.of(Finding.of(WorkRule.AS_BUILT_HULL_ELSEWHERE, Finding.Level.WARN, hull,
+                h.layDownAzimuth().degrees())).orElse(LoweringRule.AS_BUILT_HULL_ELSEWHERE.entry().todo());
+        return Optional.of(Finding.of(LoweringRule.AS_BUILT_HULL_ELSEWHERE, Finding.Level.WARN, hull,
                 Finding.Figures.of(worst.off(), allowed, "m"), text).at(worst.place()).with(step).todo(todo));
     }
 }

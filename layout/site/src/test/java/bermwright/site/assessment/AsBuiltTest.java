@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.finding.Finding;
+import bermwright.finding.LoweringRule;
 import bermwright.finding.Rule;
 import bermwright.finding.WorkRule;
 import bermwright.foundation.InputException;
@@ -117,7 +118,7 @@ class AsBuiltTest {
         Vec3 aside = new Vec3(0.3, 0.4, 0);
         ends = Optional.of(List.of(pose.axisStart().plus(aside), pose.axisEnd().plus(aside)));
         Finding elsewhere = found("").get(0);
-        assertEquals(WorkRule.AS_BUILT_HULL_ELSEWHERE, elsewhere.rule());
+        assertEquals(LoweringRule.AS_BUILT_HULL_ELSEWHERE, elsewhere.rule());
         assertEquals(0.5, elsewhere.measured().orElseThrow(), 1e-9);
         Point entered = assess("").surveys().hulls().get(0).as().orElseThrow().baseCentre();
         assertEquals(150.3, entered.east(), 1e-6);
