@@ -44,8 +44,7 @@ public final class AsBuiltAnswers {
             of("along_m", "from base plane", Unit.M, (BuiltCover c) -> c.cover.least().along()),
             of("share_below_required", "skin below required depth", Unit.PERCENT,
                     (BuiltCover c) -> c.cover.shareBelowWanted()),
-            words("against_plan", "against the plan", (BuiltCover c) -> c.cover.least().depth()
-                    < c.planned() - SAME_DEPTH ? "THINNER than planned" : "as planned or thicker")));
+            words("against_plan", "against the plan", BuiltCover::againstPlan)));
     /** Dose as it stands beside the plan's by then. */
     public static final AnswerTable<BuiltDose> DOSES = new AnswerTable<>("as_built[].stations[]",
             "Dose as surveyed for a whole stay as if work stopped then, beside the plan's by then.", "dose-particles",
@@ -131,8 +130,18 @@ public final class AsBuiltAnswers {
      */
     public record BuiltCover(AsBuilt survey, HullCover cover) {
         double planned() {
-            return survey.design().stream().filter(d -> d.id().equals(cover.id())).findFirst()
-                    .map(d -> d.least().depth()).orElse(Double.NaN);
+            return design().map(d -> d.least().depth()).orElse(Double.NaN);
+        }
+
+        private Optional<HullCover> design() {
+            return survey.design().stream().filter(d -> d.id().equals(cover.id())).findFirst();
+        }
+
+        /** Thinner where the least cover is, and where more of the skin lacks depth though the least is the same. */
+        String againstPlan() {
+            return design().map(d -> cover.least().depth() < d.least().depth() - SAME_DEPTH ? "THINNER than planned"
+                    : cover.shareBelowWanted() > d.shareBelowWanted() + SAME ? "MORE skin below required depth"
+                    : "as planned or thicker").orElse("not in the plan by then");
         }
     }
 
