@@ -204,7 +204,7 @@ final class ComparePane extends VBox {
             return;
         }
         List<MapFigure> figures = MapFigures.of(LiveSite.of(assessment)).figures();
-        MapStyle style = new MapStyle(dress.isDark());
+        MapColours style = MapColours.of(dress.isDark());
         var g = canvas.getGraphicsContext2D();
         g.setFill(style.ground());
         g.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());

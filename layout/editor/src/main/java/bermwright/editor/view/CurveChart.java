@@ -4,24 +4,21 @@ package bermwright.editor.view;
 import java.util.List;
 import java.util.Locale;
 import javafx.geometry.VPos;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 
 /** Curves over tilt with ratings as level lines and a cursor; each curve has dashes of its own as well as a colour. */
-final class CurveChart extends Region {
+final class CurveChart extends PaintedRegion {
     private static final double[][] DASHES = {{}, {8, 4}, {2, 3}, {10, 3, 2, 3}, {4, 2}};
     private static final double TICKS = 5;
     /** Height with text at its usual size (pixels). */
     private static final double HEIGHT = 250;
+    private static final double LEAST_HEIGHT = 150;
     /** Wider than so many times the text's size the names of curves stand in two columns (1). */
     private static final double TWO_COLUMNS = 30;
 
-    private final Canvas canvas = new Canvas();
-    private Dress dress;
     private Content content = new Content(List.of(), List.of(), "", 0, 90);
 
     /**
@@ -48,16 +45,7 @@ final class CurveChart extends Region {
     }
 
     CurveChart(Dress dress) {
-        this.dress = dress;
-        getChildren().add(canvas);
-        setMinHeight(150);
-        setPrefHeight(HEIGHT * dress.scale());
-    }
-
-    void dress(Dress changed) {
-        dress = changed;
-        setPrefHeight(HEIGHT * dress.scale());
-        paint();
+        super(dress, LEAST_HEIGHT, d -> HEIGHT * d.scale());
     }
 
     void show(Content shown) {
@@ -65,25 +53,15 @@ final class CurveChart extends Region {
         paint();
     }
 
-    @Override
-    protected void layoutChildren() {
-        canvas.setWidth(getWidth());
-        canvas.setHeight(getHeight());
-        paint();
-    }
-
     private Color colour(int index) {
         String[] light = {"#004F80", "#B34700", "#00694C", "#8C3F6B", "#5b5446"};
         String[] dark = {"#7CC7F2", "#FF8A4A", "#37C79B", "#E7A4CB", "#b9b2a4"};
-        return Color.web((dress.isDark() ? dark : light)[index % light.length]);
+        return Color.web((dress().isDark() ? dark : light)[index % light.length]);
     }
 
-    private void paint() {
-        GraphicsContext g = canvas.getGraphicsContext2D();
-        MapStyle style = new MapStyle(dress.isDark());
-        double text = dress.textSize() * 0.9;
-        g.setFill(style.ground());
-        g.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
+    @Override
+    void paint(GraphicsContext g, MapColours style) {
+        double text = dress().textSize() * 0.9;
         g.setFont(Font.font("SansSerif", text));
         g.setFill(style.ink());
         double greatest = content.curves.stream().filter(c -> !c.isLoose).flatMap(c -> c.points.stream())
@@ -91,9 +69,9 @@ final class CurveChart extends Region {
         for (Level level : content.levels) {
             greatest = level.y < 3 * greatest ? Math.max(greatest, level.y) : greatest;
         }
-        int columns = canvas.getWidth() > TWO_COLUMNS * text ? 2 : 1;
+        int columns = wide() > TWO_COLUMNS * text ? 2 : 1;
         double legend = (content.curves.size() + columns - 1) / columns * text * 1.5 + 8 + text;
-        Frame frame = new Frame(4.2 * text, legend + text, canvas.getWidth() - 10, canvas.getHeight() - 2.6 * text,
+        Frame frame = new Frame(4.2 * text, legend + text, wide() - 10, high() - 2.6 * text,
                 content.most, greatest * 1.08);
         axes(g, frame, style, text);
         for (int i = 0; i < content.curves.size(); i++) {
@@ -125,7 +103,7 @@ final class CurveChart extends Region {
         }
     }
 
-    private void axes(GraphicsContext g, Frame f, MapStyle style, double text) {
+    private void axes(GraphicsContext g, Frame f, MapColours style, double text) {
         g.setStroke(style.ink().deriveColor(0, 1, 1, 0.25));
         g.setLineWidth(1);
         double step = step(f.top / TICKS);
@@ -139,11 +117,6 @@ final class CurveChart extends Region {
         }
         words(g, content.unit, f.left - 5, f.up - text, TextAlignment.RIGHT);
         words(g, "tilt", f.right, f.down + text * 1.9, TextAlignment.RIGHT);
-    }
-
-    private static double step(double wanted) {
-        double power = Math.pow(10, Math.floor(Math.log10(Math.max(wanted, 1e-9))));
-        return wanted <= power ? power : wanted <= 2 * power ? 2 * power : wanted <= 5 * power ? 5 * power : 10 * power;
     }
 
     private void curve(GraphicsContext g, Frame f, int index) {
@@ -166,7 +139,7 @@ final class CurveChart extends Region {
     }
 
     private void legend(GraphicsContext g, int index, int columns, double text) {
-        double x = 8 + index % columns * canvas.getWidth() / columns;
+        double x = 8 + index % columns * wide() / columns;
         double y = 4 + (index / columns + 0.5) * text * 1.5;
         g.setStroke(colour(index));
         g.setLineWidth(2.2);

@@ -22,12 +22,12 @@ final class FigurePainter {
     /** Width of a letter over the text's size (1). */
     private static final double LETTER = 0.58;
 
-    private final MapStyle style;
+    private final MapColours style;
     private final double textSize;
     private double[] xs = new double[64];
     private double[] ys = new double[64];
 
-    FigurePainter(MapStyle style, double textSize) {
+    FigurePainter(MapColours style, double textSize) {
         this.style = style;
         this.textSize = textSize;
     }
@@ -65,7 +65,7 @@ final class FigurePainter {
     }
 
     private void draw(GraphicsContext g, MapCamera camera, MapFigure figure, boolean isPicked) {
-        MapStyle.Drawing drawing = style.drawing(figure.look());
+        MapColours.Drawing drawing = style.drawing(figure.look());
         if (figure.look().isMark()) {
             mark(g, camera, figure, drawing, isPicked);
             return;
@@ -109,7 +109,7 @@ final class FigurePainter {
         return n;
     }
 
-    private void mark(GraphicsContext g, MapCamera camera, MapFigure figure, MapStyle.Drawing drawing,
+    private void mark(GraphicsContext g, MapCamera camera, MapFigure figure, MapColours.Drawing drawing,
             boolean isPicked) {
         double x = camera.x(figure.corners().get(0).east());
         double y = camera.y(figure.corners().get(0).north());

@@ -81,7 +81,7 @@ final class MapKey {
     private static Node sample(FigureLook look, Dress dress) {
         Canvas canvas = new Canvas(WIDE, HIGH);
         GraphicsContext g = canvas.getGraphicsContext2D();
-        MapStyle style = new MapStyle(dress.isDark());
+        MapColours style = MapColours.of(dress.isDark());
         g.setFill(style.ground());
         g.fillRect(0, 0, WIDE, HIGH);
         MapCamera camera = new MapCamera(new Point(WIDE / 2, HIGH / 2), 1, WIDE, HIGH);

@@ -39,16 +39,16 @@ final class MapOverlay {
     private static final int MOST = 6;
 
     private final MapLook look;
-    private final MapStyle style;
+    private final MapColours style;
     private final FigurePainter painter;
 
     MapOverlay(MapLook look) {
         this.look = look;
-        this.style = new MapStyle(look.isDark());
+        this.style = MapColours.of(look.isDark());
         this.painter = new FigurePainter(style, look.textSize());
     }
 
-    MapStyle style() {
+    MapColours style() {
         return style;
     }
 

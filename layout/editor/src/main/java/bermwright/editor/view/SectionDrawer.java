@@ -5,21 +5,20 @@ import bermwright.editor.model.Drafting;
 import bermwright.editor.model.MapTool;
 import bermwright.editor.model.Workbench;
 import bermwright.foundation.Point;
+import bermwright.report.drawing.Ink;
 import bermwright.site.assessment.SectionAlong;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import javafx.geometry.VPos;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 
 /** The site cut along the line that is drawn on the map, under it; it follows the line and the plan. */
-final class SectionDrawer extends Region {
+final class SectionDrawer extends PaintedRegion {
     private static final double HEIGHT = 210;
     private static final double LEFT = 62;
     private static final double RIGHT = 16;
@@ -27,24 +26,22 @@ final class SectionDrawer extends Region {
 
     private final Workbench bench;
     private final Drafting draft;
-    private final Canvas canvas = new Canvas();
-    private Dress dress;
     private Optional<SectionAlong> shown = Optional.empty();
 
     SectionDrawer(Workbench bench, Drafting draft, Dress dress) {
+        super(dress, HEIGHT * dress.scale(), d -> HEIGHT * d.scale());
         this.bench = bench;
         this.draft = draft;
-        this.dress = dress;
         setId("section");
-        getChildren().add(canvas);
         draft.changed().listen(this::refresh);
         bench.calm().listen(this::refresh);
         refresh();
     }
 
+    @Override
     void dress(Dress changed) {
-        dress = changed;
-        refresh();
+        super.dress(changed);
+        setMinHeight(getPrefHeight());
     }
 
     private void refresh() {
@@ -54,18 +51,9 @@ final class SectionDrawer extends Region {
         // There with its tool, not with the line, so that the map does not move under the hand that draws.
         setManaged(draft.tool() == MapTool.SECTION);
         setVisible(draft.tool() == MapTool.SECTION);
-        setMinHeight(HEIGHT * dress.scale());
-        setPrefHeight(HEIGHT * dress.scale());
         setAccessibleText(shown.map(s -> "Section of " + text("%.0f m", last(s)) + " along the line on the map"
                 + (s.hulls().isEmpty() ? "" : "; it crosses " + s.hulls().stream().map(SectionAlong.Crossed::id)
                         .reduce((a, b) -> a + ", " + b).orElse(""))).orElse(""));
-        paint();
-    }
-
-    @Override
-    protected void layoutChildren() {
-        canvas.setWidth(getWidth());
-        canvas.setHeight(getHeight());
         paint();
     }
 
@@ -88,20 +76,17 @@ final class SectionDrawer extends Region {
         }
     }
 
-    private void paint() {
-        if (canvas.getWidth() < 2 * LEFT) {
+    @Override
+    void paint(GraphicsContext g, MapColours style) {
+        if (wide() < 2 * LEFT) {
             return;
         }
-        GraphicsContext g = canvas.getGraphicsContext2D();
-        MapStyle style = new MapStyle(dress.isDark());
-        double size = dress.textSize() * 0.9;
-        g.setFill(style.ground());
-        g.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        double size = dress().textSize() * 0.9;
         if (shown.isEmpty()) {
             g.setFont(Font.font("SansSerif", size));
             g.setFill(style.ink());
             g.setTextAlign(TextAlignment.LEFT);
-            g.fillText("Draw a line on the map to cut the site along it.", LEFT, canvas.getHeight() / 2);
+            g.fillText("Draw a line on the map to cut the site along it.", LEFT, high() / 2);
             return;
         }
         SectionAlong s = shown.get();
@@ -121,18 +106,18 @@ final class SectionDrawer extends Region {
         g.setFill(style.ink());
         g.setTextBaseline(VPos.CENTER);
         if (low > high) {
-            g.fillText("The ground is not known along this line.", LEFT, canvas.getHeight() / 2);
+            g.fillText("The ground is not known along this line.", LEFT, high() / 2);
             return;
         }
         double more = Math.max(0, LEAST_SPAN - (high - low)) / 2 + 0.04 * (high - low);
-        Axes axes = new Axes(last(s), low - more, high + more, canvas.getWidth(), 4.2 * size,
-                canvas.getHeight() - 2 * size);
+        Axes axes = new Axes(last(s), low - more, high + more, wide(), 4.2 * size,
+                high() - 2 * size);
         soil(g, axes, s, style);
         hulls(g, axes, s, style);
         g.setStroke(style.ink());
         g.setLineWidth(1.4);
         line(g, axes, s, SectionAlong.Sample::natural);
-        g.setStroke(Color.web(dress.isDark() ? "#FF8A4A" : "#B34700"));
+        g.setStroke(style.hue(Ink.RED));
         g.setLineWidth(2.2);
         line(g, axes, s, SectionAlong.Sample::finished);
         scales(g, axes, style, size);
@@ -144,7 +129,7 @@ final class SectionDrawer extends Region {
         g.fillText(of, LEFT, 2.4 * size);
     }
 
-    private static void soil(GraphicsContext g, Axes axes, SectionAlong s, MapStyle style) {
+    private static void soil(GraphicsContext g, Axes axes, SectionAlong s, MapColours style) {
         g.setFill(style.faint().deriveColor(0, 1, 1, 0.35));
         for (int i = 1; i < s.samples().size(); i++) {
             SectionAlong.Sample a = s.samples().get(i - 1);
@@ -157,7 +142,7 @@ final class SectionDrawer extends Region {
         }
     }
 
-    private static void hulls(GraphicsContext g, Axes axes, SectionAlong s, MapStyle style) {
+    private static void hulls(GraphicsContext g, Axes axes, SectionAlong s, MapColours style) {
         for (SectionAlong.Crossed hull : s.hulls()) {
             int n = hull.heights().size();
             double[] xs = new double[2 * n];
@@ -192,7 +177,7 @@ final class SectionDrawer extends Region {
         }
     }
 
-    private static void scales(GraphicsContext g, Axes axes, MapStyle style, double size) {
+    private static void scales(GraphicsContext g, Axes axes, MapColours style, double size) {
         g.setStroke(style.faint());
         g.setFill(style.ink());
         g.setLineWidth(1);
@@ -209,12 +194,6 @@ final class SectionDrawer extends Region {
             g.strokeLine(axes.x(d), axes.bottom, axes.x(d), axes.bottom + 4);
             g.fillText(text(along < 1 ? "%.1f m" : "%.0f m", d), axes.x(d), axes.bottom + size);
         }
-    }
-
-    /** The next of 1, 2, 5 and their tens from a step on. */
-    private static double step(double least) {
-        double ten = Math.pow(10, Math.floor(Math.log10(Math.max(least, 1e-6))));
-        return least <= ten ? ten : least <= 2 * ten ? 2 * ten : least <= 5 * ten ? 5 * ten : 10 * ten;
     }
 
     private static String text(String form, Object... parts) {

@@ -8,44 +8,25 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.geometry.VPos;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 
 /** A hull on its way down from the side: body, lines, poles and stays over the fitted ground. */
-final class SideView extends Region {
+final class SideView extends PaintedRegion {
     private static final double RIM = 14;
     /** Height with text at its usual size (pixels). */
     private static final double HEIGHT = 210;
+    private static final double LEAST_HEIGHT = 120;
 
     private final TiltModel model;
-    private final Canvas canvas = new Canvas();
-    private Dress dress;
 
     SideView(TiltModel model, Dress dress) {
+        super(dress, LEAST_HEIGHT, d -> HEIGHT * Math.sqrt(d.scale()));
         this.model = model;
-        this.dress = dress;
         setId("side-view");
         setAccessibleText("The hull on its way down, from the side");
-        getChildren().add(canvas);
-        setMinHeight(120);
-        setPrefHeight(HEIGHT * Math.sqrt(dress.scale()));
-    }
-
-    void dress(Dress changed) {
-        dress = changed;
-        setPrefHeight(HEIGHT * Math.sqrt(dress.scale()));
-        paint();
-    }
-
-    @Override
-    protected void layoutChildren() {
-        canvas.setWidth(getWidth());
-        canvas.setHeight(getHeight());
-        paint();
     }
 
     /** The lay-down plane on the canvas: scale and where its origin is. */
@@ -59,21 +40,18 @@ final class SideView extends Region {
         }
     }
 
-    void paint() {
-        GraphicsContext g = canvas.getGraphicsContext2D();
-        MapStyle style = new MapStyle(dress.isDark());
-        g.setFill(style.ground());
-        g.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
+    @Override
+    void paint(GraphicsContext g, MapColours style) {
         Optional<HullAtTilt> picture = model.picture();
         if (picture.isEmpty()) {
-            words(g, "No lowering to show for this hull.", canvas.getWidth() / 2, canvas.getHeight() / 2, style.ink());
+            words(g, "No lowering to show for this hull.", wide() / 2, high() / 2, style.ink());
             return;
         }
         Window window = window(picture.get());
         g.setStroke(style.ink());
         g.setLineWidth(1.5);
-        g.strokeLine(0, window.y0, canvas.getWidth(), window.y0);
-        for (double x = 4; x < canvas.getWidth(); x += 10) {
+        g.strokeLine(0, window.y0, wide(), window.y0);
+        for (double x = 4; x < wide(); x += 10) {
             g.strokeLine(x, window.y0, x - 5, window.y0 + 6);
         }
         for (HullAtTilt.Rope rope : picture.get().ropes()) {
@@ -92,13 +70,13 @@ final class SideView extends Region {
                 right = Math.max(right, p.x());
             }
         }
-        double scale = Math.min((canvas.getWidth() - 2 * RIM) / (right - left),
-                (canvas.getHeight() - 2 * RIM) / (top + 2));
+        double scale = Math.min((wide() - 2 * RIM) / (right - left),
+                (high() - 2 * RIM) / (top + 2));
         return new Window(Math.max(scale, 0.1), RIM - left * scale
-                + Math.max(0, (canvas.getWidth() - 2 * RIM - (right - left) * scale) / 2), canvas.getHeight() - RIM);
+                + Math.max(0, (wide() - 2 * RIM - (right - left) * scale) / 2), high() - RIM);
     }
 
-    private static void rope(GraphicsContext g, Window w, HullAtTilt.Rope rope, MapStyle style) {
+    private static void rope(GraphicsContext g, Window w, HullAtTilt.Rope rope, MapColours style) {
         Color colour = style.drawing(bermwright.editor.model.FigureLook.LINE).line();
         g.setStroke(rope.gear() == HullAtTilt.Gear.POLE ? style.ink() : colour);
         g.setLineWidth(rope.gear() == HullAtTilt.Gear.POLE ? 4 : 1.8);
@@ -111,7 +89,7 @@ final class SideView extends Region {
         g.setLineDashes();
     }
 
-    private void body(GraphicsContext g, Window w, HullAtTilt picture, MapStyle style) {
+    private void body(GraphicsContext g, Window w, HullAtTilt picture, MapColours style) {
         int n = picture.body().size();
         double[] xs = new double[n];
         double[] ys = new double[n];
@@ -119,7 +97,7 @@ final class SideView extends Region {
             xs[i] = w.x(picture.body().get(i));
             ys[i] = w.y(picture.body().get(i));
         }
-        MapStyle.Drawing look = style.drawing(bermwright.editor.model.FigureLook.STANDING);
+        MapColours.Drawing look = style.drawing(bermwright.editor.model.FigureLook.STANDING);
         g.setFill(look.line().deriveColor(0, 1, 1, 0.35));
         g.fillPolygon(xs, ys, n);
         g.setStroke(look.line());
@@ -135,7 +113,7 @@ final class SideView extends Region {
     }
 
     private void words(GraphicsContext g, String text, double x, double y, Color colour) {
-        g.setFont(Font.font("SansSerif", dress.textSize()));
+        g.setFont(Font.font("SansSerif", dress().textSize()));
         g.setTextAlign(TextAlignment.CENTER);
         g.setTextBaseline(VPos.CENTER);
         g.setFill(colour);

@@ -3,6 +3,7 @@ package bermwright.editor.view;
 
 import bermwright.editor.model.FigureLook;
 import bermwright.report.drawing.Ink;
+import bermwright.report.map.MapStyle;
 import java.util.EnumMap;
 import java.util.Map;
 import javafx.scene.paint.Color;
@@ -14,7 +15,10 @@ import javafx.scene.paint.Paint;
  * <p>The hues are the eight that Okabe and Ito proposed for every kind of colour sight; no two looks that can lie
  * beside each other differ by hue alone.
  */
-final class MapStyle {
+final class MapColours {
+    private static final MapColours LIGHT = new MapColours(false);
+    private static final MapColours DARK = new MapColours(true);
+
     private final boolean dark;
     private final Map<FigureLook, Drawing> drawings = new EnumMap<>(FigureLook.class);
 
@@ -29,10 +33,10 @@ final class MapStyle {
     record Drawing(Color line, double width, double[] dashes, Paint fill) {
     }
 
-    MapStyle(boolean dark) {
+    private MapColours(boolean dark) {
         this.dark = dark;
         for (FigureLook look : FigureLook.values()) {
-            bermwright.report.map.MapStyle symbol = look.symbol();
+            MapStyle symbol = look.symbol();
             Color line = hue(symbol.colour());
             Color tint = line.deriveColor(0, 1, 1, symbol.tint());
             Paint fill = symbol.pattern().<Paint>map(p -> Tiles.of(p, line.deriveColor(0, 1, 1, 0.55), tint))
@@ -41,8 +45,13 @@ final class MapStyle {
         }
     }
 
-    /** The hue of the table of symbols, as dark or light as this window needs it. */
-    private Color hue(String colour) {
+    /** The colours of a window, made once: its hatchings are pictures, too dear to be made for each frame. */
+    static MapColours of(boolean isDark) {
+        return isDark ? DARK : LIGHT;
+    }
+
+    /** The hue of the table of symbols, as dark or light as this window needs it; the ink where it is none of them. */
+    Color hue(String colour) {
         return switch (colour) {
             case Ink.ORANGE, Ink.BROWN -> Color.web(dark ? "#F5B83D" : "#B87400");
             case Ink.GREEN -> Color.web(dark ? "#37C79B" : "#00694C");
