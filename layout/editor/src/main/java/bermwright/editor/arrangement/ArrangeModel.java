@@ -18,21 +18,14 @@ import java.util.Set;
 import java.util.concurrent.Executor;
 
 /** A search for arrangements of the plan on the bench: what it found so far, how far it has come, and taking one. */
-public final class ArrangeModel {
-    private static final String LANE = "arrange";
+public final class ArrangeModel extends SearchModel {
     private static final int ENOUGH = 5;
     private static final int LEAST_STEPS = 6;
     private static final int MOST_STEPS = 40;
 
     private final Workbench bench;
-    private final Background background;
-    private final Executor screen;
-    private final Runnable changed;
     private final List<Arrangement> found = new ArrayList<>();
     private Optional<Plan> searched = Optional.empty();
-    private double share;
-    private String words = "";
-    private int run;
 
     /**
      * A search that has not begun.
@@ -43,10 +36,8 @@ public final class ArrangeModel {
      * @param changed    run whenever something is to be shown anew
      */
     public ArrangeModel(Workbench bench, Background background, Executor screen, Runnable changed) {
+        super("arrange", background, screen, changed);
         this.bench = bench;
-        this.background = background;
-        this.screen = screen;
-        this.changed = changed;
     }
 
     /**
@@ -58,7 +49,6 @@ public final class ArrangeModel {
         Plan plan = bench.plan();
         Optional<SiteGround> ground = bench.answers().ground();
         found.clear();
-        share = 0;
         searched = Optional.empty();
         if (ground.isEmpty()) {
             tell("There is no ground yet: hulls can't be arranged.");
@@ -68,27 +58,23 @@ public final class ArrangeModel {
             return;
         }
         searched = Optional.of(plan);
-        int mine = ++run;
         ArrangeSite site = new ArrangeSite(Assessments.standard(), ground.get(), "plan");
-        background.start(LANE, progress -> site.run(plan, new ArrangeSite.Request(Set.of(), 1, sizes),
-                new Told(mine), progress), new Background.Listener<>(all -> {
+        start((heard, progress) -> site.run(plan, new ArrangeSite.Request(Set.of(), 1, sizes), new Told(heard),
+                progress), all -> {
                     found.clear();
                     found.addAll(all.arrangements());
-                    tell(found.isEmpty() ? "No arrangement without refusal was found. Widen arrange_within or free a"
-                            + " held hull." : found.size() + " found, none better in all than another.");
-                }, failure -> tell("It could not be searched: " + failure.getMessage()), step -> {
-                    share = step.share();
-                    tell(step.words());
-                }, () -> tell(found.isEmpty() ? "Stopped; nothing was found yet."
-                        : "Stopped. What was found until then can be taken.")));
+                    tell(found.isEmpty() ? "No arrangement without refusal was found. Widen the plan's area"
+                            + " to arrange within, or free a held hull." : found.size() + " found, none better in all than another.");
+                }, "It could not be searched: ", () -> found.isEmpty() ? "Stopped; nothing was found yet."
+                        : "Stopped. What was found until then can be taken.");
     }
 
     /** Ends by number, and hands what it finds to the screen. */
     private final class Told implements ArrangementSearch.Course {
-        private final int mine;
+        private final Executor heard;
 
-        Told(int mine) {
-            this.mine = mine;
+        Told(Executor heard) {
+            this.heard = heard;
         }
 
         @Override
@@ -98,48 +84,13 @@ public final class ArrangeModel {
 
         @Override
         public void found(Arrangement arrangement) {
-            screen.execute(() -> {
-                if (mine == run && background.isBusy(LANE)) {
-                    found.removeIf(f -> f.figures().isDominatedBy(arrangement.figures()));
-                    if (found.stream().noneMatch(f -> arrangement.figures().isDominatedBy(f.figures()))) {
-                        found.add(arrangement);
-                    }
-                    changed.run();
+            heard.execute(() -> {
+                found.removeIf(f -> f.figures().isDominatedBy(arrangement.figures()));
+                if (found.stream().noneMatch(f -> arrangement.figures().isDominatedBy(f.figures()))) {
+                    found.add(arrangement);
                 }
             });
         }
-    }
-
-    /** Stops; what was found is kept. */
-    public void stop() {
-        background.cancel(LANE);
-    }
-
-    /**
-     * Whether it runs.
-     *
-     * @return true until it ended or was stopped
-     */
-    public boolean isBusy() {
-        return background.isBusy(LANE);
-    }
-
-    /**
-     * How far it has come.
-     *
-     * @return share done (1), 0 to 1
-     */
-    public double share() {
-        return share;
-    }
-
-    /**
-     * What it does, or how it ended.
-     *
-     * @return in words; nothing before it began
-     */
-    public String words() {
-        return words;
     }
 
     /**
@@ -147,6 +98,7 @@ public final class ArrangeModel {
      *
      * @return the lines, in the order of {@link #take}
      */
+    @Override
     public List<String> lines() {
         List<Figures> all = found.stream().map(Arrangement::figures).toList();
         return all.stream().map(f -> String.format(Locale.ROOT, "%s%.0f m\u00b3 of soil, %d warning%s%s. Gives up: %s.",
@@ -171,10 +123,5 @@ public final class ArrangeModel {
         boolean made = bench.make("Arrange the hulls", taken);
         searched = made ? Optional.of(bench.plan()) : searched;
         return made;
-    }
-
-    private void tell(String text) {
-        words = text;
-        changed.run();
     }
 }

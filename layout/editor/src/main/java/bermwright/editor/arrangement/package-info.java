@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
 /**
- * Long searches about a plan in a window of their own, with progress and cancel: arrangements, and what is in doubt.
+ * Long searches about a plan, with progress and cancel: arrangements, and what is in doubt.
  */
 package bermwright.editor.arrangement;

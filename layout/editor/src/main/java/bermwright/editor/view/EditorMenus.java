@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
-import bermwright.editor.arrangement.SearchWindow;
 import bermwright.editor.edit.Part;
 import bermwright.editor.model.ReliefLook;
 import bermwright.editor.model.Workbench;

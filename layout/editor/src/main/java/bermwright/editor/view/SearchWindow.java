@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.editor.arrangement;
+package bermwright.editor.view;
 
+import bermwright.editor.arrangement.ArrangeModel;
+import bermwright.editor.arrangement.DoubtModel;
+import bermwright.editor.arrangement.SearchModel;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
-import java.util.List;
 import javafx.application.Platform;
 import javafx.geometry.Insets;
 import javafx.scene.Scene;
@@ -19,12 +21,13 @@ import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 
 /** A window with one search: begin, stop, how far it has come, and what it says line by line. */
-public final class SearchWindow {
+final class SearchWindow {
     private static final double WIDE_EM = 52;
     private static final double HIGH_EM = 32;
     private static final double EM = 13;
     private static final double GAP = 8;
 
+    private final Background background = new Background(Platform::runLater, 1);
     private final Stage stage = new Stage();
     private final ListView<String> lines = new ListView<>();
     private final ProgressBar bar = new ProgressBar(0);
@@ -32,6 +35,7 @@ public final class SearchWindow {
     private final Button begin = new Button();
     private final Button stop = new Button("_Stop");
     private final FlowPane buttons = new FlowPane(GAP, GAP, begin, stop);
+    private SearchModel model;
 
     private SearchWindow(Stage owner, String title, String help) {
         stage.initOwner(owner);
@@ -52,9 +56,7 @@ public final class SearchWindow {
         stop.setDisable(true);
         VBox root = new VBox(GAP, head, buttons, bar, words, lines);
         root.setPadding(new Insets(GAP));
-        root.getStylesheets().setAll(owner.getScene().getStylesheets());
-        root.getStyleClass().addAll(owner.getScene().getRoot().getStyleClass());
-        root.setStyle(owner.getScene().getRoot().getStyle());
+        Dialogs.dress(root, owner.getScene());
         stage.setScene(new Scene(root, WIDE_EM * EM, HIGH_EM * EM));
     }
 
@@ -72,16 +74,21 @@ public final class SearchWindow {
         }
     }
 
-    private void show(boolean busy, double share, String said, List<String> now) {
-        begin.setDisable(busy);
-        stop.setDisable(!busy);
-        bar.setVisible(busy);
-        bar.setProgress(share);
-        words.setText(said);
-        if (!lines.getItems().equals(now)) {
-            int kept = lines.getSelectionModel().getSelectedIndex();
-            lines.getItems().setAll(now);
-            lines.getSelectionModel().select(Math.min(kept, now.size() - 1));
+    private void refresh() {
+        boolean isBusy = model.isBusy();
+        begin.setDisable(isBusy);
+        stop.setDisable(!isBusy);
+        bar.setVisible(isBusy);
+        bar.setProgress(model.share());
+        words.setText(model.words());
+        if (!lines.getItems().equals(model.lines())) {
+            // Another line may stand at the place of the picked one now; only the same line stays picked.
+            String kept = lines.getSelectionModel().getSelectedItem();
+            lines.getItems().setAll(model.lines());
+            lines.getSelectionModel().clearSelection();
+            if (lines.getItems().contains(kept)) {
+                lines.getSelectionModel().select(kept);
+            }
         }
     }
 
@@ -91,22 +98,19 @@ public final class SearchWindow {
      * @param owner the editor's window
      * @param bench holds the plan
      */
-    public static void arrange(Stage owner, Workbench bench) {
+    static void arrange(Stage owner, Workbench bench) {
         SearchWindow window = new SearchWindow(owner, "Arrange", "Moves and turns the hulls that are not held, gear"
                 + " with its hull, so that nothing refuses the plan and the work gets less. Each that is listed has"
                 + " passed the full assessment. What is taken can be undone.");
-        Background background = new Background(Platform::runLater, 1);
         CheckBox sizes = new CheckBox("Si_ze the covers too");
         sizes.setId("search-sizes");
         Button take = new Button("_Take the one picked");
         take.setId("search-take");
-        ArrangeModel[] model = new ArrangeModel[1];
-        Runnable shown = () -> window.show(model[0].isBusy(), model[0].share(), model[0].words(), model[0].lines());
-        model[0] = new ArrangeModel(bench, background, Platform::runLater, shown);
+        ArrangeModel model = new ArrangeModel(bench, window.background, Platform::runLater, window::refresh);
         window.buttons.getChildren().addAll(take, sizes);
         take.disableProperty().bind(window.lines.getSelectionModel().selectedItemProperty().isNull());
-        take.setOnAction(event -> model[0].take(window.lines.getSelectionModel().getSelectedIndex()));
-        window.open("_Arrange", () -> model[0].begin(sizes.isSelected()), model[0]::stop, shown, background);
+        take.setOnAction(event -> model.take(window.lines.getSelectionModel().getSelectedIndex()));
+        window.open(model, "_Arrange", () -> model.begin(sizes.isSelected()));
     }
 
     /**
@@ -115,29 +119,27 @@ public final class SearchWindow {
      * @param owner the editor's window
      * @param bench holds the plan
      */
-    public static void doubts(Stage owner, Workbench bench) {
+    static void doubts(Stage owner, Workbench bench) {
         SearchWindow window = new SearchWindow(owner, "What is in doubt", "Tries a thousand samples of all that the"
                 + " plan does not know exactly: the chance that each limit is kept, what decides it, and what finding"
                 + " out would be worth. A first answer comes after a hundred.");
-        Background background = new Background(Platform::runLater, 1);
-        DoubtModel[] model = new DoubtModel[1];
-        Runnable shown = () -> window.show(model[0].isBusy(), model[0].share(), model[0].words(), model[0].lines());
-        model[0] = new DoubtModel(bench, background, Platform::runLater, shown);
-        window.open("_Sample", model[0]::begin, model[0]::stop, shown, background);
+        DoubtModel model = new DoubtModel(bench, window.background, Platform::runLater, window::refresh);
+        window.open(model, "_Sample", model::begin);
     }
 
-    private void open(String verb, Runnable starts, Runnable stops, Runnable shown, Background background) {
+    private void open(SearchModel search, String verb, Runnable starts) {
+        model = search;
         begin.setText(verb);
         begin.setOnAction(event -> {
             starts.run();
-            shown.run();
+            refresh();
         });
         stop.setOnAction(event -> {
-            stops.run();
-            shown.run();
+            search.stop();
+            refresh();
         });
         stage.setOnHidden(event -> background.close());
-        shown.run();
+        refresh();
         stage.show();
         begin.requestFocus();
     }
