@@ -64,7 +64,8 @@ public final class ArrangeModel extends SearchModel {
                     found.clear();
                     found.addAll(all.arrangements());
                     tell(found.isEmpty() ? "No arrangement without refusal was found. Widen the plan's area"
-                            + " to arrange within, or free a held hull." : found.size() + " found, none better in all than another.");
+                            + " to arrange within, or free a held hull."
+                            : found.size() + " found, none better in all than another.");
                 }, "It could not be searched: ", () -> found.isEmpty() ? "Stopped; nothing was found yet."
                         : "Stopped. What was found until then can be taken.");
     }

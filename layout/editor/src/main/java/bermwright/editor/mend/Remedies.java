@@ -29,6 +29,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -61,6 +62,8 @@ public final class Remedies {
     private final ElevationGrid grid;
     private final Optional<Assessment> known;
     private final Progress progress;
+    private OptionalLong refusedNow = OptionalLong.empty();
+    private OptionalLong refusedLowering = OptionalLong.empty();
     private Optional<LiveSite> site = Optional.empty();
 
     private Remedies(Plan plan, ElevationGrid grid, Optional<Assessment> known, Progress progress) {
@@ -216,10 +219,18 @@ public final class Remedies {
             Plan changed = edit.applied(plan);
             List<Finding> after = findings(changed, finding);
             return after.stream().noneMatch(f -> isSame(f, finding))
-                    && refusals(after, finding) <= refusals(findings(plan, finding), finding);
+                    && refusals(after, finding) <= refusedNow(finding);
         } catch (InputException notAccepted) {
             return false;
         }
+    }
+
+    /** How many other findings refuse the plan as it is; every trial is held against that. */
+    private long refusedNow(Finding finding) {
+        if (refusedNow.isEmpty()) {
+            refusedNow = OptionalLong.of(refusals(findings(plan, finding), finding));
+        }
+        return refusedNow.getAsLong();
     }
 
     /** How many other findings refuse. */
@@ -288,7 +299,10 @@ public final class Remedies {
     /** Whether lowering there refuses no more than here. */
     private boolean isLaid(PlanEdit edit, Hull hull) {
         Plan changed = edit.applied(plan);
-        return refused(changed, hull.id()) <= refused(plan, hull.id());
+        if (refusedLowering.isEmpty()) {
+            refusedLowering = OptionalLong.of(refused(plan, hull.id()));
+        }
+        return refused(changed, hull.id()) <= refusedLowering.getAsLong();
     }
 
     private long refused(Plan of, String hull) {
