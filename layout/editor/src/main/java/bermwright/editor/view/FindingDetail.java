@@ -7,6 +7,7 @@ import bermwright.editor.mend.Remedies;
 import bermwright.editor.model.Acceptance;
 import bermwright.editor.model.Answers;
 import bermwright.editor.model.FormModel;
+import bermwright.editor.model.Plainly;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
 import bermwright.finding.Finding;
@@ -120,13 +121,15 @@ final class FindingDetail extends VBox {
         }
         say("Looking for values that mend it \u2026");
         background.start(LANE, progress -> Remedies.of(plan, answers.ground().get().grid(), answers.assessment(),
-                finding, progress), new Background.Listener<>(this::offer, failure -> say(""), step -> { },
-                () -> say("")));
+                finding, progress), new Background.Listener<>(this::offer,
+                        failure -> say("Values that mend it could not be looked for. " + Plainly.words(failure)),
+                        step -> { }, () -> say("")));
     }
 
     private void offer(List<Offer> found) {
         say(found.isEmpty() ? "" : found.stream().allMatch(Offer::isTried)
-                ? "Tried: the finding goes and nothing else refuses. Each can be undone."
+                ? "Tried with the check that found it: it is not found at this level any more, and that check refuses"
+                + " no more than before. The next answers show the rest. Each can be undone."
                 : "By the finding's own figures; the next answers show it. It can be undone.");
         for (int i = 0; i < found.size(); i++) {
             Offer offer = found.get(i);

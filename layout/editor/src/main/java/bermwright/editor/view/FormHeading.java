@@ -106,7 +106,8 @@ final class FormHeading extends FlowPane {
     }
 
     private void ask(Part hull, GearKit found) {
-        String left = found.left().isEmpty() ? "With it nothing refuses the lowering."
+        String left = found.left().isEmpty() ? "With it nothing refuses the lowering as planned; landings"
+                + " beside the planned one are worked out once it is taken."
                 : "What still refuses the lowering: " + found.left().stream().map(Finding::text)
                 .collect(Collectors.joining(" "));
         Alert alert = new Alert(Alert.AlertType.CONFIRMATION, String.join("\n", found.words()) + "\n\n" + left
