@@ -21,12 +21,13 @@ final class KitPattern {
     private static final double PATTERN_LOAD = 900;
 
     private final Hull hull;
+    private final double weight;
     private final double each;
     private final double factor;
 
     KitPattern(Plan plan, Hull hull) {
         this.hull = hull;
-        double weight = hull.mass() * plan.ground().gravity() / KILO;
+        this.weight = hull.mass() * plan.ground().gravity() / KILO;
         double lug = lug();
         // Vertical balance about the pivot with the line at 30 degrees; two lines share it.
         double total = weight * hull.centreOfMassFromBase() / (lug * 0.5);
@@ -52,7 +53,7 @@ final class KitPattern {
         line(lines.putObject("line"), 1.4 * each * factor);
         ObjectNode winch = lines.putObject("winch");
         winch.put("rating_each_kN", round(1.5 * each)).put("brake_holding_kN", round(2.5 * each));
-        winch.put("brake_heat_MJ", round(1 + 2 * hull.mass() * 1.62 * hull.centreOfMassFromBase() / 1e6));
+        winch.put("brake_heat_MJ", round(1 + 2 * weight * hull.centreOfMassFromBase() / KILO));
         winch.put("behind_pivot_m", round(behind + 1.2 * height));
         plate(winch.putObject("anchor"), 2);
         lines.putObject("ends").put("lug_capacity_kN", round(1.6 * each * factor));
