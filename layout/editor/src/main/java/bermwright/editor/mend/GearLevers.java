@@ -14,7 +14,7 @@ import java.util.Optional;
 /** Which figure of a hull's gear strengthens which part of the load path. */
 final class GearLevers {
     private static final String GEAR = ".lowering.";
-    private static final Map<Part, String[]> OF_PART = new EnumMap<>(Map.ofEntries(
+    private static final Map<Part, Lever> OF_PART = new EnumMap<>(Map.ofEntries(
             Map.entry(Part.LOWERING_LINE, of("lines.line.breaking_load_kN", "Take lowering lines that break at")),
             Map.entry(Part.TERMINATION, of("lines.line.breaking_load_kN", "Take lowering lines that break at")),
             Map.entry(Part.LINE_OVER_SHEAVE, of("poles.head.sheave_diameter_mm", "Take head sheaves of")),
@@ -36,8 +36,8 @@ final class GearLevers {
     private GearLevers() {
     }
 
-    private static String[] of(String path, String words) {
-        return new String[] {path, words};
+    private static Lever of(String path, String words) {
+        return new Lever(path, true, words);
     }
 
     /**
@@ -53,9 +53,9 @@ final class GearLevers {
         if (gear.isEmpty()) {
             return List.of();
         }
-        String[] plain = OF_PART.get(part);
+        Lever plain = OF_PART.get(part);
         if (plain != null) {
-            return List.of(new Lever(path + GEAR + plain[0], true, plain[1]));
+            return List.of(plain.from(path + ".lowering"));
         }
         return switch (part) {
             case STAY -> stays(gear.get(), path);

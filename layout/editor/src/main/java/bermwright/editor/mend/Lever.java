@@ -9,4 +9,8 @@ package bermwright.editor.mend;
  * @param words what changing it is, such as {@code Widen the pole feet}
  */
 record Lever(String path, boolean isUp, String words) {
+    /** The same lever of a thing at a path, where this one's path starts from that thing. */
+    Lever from(String of) {
+        return new Lever(of + "." + path, isUp, words);
+    }
 }

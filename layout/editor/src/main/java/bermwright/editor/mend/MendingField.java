@@ -31,8 +31,7 @@ public record MendingField(Part part, String path) {
     private static final String AZIMUTH = "lay_down_azimuth_deg";
     private static final String COVER = "cover.thickness_m";
     private static final Map<Rule, String> HULL = new HashMap<>();
-    private static final Map<Rule, Part.Kind> ELSEWHERE = new HashMap<>();
-    private static final Map<Rule, String> ELSEWHERE_FIELD = new HashMap<>();
+    private static final Map<Rule, MendingField> ELSEWHERE = new HashMap<>();
     private static final Map<Rule, String> OWN = new HashMap<>();
 
     static {
@@ -78,10 +77,8 @@ public record MendingField(Part part, String path) {
         hull(COVER, CoverRule.COVER_THIN, CoverRule.COVER_METEOROIDS, CoverRule.COVER_HEAT, CoverRule.COVER_QUAKE,
                 CoverRule.COVER_THROWN_SOIL, StayRule.COVER_PART_BUILT);
         hull("cover", SizingRule.SIZE_COVER_WITHOUT_COVER);
-        for (DoseRule rule : List.of(DoseRule.DOSE_LIMIT, DoseRule.DOSE_ABOVE_PUBLISHED,
-                DoseRule.DOSE_WORSE_THAN_UPRIGHT, DoseRule.DOSE_THINNER_IS_BETTER)) {
-            hull(COVER, rule);
-        }
+        hull(COVER, DoseRule.DOSE_LIMIT, DoseRule.DOSE_ABOVE_PUBLISHED, DoseRule.DOSE_WORSE_THAN_UPRIGHT,
+                DoseRule.DOSE_THINNER_IS_BETTER);
         hull(STATION + "along_m", DoseRule.STATION_OUTSIDE_HULL, DoseRule.STATION_GROUND_UNKNOWN);
         hull(STATION + "storm_shelter", DoseRule.DOSE_NO_SHELTER, SiteRule.SHELTER_UNREACHABLE,
                 SiteRule.SHELTER_FAR, SiteRule.SHELTER_CUT_OFF);
@@ -121,8 +118,7 @@ public record MendingField(Part part, String path) {
 
     private static void elsewhere(Part.Kind kind, String path, Rule... rules) {
         for (Rule rule : rules) {
-            ELSEWHERE.put(rule, kind);
-            ELSEWHERE_FIELD.put(rule, path);
+            ELSEWHERE.put(rule, new MendingField(new Part(kind, ""), kind.key() + "." + path));
         }
     }
 
@@ -143,8 +139,7 @@ public record MendingField(Part part, String path) {
     public static Optional<MendingField> of(Plan plan, Finding finding) {
         Rule rule = finding.rule();
         if (ELSEWHERE.containsKey(rule)) {
-            Part part = new Part(ELSEWHERE.get(rule), "");
-            return Optional.of(new MendingField(part, part.path(plan) + "." + ELSEWHERE_FIELD.get(rule)));
+            return Optional.of(ELSEWHERE.get(rule));
         }
         Optional<Part> part = Part.bySubject(plan, finding.subject());
         if (part.isEmpty()) {
@@ -187,7 +182,7 @@ public record MendingField(Part part, String path) {
     }
 
     private static List<String> named(Part.Kind kind) {
-        return ELSEWHERE.entrySet().stream().filter(e -> e.getValue() == kind)
-                .map(e -> ELSEWHERE_FIELD.get(e.getKey())).distinct().toList();
+        return ELSEWHERE.values().stream().filter(f -> f.part.kind() == kind)
+                .map(f -> f.path.substring(kind.key().length() + 1)).distinct().toList();
     }
 }
