@@ -80,8 +80,7 @@ public final class Arranged {
         Point first = middle(plan, placed.get(0));
         Azimuth way = way(plan, placed.get(0));
         return new Together(words("Align", placed), placed.stream().skip(1).map(p -> {
-            Point at = middle(plan, p);
-            double ahead = (at.east() - first.east()) * way.east() + (at.north() - first.north()) * way.north();
+            double ahead = along(first, way, middle(plan, p));
             return (PlanEdit) new Move(p, -ahead * way.east(), -ahead * way.north());
         }).toList());
     }

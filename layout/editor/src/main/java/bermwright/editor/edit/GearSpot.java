@@ -53,15 +53,14 @@ public record GearSpot(Piece piece, int set, Point place) {
             return spots;
         }
         GearPlaces places = GearPlaces.of(hull);
-        Point pivot = metres.moved(hull.baseCentre(), hull.layDownAzimuth(), hull.pivotAhead(), 0);
-        places.lines().forEach(l -> spots.add(new GearSpot(Piece.WINCH, 0, metres.moved(pivot, hull.layDownAzimuth(),
-                l.winch().ahead(), l.winch().left()))));
-        places.poles().forEach(p -> spots.add(new GearSpot(Piece.POLE, 0, metres.moved(pivot, hull.layDownAzimuth(),
-                p.foot().ahead(), p.foot().left()))));
-        places.stays().forEach(s -> spots.add(new GearSpot(Piece.STAY, s.set(), metres.moved(pivot,
-                hull.layDownAzimuth(), s.anchor().ahead(), s.anchor().left()))));
-        places.pullOver().ifPresent(p -> spots.add(new GearSpot(Piece.PULL_OVER, 0, metres.moved(pivot,
-                hull.layDownAzimuth(), p.winch().ahead(), p.winch().left()))));
+        places.lines().forEach(l -> spots.add(new GearSpot(Piece.WINCH, 0, hull.lyingAt(metres, l.winch().ahead(),
+                l.winch().left()))));
+        places.poles().forEach(p -> spots.add(new GearSpot(Piece.POLE, 0, hull.lyingAt(metres, p.foot().ahead(),
+                p.foot().left()))));
+        places.stays().forEach(s -> spots.add(new GearSpot(Piece.STAY, s.set(), hull.lyingAt(metres,
+                s.anchor().ahead(), s.anchor().left()))));
+        places.pullOver().ifPresent(p -> spots.add(new GearSpot(Piece.PULL_OVER, 0, hull.lyingAt(metres,
+                p.winch().ahead(), p.winch().left()))));
         return spots;
     }
 }

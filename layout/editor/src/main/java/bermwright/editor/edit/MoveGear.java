@@ -32,7 +32,7 @@ public record MoveGear(String hull, GearSpot spot, Point to, TrueMetres metres) 
         }
         Hull of = plan.hulls().get(index);
         LoweringGear gear = of.lowering().get();
-        Point pivot = metres.moved(of.baseCentre(), of.layDownAzimuth(), of.pivotAhead(), 0);
+        Point pivot = of.lyingBase(metres);
         double east = metres.length(to.east() - pivot.east());
         double north = metres.length(to.north() - pivot.north());
         double ahead = east * of.layDownAzimuth().east() + north * of.layDownAzimuth().north();

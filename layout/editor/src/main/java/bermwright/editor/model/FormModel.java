@@ -73,10 +73,7 @@ public final class FormModel {
      * @return its path from the plan's folder where both are on one disk, else its whole path
      */
     public String fileText(Path chosen) {
-        Path folder = bench.document().file().getParent();
-        Path whole = chosen.toAbsolutePath().normalize();
-        return (whole.getRoot().equals(folder.getRoot()) ? folder.relativize(whole) : whole).toString()
-                .replace('\\', '/');
+        return NewPlan.path(chosen, bench.document().file());
     }
 
     /**

@@ -1,31 +1,27 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.model;
 
+import bermwright.editor.edit.Part;
 import bermwright.shielding.dose.DoseLimit;
 import bermwright.site.assessment.KnownNames;
+import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Hull;
-import bermwright.site.plan.LandingPad;
-import bermwright.site.plan.Machine;
 import bermwright.site.plan.Plan;
-import bermwright.site.plan.Preparation;
-import bermwright.site.plan.Wall;
 import bermwright.site.plan.WorkStep;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 
 /** What a field that names something can name: things of the plan, and materials, events and limits known here. */
 final class NamesInPlan {
-    private static final String HULL = "a hull of the plan";
     private static final Map<String, Function<Plan, Map<String, String>>> BY_PATH = Map.ofEntries(
             Map.entry("hulls.skin.material", plan -> KnownNames.materials()),
             Map.entry("tunnels.skin.material", plan -> KnownNames.materials()),
             Map.entry("hulls.cover.base_end_wall", NamesInPlan::walls),
             Map.entry("hulls.cover.far_end_wall", NamesInPlan::walls),
-            Map.entry("hulls.lowering.landing.pad", plan -> all(plan.landingPads().stream().map(LandingPad::id)
-                    .toList(), "a landing pad of the plan")),
+            Map.entry("hulls.lowering.landing.pad", plan -> all(plan, Part.Kind.LANDING_PAD, "a landing pad of"
+                    + " the plan")),
             Map.entry("tunnels.from", NamesInPlan::hatches),
             Map.entry("tunnels.to", NamesInPlan::hatches),
             Map.entry("exposure.event", plan -> KnownNames.events()),
@@ -33,8 +29,7 @@ final class NamesInPlan {
             Map.entry("exposure.people.shelter", NamesInPlan::stations),
             Map.entry("exposure.people.hours.at", NamesInPlan::stations),
             Map.entry("order_of_work.of", NamesInPlan::workedOn),
-            Map.entry("order_of_work.machine", plan -> all(plan.machines().stream().map(Machine::id).toList(),
-                    "machines of the plan")),
+            Map.entry("order_of_work.machine", plan -> all(plan, Part.Kind.MACHINE, "machines of the plan")),
             Map.entry("order_of_work.after", plan -> {
                 Map<String, String> steps = new LinkedHashMap<>();
                 plan.orderOfWork().forEach(s -> steps.put(s.id(), words(s)));
@@ -63,12 +58,12 @@ final class NamesInPlan {
     }
 
     private static String words(WorkStep step) {
-        return step.step().name().toLowerCase(java.util.Locale.ROOT) + " " + step.of();
+        return step.step().word() + " " + step.of();
     }
 
-    private static Map<String, String> all(List<String> names, String source) {
+    private static Map<String, String> all(Plan plan, Part.Kind kind, String source) {
         Map<String, String> all = new LinkedHashMap<>();
-        names.forEach(name -> all.put(name, source));
+        Part.ids(plan, kind).forEach(name -> all.put(name, source));
         return all;
     }
 
@@ -89,13 +84,13 @@ final class NamesInPlan {
     }
 
     private static Map<String, String> walls(Plan plan) {
-        return all(plan.walls().stream().map(Wall::id).toList(), "a wall of the plan");
+        return all(plan, Part.Kind.WALL, "a wall of the plan");
     }
 
     private static Map<String, String> hatches(Plan plan) {
         Map<String, String> all = new LinkedHashMap<>();
         for (Hull hull : plan.hulls()) {
-            hull.hatches().forEach(h -> all.put(hull.id() + "/" + h.id(), "hatch " + h.id() + " of hull "
+            hull.hatches().forEach(h -> all.put(HatchName.of(hull, h).toString(), "hatch " + h.id() + " of hull "
                     + hull.id()));
         }
         return all;
@@ -111,9 +106,9 @@ final class NamesInPlan {
     }
 
     private static Map<String, String> workedOn(Plan plan) {
-        Map<String, String> all = new LinkedHashMap<>(all(plan.hulls().stream().map(Hull::id).toList(), HULL));
-        all.putAll(all(plan.preparations().stream().map(Preparation::id).toList(), "a preparation of the plan"));
-        all.putAll(all(plan.walls().stream().map(Wall::id).toList(), "a wall of the plan"));
+        Map<String, String> all = new LinkedHashMap<>(all(plan, Part.Kind.HULL, "a hull of the plan"));
+        all.putAll(all(plan, Part.Kind.PREPARATION, "a preparation of the plan"));
+        all.putAll(walls(plan));
         return all;
     }
 }

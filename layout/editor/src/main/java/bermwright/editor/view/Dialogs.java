@@ -5,7 +5,10 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.control.Dialog;
 import javafx.scene.control.DialogPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
+import javafx.stage.Stage;
 import javafx.stage.Window;
 
 /** Dresses dialogs as the window they belong to: colours, size of text, room for all words. */
@@ -37,6 +40,15 @@ final class Dialogs {
         if (root instanceof DialogPane pane) {
             pane.setPrefWidth(Math.min(WIDEST_EM * size(like.getStyle()), as.getWidth() * 0.9));
         }
+    }
+
+    /** Lets Escape close a window of its own. */
+    static void closeOnEscape(Stage stage) {
+        stage.getScene().addEventFilter(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.ESCAPE) {
+                stage.close();
+            }
+        });
     }
 
     /** Size of the text that a style sets (pixels). */

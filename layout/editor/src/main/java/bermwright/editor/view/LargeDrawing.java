@@ -5,8 +5,6 @@ import bermwright.report.drawing.Drawing;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.paint.Color;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
@@ -34,13 +32,8 @@ final class LargeDrawing {
         Stage stage = new Stage();
         stage.initOwner(owner);
         stage.setTitle(drawing.title());
-        Scene scene = new Scene(scroll, scale * drawing.size().x() + 4, scale * drawing.size().y() + 4, Color.WHITE);
-        scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
-            if (event.getCode() == KeyCode.ESCAPE) {
-                stage.close();
-            }
-        });
-        stage.setScene(scene);
+        stage.setScene(new Scene(scroll, scale * drawing.size().x() + 4, scale * drawing.size().y() + 4, Color.WHITE));
+        Dialogs.closeOnEscape(stage);
         stage.show();
     }
 }

@@ -27,8 +27,6 @@ import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.Spinner;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -111,13 +109,8 @@ final class SurveyWindow {
         Dialogs.dress(root, owner.getScene());
         stage.initOwner(owner);
         stage.setTitle("Survey for places");
-        Scene scene = new Scene(root, 620, 620);
-        scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
-            if (event.getCode() == KeyCode.ESCAPE) {
-                stage.close();
-            }
-        });
-        stage.setScene(scene);
+        stage.setScene(new Scene(root, 620, 620));
+        Dialogs.closeOnEscape(stage);
         stage.setOnHidden(event -> background.close());
         stage.show();
     }

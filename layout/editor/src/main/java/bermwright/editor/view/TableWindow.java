@@ -9,8 +9,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import javafx.stage.Window;
@@ -40,13 +38,8 @@ final class TableWindow {
         Stage stage = new Stage();
         stage.initOwner(owner);
         stage.setTitle(title);
-        Scene scene = new Scene(scroll, Math.min(900, owner.getWidth()), Math.min(640, owner.getHeight()));
-        scene.addEventFilter(KeyEvent.KEY_PRESSED, event -> {
-            if (event.getCode() == KeyCode.ESCAPE) {
-                stage.close();
-            }
-        });
-        stage.setScene(scene);
+        stage.setScene(new Scene(scroll, Math.min(900, owner.getWidth()), Math.min(640, owner.getHeight())));
+        Dialogs.closeOnEscape(stage);
         stage.show();
     }
 
