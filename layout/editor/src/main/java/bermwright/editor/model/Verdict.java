@@ -28,7 +28,7 @@ final class Verdict {
         List<Finding> now = bench.findings().stream().map(Numbered::finding)
                 .filter(f -> !answers.isStale(bench.plan(), f))
                 .filter(f -> Part.bySubject(bench.plan(), f.subject()).filter(part::equals).isPresent()
-                        || f.text().contains(part.id()) && part.id().length() > 2).toList();
+                        || f.parts().contains(part.id())).toList();
         long refused = now.stream().filter(f -> f.level() == Finding.Level.REFUSE).count();
         long warned = now.stream().filter(f -> f.level() == Finding.Level.WARN).count();
         boolean isLooked = answers.isClearanceFresh(bench.plan()) && answers.isLoweringFresh(bench.plan());

@@ -7,9 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.editor.edit.Arranged;
 import bermwright.editor.edit.GearSpot;
+import bermwright.editor.edit.Move;
 import bermwright.editor.edit.Part;
+import bermwright.finding.Finding;
+import bermwright.finding.Numbered;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
+import bermwright.foundation.Progress;
+import bermwright.site.assessment.SiteGround;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import bermwright.terrain.grid.ElevationGrid;
@@ -218,6 +223,21 @@ class DraftingTest {
         double ahead = (hull("B").baseCentre().east() - 120) * way.east()
                 + (hull("B").baseCentre().north() - 220) * way.north();
         assertEquals(0, ahead, EXACT);
+    }
+
+    @Test
+    void neitherOfTwoHullsInOnePlaceIsSaidToBeInOrder() {
+        bench.answers().ground(SiteGround.read(bench.plan(), bench.document().file(), Progress.NONE));
+        Point a = hull("A").baseCentre();
+        Point b = hull("B").baseCentre();
+        bench.make(new Move(Part.hull("B"), a.east() - b.east() + 4, a.north() - b.north()));
+        for (String id : List.of("A", "B")) {
+            long named = bench.findings().stream().map(Numbered::finding)
+                    .filter(f -> f.level() == Finding.Level.REFUSE && !bench.answers().isStale(bench.plan(), f))
+                    .filter(f -> f.subject().equals(id) || f.parts().contains(id)).count();
+            String verdict = Verdict.of(bench, Part.hull(id));
+            assertTrue(named > 0 && verdict.startsWith("\u2716 " + named + " refuse"), named + ": " + verdict);
+        }
     }
 
     @Test
