@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -87,7 +88,12 @@ final class PlanNames {
                 steps(s -> s.step() != WorkStep.Kind.PREPARE && s.of().equals(id));
             }
             case PREPARATION -> steps(s -> s.step() == WorkStep.Kind.PREPARE && s.of().equals(id));
-            case WALL -> walls(id);
+            case WALL -> {
+                walls(id);
+                // Where a preparation has the same id, a step that prepares it is about that.
+                steps(s -> s.step() == WorkStep.Kind.PREPARE && s.of().equals(id)
+                        && !Part.ids(plan, Part.Kind.PREPARATION).contains(id));
+            }
             case LANDING_PAD -> pads(id);
             case MACHINE -> machines(id);
             case WORK_STEP -> followers(id);
@@ -125,7 +131,7 @@ final class PlanNames {
         }
     }
 
-    private void steps(java.util.function.Predicate<WorkStep> named) {
+    private void steps(Predicate<WorkStep> named) {
         for (int i = 0; i < plan.orderOfWork().size(); i++) {
             WorkStep step = plan.orderOfWork().get(i);
             if (named.test(step)) {

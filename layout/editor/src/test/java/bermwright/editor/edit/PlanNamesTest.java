@@ -65,6 +65,16 @@ class PlanNamesTest {
     }
 
     @Test
+    void aStepThatBuildsAWallGoesByItsNameAndGoesWithIt() {
+        Plan plan = PlanValues.with(PLAN, "order_of_work[4]", "{\"id\":\"5\",\"step\":\"prepare\",\"of\":\"W\"}");
+        assertEquals("end wall", new SetValue("walls[0].id", "\"end wall\"", "Rename").applied(plan).orderOfWork()
+                .get(4).of());
+        RemovePart edit = new RemovePart(new Part(Part.Kind.WALL, "W"));
+        assertEquals(List.of("wall of the base end of hull A", "step 5"), edit.alsoGone(plan));
+        assertEquals(List.of("1", "2", "3", "4"), edit.applied(plan).orderOfWork().stream().map(s -> s.id()).toList());
+    }
+
+    @Test
     void removingAHullSaysAndTakesWhatNamesIt() {
         RemovePart edit = new RemovePart(Part.hull("A"));
         assertEquals(List.of("tunnel T", "hours of Kim at A/bunks", "shelter of Kim", "step 1", "step 2",
