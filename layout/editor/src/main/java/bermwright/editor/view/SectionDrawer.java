@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 
