@@ -411,6 +411,17 @@ public final class Answers {
     }
 
     /**
+     * A heading over what cover, dose and soil say, with how they stand where they are not of this plan.
+     *
+     * @param words the heading
+     * @param plan  the plan
+     * @return the heading, such as {@code Soil – of the plan before; being worked out}
+     */
+    public String heading(String words, Plan plan) {
+        return words + standing(plan).map(s -> " \u2013 " + s).orElse("");
+    }
+
+    /**
      * How long the long work will take on, judged by how it went so far and the time before.
      *
      * @return such as {@code about 20 s left}; empty while that cannot be known

@@ -65,8 +65,8 @@ final class CoverPane extends ScrollPane {
     private void refresh() {
         Optional<Assessment> assessment = bench.answers().assessment();
         Optional<String> hull = hull().map(h -> h.hull().id());
-        title.setText(hull.map(id -> "Hull " + id + " under its cover").orElse("Cover")
-                + bench.answers().standing(bench.plan()).map(s -> " \u2013 " + s).orElse(""));
+        title.setText(bench.answers().heading(hull.map(id -> "Hull " + id + " under its cover").orElse("Cover"),
+                bench.plan()));
         boolean isSame = shown.isPresent() && assessment.isPresent() && shown.get() == assessment.get();
         if (!isShown || isSame && hull.equals(shownHull)) {
             return;

@@ -381,25 +381,34 @@ final class SitePane extends BorderPane implements AutoCloseable {
 
     /** Shows when each step of the work begins and ends, by the calendar. */
     void showCalendar() {
-        bench.answers().assessment().flatMap(a -> WorkCalendar.of(a).flatMap(calendar -> a.stages()
-                .map(stages -> new CalendarSheets(calendar, stages)))).ifPresentOrElse(sheets -> TableWindow.show(
-                        getScene().getWindow(), "Calendar", sheets.words(), List.of(sheets.dates(), sheets.nights())),
-                () -> bench.tell("There is no calendar: give the day the work begins under Rules, and steps in"
-                        + " the order of work."));
+        Optional<Assessment> whole = bench.answers().assessment();
+        if (whole.isEmpty()) {
+            bench.tell(bench.answers().heading("There is no calendar yet", bench.plan()) + ".");
+            return;
+        }
+        WorkCalendar.of(whole.get()).flatMap(calendar -> whole.get().stages()
+                .map(stages -> new CalendarSheets(calendar, stages))).ifPresentOrElse(sheets -> TableWindow.show(
+                        getScene().getWindow(), bench.answers().heading("Calendar", bench.plan()), sheets.words(),
+                        List.of(sheets.dates(), sheets.nights())),
+                () -> bench.tell("There is no calendar: give the day the work begins under Rules, steps in the order"
+                        + " of work, and ground with a reference system."));
     }
 
     /** Shows what was surveyed after steps of the work against what was planned. */
     void showAsBuilt() {
         Optional<Assessment> whole = bench.answers().assessment();
-        if (whole.isEmpty() || bench.document().plan().orderOfWork().stream().noneMatch(s -> s.asBuilt()
-                .isPresent())) {
+        if (bench.document().plan().orderOfWork().stream().noneMatch(s -> s.asBuilt().isPresent())) {
             bench.tell("Nothing was surveyed yet: open a step of the work and add what was built, with the elevation"
                     + " file of its survey.");
             return;
+        } else if (whole.isEmpty()) {
+            bench.tell(bench.answers().heading("There is nothing to hold the survey against yet", bench.plan()) + ".");
+            return;
         }
+        String title = bench.answers().heading("As built", bench.plan());
         background.start("as built", progress -> new AsBuiltSheets(AsBuilt.of(whole.get(), progress),
                 whole.get().surveys().hulls()),
-                Background.Listener.of(sheets -> TableWindow.show(getScene().getWindow(), "As built", "What was"
+                Background.Listener.of(sheets -> TableWindow.show(getScene().getWindow(), title, "What was"
                         + " surveyed after steps of the work, beside the plan.", List.of(sheets.ends(),
                         sheets.volumes(), sheets.covers(), sheets.doses())), failure -> bench.tell("The survey was not"
                         + " compared. " + Plainly.words(failure))));

@@ -23,7 +23,7 @@ final class SoilFigures {
     static List<Node> nodes(Workbench bench) {
         List<Node> nodes = new ArrayList<>();
         Optional<Assessment> assessment = bench.answers().assessment();
-        nodes.add(heading("Soil" + bench.answers().standing(bench.plan()).map(s -> " \u2013 " + s).orElse("")));
+        nodes.add(heading(bench.answers().heading("Soil", bench.plan())));
         assessment.ifPresent(a -> {
             a.hulls().forEach(h -> h.cover().ifPresent(c -> nodes.add(line(words(c)))));
             a.earthworks().ifPresent(e -> works(nodes, e));

@@ -24,9 +24,11 @@ final class TableWindow {
     static void show(Window owner, String title, String words, List<Table> tables) {
         VBox all = new VBox(8);
         all.getStyleClass().add("answer");
+        Label head = new Label(title);
+        head.getStyleClass().add("heading");
         Label over = new Label(words);
         over.setWrapText(true);
-        all.getChildren().add(over);
+        all.getChildren().addAll(head, over);
         for (Table table : tables) {
             Label heading = new Label(table.title());
             heading.getStyleClass().add("heading");
