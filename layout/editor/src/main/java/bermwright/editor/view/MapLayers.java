@@ -177,7 +177,8 @@ final class MapLayers {
             paintOver(isShifted && !isNew ? withRim(camera) : whole(camera),
                     (g, from) -> {
                         overlay.heights(g, from, groundPainter.heights());
-                        overlay.paint(g, from, still.still(), bench, stillSpots);
+                        overlay.paint(g, from, still.still(), overlay.badges(from, still.still().findings(), bench,
+                                stillSpots), bench);
                     });
         }
         paintLive(camera, still.live(), Optional.of(scene));
@@ -187,7 +188,8 @@ final class MapLayers {
     private void paintLive(MapCamera camera, MapOverlay.Layer layer, Optional<MapOverlay.Scene> held) {
         MapCamera from = painted.orElseThrow();
         Reach reach = new Reach();
-        overlay.reach(reach, from, layer, bench, stillSpots.copy());
+        MapOverlay.Badges badges = overlay.badges(from, layer.findings(), bench, stillSpots.copy());
+        overlay.reach(reach, from, layer, badges);
         held.ifPresent(scene -> overlay.reach(reach, from, scene));
         Optional<HullAtTilt> lowering = tilt.flatMap(TiltModel::mapPicture);
         lowering.ifPresent(picture -> MapOverlay.reach(reach, from, picture));
@@ -202,7 +204,7 @@ final class MapLayers {
         g.clearRect(0, 0, patch.width(), patch.height());
         g.save();
         g.translate(-patch.x(), -patch.y());
-        overlay.paint(g, from, layer, bench, stillSpots.copy());
+        overlay.paint(g, from, layer, badges, bench);
         lowering.ifPresent(picture -> overlay.hullOnItsWay(g, from, picture));
         held.ifPresent(scene -> overlay.hand(g, from, scene));
         g.restore();

@@ -83,27 +83,28 @@ final class MapOverlay {
     }
 
     /** A finding's badge, the place it tells of and the spot where it is drawn (pixels). */
-    private record Badge(Numbered finding, Point2D place, Point2D spot) {
+    record Badge(Numbered finding, Point2D place, Point2D spot) {
     }
 
     /**
      * Findings that have no room of their own, the spot where their number is drawn (pixels), and the hull's middle
      * where they are all those of a hull.
      */
-    private record Crowd(List<Numbered> findings, Point2D spot, Optional<Point2D> hull) {
+    record Crowd(List<Numbered> findings, Point2D spot, Optional<Point2D> hull) {
         String words() {
             return (hull.isPresent() ? "" : "+") + findings.size();
         }
     }
 
-    private record Badges(List<Badge> badges, List<Crowd> crowds) {
+    /** The badges of a layer and where they stand. */
+    record Badges(List<Badge> badges, List<Crowd> crowds) {
     }
 
-    /** Draws figures and findings; the badges find spots that are not taken. */
-    void paint(GraphicsContext g, MapCamera camera, Layer layer, Workbench bench, BadgeSpots spots) {
+    /** Draws figures and findings. */
+    void paint(GraphicsContext g, MapCamera camera, Layer layer, Badges badges, Workbench bench) {
         painter.paint(g, camera, layer.figures(), bench.allPicked());
         g.setLineDashes();
-        findings(g, badges(camera, layer.findings(), bench, spots), bench.pickedFinding());
+        findings(g, badges, bench.pickedFinding());
     }
 
     /** Draws everything there is. */
@@ -128,15 +129,18 @@ final class MapOverlay {
     }
 
     /** How far figures and badges reach over the camera's picture. */
-    void reach(Reach reach, MapCamera camera, Layer layer, Workbench bench, BadgeSpots spots) {
+    void reach(Reach reach, MapCamera camera, Layer layer, Badges all) {
         painter.reach(reach, camera, layer.figures());
         double badge = 1.5 * look.textSize();
-        Badges all = badges(camera, layer.findings(), bench, spots);
         for (Badge drawn : all.badges()) {
             reach.add(drawn.spot().getX(), drawn.spot().getY(), badge);
             reach.add(drawn.place().getX(), drawn.place().getY(), badge);
         }
-        all.crowds().forEach(crowd -> reach.add(crowd.spot().getX(), crowd.spot().getY(), 1.5 * badge));
+        for (Crowd crowd : all.crowds()) {
+            reach.add(crowd.spot().getX(), crowd.spot().getY(), 1.5 * badge);
+            // A gathered number hangs on a line from its hull.
+            crowd.hull().ifPresent(middle -> reach.add(middle.getX(), middle.getY(), badge));
+        }
     }
 
     /** How far what the hand can take hold of reaches. */
@@ -255,7 +259,7 @@ final class MapOverlay {
      * The badges. Until one looks closer those of a hull gather into one beside it; of a crowd only the worst are drawn
      * and the others counted; the picked one is always drawn, and none over a hull.
      */
-    private Badges badges(MapCamera camera, List<Numbered> findings, Workbench bench, BadgeSpots spots) {
+    Badges badges(MapCamera camera, List<Numbered> findings, Workbench bench, BadgeSpots spots) {
         Optional<String> picked = bench.pickedFinding();
         HullOutlines hulls = new HullOutlines(bench.plan(), camera);
         spots.keepOff(hulls);
