@@ -123,7 +123,7 @@ final class SectionDrawer extends PaintedRegion {
         g.setTextAlign(TextAlignment.LEFT);
         g.setFill(style.ink());
         String of = bench.answers().standing(bench.plan()).map(w -> "Soil and hulls: " + w).orElse("");
-        g.fillText(text("Thin: ground now. Thick: finished soil. Heights %.1f times too large",
+        g.fillText(text("Thin: ground now. Thick: finished soil. Vertical exaggeration %.1f",
                 axes.exaggeration()), LEFT, size);
         g.fillText(of, LEFT, 2.4 * size);
     }
