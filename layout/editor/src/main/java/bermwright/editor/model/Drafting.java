@@ -98,9 +98,14 @@ public final class Drafting {
             if (tool.isRing() && corners.size() == 1 && pressed.isPresent() && end.isPresent()) {
                 return rectangle(corners.get(0), end.get());
             }
-            end.ifPresent(all::add);
+            end.filter(e -> !isBackAtStart(e)).ifPresent(all::add);
         }
         return List.copyOf(all);
+    }
+
+    /** Whether a place is the first corner of a ring, which it ends on and does not have twice. */
+    private boolean isBackAtStart(Point at) {
+        return tool.isRing() && corners.get(0).equals(at);
     }
 
     /**
@@ -167,7 +172,7 @@ public final class Drafting {
                 || tool.isRing() && corners.size() >= 3 && corners.get(0).distance(at) <= feel.reach()) {
             finish();
         } else {
-            if (corners.get(corners.size() - 1).distance(at) > 0) {
+            if (corners.get(corners.size() - 1).distance(at) > 0 && !isBackAtStart(at)) {
                 List<Point> more = new ArrayList<>(corners);
                 more.add(at);
                 corners = List.copyOf(more);

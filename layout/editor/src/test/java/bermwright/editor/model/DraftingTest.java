@@ -139,6 +139,23 @@ class DraftingTest {
     }
 
     @Test
+    void anAreaThatComesBackOnItsFirstCornerIsNoneYet() {
+        for (MapTool tool : List.of(MapTool.AREA, MapTool.KEEP_OUT)) {
+            int before = bench.plan().keepOuts().size();
+            draft.take(tool);
+            click(10, 10);
+            click(60, 10);
+            draft.move(new Point(10, 10), FREE);
+            assertTrue(draft.readout().isPresent(), "it is read without a mistake");
+            click(10, 10);
+            draft.finish();
+            assertEquals(before, bench.document().plan().keepOuts().size());
+            assertEquals(Optional.empty(), bench.trouble());
+            draft.take(MapTool.PICK);
+        }
+    }
+
+    @Test
     void cornersSnapToRightAnglesAndTheGridUnlessTheHandIsFree() {
         draft.take(MapTool.WALL);
         draft.press(new Point(300, 100), SNAPPING);
