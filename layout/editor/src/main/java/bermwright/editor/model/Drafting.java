@@ -281,9 +281,9 @@ public final class Drafting {
         Measure measure = new Measure(now, bench.metres(), bench.answers().ground().map(g -> g.grid()));
         List<String> said = new ArrayList<>();
         switch (tool.shape()) {
-            case WAY -> said.add(now.size() < 2 ? Measure.place(now.get(0)) : Measure.place(now.get(0))
+            case WAY -> said.add(now.size() < 2 ? UnitWords.place(now.get(0)) : UnitWords.place(now.get(0))
                     + Readout.text("   azimuth %.1f\u00b0", NewPart.way(now).degrees()));
-            case ROUND -> said.add(Measure.place(now.get(0))
+            case ROUND -> said.add(UnitWords.place(now.get(0))
                     + (now.size() < 2 ? "" : Readout.text("   radius %.1f m", measure.length())));
             case AREA -> said.add(measure.areaWords());
             default -> said.add(measure.lineWords());

@@ -344,7 +344,7 @@ public final class MapHands {
         return grip.filter(g -> bench.isTrying()).map(g -> {
             List<Point> corners = PartOutline.corners(bench.plan(), g.part);
             return Readout.between(g.part, g.before, bench.plan()) + (corners.isEmpty() ? ""
-                    : "\n" + Measure.place(corners.get(0))) + "\n" + Verdict.of(bench, g.part);
+                    : "\n" + UnitWords.place(corners.get(0))) + "\n" + Verdict.of(bench, g.part);
         });
     }
 

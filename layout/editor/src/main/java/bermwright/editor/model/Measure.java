@@ -8,7 +8,6 @@ import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -23,11 +22,6 @@ record Measure(List<Point> corners, TrueMetres metres, Optional<ElevationGrid> g
         corners = List.copyOf(corners);
     }
 
-    /** A place in words. */
-    static String place(Point p) {
-        return String.format(Locale.ROOT, "E %.1f m   N %.1f m", p.east(), p.north()).replace('-', '\u2212');
-    }
-
     /** Length of the whole line (m). */
     double length() {
         double sum = 0;
@@ -40,7 +34,7 @@ record Measure(List<Point> corners, TrueMetres metres, Optional<ElevationGrid> g
     /** The line in words: its last piece, and the whole where it has several. */
     String lineWords() {
         if (corners.size() < 2) {
-            return place(corners.get(0));
+            return UnitWords.place(corners.get(0));
         }
         Point from = corners.get(corners.size() - 2);
         Point to = corners.get(corners.size() - 1);

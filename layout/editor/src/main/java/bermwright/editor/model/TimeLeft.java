@@ -57,9 +57,9 @@ final class TimeLeft {
         Map.Entry<Double, Double> then = before.floorEntry(share);
         if (then != null && then.getValue() > 0 && share > 0) {
             // The time before took as long again from here on; this time may be quicker or slower by a factor.
-            double pace = Math.max(0.2, Math.min(5, now.floorEntry(share) == null ? 1
-                    : now.floorEntry(share).getValue() / then.getValue()));
-            double since = elapsed - Optional.ofNullable(now.floorEntry(share)).map(Map.Entry::getValue).orElse(0.0);
+            Optional<Double> here = Optional.ofNullable(now.floorEntry(share)).map(Map.Entry::getValue);
+            double pace = Math.max(0.2, Math.min(5, here.map(h -> h / then.getValue()).orElse(1.0)));
+            double since = elapsed - here.orElse(0.0);
             return OptionalDouble.of(Math.max(0, pace * (before.get(1.0) - then.getValue()) - since));
         }
         return elapsed < LEAST_SECONDS || share <= 0 ? OptionalDouble.empty()

@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.model;
 
+import bermwright.foundation.Point;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Locale;
+
 /** Units as people write them. */
 public final class UnitWords {
     private UnitWords() {
@@ -18,13 +23,23 @@ public final class UnitWords {
     }
 
     /**
+     * A place as it is read at the pointer and in the status line.
+     *
+     * @param place the place
+     * @return such as {@code E 120.0 m   N −4.5 m}
+     */
+    public static String place(Point place) {
+        return String.format(Locale.ROOT, "E %.1f m   N %.1f m", place.east(), place.north()).replace('-', '\u2212');
+    }
+
+    /**
      * A figure without needless digits.
      *
      * @param value the figure
      * @return such as "150" or "0.25"
      */
     static String number(double value) {
-        return java.math.BigDecimal.valueOf(value).round(new java.math.MathContext(6)).stripTrailingZeros()
+        return BigDecimal.valueOf(value).round(new MathContext(6)).stripTrailingZeros()
                 .toPlainString();
     }
 }

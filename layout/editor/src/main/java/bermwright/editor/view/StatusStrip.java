@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
+import bermwright.editor.model.UnitWords;
 import bermwright.editor.model.Workbench;
 import bermwright.foundation.Point;
 import bermwright.site.assessment.SiteGround;
@@ -58,7 +59,7 @@ final class StatusStrip extends HBox {
     }
 
     private String words(Point p) {
-        String at = String.format(Locale.ROOT, "E %.1f m   N %.1f m", p.east(), p.north()).replace('-', '\u2212');
+        String at = UnitWords.place(p);
         Optional<SiteGround> ground = bench.answers().ground();
         if (ground.isEmpty()) {
             return at;
