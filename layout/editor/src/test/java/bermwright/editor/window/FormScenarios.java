@@ -47,6 +47,8 @@ final class FormScenarios {
         all.put("from an elevation file to a plan of three hulls without refusals", folder -> new FormScenarios(folder)
                 .threeHulls());
         all.put("a survey lists places, and a plan is begun at one", folder -> new FormScenarios(folder).survey());
+        all.put("a search for arrangements runs in its window and stops when asked",
+                folder -> new FormScenarios(folder).arrange());
         return all;
     }
 
@@ -299,6 +301,23 @@ final class FormScenarios {
         hand.await("the plan of the best place is open", () -> hand.bench().document().file().endsWith(
                 Path.of("ground-survey", "place-1.json")) && WindowParts.isGroundShown(hand.window()));
         assertEquals(2, hand.bench().plan().hulls().size());
+        hand.close();
+    }
+
+    private void arrange() {
+        Stagehand hand = Stagehand.open(SampleSite.write(work.resolve("arrange")));
+        hand.await("the ground is read", () -> hand.bench().answers().ground().isPresent());
+        hand.robot().push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.A);
+        hand.await("the window is there", () -> isAnywhere("search-begin"));
+        Stagehand.pause(300);
+        Node stop = anywhere("search-stop");
+        assertTrue(stop.isDisabled(), "nothing runs yet");
+        click(hand, "search-begin");
+        Label words = (Label) anywhere("search-words");
+        hand.await("it runs and says what it does", () -> !stop.isDisabled() && !words.getText().isEmpty());
+        Stagehand.picture(words, "42-arrange");
+        click(hand, "search-stop");
+        hand.await("it stopped and says so", () -> stop.isDisabled() && words.getText().startsWith("Stopped"));
         hand.close();
     }
 
