@@ -6,6 +6,7 @@ import bermwright.editor.arrangement.DoubtModel;
 import bermwright.editor.arrangement.SearchModel;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
+import java.util.List;
 import javafx.application.Platform;
 import javafx.geometry.Insets;
 import javafx.scene.Scene;
@@ -17,6 +18,7 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 
@@ -41,8 +43,11 @@ final class SearchWindow {
         stage.initOwner(owner);
         stage.setTitle(title);
         Label head = new Label(help);
-        head.setWrapText(true);
-        words.setWrapText(true);
+        // The list gives way before words are cut.
+        List.of(head, words).forEach(label -> {
+            label.setWrapText(true);
+            label.setMinHeight(Region.USE_PREF_SIZE);
+        });
         words.setId("search-words");
         lines.setId("search-lines");
         lines.setAccessibleText(title);
@@ -50,6 +55,7 @@ final class SearchWindow {
         lines.setCellFactory(list -> new Wrapped());
         VBox.setVgrow(lines, Priority.ALWAYS);
         bar.setMaxWidth(Double.MAX_VALUE);
+        bar.setMinHeight(Region.USE_PREF_SIZE);
         bar.setAccessibleText("How far it has come");
         begin.setId("search-begin");
         stop.setId("search-stop");
