@@ -2,6 +2,7 @@
 package bermwright.editor.view;
 
 import bermwright.editor.model.Plainly;
+import bermwright.editor.model.UnitWords;
 import bermwright.editor.run.Background;
 import bermwright.report.SurveyFolder;
 import bermwright.site.survey.LocalSpread;
@@ -20,6 +21,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javafx.application.Platform;
+import javafx.geometry.Insets;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -29,6 +31,7 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.control.Spinner;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import javafx.stage.Window;
@@ -38,6 +41,8 @@ final class SurveyWindow {
     private static final String LANE = "survey";
     private static final int MOST = 100;
     private static final int USUAL = 10;
+    private static final double RIM = 8;
+    private static final double LEAST_LIST = 90;
 
     private final Background background = new Background(Platform::runLater, 1);
     private final Stage stage = new Stage();
@@ -72,11 +77,16 @@ final class SurveyWindow {
 
     private void show(Window owner) {
         words.setId("survey-words");
-        words.setWrapText(true);
+        // The list gives way before words are cut, for cautions are among them.
+        List.of(words, reasons).forEach(label -> {
+            label.setWrapText(true);
+            label.setMinHeight(Region.USE_PREF_SIZE);
+        });
         words.setText("Looks in " + region.getFileName() + " for places where " + plan.map(p -> "the hulls of "
                 + p.getFileName()).orElse("a hull of usual size") + " can lie, and writes a map and a plan for each"
                 + " into " + folder().getFileName() + ".");
         bar.setMaxWidth(Double.MAX_VALUE);
+        bar.setMinHeight(Region.USE_PREF_SIZE);
         bar.setVisible(false);
         best.setId("survey-best");
         best.setEditable(true);
@@ -101,11 +111,11 @@ final class SurveyWindow {
                 begin();
             }
         });
-        reasons.setWrapText(true);
         reasons.setId("survey-reasons");
+        places.setMinHeight(LEAST_LIST);
         VBox.setVgrow(places, Priority.ALWAYS);
         VBox root = new VBox(8, words, new FlowPane(8, 4, label, best, run), bar, places, reasons, begin);
-        root.getStyleClass().add("answer");
+        root.setPadding(new Insets(RIM));
         Dialogs.dress(root, owner.getScene());
         stage.initOwner(owner);
         stage.setTitle("Survey for places");
@@ -174,7 +184,8 @@ final class SurveyWindow {
 
     private static String words(Reason reason) {
         return String.format(Locale.ROOT, "%s: %.2f %s, limit %s %.2f", reason.criterion().words(), reason.measured(),
-                reason.criterion().unit(), reason.criterion().isLeast() ? "at least" : "at most", reason.limit());
+                UnitWords.shown(reason.criterion().unit()), reason.criterion().isLeast() ? "at least" : "at most",
+                reason.limit());
     }
 
     private void begin() {
@@ -185,7 +196,13 @@ final class SurveyWindow {
         });
     }
 
+    /** A place that has as many lines as it needs. */
     private static final class Cell extends ListCell<SurveyPlace> {
+        Cell() {
+            setWrapText(true);
+            setPrefWidth(0);
+        }
+
         @Override
         protected void updateItem(SurveyPlace place, boolean isEmpty) {
             super.updateItem(place, isEmpty);
