@@ -29,6 +29,8 @@ public final class AsBuiltAnswers {
     private static final double SAME = 0.02;
     /** Depths that differ by less are the same (m). */
     private static final double SAME_DEPTH = 0.05;
+    /** Said of hulls that the survey has no height over. */
+    private static final String NOT_SURVEYED = "not surveyed";
     private static final double MINUTES_OF_A_DAY = 1440;
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT)
             .withZone(ZoneOffset.UTC);
@@ -58,9 +60,7 @@ public final class AsBuiltAnswers {
             of("planned_mSv", "planned by then, best", Unit.MSV, (BuiltDose d) -> d.planned()
                     .map(p -> p.covered().best()).orElse(Double.NaN)),
             of("planned_high_mSv", "planned by then, high", Unit.MSV, BuiltDose::plannedHigh),
-            words("against_plan", "against the plan", (BuiltDose d) -> d.planned().isEmpty() ? ""
-                    : d.dose.covered().high() > d.plannedHigh() * (1 + SAME) ? "MORE than planned"
-                    : "as planned or less")));
+            words("against_plan", "against the plan", BuiltDose::againstPlan)));
     /** What was surveyed after a step. */
     public static final AnswerTable<AsBuilt> SURVEYS = new AnswerTable<>("as_built[]",
             "What was surveyed after a step: soil placed and left.", "cover-surface", List.of(
@@ -139,7 +139,8 @@ public final class AsBuiltAnswers {
 
         /** Thinner where the least cover is, and where more of the skin lacks depth though the least is the same. */
         String againstPlan() {
-            return design().map(d -> cover.least().depth() < d.least().depth() - SAME_DEPTH ? "THINNER than planned"
+            return survey.unseen().contains(cover.id()) ? NOT_SURVEYED : design().map(d ->
+                    cover.least().depth() < d.least().depth() - SAME_DEPTH ? "THINNER than planned"
                     : cover.shareBelowWanted() > d.shareBelowWanted() + SAME ? "MORE skin below required depth"
                     : "as planned or thicker").orElse("not in the plan by then");
         }
@@ -177,6 +178,13 @@ public final class AsBuiltAnswers {
 
         double plannedHigh() {
             return planned().map(p -> p.covered().high()).orElse(Double.NaN);
+        }
+
+        /** What the survey did not see is not judged, whatever stands there in the plan. */
+        String againstPlan() {
+            return survey.unseen().contains(dose.hull()) ? NOT_SURVEYED : planned().isEmpty()
+                    ? "not judged: no dose of the plan after this step"
+                    : dose.covered().high() > plannedHigh() * (1 + SAME) ? "MORE than planned" : "as planned or less";
         }
     }
 

@@ -10,6 +10,7 @@ import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.WorkStep;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The site as it was surveyed after a step, beside the site as the plan has it then.
@@ -24,15 +25,17 @@ import java.util.List;
  * @param stations   dose at the stations as surveyed, for a whole stay as if work stopped here
  * @param planned    dose at the stations as the plan has them after that step
  * @param volumes    soil placed and left
+ * @param unseen     ids of hulls that lie by then and that the survey has no height over: nothing about them is judged
  */
 public record AsBuilt(WorkStep step, double surveyed, List<HullCover> built, List<HullCover> design,
-        List<StationDose> stations, List<StationDose> planned, Volumes volumes) {
+        List<StationDose> stations, List<StationDose> planned, Volumes volumes, Set<String> unseen) {
     /** Copies the lists. */
     public AsBuilt {
         built = List.copyOf(built);
         design = List.copyOf(design);
         stations = List.copyOf(stations);
         planned = List.copyOf(planned);
+        unseen = Set.copyOf(unseen);
     }
 
     /**
@@ -71,6 +74,6 @@ public record AsBuilt(WorkStep step, double surveyed, List<HullCover> built, Lis
         List<StationDose> planned = assessment.partBuilt().stream().filter(p -> p.step().equals(step.id())).findFirst()
                 .map(PartBuilt::stations).orElse(List.of());
         return new AsBuilt(step, survey.share(), survey.built().hulls(), survey.design().hulls(), stations, planned,
-                survey.volumes(assessment.cover().orElseThrow()));
+                survey.volumes(assessment.cover().orElseThrow()), survey.unseen());
     }
 }

@@ -130,7 +130,8 @@ final class SurveyFindings {
         return nearest;
     }
 
-    private static double fromAxis(Point place, LyingPose pose) {
+    /** How far a place lies from the axis of a hull, in plan (m of the grid). */
+    static double fromAxis(Point place, LyingPose pose) {
         Vec3 way = pose.axisEnd().minus(pose.axisStart());
         double east = place.east() - pose.axisStart().x();
         double north = place.north() - pose.axisStart().y();

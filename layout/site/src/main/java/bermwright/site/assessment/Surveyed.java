@@ -5,9 +5,11 @@ import bermwright.foundation.InputException;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.site.exposure.SiteCover;
+import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.WorkStep;
 import bermwright.site.planfile.PlanValues;
+import bermwright.site.pose.LyingPose;
 import bermwright.site.stages.Stage;
 import bermwright.site.stages.StagesResult;
 import bermwright.terrain.earthworks.CutAndFill;
@@ -114,6 +116,21 @@ record Surveyed(Stage stage, ElevationGrid surface, BitSet known, Plan measured,
     /** Share of the nodes of the ground that the survey has a height for (1). */
     double share() {
         return known.cardinality() / (double) surface.frame().nodes();
+    }
+
+    /** Ids of hulls over which the survey has no height, not even at the node nearest to their axis. */
+    Set<String> unseen() {
+        GridFrame frame = surface.frame();
+        Set<String> unseen = new HashSet<>();
+        for (Hull hull : measured.hulls()) {
+            double reach = Math.max(hull.radius() / surface.metreScale(), frame.spacing());
+            Optional<LyingPose> pose = LyingPose.of(hull, built.prepared());
+            if (pose.isPresent() && known.stream().noneMatch(node ->
+                    SurveyFindings.fromAxis(place(frame, node), pose.get()) <= reach)) {
+                unseen.add(hull.id());
+            }
+        }
+        return unseen;
     }
 
     /** Soil as surveyed, against the finished covers. */

@@ -15,6 +15,8 @@ import bermwright.foundation.Progress;
 import bermwright.foundation.Vec3;
 import bermwright.shielding.dose.Responses;
 import bermwright.site.SamplePlans;
+import bermwright.site.answer.AnswerTable;
+import bermwright.site.answer.AsBuiltAnswers;
 import bermwright.site.plan.Annotations;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
@@ -31,6 +33,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -145,14 +148,49 @@ class AsBuiltTest {
         return rules;
     }
 
+    @Test
+    void aHullThatTheSurveyDoesNotReachIsNotSaidToBeAsPlanned() throws IOException {
+        ElevationGrid design = assess("").stages().orElseThrow().stages().get(1).surface();
+        writePart("part.asc", design);
+        writePart("beside.asc", design, 4);
+        AsBuilt part = built("part.asc");
+        assertEquals(Set.of(), part.unseen());
+        assertEquals(List.of("not judged: no dose of the plan after this step"), doses(part));
+        assertEquals(List.of("as planned or less"), doses(planned(part)));
+        AsBuilt beside = built("beside.asc");
+        assertTrue(beside.surveyed() > 0);
+        assertEquals(List.of("not surveyed"), doses(planned(beside)));
+        assertEquals(List.of("not surveyed"), words(AsBuiltAnswers.COVERS, AsBuiltAnswers.covers(beside)));
+    }
+
+    /** The same survey where the plan has the doses that were found. */
+    private static AsBuilt planned(AsBuilt survey) {
+        return new AsBuilt(survey.step(), survey.surveyed(), survey.built(), survey.design(), survey.stations(),
+                survey.stations(), survey.volumes(), survey.unseen());
+    }
+
+    private static List<String> doses(AsBuilt survey) {
+        return words(AsBuiltAnswers.DOSES, AsBuiltAnswers.doses(survey));
+    }
+
+    /** What is said against the plan, each word once. */
+    private static <T> List<String> words(AnswerTable<T> table, List<T> rows) {
+        return rows.stream().map(table.only("against_plan").figures().get(0)::text).distinct().toList();
+    }
+
     /** The western part of a surface alone. */
     private void writePart(String name, ElevationGrid grid) throws IOException {
+        writePart(name, grid, 2);
+    }
+
+    /** One of so many parts of a surface, the westernmost. */
+    private void writePart(String name, ElevationGrid grid, int parts) throws IOException {
         write("whole.asc", grid, 1);
         List<String> lines = Files.readAllLines(directory.resolve("whole.asc"));
         StringBuilder text = new StringBuilder();
         for (String line : lines) {
             String[] cells = line.split(" ");
-            for (int i = cells.length / 2; cells.length > 2 && i < cells.length; i++) {
+            for (int i = cells.length / parts; cells.length > 2 && i < cells.length; i++) {
                 cells[i] = "-9999";
             }
             text.append(String.join(" ", cells)).append('\n');
