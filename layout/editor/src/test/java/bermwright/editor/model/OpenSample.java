@@ -5,9 +5,13 @@ import bermwright.editor.SampleSite;
 import bermwright.editor.run.Background;
 import bermwright.site.assessment.Assessments;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.concurrent.locks.LockSupport;
 
 /** The sample plan, open on a workbench without a window. */
 final class OpenSample implements AutoCloseable {
+    private static final Duration PATIENCE = Duration.ofMinutes(2);
+
     private final Background background = new Background(Runnable::run, 1);
     private final Workbench bench;
 
@@ -18,6 +22,17 @@ final class OpenSample implements AutoCloseable {
 
     Workbench bench() {
         return bench;
+    }
+
+    /** Waits until every answer of now is delivered: what is counted before may change while it is counted. */
+    void settle() {
+        long end = System.nanoTime() + PATIENCE.toNanos();
+        while (background.isBusy()) {
+            if (System.nanoTime() > end) {
+                throw new IllegalStateException("the answers are not there after " + PATIENCE.toSeconds() + " s");
+            }
+            LockSupport.parkNanos(Duration.ofMillis(5).toNanos());
+        }
     }
 
     @Override
