@@ -9,7 +9,6 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Preparation;
 import bermwright.site.plan.Wall;
-import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -50,7 +49,7 @@ final class MovedPlan {
                 c.farEndWall().ifPresent(w -> owners.putIfAbsent(w, at));
             });
             Point middle = hull.arrival() == Hull.Arrival.STAYS_UPRIGHT ? hull.baseCentre()
-                    : LyingPose.footprint(hull, ground.metres()).centre();
+                    : hull.bed(ground.metres()).centre();
             plan.preparations().stream().filter(p -> p.kind() == Preparation.Kind.BENCH
                     || p.kind() == Preparation.Kind.TRENCH || p.kind() == Preparation.Kind.PAD)
                     .filter(p -> p.area().contains(middle)).forEach(p -> owners.putIfAbsent(p.id(), at));

@@ -245,7 +245,7 @@ public final class Assessments {
     static Map<String, List<Ring>> toes(Plan plan, SiteCover cover) {
         Map<String, List<Ring>> toes = new HashMap<>();
         for (Hull hull : plan.hulls()) {
-            Point middle = LyingPose.footprint(hull, cover.natural().metres()).centre();
+            Point middle = hull.bed(cover.natural().metres()).centre();
             List<Ring> around = cover.toes().stream().filter(t -> t.contains(middle)).toList();
             if (!around.isEmpty() && hull.cover().isPresent()) {
                 toes.put(hull.id(), around);

@@ -11,7 +11,6 @@ import bermwright.site.haulage.SoilOffer;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.PlanSoil;
-import bermwright.site.pose.LyingPose;
 import bermwright.site.stages.GearDigging;
 import bermwright.site.stages.LiftedCover;
 import bermwright.site.stages.PlacedCover;
@@ -67,7 +66,7 @@ final class SoilBalance {
             if (hull.isPresent() && one.volume() > LEAST) {
                 double density = one.placedMass() / one.volume();
                 List<Ring> outlines = toes.getOrDefault(one.id(),
-                        List.of(LyingPose.footprint(hull.get(), cover.natural().metres())));
+                        List.of(hull.get().bed(cover.natural().metres())));
                 SoilNeed need = new SoilNeed(one.id(), SoilNeed.Kind.COVER, one.volume(), density, outlines);
                 needs.add(need);
                 ramp(hull.get(), placed).filter(r -> r.volume() > LEAST)

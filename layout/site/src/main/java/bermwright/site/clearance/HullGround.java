@@ -73,7 +73,9 @@ final class HullGround {
     }
 
     private Ring bed() {
-        return shapes.first(ShapeKind.LYING).or(() -> shapes.first(ShapeKind.STANDING)).orElseThrow().outline();
+        return hull.arrival() == Hull.Arrival.STAYS_UPRIGHT
+                ? shapes.first(ShapeKind.STANDING).orElseThrow().outline()
+                : hull.bed(ground.metres());
     }
 
     /** Whether the body stands and lies on known ground; says where not. */

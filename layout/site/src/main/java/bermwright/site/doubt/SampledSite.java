@@ -33,7 +33,6 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.Plan;
 import bermwright.site.planfile.PlanValues;
-import bermwright.site.pose.LyingPose;
 import bermwright.site.stages.SlopeChecks;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.TrueMetres;
@@ -74,7 +73,7 @@ final class SampledSite {
         TrueMetres metres = cover.natural().metres();
         heights = new ElevationErrors(Math.max(NO_SPREAD, nominal.plan().ground().elevationSpread()),
                 InputsOfPlan.CORRELATION, metres.scale(), cover.hulls().stream().map(h -> nominal.plan().hull(h.id())
-                        .orElseThrow()).map(h -> ElevationErrors.bed(LyingPose.footprint(h, metres).centre(),
+                        .orElseThrow()).map(h -> ElevationErrors.bed(h.bed(metres).centre(),
                                 h.layDownAzimuth(), metres.onPlan(h.length()), metres.onPlan(h.diameter()))).toList());
     }
 

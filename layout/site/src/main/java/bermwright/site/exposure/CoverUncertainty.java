@@ -6,7 +6,6 @@ import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
-import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.TrueMetres;
 import java.util.List;
@@ -28,7 +27,7 @@ public record CoverUncertainty(double depth, double volume) {
     private static final double BESIDE = 2;
 
     static CoverUncertainty of(Plan plan, Hull hull, ElevationGrid natural, List<Ring> toes) {
-        Ring bed = LyingPose.footprint(hull, natural.metres());
+        Ring bed = hull.bed(natural.metres());
         double hidden = hidden(natural, bed, natural.metres().onPlan(BESIDE * hull.radius()));
         double depth = Math.hypot(plan.ground().elevationSpread(), hidden);
         Point middle = bed.centre();
@@ -36,7 +35,7 @@ public record CoverUncertainty(double depth, double volume) {
         double plot = toes.stream().filter(t -> t.contains(middle)).mapToDouble(Ring::area).max().orElse(0);
         long sharing = Math.max(1, toes.stream().filter(t -> t.contains(middle)).findFirst().map(t -> plan.hulls()
                 .stream().filter(h -> h.cover().isPresent()
-                        && t.contains(LyingPose.footprint(h, metres).centre())).count()).orElse(1L));
+                        && t.contains(h.bed(metres).centre())).count()).orElse(1L));
         return new CoverUncertainty(depth, depth * metres.area(plot) / sharing);
     }
 

@@ -148,7 +148,7 @@ public final class SiteShapes {
             shapes.add(new Shape(ShapeKind.LYING, hull.id(), "", lying));
         }
         if (hull.arrival() == Hull.Arrival.LOWERED) {
-            lean = lean(hull, lying);
+            lean = lean(hull, hull.bed(metres()));
             shapes.add(new Shape(ShapeKind.SWEEP, hull.id(), "", BodyOutline.sweep(hull, frame, lean)));
         }
         if (hull.landingDispersion() > 0) {
@@ -163,11 +163,11 @@ public final class SiteShapes {
         return new HullShapes(hull, lean, shapes);
     }
 
-    private HullShapes.Lean lean(Hull hull, Ring lying) {
-        if (ground.isEmpty() || ground.get().isMissing(lying)) {
+    private HullShapes.Lean lean(Hull hull, Ring bed) {
+        if (ground.isEmpty() || ground.get().isMissing(bed)) {
             return HullShapes.Lean.NONE;
         }
-        Optional<FittedPlane> plane = ground.get().fittedPlane(lying);
+        Optional<FittedPlane> plane = ground.get().fittedPlane(bed);
         return plane.map(p -> new HullShapes.Lean(p.slopeAlong(hull.layDownAzimuth()),
                 p.slopeAcross(hull.layDownAzimuth()))).orElse(HullShapes.Lean.NONE);
     }

@@ -9,7 +9,6 @@ import bermwright.site.footprint.ShapeKind;
 import bermwright.site.footprint.SiteShapes;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Machine;
-import bermwright.site.pose.LyingPose;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -64,7 +63,7 @@ final class WayNet {
     /** Soil for a hull goes to the hull's middle, even where covers run together; else to the outline's middle. */
     private static Point middle(EarthworksInput input, SoilNeed need) {
         return input.plan().hull(need.to()).map(h -> h.arrival() == Hull.Arrival.STAYS_UPRIGHT ? h.baseCentre()
-                : LyingPose.footprint(h, input.ground().metres()).centre())
+                : h.bed(input.ground().metres()).centre())
                 .orElseGet(() -> need.mainOutline().centre());
     }
 

@@ -3,6 +3,7 @@ package bermwright.site.plan;
 
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
+import bermwright.foundation.Ring;
 import bermwright.terrain.grid.TrueMetres;
 import java.util.List;
 import java.util.Locale;
@@ -240,6 +241,17 @@ public record Hull(String id, HullBody body, MassProperties massProperties, Hull
      */
     public Point lyingAt(TrueMetres metres, double along, double left) {
         return metres.moved(baseCentre(), layDownAzimuth(), pivotAhead() + along, left);
+    }
+
+    /**
+     * The rectangle that the lying hull covers seen from above, on level ground: the plane of its bed is fitted here.
+     *
+     * @param metres true metres against those of the plan
+     * @return its corners, from the right of the base round to the left
+     */
+    public Ring bed(TrueMetres metres) {
+        return new Ring(List.of(lyingAt(metres, 0, -radius()), lyingAt(metres, length(), -radius()),
+                lyingAt(metres, length(), radius()), lyingAt(metres, 0, radius())));
     }
 
     /**

@@ -3,7 +3,6 @@ package bermwright.site.pose;
 
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
-import bermwright.foundation.Ring;
 import bermwright.foundation.Vec3;
 import bermwright.lowering.rest.RestPose;
 import bermwright.site.plan.Hull;
@@ -11,8 +10,6 @@ import bermwright.site.plan.Pivot;
 import bermwright.site.plan.Seat;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.FittedPlane;
-import bermwright.terrain.grid.TrueMetres;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -37,7 +34,7 @@ public record LyingPose(Vec3 axisStart, Vec3 axisEnd, FittedPlane bed, double sl
         if (hull.arrival() == Hull.Arrival.STAYS_UPRIGHT) {
             return Optional.empty();
         }
-        return ground.fittedPlane(footprint(hull, ground.metres())).map(plane -> on(plane, hull, ground));
+        return ground.fittedPlane(hull.bed(ground.metres())).map(plane -> on(plane, hull, ground));
     }
 
     /**
@@ -51,22 +48,6 @@ public record LyingPose(Vec3 axisStart, Vec3 axisEnd, FittedPlane bed, double sl
      */
     public static Optional<RestPose> rest(Hull hull, ElevationGrid ground, double gravity) {
         return RestOfHull.of(hull, hull.lyingBase(ground.metres()), ground, gravity);
-    }
-
-    /**
-     * The rectangle a lying hull covers seen from above, on level ground.
-     *
-     * @param hull   the hull
-     * @param metres true metres against those of the plan
-     * @return its corners, from the right of the base round to the left
-     */
-    public static Ring footprint(Hull hull, TrueMetres metres) {
-        Azimuth way = hull.layDownAzimuth();
-        double length = metres.onPlan(hull.length());
-        double radius = metres.onPlan(hull.radius());
-        Point base = hull.lyingBase(metres);
-        return new Ring(List.of(base.moved(way, 0, -radius), base.moved(way, length, -radius),
-                base.moved(way, length, radius), base.moved(way, 0, radius)));
     }
 
     private static LyingPose on(FittedPlane plane, Hull hull, ElevationGrid ground) {

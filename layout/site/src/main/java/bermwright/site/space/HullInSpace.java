@@ -34,7 +34,7 @@ public record HullInSpace(Hull hull, FallingHull falling, Optional<Revolved> sta
     public static HullInSpace of(Hull hull, Optional<ElevationGrid> grid, GroundBelow below, double gravity,
             RigInSpace.Pull pull) {
         TrueMetres metres = below.metres();
-        Optional<FittedPlane> bed = grid.flatMap(g -> g.fittedPlane(LyingPose.footprint(hull, metres)));
+        Optional<FittedPlane> bed = grid.flatMap(g -> g.fittedPlane(hull.bed(metres)));
         Vec3 foot = metres.at(hull.baseCentre(), 0);
         double height = below.height(foot);
         double known = Double.isFinite(height) ? height : 0;

@@ -17,7 +17,6 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.PlanSoil;
 import bermwright.site.plan.Preparation;
-import bermwright.site.pose.LyingPose;
 import bermwright.terrain.earthworks.SlopeStability;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
@@ -116,7 +115,7 @@ public record GearDigging(List<Item> items) {
     private record Trench(Plan plan, ElevationGrid ground) {
         Optional<Item> bed(Hull hull) {
             double sunk = Math.min(hull.seat().sunk(), 2 * hull.radius());
-            Ring footprint = LyingPose.footprint(hull, ground.metres());
+            Ring footprint = hull.bed(ground.metres());
             if (!(sunk > 0) || hull.arrival() == Hull.Arrival.STAYS_UPRIGHT || isStated(footprint.centre())) {
                 return Optional.empty();
             }

@@ -63,7 +63,7 @@ public final class LiftedCover {
      */
     public static Optional<LiftedCover> of(Hull hull, ElevationGrid ground, PlacedCover cover) {
         Optional<FittedPlane> plane = hull.arrival() == Hull.Arrival.STAYS_UPRIGHT
-                ? ground.fittedPlane(LyingPose.footprint(hull, ground.metres()))
+                ? ground.fittedPlane(hull.bed(ground.metres()))
                 : LyingPose.of(hull, ground).map(LyingPose::bed);
         return plane.map(p -> new LiftedCover(hull, ground, cover, p));
     }

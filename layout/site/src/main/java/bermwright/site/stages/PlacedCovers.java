@@ -8,7 +8,6 @@ import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
-import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import bermwright.terrain.grid.TrueMetres;
@@ -37,7 +36,7 @@ final class PlacedCovers {
         }
         List<PlacedCover> covers = new ArrayList<>();
         for (int k = 0; k < hulls.size(); k++) {
-            Point middle = LyingPose.footprint(hulls.get(k), ground.metres()).centre();
+            Point middle = hulls.get(k).bed(ground.metres()).centre();
             List<Ring> toes = site.toes().stream().filter(t -> t.contains(middle)).toList();
             covers.add(new PlacedCover(hulls.get(k).id(), ground.withHeights(parts.get(k)).withPatches(
                     finer.get(k)), covered.get(k).volume(), toes));

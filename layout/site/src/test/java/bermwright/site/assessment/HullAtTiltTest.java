@@ -10,7 +10,6 @@ import bermwright.lowering.body.PlanePoint;
 import bermwright.site.SamplePlans;
 import bermwright.site.laydown.LayPlane;
 import bermwright.site.plan.Hull;
-import bermwright.site.pose.LyingPose;
 import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.TrueMetres;
 import java.util.List;
@@ -25,8 +24,7 @@ class HullAtTiltTest {
     private static final double ROUNDING = 1e-9;
 
     static HullAtTilt at(double tiltDeg) {
-        LayPlane plane = LayPlane.of(HULL, LEVEL.fittedPlane(LyingPose.footprint(HULL,
-                TrueMetres.SAME)).orElseThrow(), LEVEL);
+        LayPlane plane = LayPlane.of(HULL, LEVEL.fittedPlane(HULL.bed(TrueMetres.SAME)).orElseThrow(), LEVEL);
         return HullAtTilt.of(HULL, plane, Math.toRadians(tiltDeg));
     }
 
