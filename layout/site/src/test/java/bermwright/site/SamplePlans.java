@@ -39,7 +39,7 @@ public final class SamplePlans {
     public static Plan plan(List<Hull> hulls) {
         GroundPlan.Regolith soil = new GroundPlan.Regolith("highland", 1650, 1800, 1450, 0.1, List.of(),
                 Math.toRadians(33), Math.toRadians(42), 500, Math.toRadians(2), 150, List.of(), K);
-        GroundPlan ground = new GroundPlan("ground.tif", Optional.empty(), 0.1, 1.62, 0.4, soil, K);
+        GroundPlan ground = new GroundPlan("ground.tif", Optional.empty(), 0.1, 30, 1.62, 0.4, soil, K);
         ExposurePlan exposure = new ExposurePlan(180, 1, OptionalDouble.empty(),
                 Optional.of(ExposurePlan.SolarActivity.MINIMUM),
                 Optional.empty(), OptionalDouble.empty(), Optional.of("august 1972"), Optional.empty(),

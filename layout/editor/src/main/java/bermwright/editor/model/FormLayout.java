@@ -22,7 +22,8 @@ final class FormLayout {
                     "Sun and events", "solar_activity solar_date modulation_W event event_spectrum_file event_fit",
                     "Limits and people", "limits people", "Response tables", "response more_responses",
                     "Besides radiation", "hazards"),
-            Part.Kind.GROUND, groups("Elevation file", "elevation_file reference_system elevation_spread_m",
+            Part.Kind.GROUND, groups("Elevation file", "elevation_file reference_system elevation_spread_m"
+                    + " elevation_correlation_m",
                     "At the surface", "gravity_m_s2 pivot_friction", "Soil", "regolith"),
             Part.Kind.RULES, groups("Clearance", "greatest_slope_under_hull_deg hull_spacing_m",
                     "Design factors", "line_design_factor anchor_design_factor pole_design_factor pivot_hold_factor"

@@ -111,6 +111,8 @@ public record Doubts(List<UncertainInput> inputs, int samples, int failed, long 
      * @param first    told after the first hundred
      * @param progress told how far the work has come; may cancel it
      * @return the doubts; without figures where the plan has no cover or nothing uncertain
+     * @throws InputException if the plan cannot be worked out one standard deviation off in a number that shapes what
+     *                        is built
      * @throws java.util.concurrent.CancellationException if the work was cancelled
      */
     public static Doubts of(Assessment best, Asked asked, FirstAnswer first, Progress progress) {
@@ -119,15 +121,16 @@ public record Doubts(List<UncertainInput> inputs, int samples, int failed, long 
             return new Doubts(inputs, 0, 0, asked.seed, List.of(), List.of(), InFull.NONE);
         }
         SampledSite site = new SampledSite(best, inputs);
+        site.learn(progress.part(0, 0.1));
         double[][] off = QuasiRandom.normal(inputs.size(), asked.samples, asked.seed);
         SampledSite.Outcome middle = site.at(new double[inputs.size()]);
         SampledSite.Outcome[] outcomes = new SampledSite.Outcome[asked.samples];
         int early = Math.min(FIRST, asked.samples);
-        run(site, off, outcomes, new int[] {0, early}, progress.part(0, 0.08));
+        run(site, off, outcomes, new int[] {0, early}, progress.part(0.1, 0.15));
         if (asked.samples > FIRST) {
             first.tell(told(inputs, off, Arrays.copyOf(outcomes, early), new Told(middle, asked.seed, InFull.NONE)));
         }
-        run(site, off, outcomes, new int[] {early, asked.samples}, progress.part(0.08, 0.5));
+        run(site, off, outcomes, new int[] {early, asked.samples}, progress.part(0.15, 0.5));
         InFull confirmed = confirmed(site, off, outcomes, asked, progress.part(0.5, 0.97));
         progress.report(0.97, "what decides");
         return told(inputs, off, outcomes, new Told(middle, asked.seed, confirmed));
@@ -245,10 +248,13 @@ public record Doubts(List<UncertainInput> inputs, int samples, int failed, long 
         return new ModelNote("doubts", "quasi-random samples of all inputs at once through the same rules; shares from"
                 + " a sum of orthogonal polynomials fitted to the samples; finding out by the same surrogate",
                 "independent normal inputs within 3.5 standard deviations, heights of the ground as one field whose"
-                        + " errors go together over " + Math.round(InputsOfPlan.CORRELATION) + " m; covers,"
+                        + " errors go together over elevation_correlation_m; covers,"
                         + " clearances, ways and landings off the planned place are kept as they are, heights move"
-                        + " depth and volume of each cover by its own spread and no hull; some samples are assessed"
-                        + " in full on ground that is off as such a field, without part-built covers; within a sample"
+                        + " depth and volume of each cover by its own spread and no hull; a spread of a number that"
+                        + " shapes what is built (size, skin, cover, seat, station) moves figures by full assessments"
+                        + " one standard deviation either side, each by itself, and of findings only those on dose"
+                        + " limits; some samples are assessed in full on ground that is off"
+                        + " as such a field, without part-built covers; within a sample"
                         + " the plan's spreads are nothing",
                 "shares carry their own error; chances of p from n samples scatter by sqrt(p (1 - p) / n) at most",
                 ModelNote.Status.COMPUTED, "Sobol' (1967); Sudret (2008), Reliability Engineering and System Safety 93,"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.doubt;
 
+import bermwright.finding.Finding.Figures;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.doubt.UncertainInput.FindingOut;
 import bermwright.site.doubt.UncertainInput.Kind;
@@ -14,8 +15,9 @@ import bermwright.site.planfile.Range;
 import bermwright.site.planfile.StatedSpread;
 import bermwright.site.planfile.ValueType;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -23,14 +25,16 @@ import java.util.Set;
 final class InputsOfPlan {
     /** Share of a line's stiffness that is one standard deviation where none is stated. */
     static final double STRETCH_SHARE = 0.1;
-    /** Distance over which errors of the elevation file go together (m). */
-    static final double CORRELATION = 30;
+    /** Numbers of a hull that samples work with as they are; what is in gear and shell is such too. */
+    private static final Set<String> AS_IT_IS = Set.of("mass_t", "centre_of_mass_off_axis_m",
+            "inertia_about_centre_t_m2", "inner_pressure_kPa", "residual_propellant_t");
     private static final String SOIL = "ground.regolith.";
+    private static final String PROFILE = SOIL + "strength_profile[";
     private static final FindingOut TEN_SAMPLES = new FindingOut("ten density samples", true);
 
     private final Plan plan;
     private final List<UncertainInput> inputs = new ArrayList<>();
-    private final Set<String> stated = new HashSet<>();
+    private final Map<String, Double> stated = new HashMap<>();
 
     private InputsOfPlan(Plan plan) {
         this.plan = plan;
@@ -52,14 +56,19 @@ final class InputsOfPlan {
 
     private void stated() {
         for (StatedSpread spread : PlanValues.spreads(plan)) {
-            if (spread.spread() > 0) {
-                stated.add(spread.path());
+            stated.put(spread.path(), spread.spread());
+            if (spread.spread() > 0 && !spread.path().startsWith(PROFILE)) {
                 ValueType.Quantity quantity = (ValueType.Quantity) spread.key().type();
-                inputs.add(new UncertainInput(spread.path(), Kind.PLAN, spread.value(), spread.spread(),
+                inputs.add(new UncertainInput(spread.path(), kind(spread.path()), spread.value(), spread.spread(),
                         quantity.unit().word(), "plan", new FindingOut("measuring " + spread.path(), false),
                         List.of(new Target(spread.path(), spread.value(), spread.spread(), quantity.range()))));
             }
         }
+    }
+
+    private static Kind kind(String path) {
+        return path.contains(".lowering.") || path.contains(".shell.") || !path.contains("[") && !path.startsWith(SOIL)
+                || AS_IT_IS.contains(path.substring(path.indexOf('.') + 1)) ? Kind.PLAN : Kind.SHAPE;
     }
 
     private void soil() {
@@ -101,9 +110,9 @@ final class InputsOfPlan {
         List<Target> targets = new ArrayList<>(List.of(new Target(SOIL + key, value, spread, range(SOIL + key))));
         List<GroundPlan.StrengthAtDepth> profile = plan.ground().regolith().strengthProfile();
         for (int i = 0; i < profile.size(); i++) {
-            targets.add(new Target(SOIL + "strength_profile[" + i + "]." + key, key.endsWith("deg")
-                    ? Math.toDegrees(profile.get(i).frictionAngle()) : profile.get(i).cohesion(), spread,
-                    range(SOIL + key)));
+            String path = PROFILE + i + "]." + key;
+            targets.add(new Target(path, key.endsWith("deg") ? Math.toDegrees(profile.get(i).frictionAngle())
+                    : profile.get(i).cohesion(), stated.getOrDefault(path, spread), range(SOIL + key)));
         }
         add(new UncertainInput(name, Kind.PLAN, value, spread, unit, source(key.replaceFirst(
                 "_([A-Za-z]+)$", "_spread_$1"), SOIL), new FindingOut("ten strength tests", true), targets));
@@ -121,7 +130,7 @@ final class InputsOfPlan {
                                 hull.centreOfMassFromBase(), hull.centreOfMassSpread(), range(mass)))));
                 String stretch = path + "lowering.lines.line.stiffness_EA_MN";
                 hull.lowering().flatMap(g -> g.lines()).flatMap(l -> l.line().stiffness().isPresent()
-                        && !stated.contains(stretch) ? Optional.of(l.line().stiffness().getAsDouble() / 1e6)
+                        && !stated.containsKey(stretch) ? Optional.of(l.line().stiffness().getAsDouble() / 1e6)
                         : Optional.empty()).ifPresent(value -> add(new UncertainInput("line stretch of "
                         + hull.id(), Kind.PLAN, value, STRETCH_SHARE * value, "MN",
                         "chosen here: a tenth of the stiffness",
@@ -133,7 +142,8 @@ final class InputsOfPlan {
 
     private void ground(Assessment assessment) {
         String from = source("elevation_spread_m", "ground.") + ", and what a cell hides; errors go together over "
-                + Math.round(CORRELATION) + " m, chosen here";
+                + Figures.number(plan.ground().elevationCorrelation()) + " m, "
+                + source("elevation_correlation_m", "ground.");
         FindingOut better = new FindingOut("a better elevation file", false);
         assessment.cover().orElseThrow().hulls().forEach(h -> inputs.add(new UncertainInput("heights of the ground",
                 Kind.GROUND_UNDER_HULL, 0, h.uncertainty().depth(), "m", from, better, List.of(new Target(h.id(), 0,
@@ -155,7 +165,7 @@ final class InputsOfPlan {
     }
 
     private void add(UncertainInput input) {
-        if (input.spread() > 0) {
+        if (input.spread() > 0 || input.targets().stream().anyMatch(t -> t.spread() > 0)) {
             inputs.add(input);
         }
     }

@@ -55,6 +55,8 @@ import java.util.OptionalDouble;
  */
 final class SampledSite {
     private static final double MILLI = 1000;
+    private static final String CREW = "crew-dose-over-";
+    private static final String PERSON = "dose-person-";
     private static final double NO_SPREAD = 1e-6;
 
     private final Assessment nominal;
@@ -63,6 +65,7 @@ final class SampledSite {
     private final Optional<EarthworksInput> soil;
     private final Optional<Earthworks.Again> again;
     private final ElevationErrors heights;
+    private FullResponse shapes = FullResponse.NONE;
 
     SampledSite(Assessment nominal, List<UncertainInput> inputs) {
         this.nominal = nominal;
@@ -72,17 +75,30 @@ final class SampledSite {
         again = soil.map(Earthworks::keeping);
         TrueMetres metres = cover.natural().metres();
         heights = new ElevationErrors(Math.max(NO_SPREAD, nominal.plan().ground().elevationSpread()),
-                InputsOfPlan.CORRELATION, metres.scale(), cover.hulls().stream().map(h -> nominal.plan().hull(h.id())
-                        .orElseThrow()).map(h -> ElevationErrors.bed(h.bed(metres).centre(),
-                                h.layDownAzimuth(), metres.onPlan(h.length()), metres.onPlan(h.diameter()))).toList());
+                nominal.plan().ground().elevationCorrelation(), metres.scale(), cover.hulls().stream()
+                        .map(h -> nominal.plan().hull(h.id()).orElseThrow())
+                        .map(h -> ElevationErrors.bed(h.bed(metres).centre(), h.layDownAzimuth(),
+                                metres.onPlan(h.length()), metres.onPlan(h.diameter()))).toList());
     }
 
     /** One sample worked out: figures by name, and findings by id with their level. */
     record Outcome(Map<Figure, Double> figures, Map<String, Level> findings) {
     }
 
-    /** The plan of a sample. */
+    /** Works out what numbers come to that shape what is built; where there are none, nothing. */
+    void learn(Progress progress) {
+        boolean isShaped = inputs.stream().anyMatch(i -> i.kind() == UncertainInput.Kind.SHAPE);
+        shapes = isShaped ? FullResponse.of(inputs, nominal.planName(), this::onGivenGround, progress)
+                : FullResponse.NONE;
+    }
+
+    /** The plan of a sample, with every number where it is. */
     Plan plan(double[] off) {
+        return plan(off, true);
+    }
+
+    /** The plan of a sample; numbers that shape what is built may be left at their best. */
+    private Plan plan(double[] off, boolean isShaped) {
         Map<String, Double> numbers = new LinkedHashMap<>();
         numbers.put("ground.regolith.density_spread_share", 0.0);
         numbers.put("ground.regolith.friction_angle_spread_deg", 0.0);
@@ -92,7 +108,8 @@ final class SampledSite {
         }
         for (int i = 0; i < off.length; i++) {
             UncertainInput input = inputs.get(i);
-            if (input.kind() == UncertainInput.Kind.PLAN || input.kind() == UncertainInput.Kind.PLACED_DENSITY) {
+            if (input.kind() == UncertainInput.Kind.PLAN || input.kind() == UncertainInput.Kind.PLACED_DENSITY
+                    || isShaped && input.kind() == UncertainInput.Kind.SHAPE) {
                 double deviations = off[i];
                 input.targets().forEach(t -> numbers.put(t.path(), t.at(deviations)));
             }
@@ -102,13 +119,15 @@ final class SampledSite {
 
     /** A sample, with what it does not touch kept. */
     Outcome at(double[] off) {
-        Plan plan = plan(off);
+        Plan plan = plan(off, false);
         Map<Figure, Double> figures = new LinkedHashMap<>();
         Map<String, Level> findings = new HashMap<>();
-        nominal.dose().ifPresent(d -> doses(DoseSample.of(plan, d, off(off, true)), d, figures, findings));
+        nominal.dose().ifPresent(d -> doses(DoseSample.of(plan, d, off(off, true)), d, figures));
         lowering(plan, figures, findings);
         soil(plan, off, again.map(a -> a::of), figures, findings);
         ground(plan, cover, figures, findings);
+        shapes.move(figures, off);
+        overLimits(figures, findings);
         return new Outcome(figures, findings);
     }
 
@@ -124,22 +143,30 @@ final class SampledSite {
      * errors, so the soil that reckoned heights spare or cost is not in it.
      */
     Outcome inFull(double[] off, long seed) {
-        Plan plan = plan(off);
         double[] under = under(off);
         double[] ground = Arrays.stream(under).map(h -> -h).toArray();
-        ElevationGrid grid = nominal.plan().ground().elevationSpread() > 0
-                ? heights.on(nominal.ground().grid(), ground, seed) : nominal.ground().grid();
+        return inFull(off, nominal.plan().ground().elevationSpread() > 0
+                ? heights.on(nominal.ground().grid(), ground, seed) : nominal.ground().grid());
+    }
+
+    private Map<Figure, Double> onGivenGround(double[] off) {
+        return inFull(off, nominal.ground().grid()).figures();
+    }
+
+    private Outcome inFull(double[] off, ElevationGrid grid) {
+        Plan plan = plan(off);
         Assessment full = Assessments.standard().run(Assessments.Asked.FINISHED, new Assessments.Site(plan,
                 nominal.planName(), new SiteGround(nominal.ground().file(), nominal.ground().directory(), grid)),
                 Progress.NONE);
         Map<Figure, Double> figures = new LinkedHashMap<>();
         Map<String, Level> findings = new HashMap<>();
         found(full.findings(), findings);
-        full.dose().ifPresent(d -> doses(DoseSample.of(plan, d, off(off, false)), d, figures, findings));
+        full.dose().ifPresent(d -> doses(DoseSample.of(plan, d, off(off, false)), d, figures));
         full.hulls().forEach(h -> h.laydown().flatMap(Laydown::lowering).ifPresent(r -> margins(h.hull(), r.chain(),
                 figures)));
         full.earthworks().ifPresent(e -> soil(e, figures));
         full.cover().ifPresent(c -> ground(plan, c, figures, findings));
+        overLimits(figures, findings);
         return new Outcome(figures, findings);
     }
 
@@ -150,7 +177,10 @@ final class SampledSite {
             level[i] = inputs.get(i).kind() == UncertainInput.Kind.GROUND_UNDER_HULL ? 0 : off[i];
         }
         Map<Figure, Double> figures = new LinkedHashMap<>(at(off).figures());
-        soil(plan(level), level, again.map(a -> a::of), figures, new HashMap<>());
+        Map<Figure, Double> soils = new LinkedHashMap<>();
+        soil(plan(level, false), level, again.map(a -> a::of), soils, new HashMap<>());
+        shapes.move(soils, off);
+        figures.putAll(soils);
         return figures;
     }
 
@@ -185,32 +215,33 @@ final class SampledSite {
         return own;
     }
 
-    private void doses(DoseSample sample, SiteDose dose, Map<Figure, Double> figures, Map<String, Level> findings) {
+    private static void overLimits(Map<Figure, Double> figures, Map<String, Level> findings) {
+        figures.forEach((figure, value) -> {
+            if ((figure.id().startsWith(CREW) || figure.id().startsWith(PERSON)) && !figure.keeps(value)) {
+                findings.put(DoseRule.DOSE_LIMIT.id() + ":" + figure.id(), Level.REFUSE);
+            }
+        });
+    }
+
+    private void doses(DoseSample sample, SiteDose dose, Map<Figure, Double> figures) {
         for (JudgedLimit limit : dose.limits()) {
             if (limit.isJudged()) {
-                Figure figure = new Figure(Figures.id("crew-dose-over-" + limit.limit().over().word()
+                Figure figure = new Figure(Figures.id(CREW + limit.limit().over().word()
                         + Figures.other(limit.limit()) + "-" + limit.limit().from().word()), "the crew's "
                         + limit.limit().quantity() + " from " + Figures.from(limit.limit()) + " over "
                         + Figures.over(limit.limit()), limit.unit(),
                         OptionalDouble.of(limit.limit().limit() * MILLI), false);
-                double value = sample.crew(limit.limit()) * MILLI;
-                figures.put(figure, value);
-                if (!figure.keeps(value)) {
-                    findings.put(DoseRule.DOSE_LIMIT.id() + ":" + figure.id(), Level.REFUSE);
-                }
+                figures.put(figure, sample.crew(limit.limit()) * MILLI);
             }
         }
         sample.people(dose.limits()).forEach((person, value) -> {
-            Figure figure = new Figure(Figures.id("dose-person-" + person.id() + "-over-"
+            Figure figure = new Figure(Figures.id(PERSON + person.id() + "-over-"
                     + person.limit().over().word() + Figures.other(person.limit()) + "-"
                     + person.limit().from().word()),
                     person.limit().quantity() + " of " + person.id() + " from " + Figures.from(person.limit())
                     + " over " + Figures.over(person.limit()), person.unit(),
                     OptionalDouble.of(person.limit().limit() * MILLI), false);
             figures.put(figure, value * MILLI);
-            if (!figure.keeps(value * MILLI)) {
-                findings.put(DoseRule.DOSE_LIMIT.id() + ":" + figure.id(), Level.REFUSE);
-            }
         });
         sample.stations().forEach(s -> figures.put(Figures.free("dose-" + s.from().hull() + "-" + s.from().station(),
                 "dose at " + s.from().hull() + "/" + s.from().station(), "mSv"), s.covered() * MILLI));

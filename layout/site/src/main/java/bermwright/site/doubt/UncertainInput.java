@@ -29,6 +29,8 @@ public record UncertainInput(String group, Kind kind, double value, double sprea
     public enum Kind {
         /** Through numbers of the plan. */
         PLAN,
+        /** Through a number that shapes what is built: by full assessments one standard deviation either side. */
+        SHAPE,
         /** Through the placed density: through numbers of the plan, and the doses' own curve of density. */
         PLACED_DENSITY,
         /** As heights of the ground that are off under one hull, much alike under those that are near. */

@@ -10,13 +10,14 @@ import java.util.Optional;
  * @param elevationFile   elevation file, as a path beside the plan
  * @param referenceSystem reference system named by the plan for files that carry none
  * @param elevationSpread one standard deviation of the file's heights (m), zero or more
+ * @param elevationCorrelation length over which errors of the file's heights go together (m), above zero
  * @param gravity         gravity (m/s2), above zero
  * @param pivotFriction   friction between pivot and ground (1), zero or more
  * @param regolith        the soil
  * @param annotations            note, own keys and the keys given
  */
 public record GroundPlan(String elevationFile, Optional<String> referenceSystem, double elevationSpread,
-        double gravity, double pivotFriction, Regolith regolith, Annotations annotations) {
+        double elevationCorrelation, double gravity, double pivotFriction, Regolith regolith, Annotations annotations) {
     /**
      * The soil.
      *

@@ -59,6 +59,10 @@ final class SiteKeys {
                     "Reference system of an elevation file that carries none."),
             standard("elevation_spread_m", "elevationSpread", Types.lengthOrNone(100), Standard.of(0.1, CHOSEN),
                     "One standard deviation of the heights in the elevation file."),
+            standard("elevation_correlation_m", "elevationCorrelation", Types.quantity(Unit.METRE, Range.above(0,
+                    1e5)), Standard.of(30, CHOSEN + ": some cells of an orbiter's elevation model; no source"),
+                    "Length over which errors of those heights go together: at such a distance their correlation has"
+                    + " fallen to 1/e. Doubts draws fields of errors with it."),
             standard("gravity_m_s2", "gravity", Types.quantity(Unit.METRE_A_SECOND_SQUARED, Range.above(0, 30)),
                     Standard.of(1.62, "nominal lunar surface gravity"), "Gravity."),
             standard("pivot_friction", "pivotFriction", Types.factor(0, 2), Standard.of(0.4, CHOSEN),

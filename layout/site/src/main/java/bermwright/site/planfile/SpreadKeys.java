@@ -2,9 +2,15 @@
 package bermwright.site.planfile;
 
 import bermwright.site.plan.Anchor;
+import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.GroundPlan;
+import bermwright.site.plan.Hatch;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
+import bermwright.site.plan.PassThrough;
+import bermwright.site.plan.Pivot;
+import bermwright.site.plan.Seat;
+import bermwright.site.plan.Station;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,14 +21,21 @@ import java.util.Set;
  * Keys that give a number of hull, soil or gear a spread: the number's own key with {@code _spread} before its unit,
  * such as {@code mass_spread_t} beside {@code mass_t}; one standard deviation, in the unit of the number.
  *
- * <p>Numbers that shape or place what is built take none: covers and ways are not raised anew for each sample. They are
- * kept with the object as they stand, as keys that begin with {@code x_} are.
+ * <p>Densities of soil have {@code density_spread_share}, the centre of mass its own key, where a hull lands its
+ * dispersion: they take no second one. Spreads are kept with the object as they stand, as keys that begin with
+ * {@code x_} are.
  */
 final class SpreadKeys {
     private static final String SPREAD = "_spread";
-    private static final Set<String> HULL = Set.of("mass_t", "centre_of_mass_off_axis_m", "inertia_about_centre_t_m2",
-            "inner_pressure_kPa", "residual_propellant_t");
+    /** Of ground alone some numbers do: its gravity is known, its heights have keys of their own. */
     private static final Set<String> GROUND = Set.of("pivot_friction");
+    private static final Set<Class<? extends Record>> PARTS = Set.of(Hull.class, Hull.End.class, Hull.SkinLayer.class,
+            Hull.Shell.class, Pivot.class, Seat.class, Hatch.class, Station.class, CoverPlan.class, PassThrough.class,
+            Anchor.class, GroundPlan.Regolith.class, GroundPlan.StrengthAtDepth.class);
+    /** What is a spread, has a key of its own for it, or says how finely the work is cut up. */
+    private static final Set<String> OWN = Set.of("centre_of_mass_from_base_m", "centre_of_mass_spread_m",
+            "landing_dispersion_m", "density_spread_share", "placed_density_kg_m3", "bank_density_kg_m3",
+            "loose_density_kg_m3", "density_kg_m3", "friction_angle_spread_deg", "cohesion_spread_Pa", "lift_m");
 
     private SpreadKeys() {
     }
@@ -35,12 +48,13 @@ final class SpreadKeys {
 
     /** Whether a number takes a spread of its own. */
     static boolean takes(Class<? extends Record> type, Key key) {
-        if (!(key.type() instanceof ValueType.Quantity) || key.name().contains(SPREAD)) {
+        if (!(key.type() instanceof ValueType.Quantity) || OWN.contains(key.name())) {
             return false;
         }
-        boolean isGear = type == Anchor.class || type == Hull.Shell.class
+        boolean isGear = type == LoweringGear.class
                 || type.getEnclosingClass() == LoweringGear.class && type != LoweringGear.Light.class;
-        return isGear || type == Hull.class && HULL.contains(key.name())
+        boolean isPlaceInProfile = type == GroundPlan.StrengthAtDepth.class && key.name().equals("depth_m");
+        return isGear || PARTS.contains(type) && !isPlaceInProfile
                 || type == GroundPlan.class && GROUND.contains(key.name());
     }
 

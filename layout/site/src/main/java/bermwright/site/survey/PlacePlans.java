@@ -87,7 +87,7 @@ final class PlacePlans {
     private GroundPlan groundPlan() {
         GroundPlan g = old.ground();
         return new GroundPlan(files.beside(setup.ground().file()), g.referenceSystem(), g.elevationSpread(),
-                g.gravity(), g.pivotFriction(), g.regolith(), g.annotations());
+                g.elevationCorrelation(), g.gravity(), g.pivotFriction(), g.regolith(), g.annotations());
     }
 
     private ExposurePlan exposure() {

@@ -100,8 +100,9 @@ class HullBurialPublishedTest {
         Plan p = SamplePlans.plan(List.of(wide));
         GroundPlan g = p.ground();
         GroundPlan.Regolith r = g.regolith();
-        GroundPlan steep = new GroundPlan(g.elevationFile(), g.referenceSystem(), g.elevationSpread(), GRAVITY,
-                g.pivotFriction(), new GroundPlan.Regolith(r.composition(), r.placedDensity(), r.bankDensity(),
+        GroundPlan steep = new GroundPlan(g.elevationFile(), g.referenceSystem(), g.elevationSpread(),
+                g.elevationCorrelation(), GRAVITY, g.pivotFriction(), new GroundPlan.Regolith(
+                        r.composition(), r.placedDensity(), r.bankDensity(),
                         r.looseDensity(), r.densitySpreadShare(), r.densityProfile(), Math.toRadians(35),
                         r.frictionAngle(), r.cohesion(), r.frictionSpread(), r.cohesionSpread(), r.strengthProfile(),
                         r.annotations()), g.annotations());

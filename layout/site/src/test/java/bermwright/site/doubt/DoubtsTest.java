@@ -13,6 +13,7 @@ import bermwright.site.SamplePlans;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.Assessments;
 import bermwright.site.assessment.SiteGround;
+import bermwright.site.burial.HullBurial;
 import bermwright.site.plan.Plan;
 import bermwright.site.planfile.PlanFiles;
 import bermwright.site.planfile.PlanValues;
@@ -104,6 +105,30 @@ class DoubtsTest {
         heavier[0] = 2;
         assertEquals(87_000, site.plan(heavier).hulls().get(0).mass(), 1e-6);
         assertTrue(value(site.at(heavier), "lowering-A") < value(site.at(new double[inputs.size()]), "lowering-A"));
+    }
+
+    /** A thinner or thicker cover is built anew: one standard deviation off gives what the full assessment gives. */
+    @Test
+    void aSpreadOfWhatShapesTheSiteMovesFiguresByFullAssessments() throws IOException {
+        String text = PlanFiles.text(SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(60, 60), 90))));
+        Plan stated = PlanFiles.read(text.replaceFirst("\"thickness_m\": ([0-9.]+)",
+                "\"thickness_m\": $1, \"thickness_spread_m\": 0.3"), "p");
+        Assessment best = assessed(stated);
+        List<UncertainInput> inputs = InputsOfPlan.of(best);
+        assertEquals(UncertainInput.Kind.SHAPE, inputs.get(0).kind());
+        SampledSite site = new SampledSite(best, inputs);
+        site.learn(Progress.NONE);
+        double[] thicker = new double[inputs.size()];
+        thicker[0] = 1;
+        SampledSite.Outcome none = site.at(new double[inputs.size()]);
+        double shell = value(site.at(thicker), "shell-A");
+        Assessment full = assessed(PlanValues.with(stated, Map.of("hulls[0].cover.thickness_m", inputs.get(0).value()
+                + 0.3)));
+        assertTrue(shell < 0.99 * value(none, "shell-A"), shell + " against " + value(none, "shell-A"));
+        assertEquals(HullBurial.of(full.plan(), full.cover().orElseThrow()).get(0).shellFactor(), shell, 1e-3 * shell);
+        assertEquals(2, new FullResponse.Sides(4, 2, 1).moved(4, 1), 1e-12);
+        assertEquals(16, new FullResponse.Sides(4, 2, 1).moved(4, -2), 1e-12);
+        assertEquals(3, new FullResponse.Sides(0, 0, 1.5).moved(0, 2), 1e-12);
     }
 
     private static double value(SampledSite.Outcome outcome, String id) {

@@ -110,7 +110,7 @@ public final class SiteExample {
     }
 
     public static GroundPlan groundPlan() {
-        return new GroundPlan("ground.tif", Optional.empty(), 0.1, 1.62, 0.4,
+        return new GroundPlan("ground.tif", Optional.empty(), 0.1, 30, 1.62, 0.4,
                 new GroundPlan.Regolith("highland", 1650, 1800, 1450, 0.1, List.of(), Math.toRadians(33),
                         Math.toRadians(42), 500, Math.toRadians(2), 150, List.of(), NOTHING), NOTHING);
     }

@@ -86,45 +86,45 @@ class PlanFilesTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "\"length_m\": 31 | \"length_ft\": 31 | bad.json, line 25: hulls[0].length_ft is not a known key; accepted:"
+        "\"length_m\": 31 | \"length_ft\": 31 | bad.json, line 26: hulls[0].length_ft is not a known key; accepted:"
             + " length_m (the nearest known key), or a key of your own that begins with x_",
-        "\"mass_t\": 41 | \"mass_kg\": 41000 | bad.json, line 32: hulls[0].mass_kg is not a known key; accepted: mass_t"
+        "\"mass_t\": 41 | \"mass_kg\": 41000 | bad.json, line 33: hulls[0].mass_kg is not a known key; accepted: mass_t"
             + " (the nearest known key), or a key of your own that begins with x_",
-        "\"length_m\": 31 | \"length_m\": \"31 m\" | bad.json, line 25: hulls[0].length_m is \"31 m\"; accepted: a"
+        "\"length_m\": 31 | \"length_m\": \"31 m\" | bad.json, line 26: hulls[0].length_m is \"31 m\"; accepted: a"
             + " number 0.1 to 500, in m",
-        "\"length_m\": 31 | \"length_m\": -31 | bad.json, line 25: hulls[0].length_m is -31; accepted: a number"
+        "\"length_m\": 31 | \"length_m\": -31 | bad.json, line 26: hulls[0].length_m is -31; accepted: a number"
             + " 0.1 to 500, in m",
-        "\"length_m\": 31 | \"length_m\": 1e999 | bad.json, line 25: hulls[0].length_m is 1e999; accepted: a number"
+        "\"length_m\": 31 | \"length_m\": 1e999 | bad.json, line 26: hulls[0].length_m is 1e999; accepted: a number"
             + " 0.1 to 500, in m",
-        "\"length_m\": 31, | '' | bad.json, line 23: hulls[0].length_m is missing; accepted: a number 0.1 to"
+        "\"length_m\": 31, | '' | bad.json, line 24: hulls[0].length_m is missing; accepted: a number 0.1 to"
             + " 500, in m",
-        "\"mass_t\": 41 | \"mass_t\": null | bad.json, line 32: hulls[0].mass_t is null; accepted: a number 0.001 to"
+        "\"mass_t\": 41 | \"mass_t\": null | bad.json, line 33: hulls[0].mass_t is null; accepted: a number 0.001 to"
             + " 100000, in t",
-        "\"mass_t\": 41 | \"length_m\": 41 | bad.json, line 32: hulls[0].length_m is given twice, first on line 25;"
+        "\"mass_t\": 41 | \"length_m\": 41 | bad.json, line 33: hulls[0].length_m is given twice, first on line 26;"
             + " accepted: each key once",
-        "\"arrival\": \"lowered\" | \"arrival\": \"dropped\" | bad.json, line 43: hulls[0].arrival is \"dropped\";"
+        "\"arrival\": \"lowered\" | \"arrival\": \"dropped\" | bad.json, line 44: hulls[0].arrival is \"dropped\";"
             + " accepted: \"lowered\", \"lands lying\", \"stays upright\"",
-        "[10, 0], [10, 10] | [10, 10], [10, 0], [0, 10] | bad.json, line 115: keep_outs[0].area is an outline that"
+        "[10, 0], [10, 10] | [10, 10], [10, 0], [0, 10] | bad.json, line 116: keep_outs[0].area is an outline that"
             + " crosses or touches itself, sides 0 and 2 near [10.00, 0.00]; accepted: a list of 3 or more [east,"
             + " north] in m that does not cross itself",
-        "\"centre_of_mass_from_base_m\": 14.2 | \"centre_of_mass_from_base_m\": 35 | bad.json, line 33:"
+        "\"centre_of_mass_from_base_m\": 14.2 | \"centre_of_mass_from_base_m\": 35 | bad.json, line 34:"
             + " hulls[0].centre_of_mass_from_base_m is 35; accepted: less than the hull's length, 31, in m",
         "\"bermwright_plan\": 1 | \"bermwright_plan\": 2 | bad.json, line 2: bermwright_plan is 2, written by a later"
             + " version of this program; accepted: 1",
         "\"bermwright_plan\": 1 | \"bermwright_plan\": \"1\" | bad.json, line 2: bermwright_plan is \"1\"; accepted: 1",
-        "\"count\": 3 | \"count\": 2.5 | bad.json, line 121: machines[0].count is 2.5; accepted: a whole number 1 to"
+        "\"count\": 3 | \"count\": 2.5 | bad.json, line 122: machines[0].count is 2.5; accepted: a whole number 1 to"
             + " 10000",
-        "\"storm_shelter\": true | \"storm_shelter\": \"yes\" | bad.json, line 94: hulls[0].stations[0].storm_shelter"
+        "\"storm_shelter\": true | \"storm_shelter\": \"yes\" | bad.json, line 95: hulls[0].stations[0].storm_shelter"
             + " is \"yes\"; accepted: true or false",
-        "\"id\": \"2\" | \"id\": \"1\" | bad.json, line 148: order_of_work[1].id is \"1\", given already on line 147;"
+        "\"id\": \"2\" | \"id\": \"1\" | bad.json, line 149: order_of_work[1].id is \"1\", given already on line 148;"
             + " accepted: an id that stands once in the list",
-        "[0, 50], [60, 52] | [0, 50, 1], [60, 52] | bad.json, line 116: corridors[0].line[0] is a list; accepted:"
+        "[0, 50], [60, 52] | [0, 50, 1], [60, 52] | bad.json, line 117: corridors[0].line[0] is a list; accepted:"
             + " [east, north] in m",
-        "\"id\": \"A\" | \"id\": \"A/1\" | bad.json, line 24: hulls[0].id is \"A/1\"; accepted: a text that is"
+        "\"id\": \"A\" | \"id\": \"A/1\" | bad.json, line 25: hulls[0].id is \"A/1\"; accepted: a text that is"
             + " not empty and holds no / and no control characters",
-        "\"means\": \"lines\" | \"means\": \"winches\" | bad.json, line 45: hulls[0].lowering.means is \"winches\";"
+        "\"means\": \"lines\" | \"means\": \"winches\" | bad.json, line 46: hulls[0].lowering.means is \"winches\";"
             + " accepted: \"lines\", \"side thrusters\"",
-        "\"note\": \"the first\" | \"note\": 7 | bad.json, line 109: hulls[0].note is 7; accepted: a text"})
+        "\"note\": \"the first\" | \"note\": 7 | bad.json, line 110: hulls[0].note is 7; accepted: a text"})
     void refusesWithFileLineKeyValueAndWhatIsAccepted(String good, String bad, String message) {
         assertTrue(Sample.EVERY_KEY.contains(good), good);
         String text = Sample.EVERY_KEY.replaceFirst(Pattern.quote(good),

@@ -37,8 +37,8 @@ class SlopeChecksTest {
                 r.looseDensity(), r.densitySpreadShare(), r.densityProfile(), r.stableSlope(),
                 Math.toRadians(frictionDeg), cohesion, r.frictionSpread(), r.cohesionSpread(), r.strengthProfile(),
                 r.annotations());
-        GroundPlan ground = new GroundPlan(g.elevationFile(), g.referenceSystem(), g.elevationSpread(), g.gravity(),
-                g.pivotFriction(), soil, g.annotations());
+        GroundPlan ground = new GroundPlan(g.elevationFile(), g.referenceSystem(), g.elevationSpread(),
+                g.elevationCorrelation(), g.gravity(), g.pivotFriction(), soil, g.annotations());
         BorrowGround pit = new BorrowGround("pit", square(20), 2, Math.toRadians(pitDeg), 0.9, 5, Annotations.NOTHING);
         Preparation bench = new Preparation("bench", Preparation.Kind.BENCH, square(220), OptionalDouble.of(3), 0.02,
                 Math.toRadians(benchDeg), Annotations.NOTHING);
