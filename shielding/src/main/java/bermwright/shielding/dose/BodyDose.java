@@ -18,6 +18,8 @@ import bermwright.shielding.transport.Stopping;
  */
 final class BodyDose {
     private static final double PION_WEIGHT = 2;
+    /** Share of the other particles' dose below which ions are not carried into the body (1). */
+    private static final double NEGLIGIBLE = 5e-4;
     private static final int PION = 29;
     private static final int MADE_PROTON = 30;
     private static final int MUON = 31;
@@ -69,9 +71,10 @@ final class BodyDose {
 
     /** Effective dose (Sv, a second's for cosmic rays), slow neutrons by group. */
     private Particles effective(Beam beam, double[] slow) {
-        return new Particles(fold(beam, 0, neutronCoefficient), slow(slow),
-                fold(beam, 1, protonCoefficient) + fold(beam, MADE_PROTON, protonCoefficient),
-                ions(beam, 2, 2), ions(beam, 3, CosmicSpectrum.GREATEST_CHARGE),
+        double neutrons = fold(beam, 0, neutronCoefficient);
+        double protons = fold(beam, 1, protonCoefficient) + fold(beam, MADE_PROTON, protonCoefficient);
+        return new Particles(neutrons, slow(slow), protons, ions(beam, 2, 2, neutrons + protons),
+                ions(beam, 3, CosmicSpectrum.GREATEST_CHARGE, neutrons + protons),
                 PION_WEIGHT * point.pions(beam) + point.muons(beam), point.gammas(beam));
     }
 
@@ -110,7 +113,7 @@ final class BodyDose {
         }
         counted[4] = fold(beam, 0, neutronCoefficient);
         counted[5] = fold(beam, 1, protonCoefficient) + fold(beam, MADE_PROTON, protonCoefficient);
-        counted[6] = ions(beam, 2, 2);
+        counted[6] = ions(beam, 2, 2, 0);
         counted[7] = PION_WEIGHT * point.pions(beam) + point.muons(beam);
         counted[8] = point.gammas(beam);
         return counted;
@@ -122,10 +125,17 @@ final class BodyDose {
                 + PION_WEIGHT * point.pions(beam) + point.muons(beam) + point.gammas(beam);
     }
 
-    /** Effective dose equivalent of ions of some charges and of what they make in the body (Sv). */
-    private double ions(Beam beam, int least, int greatest) {
+    /**
+     * Effective dose equivalent of ions of some charges and of what they make in the body (Sv): at the skin where that
+     * is next to nothing beside all other particles.
+     */
+    private double ions(Beam beam, int least, int greatest, double others) {
         Beam ions = beam.ions(least, greatest);
-        return ions.isEmpty() ? 0 : point.mean(ions).equivalent();
+        if (ions.isEmpty()) {
+            return 0;
+        }
+        double atSkin = point.at(ions).equivalent();
+        return atSkin < NEGLIGIBLE * others ? atSkin : point.mean(ions).equivalent();
     }
 
     /** Effective dose of slow neutrons by group (Sv). */

@@ -9,21 +9,21 @@ package bermwright.shielding.dose;
  * @param grayEquivalent absorbed dose weighted for early effects (Gy-Eq)
  */
 public record OrganDose(double absorbed, double equivalent, double grayEquivalent) {
-    /** Organs, by the depth of water that stands for the body around them. */
+    /** Organs that short-term limits are given for. */
     public enum Organ {
-        /** Skin, 0.01 g/cm2. */
-        SKIN("skin", 0.01),
-        /** Lens of the eye, 0.3 g/cm2. */
-        EYE("eye", 0.3),
-        /** Blood-forming organs, 5 g/cm2. */
-        BLOOD_FORMING("blood-forming organs", 5);
+        /** Skin. */
+        SKIN("skin", Tissue.SKIN),
+        /** Lens of the eye. */
+        EYE("eye", Tissue.EYE),
+        /** Blood-forming organs: red bone marrow. */
+        BLOOD_FORMING("blood-forming organs", Tissue.MARROW);
 
         private final String word;
-        private final double depth;
+        private final Tissue tissue;
 
-        Organ(String word, double depth) {
+        Organ(String word, Tissue tissue) {
             this.word = word;
-            this.depth = depth;
+            this.tissue = tissue;
         }
 
         /**
@@ -35,13 +35,9 @@ public record OrganDose(double absorbed, double equivalent, double grayEquivalen
             return "gray equivalent, " + word;
         }
 
-        /**
-         * Depth of water around the organ.
-         *
-         * @return areal density (g/cm2), positive
-         */
-        public double depthGCm2() {
-            return depth;
+        /** The tissue, with the depths at which it lies. */
+        Tissue tissue() {
+            return tissue;
         }
     }
 

@@ -5,11 +5,14 @@ import bermwright.shielding.transport.Field;
 import bermwright.shielding.transport.Penetration;
 
 /**
- * Doses of organs, and of the body by its tissues, in a field: all that flies straight is carried into water to the
- * depth of the organ ({@link PointDose}); slow neutrons count by the body's mean (effective dose per fluence, over its
- * radiation weight for the absorbed dose).
+ * Doses of organs, and of the body by its tissues, in a field: all that flies straight is carried into water to
+ * the depths of the organ ({@link Tissue}); slow neutrons count by the body's mean (effective dose per fluence, over
+ * its radiation weight for the absorbed dose).
  */
 final class OrganExposure {
+    /** What covers a detector as thin as skin (g/cm2). */
+    private static final double THIN_GCM2 = 0.01;
+
     private final PointDose point;
 
     OrganExposure(Penetration penetration) {
@@ -18,7 +21,12 @@ final class OrganExposure {
 
     /** Dose of an organ in the middle of a sphere in free space (a second's for cosmic rays). */
     OrganDose at(Field field, OrganDose.Organ organ) {
-        return point.behind(field.inSpace(), organ.depthGCm2()).plus(slow(field.sphere()));
+        return point.in(field.inSpace(), organ.tissue()).plus(slow(field.sphere()));
+    }
+
+    /** Dose of a thin detector in the middle of a sphere in free space (a second's for cosmic rays). */
+    OrganDose thinDetector(Field field) {
+        return point.behind(field.inSpace(), THIN_GCM2).plus(slow(field.sphere()));
     }
 
     /** Tissue-weighted dose of the body in the middle of a sphere in free space (a second's for cosmic rays). */
@@ -28,7 +36,7 @@ final class OrganExposure {
 
     /** Dose of an organ under a dome on the ground: half of what flies straight and all of the slow neutrons. */
     OrganDose underDome(Field field, OrganDose.Organ organ) {
-        return point.behind(field.onGround(), organ.depthGCm2()).times(0.5).plus(slow(field.slow()));
+        return point.in(field.onGround(), organ.tissue()).times(0.5).plus(slow(field.slow()));
     }
 
     /** Tissue-weighted dose of the body under a dome on the ground. */
@@ -38,7 +46,7 @@ final class OrganExposure {
 
     /** Gray equivalent of what flies straight to an organ in the middle of a sphere (Gy-Eq, a second's). */
     double straight(Field field, OrganDose.Organ organ) {
-        return point.behind(field.onGround(), organ.depthGCm2()).grayEquivalent();
+        return point.in(field.onGround(), organ.tissue()).grayEquivalent();
     }
 
     /** Gray equivalent of slow neutrons by group (Gy-Eq). */

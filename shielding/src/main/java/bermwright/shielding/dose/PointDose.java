@@ -6,6 +6,7 @@ import bermwright.shielding.transport.Beam;
 import bermwright.shielding.transport.EnergyGrid;
 import bermwright.shielding.transport.Penetration;
 import bermwright.shielding.transport.Stopping;
+import java.util.stream.IntStream;
 
 /**
  * Dose of a beam in water, slow neutrons aside: charged particles give their energy where they are, reactions leave
@@ -29,6 +30,10 @@ final class PointDose {
     private static final int MUON = 31;
     /** Kinds of what reactions leave: charge, mass number and mean energy (MeV), from the cascade's own table. */
     private static final double[][] LEFT = {{1, 1, 9}, {1, 1, 4.5}, {1, 2.3, 5}, {2, 4, 7}, {7, 14, 2}};
+
+    /** Depths at which the whole body is looked at (g/cm2); all depths of the table give 1 % less. */
+    private static final double[] BODY_GCM2 = {0.01, 0.3, 1.5, 4, 8, 13, 21, 33};
+    private static final double[] BODY_SHARES = Tissue.bodyShares(BODY_GCM2);
 
     private final Penetration penetration;
     private final EnergyGrid grid;
@@ -88,15 +93,25 @@ final class PointDose {
         return at(penetration.inBody(atSkin, depthGCm2));
     }
 
+    /** Dose of a tissue of a body that a beam gets into, over all depths at which it lies. */
+    OrganDose in(Beam atSkin, Tissue tissue) {
+        return spread(atSkin, IntStream.range(0, Tissue.depths()).mapToDouble(Tissue::depthGCm2).toArray(),
+                IntStream.range(0, Tissue.depths()).mapToDouble(tissue::share).toArray());
+    }
+
     /** Tissue-weighted dose of a body that a beam gets into: its dose equivalent is the effective dose equivalent. */
     OrganDose mean(Beam atSkin) {
+        return spread(atSkin, BODY_GCM2, BODY_SHARES);
+    }
+
+    private OrganDose spread(Beam atSkin, double[] depths, double[] shares) {
         OrganDose sum = new OrganDose(0, 0, 0);
         Beam beam = atSkin;
         double depth = 0;
-        for (Tissue tissue : Tissue.values()) {
-            beam = penetration.inBody(beam, tissue.depthGCm2() - depth);
-            depth = tissue.depthGCm2();
-            sum = sum.plus(at(beam).times(tissue.weight()));
+        for (int node = 0; node < depths.length; node++) {
+            beam = penetration.inBody(beam, depths[node] - depth);
+            depth = depths[node];
+            sum = sum.plus(at(beam).times(shares[node]));
         }
         return sum;
     }

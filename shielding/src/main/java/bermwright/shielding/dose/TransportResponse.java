@@ -38,6 +38,8 @@ final class TransportResponse {
      */
     static final double GROUND_GAMMAS = 3.4e-3 / 365.25 / SECONDS_A_DAY;
     private static final double KG_M2 = 10;
+    /** Cover behind which depths in the body matter less by e (kg/m2). */
+    private static final double HARDENED = 500;
     private static final double GREATEST_DEPTH = 15_000;
     /** Least dose written to a table (Sv), so that nothing is no trouble to the logarithm. */
     private static final double LEAST_DOSE = 1e-30;
@@ -74,21 +76,43 @@ final class TransportResponse {
         TabulatedResponse.Spread spread = CosmicSpread.of(sun, (s, p) -> doses(cosmicTable(s, p)),
                 progress.part(0, 0.7));
         Table table = organTable(cosmicKey(spectrum), new Source.Cosmic(spectrum), organ, progress.part(0.7, 1));
-        return response(table, spread, organRole(Response.Per.DAY, organ, cosmicNote(sun)));
+        return response(table, inBody(spread), organRole(Response.Per.DAY, organ, cosmicNote(sun)));
     }
 
     /** Gray equivalent of an organ by an event; off as the effective dose is. */
     Response eventOrgan(EventSpectrum spectrum, OrganDose.Organ organ, Progress progress) {
         Table table = organTable(eventKey(spectrum), new Source.Event(spectrum), organ, progress);
-        return response(table, eventSpread(spectrum, eventTable(spectrum, Progress.NONE), Progress.NONE),
+        return response(table, inBody(eventSpread(spectrum, eventTable(spectrum, Progress.NONE), Progress.NONE)),
                 organRole(Response.Per.EVENT, organ, eventNote(spectrum)));
     }
 
+    /** Further off, as an organ may lie deeper or shallower, which counts less the harder what gets through is. */
+    private static TabulatedResponse.Spread inBody(TabulatedResponse.Spread effective) {
+        return new TabulatedResponse.Spread() {
+            @Override
+            public Band at(double arealDensity) {
+                Band band = effective.at(arealDensity);
+                double depths = Tissue.DEPTH_SPREAD * Math.exp(-arealDensity / HARDENED);
+                return new Band(Math.exp(-Math.hypot(Math.log(band.low()), depths)),
+                        Math.exp(Math.hypot(Math.log(band.high()), depths)));
+            }
+
+            @Override
+            public Band bySun(double arealDensity) {
+                return effective.bySun(arealDensity);
+            }
+        };
+    }
+
     private static Role organRole(Response.Per per, OrganDose.Organ organ, ModelNote effective) {
-        return new Role(per, OrganExposure::early, new ModelNote(effective.id() + "-"
-                + organ.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'), organ.quantity() + " behind "
-                + organ.depthGCm2() + " g/cm2 of water, by the transport of the effective dose", effective.validFor(),
-                effective.spread(), effective.status(), "NCRP Report 132 (2000), from memory; " + effective.source()));
+        String id = organ.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        String spread = effective.spread() + "; depths in the body " + Math.round(100 * Tissue.DEPTH_SPREAD)
+                + " % on top, less by e behind each " + Math.round(HARDENED / KG_M2) + " g/cm2";
+        return new Role(per, OrganExposure::early, new ModelNote(effective.id() + "-" + id,
+                organ.quantity() + " over the depths at which the organ lies in a person of published simple solids,"
+                        + " seen from all sides alike, by the transport of the effective dose",
+                effective.validFor(), spread, effective.status(),
+                "NCRP Report 132 (2000), from memory; " + effective.source()));
     }
 
     /** A table for an organ, in which what is fast stands in the place of protons; by slant it goes as all do. */
@@ -332,8 +356,8 @@ final class TransportResponse {
                         + "direction at its own slant through the first soil on the ray; what the floor throws back "
                         + "with the direction that makes it; slow neutrons by diffusion through each piece of wall, "
                         + "given back between walls and floor of the room; ions beyond hydrogen, with all they make "
-                        + "in the body, by quality factor behind its own water, 5 g/cm2 for red marrow, 10 for other "
-                        + "tissues",
+                        + "in the body, by quality factor over the depths at which marrow, skin and other tissues lie "
+                        + "in a person of published simple solids",
                 "0 to 1000 g/cm2, to where it is held against others, extrapolated to 1500; walls taken as level over "
                         + "some 100 g/cm2 around each ray; electrons and gammas roughly; gammas of the ground 3.4 mSv "
                         + "a year in the open whatever the sun; beside them potassium, thorium and uranium of the "

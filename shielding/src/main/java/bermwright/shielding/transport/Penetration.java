@@ -32,6 +32,9 @@ public final class Penetration {
     private static final double[] WALLS_GCM2 = {0, 0.5, 1, 2, 3, 5, 7, 10, 15, 20, 25, 30, 40, 50, 60, 75, 90, 105, 125,
         150, 175, 200, 225, 250, 275, 300, 350, 400, 450, 500, 600, 700, 800, 1000, 1200, 1500};
     private static final double MADE_STEP_GCM2 = 4;
+    /** Steps through skins and the outer parts of a body, and through its deep parts (g/cm2). */
+    private static final double STEP_GCM2 = 2;
+    private static final double BODY_STEP_GCM2 = 4;
     /** Share of hydrogen from which a layer of skin slows neutrons by itself (1). */
     private static final double HYDROGEN = 0.01;
     /** Energies by which materials are compared that make slow neutrons, and that stop protons (MeV). */
@@ -162,7 +165,7 @@ public final class Penetration {
      */
     public Beam inBody(Beam behind, double depthGCm2) {
         Beam beam = behind.copy();
-        march(water, beam, depthGCm2);
+        march(water, beam, depthGCm2, depthGCm2 > BODY_STEP_GCM2 ? BODY_STEP_GCM2 : STEP_GCM2);
         return beam;
     }
 
@@ -339,9 +342,9 @@ public final class Penetration {
         if (share > 0) {
             Beam soilOnly = behind.and(made.down(made.nearest(soilDepth(depth))), 1);
             Beam asSoil = soilOnly.copy();
-            march(soil, asSoil, skinAsSoil * share);
+            march(soil, asSoil, skinAsSoil * share, STEP_GCM2);
             for (int i = 0; i < skin.size(); i++) {
-                march(skin.get(i), soilOnly, shield.skin().get(i).arealDensity() / 10 * share);
+                march(skin.get(i), soilOnly, shield.skin().get(i).arealDensity() / 10 * share, STEP_GCM2);
             }
             effect = SkinEffect.of(soilOnly, asSoil);
             behind = soilOnly.straight();
@@ -377,8 +380,8 @@ public final class Penetration {
         return sum;
     }
 
-    private void march(BeamTransport march, Beam beam, double thickness) {
-        int count = (int) Math.max(1, Math.ceil(thickness / (2 * resolution.stepShare())));
+    private void march(BeamTransport march, Beam beam, double thickness, double step) {
+        int count = (int) Math.max(1, Math.ceil(thickness / (step * resolution.stepShare())));
         for (int i = 0; i < count && thickness > 0; i++) {
             march.step(beam, thickness / count);
         }

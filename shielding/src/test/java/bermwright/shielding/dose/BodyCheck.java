@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * The sphere of water that stands for the body beside a body model of published coefficients: tissue-weighted absorbed
+ * The body of simple solids beside a body model of published coefficients: tissue-weighted absorbed
  * dose per fluence, ours over printed, where printed is the effective dose over the weight of the arriving radiation.
  */
 final class BodyCheck {

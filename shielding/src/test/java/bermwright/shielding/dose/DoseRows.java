@@ -65,7 +65,7 @@ final class DoseRows {
         return ground + DAY * switch (figure.work().quantity()) {
             case "effective dose" -> sphere ? soil.body.inSphere(field).total() / 2
                     : soil.body.effective(field).underDome().total();
-            case "dose equivalent of a thin detector" -> organs.at(field, OrganDose.Organ.SKIN).equivalent() / 2;
+            case "dose equivalent of a thin detector" -> organs.thinDetector(field).equivalent() / 2;
             default -> sphere || depth == 0 ? organs.mean(field).equivalent() / 2
                     : organs.meanUnderDome(field).equivalent();
         };
@@ -157,8 +157,8 @@ final class DoseRows {
             return BodyDose.slow(outcome.ground()) + fast + TransportResponse.GROUND_GAMMAS;
         }
 
-        OrganDose organ(Penetration.Outcome outcome, int i, OrganDose.Organ organ) {
-            return organs.at(outcome.fields().get(i), organ);
+        OrganDose thinDetector(Penetration.Outcome outcome, int i) {
+            return organs.thinDetector(outcome.fields().get(i));
         }
     }
 
@@ -168,7 +168,7 @@ final class DoseRows {
         double neutrons = BodyDose.slow(minimum.ground()) + soil.fastNeutrons(thrownBack);
         double ground = soil.ground(minimum);
         double sky = soil.effective(minimum, 0) / 2;
-        OrganDose skin = soil.organ(minimum, 0, OrganDose.Organ.SKIN);
+        OrganDose skin = soil.thinDetector(minimum, 0);
         double onGround = soil.onGround(minimum) * YEAR_MILLI;
         answers.put("surface-2024", onGround);
         answers.put("surface-day", (skin.equivalent() / 2 + ground) * DAY * 1e6);
@@ -256,10 +256,10 @@ final class DoseRows {
 
     private void space() {
         Penetration.Outcome free = soil.cosmic(10, 0, 0);
-        answers.put("free-absorbed", soil.organ(free, 0, OrganDose.Organ.SKIN).absorbed() * YEAR_MILLI);
+        answers.put("free-absorbed", soil.thinDetector(free, 0).absorbed() * YEAR_MILLI);
         answers.put("free-effective", soil.meanEquivalent(free, 0) * YEAR_MILLI);
         Penetration.Outcome cruise = aluminium.cosmic(45, 0, 0, 16);
-        OrganDose skin = aluminium.organ(cruise, 1, OrganDose.Organ.SKIN);
+        OrganDose skin = aluminium.thinDetector(cruise, 1);
         answers.put("cruise-absorbed", skin.absorbed() * DAY * 1e3);
         answers.put("cruise-equivalent", skin.equivalent() * DAY * 1e3);
     }
