@@ -92,6 +92,7 @@ public final class Fuzz {
             attempt("a reported case", input, reader);
         }
         int good = pool.size();
+        long begun = System.nanoTime();
         for (long i = 0; i < inputs; i++) {
             Random random = new Random(SEED * 1_000_003 + i);
             byte[] input = pool.get(random.nextInt(random.nextBoolean() ? good : pool.size()));
@@ -101,8 +102,9 @@ public final class Fuzz {
             attempt("seed " + SEED + ", input " + i, input, reader);
         }
         long refused = outcomes.values().stream().mapToLong(n -> n).sum() - read;
-        System.out.printf("%s: %d inputs, seed %d: %d read, %d refused, %d different refusals, %d faults%n", room,
-                inputs, SEED, read, refused, outcomes.size(), faults.size());
+        System.out.printf("%s: %d inputs, seed %d: %d read, %d refused, %d different refusals, %d faults, %.0f inputs"
+                + " a second%n", room, inputs, SEED, read, refused, outcomes.size(), faults.size(),
+                inputs * 1e9 / (System.nanoTime() - begun));
         assertTrue(faults.isEmpty(), faults.size() + " of " + inputs + ":\n"
                 + String.join("\n", faults.subList(0, Math.min(MOST_SHOWN, faults.size()))));
         assertTrue(inputs < MOST_KEPT || read > inputs / 200 && refused > inputs / 200,

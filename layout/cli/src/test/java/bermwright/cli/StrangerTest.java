@@ -9,15 +9,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.TimeZone;
+import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import java.util.zip.CRC32C;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What a stranger's machine, language or plan may bring. */
 class StrangerTest {
+    private static final int MANY_FILES = 20;
+
     @TempDir
     Path folder;
 
@@ -42,6 +47,45 @@ class StrangerTest {
             Locale.setDefault(language);
             TimeZone.setDefault(zone);
         }
+    }
+
+    /**
+     * Pages, drawings, tables, exchange files and documents: every file of a report, byte for byte, on a machine with
+     * the letters of Turkish and the numerals of Arabic.
+     */
+    @Test
+    void aWholeReportIsTheSameInAnotherLanguage() throws IOException {
+        Path plan = Run.site(folder, Run.plan());
+        Locale language = Locale.getDefault();
+        TimeZone zone = TimeZone.getDefault();
+        Map<String, String> here = report(plan, "here");
+        assertTrue(here.size() > MANY_FILES, here.keySet().toString());
+        try {
+            Locale.setDefault(Locale.forLanguageTag("tr-TR-u-nu-arab"));
+            TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Chatham"));
+            assertEquals(here, report(plan, "elsewhere"));
+        } finally {
+            Locale.setDefault(language);
+            TimeZone.setDefault(zone);
+        }
+    }
+
+    /** The checksum of each file of a report, and what was said, by name. */
+    private Map<String, String> report(Path plan, String name) throws IOException {
+        Path out = folder.resolve(name).resolve("report");
+        Files.createDirectories(out.getParent());
+        Run run = Run.of("report", plan.toString(), "--out", out.toString(), "--date", "2031-02-14", "--json");
+        assertTrue(run.code() <= ExitCode.REFUSED.number(), run.err());
+        Map<String, String> sums = new TreeMap<>();
+        sums.put("what was said", run.out().replace(out.toString(), "report"));
+        try (Stream<Path> all = Files.walk(out)) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                CRC32C sum = new CRC32C();
+                sum.update(Files.readAllBytes(file));
+                sums.put(out.relativize(file).toString(), Long.toHexString(sum.getValue()));
+            }
+        }
+        return sums;
     }
 
     /**

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
@@ -28,6 +29,7 @@ class KilledEditorTest {
     private static final int KILLS = Integer.getInteger("bermwright.kills", 6);
     private static final long SEED = Long.getLong("bermwright.seed", 20261130);
     private static final int LONGEST_MS = 120;
+    private static final int SAID_EACH = 100;
     private static final int LONGEST_START_S = 60;
 
     @TempDir
@@ -81,6 +83,9 @@ class KilledEditorTest {
             assertTrue(found == safe || found == safe + 1, "kill %d (seed %d): %s m east was safe, %s m are left"
                     .formatted(kill, SEED, safe, found));
             safe = found;
+            if ((kill + 1) % SAID_EACH == 0) {
+                System.out.printf(Locale.ROOT, "%d kills, seed %d: nothing lost, %.0f edits%n", kill + 1, SEED, safe);
+            }
         }
     }
 

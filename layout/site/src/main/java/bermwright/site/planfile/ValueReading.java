@@ -15,6 +15,8 @@ import java.util.Optional;
 final class ValueReading {
     private static final Range PLANE = Range.between(-1e7, 1e7);
     private static final int MOST_CORNERS = 10_000;
+    /** Below this size and above 0 numbers have fewer digits than they are written with, in one unit or another. */
+    private static final double LEAST_SIZE = 1e-300;
 
     private ValueReading() {
     }
@@ -83,6 +85,8 @@ final class ValueReading {
         double number = Double.parseDouble(leaf(value, Json.Kind.NUMBER, at, type).text()) + 0.0;
         if (!range.contains(number)) {
             throw at.refuse(value, type.accepted());
+        } else if (number != 0 && Math.abs(number) < LEAST_SIZE) {
+            throw at.refuse(value, type.accepted() + "; a number so near 0 that it loses digits is given as 0");
         }
         return number;
     }
