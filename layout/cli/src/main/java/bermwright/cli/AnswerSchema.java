@@ -49,7 +49,7 @@ final class AnswerSchema {
             ObjectNode one = holder.withObjectProperty("properties").putObject(figure.key().substring(point + 1))
                     .put("type", figure.type().word()).put("description", figure.meaning());
             figure.unit().ifPresent(u -> one.put("unit", u.symbol().isEmpty() ? "1" : u.symbol())
-                    .put("digits", figure.digits()));
+                    .put(figure.digits() < 0 ? "significant_digits" : "digits", Math.abs(figure.digits())));
             if (!model.isEmpty()) {
                 one.put("model", model);
             }

@@ -157,10 +157,11 @@ public final class Html {
     /**
      * A table.
      *
-     * @param table the table; where it has no rows, a line says so
+     * @param whole the table; where it has no rows, a line says so
      * @return this
      */
-    public Html table(Table table) {
+    public Html table(Table whole) {
+        Table table = whole.shown();
         boolean cards = table.columns().size() > BROAD && table.columns().stream()
                 .filter(c -> c.kind() == Table.Kind.WORDS).count() > 1;
         body.append("<div class=\"table\"><table").append(kinds(table, cards)).append(">\n<caption>")

@@ -5,6 +5,7 @@ import bermwright.foundation.Require;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * A table, written to a file of comma-separated values and set into a page.
@@ -30,8 +31,9 @@ public record Table(String name, String title, List<Column> columns, List<List<S
      * @param key     its name in files, ending in its unit where it carries a quantity
      * @param heading its words in pages
      * @param kind    words or numbers
+     * @param isShown whether pages show it; files always do
      */
-    public record Column(String key, String heading, Kind kind) {
+    public record Column(String key, String heading, Kind kind, boolean isShown) {
         /**
          * A column of words.
          *
@@ -40,7 +42,7 @@ public record Table(String name, String title, List<Column> columns, List<List<S
          * @return the column
          */
         public static Column words(String key, String heading) {
-            return new Column(key, heading, Kind.WORDS);
+            return new Column(key, heading, Kind.WORDS, true);
         }
 
         /**
@@ -51,7 +53,17 @@ public record Table(String name, String title, List<Column> columns, List<List<S
          * @return the column
          */
         public static Column number(String key, String heading) {
-            return new Column(key, heading, Kind.NUMBER);
+            return new Column(key, heading, Kind.NUMBER, true);
+        }
+
+        /**
+         * The column where pages leave it out.
+         *
+         * @param shows whether pages show it
+         * @return the changed copy
+         */
+        public Column shownIf(boolean shows) {
+            return new Column(key, heading, kind, shows);
         }
     }
 
@@ -61,6 +73,17 @@ public record Table(String name, String title, List<Column> columns, List<List<S
         WORDS,
         /** Numbers, to the right. */
         NUMBER
+    }
+
+    /**
+     * The table as pages show it.
+     *
+     * @return the table without the columns that are for files alone
+     */
+    public Table shown() {
+        int[] at = IntStream.range(0, columns.size()).filter(i -> columns.get(i).isShown).toArray();
+        return new Table(name, title, IntStream.of(at).mapToObj(columns::get).toList(),
+                rows.stream().map(r -> IntStream.of(at).mapToObj(r::get).toList()).toList());
     }
 
     /**

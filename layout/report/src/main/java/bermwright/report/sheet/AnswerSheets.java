@@ -15,8 +15,9 @@ final class AnswerSheets {
 
     /** Every figure of a table, for each of some things. */
     static <T> Table table(String name, String title, AnswerTable<T> table, List<T> things) {
-        return new Table(name, title, table.figures().stream().map(f -> f.unit().isEmpty()
-                ? Column.words(f.column(), f.heading()) : Column.number(f.column(), f.head())).toList(),
+        return new Table(name, title, table.figures().stream().map(f -> (f.unit().isEmpty()
+                ? Column.words(f.column(), f.heading()) : Column.number(f.column(), f.head())).shownIf(f.isShown()))
+                .toList(),
                 things.stream().map(t -> table.figures().stream().map(f -> f.text(t)).toList()).toList());
     }
 

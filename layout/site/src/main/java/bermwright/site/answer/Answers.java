@@ -235,10 +235,11 @@ public final class Answers {
                     (Double.isNaN(j.measure().allowed()) ? "" : j.measure().isLeast() ? "at least " : "at most ")
                             + inUnit(j.measure().allowed(), j.measure().unit())),
             of("found", "found", "What was found, in unit.", Unit.ONE, (JudgedCover j) -> j.measure().found())
-                    .digits(6).filesOnly(),
+                    .digits(-4).tablesOnly(),
             of("allowed", "allowed", "What is allowed, in unit.", Unit.ONE, (JudgedCover j) -> j.measure().allowed())
-                    .digits(6).filesOnly(),
-            words("unit", "unit", "Unit of found and allowed.", (JudgedCover j) -> j.measure().unit()).filesOnly(),
+                    .digits(-4).tablesOnly(),
+            words("unit", "unit", "Unit of found and allowed.", (JudgedCover j) -> j.measure().unit())
+                    .tablesOnly(),
             of("used_share", "used up", "How much of what is allowed is used up.", Unit.PERCENT, (JudgedCover j) ->
                     j.measure().used()),
             of("cover_required_m", "cover required", "Cover depth required for it; absent where depth is not what"

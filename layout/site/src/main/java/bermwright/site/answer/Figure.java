@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.answer;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -26,12 +28,13 @@ import java.util.stream.Collectors;
  * @param meaning what it is, in a sentence
  * @param type    what it is to programs
  * @param unit    its unit; empty for what is not a number
- * @param digits  digits behind the point that people read
- * @param isBrief whether text for a screen shows it; files and pages always do
+ * @param digits  digits behind the point that people read; below zero, significant digits
+ * @param isBrief whether text for a screen shows it; files do in any case
+ * @param isShown whether pages show it; files do in any case
  * @param getter  gets it
  */
 public record Figure<T>(String key, String heading, String meaning, Type type, Optional<Unit> unit, int digits,
-        boolean isBrief, Function<T, ?> getter) {
+        boolean isBrief, boolean isShown, Function<T, ?> getter) {
     /** What a figure is to programs. */
     public enum Type {
         /** A number with a unit. */
@@ -70,7 +73,7 @@ public record Figure<T>(String key, String heading, String meaning, Type type, O
 
     private static <T> Figure<T> made(String key, String heading, Type type, Unit unit, Function<T, ?> getter) {
         return new Figure<>(key, heading, heading.substring(0, 1).toUpperCase(Locale.ROOT) + heading.substring(1) + ".",
-                type, Optional.ofNullable(unit), unit == null ? 0 : unit.digits(), true, getter);
+                type, Optional.ofNullable(unit), unit == null ? 0 : unit.digits(), true, true, getter);
     }
 
     /** A number whose heading says all there is to say. */
@@ -135,17 +138,22 @@ public record Figure<T>(String key, String heading, String meaning, Type type, O
 
     /** This figure with another meaning than its heading. */
     Figure<T> meaning(String changed) {
-        return new Figure<>(key, heading, changed, type, unit, digits, isBrief, getter);
+        return new Figure<>(key, heading, changed, type, unit, digits, isBrief, isShown, getter);
     }
 
     /** This figure with other than the usual digits. */
     Figure<T> digits(int changed) {
-        return new Figure<>(key, heading, meaning, type, unit, changed, isBrief, getter);
+        return new Figure<>(key, heading, meaning, type, unit, changed, isBrief, isShown, getter);
     }
 
     /** This figure, left out of text for a screen. */
     Figure<T> filesOnly() {
-        return new Figure<>(key, heading, meaning, type, unit, digits, false, getter);
+        return new Figure<>(key, heading, meaning, type, unit, digits, false, isShown, getter);
+    }
+
+    /** This figure, left out of text for a screen and of pages, where words beside it say the same. */
+    Figure<T> tablesOnly() {
+        return new Figure<>(key, heading, meaning, type, unit, digits, false, false, getter);
     }
 
     /**
@@ -213,6 +221,9 @@ public record Figure<T>(String key, String heading, String meaning, Type type, O
             return "";
         }
         double value = unit.filter(u -> u == Unit.PERCENT).isPresent() ? 100 * number : number;
+        if (digits < 0) {
+            return new BigDecimal(value).round(new MathContext(-digits)).toString();
+        }
         String text = String.format(Locale.ROOT, "%." + digits + "f", value);
         return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
     }
