@@ -22,6 +22,7 @@ import bermwright.site.plan.Tunnel;
 import bermwright.site.plan.Wall;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -111,7 +112,7 @@ final class CoverFindings {
     private void oneMound(Ring toe) {
         List<Hull> under = plan.hulls().stream().filter(h -> h.cover().isPresent()
                 && site.hull(h.id()).map(s -> toe.contains(site.metres().projected(s.middle()).plan())).orElse(false))
-                .toList();
+                .sorted(Comparator.comparing(Hull::id)).toList();
         for (int i = 1; i < under.size(); i++) {
             findings.add(Finding.of(PairingRule.COVERS_RUN_TOGETHER, Level.NOTE, under.get(i - 1).id(), Figures.NONE,
                     text("The covers of %s and %s are one mound: they share soil, and one cannot be placed to its toe"

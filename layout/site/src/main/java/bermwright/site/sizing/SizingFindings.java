@@ -89,11 +89,11 @@ final class SizingFindings {
                 findings.add(Finding.of(SizingRule.SIZE_COVER_UNMET, Level.REFUSE, "crew",
                         Figures.of(dose.high() * MSV, limit.limit() * MSV, unit), String.format(Locale.ROOT,
                         "At best cover the crew's %s from %s over %s, with %.1f h a day outside, is %.1f %7$s and"
-                                + " may be %6$.1f %7$s (84th percentile); the limit is %8$.1f %7$s. Shorten the"
-                                + " hours outside or the stay, or cover what has no cover.",
+                                + " may be %6$.1f %7$s (84th percentile); the limit is %8$.1f %7$s.",
                         limit.quantity(), words(limit.from()),
                         limit.over().word(), plan.exposure().hoursOutsideADay(), dose.best() * MSV, dose.high() * MSV,
-                        unit, limit.limit() * MSV)).with(LimitFindings.kind(limit)).from(limit.source()));
+                        unit, limit.limit() * MSV)).with(LimitFindings.kind(limit)).from(limit.source())
+                        .todo("Shorten the hours outside or the stay, or cover what has no cover."));
             }
             use.persons(outcome, limit).forEach(p -> person(limit, p).ifPresent(findings::add));
         }
@@ -113,7 +113,7 @@ final class SizingFindings {
                         + " %7$.1f %6$s.%8$s", limit.quantity(), person.person().id(), limit.over().word(),
                 dose.best() * MSV, dose.high() * MSV, unit, limit.limit() * MSV, missing.isEmpty() ? ""
                         : " It is not judged: " + missing + ".")).with(LimitFindings.kind(limit))
-                .from(limit.source()));
+                .from(limit.source()).todo("Shorten this person's hours outside or stay, or cover what has no cover."));
     }
 
     private static Finding unsettled(CoverTrial.At at) {
@@ -186,11 +186,25 @@ final class SizingFindings {
         return Finding.of(SizingRule.SIZE_COVER_UNMET, Level.REFUSE, one.station.hull() + "/" + one.station.station()
                 .id(),
                 Figures.of(one.dose.high() * MSV, one.limit.limit() * MSV, unit),
-                String.format(Locale.ROOT, "At best cover the %s from %s over %s is %.1f %7$s and may be %.1f %7$s"
+                String.format(Locale.ROOT, "At best cover the %s from %s over %s%10$s is %.1f %7$s and may be %.1f %7$s"
                         + " (84th percentile); the limit is %.1f %7$s. %8$s %9$s", dose, words(one.limit.from()),
                         one.limit.over().word(), one.dose.best() * MSV, one.dose.high() * MSV,
-                        one.limit.limit() * MSV, unit, help, shorter(one, plan.exposure().stayDays())))
-                .with(LimitFindings.kind(one.limit)).from(one.limit.source());
+                        one.limit.limit() * MSV, unit, help, shorter(one, plan.exposure().stayDays()),
+                        !countsOutside(one.limit) ? "" : String.format(Locale.ROOT, ", with %.1f h a day outside,",
+                                plan.exposure().hoursOutsideADay())))
+                .with(LimitFindings.kind(one.limit)).from(one.limit.source()).todo(remedy(one, closing.isPresent()));
+    }
+
+    private boolean countsOutside(LimitInForce limit) {
+        return limit.countsCosmic() && plan.exposure().hoursOutsideADay() > 0;
+    }
+
+    /** What helps: ends to be covered only where covering them was seen to be enough. */
+    private String remedy(Unmet one, boolean closing) {
+        String time = !one.limit.countsCosmic() ? "move the shelter deeper into the hull"
+                : countsOutside(one.limit) ? "shorten the hours outside or the stay" : "shorten the stay";
+        return closing ? "Cover its ends too, or " + time + "." : Character.toUpperCase(time.charAt(0))
+                + time.substring(1) + ".";
     }
 
     private static String words(ExposurePlan.From from) {

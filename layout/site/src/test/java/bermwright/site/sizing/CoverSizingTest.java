@@ -108,12 +108,22 @@ class CoverSizingTest {
         assertTrue(finding.text().contains("Covering its open or held ends too"), finding.text());
         assertTrue(finding.text().contains("m thick everywhere, would meet it"), finding.text());
         assertTrue(finding.text().contains("It holds for"), finding.text());
+        assertEquals("Cover its ends too, or shorten the hours outside or the stay.", finding.todo());
         // Of covers that come about as near, the thinnest: the open end gives the dose, and soil does not help it.
         double least = sized.trade().stream().mapToDouble(TradePoint::used).min().orElseThrow();
         double shown = sized.stations().stream().mapToDouble(SizedCover.StationShare::used).max().orElseThrow();
         assertTrue(shown <= 1.05 * least, shown + " against " + least);
         double thickest = sized.trade().get(sized.trade().size() - 1).volume();
         assertTrue(sized.volume() < thickest, sized.volume() + " against " + thickest);
+    }
+
+    @Test
+    void doesNotAdviseToCoverEndsThatAreCovered() {
+        Finding finding = CoverSizing.least(plan(CoverPlan.End.COVERED, 0.001), GROUND, GROUND, sources(),
+                Progress.NONE).findings().stream().filter(f -> f.rule().id().equals("size-cover-unmet")).findFirst()
+                .orElseThrow();
+        assertEquals("Shorten the hours outside or the stay.", finding.todo());
+        assertTrue(finding.text().contains(", with 1.0 h a day outside, is "), finding.text());
     }
 
     /** A square pit of 30 m dug 2 m deep at 45 degrees leaves a frustum standing on its side slopes. */
