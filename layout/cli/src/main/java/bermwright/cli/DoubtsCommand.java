@@ -43,7 +43,8 @@ final class DoubtsCommand implements Callable<Integer> {
             + " left out.")
     private int confirm = 50;
 
-    @Option(names = "--out", paramLabel = "DIR", description = "Writes tables and drawings into this folder.")
+    @Option(names = "--out", paramLabel = "DIR", description = "Writes tables and drawings into this folder;"
+            + " report --doubts DIR shows them.")
     private Optional<Path> out = Optional.empty();
 
     @Parameters(paramLabel = "PLAN", description = "The plan file.")
@@ -61,7 +62,7 @@ final class DoubtsCommand implements Callable<Integer> {
                 console.progress().part(0.02, 0.15));
         Doubts doubts = Doubts.of(best, new Doubts.Asked(samples, seed, confirm), first -> first(console, first),
                 console.progress().part(0.15, 1));
-        out.ifPresent(folder -> write(doubts, folder));
+        out.ifPresent(folder -> write(doubts, plan, folder));
         console.progress().end();
         if (json) {
             console.out().println(JsonObjects.text(DoubtsJson.of(best, doubts)));
@@ -85,7 +86,7 @@ final class DoubtsCommand implements Callable<Integer> {
         }
     }
 
-    private static void write(Doubts doubts, Path folder) {
+    private void write(Doubts doubts, Plan plan, Path folder) {
         DoubtSheets sheets = new DoubtSheets(doubts);
         OutFolder.write(folder, () -> WholeFolder.write(folder, into -> {
             for (FigureDoubt figure : doubts.figures()) {
@@ -98,6 +99,7 @@ final class DoubtsCommand implements Callable<Integer> {
                     sheets.confirmed())) {
                 Files.writeString(into.resolve(table.name() + ".csv"), table.csv());
             }
+            DoubtsFile.write(doubts, plan, planFile, into);
         }));
     }
 }

@@ -8,7 +8,9 @@ import bermwright.report.reader.Handover;
 import bermwright.report.reader.Reader;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.comparison.Comparison;
+import bermwright.site.doubt.Doubts;
 import bermwright.site.judgement.Judgements;
+import bermwright.site.plan.Plan;
 import bermwright.site.planfile.JudgementFiles;
 import bermwright.site.planfile.PlanFiles;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -49,6 +51,10 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "--against", paramLabel = "OLD", description = "An earlier plan: what changed since is reported.")
     private Optional<Path> against = Optional.empty();
 
+    @Option(names = "--doubts", paramLabel = "DIR", description = "What doubts --out has written of this plan: what is"
+            + " in doubt is shown too.")
+    private Optional<Path> doubts = Optional.empty();
+
     @Parameters(paramLabel = "PLAN", description = "The plan file.")
     private Path planFile;
 
@@ -60,12 +66,13 @@ final class ReportCommand implements Callable<Integer> {
         Set<Reader> asked = asked();
         Judgements judgements = JudgementFiles.of(planFile);
         OutFolder.check(directory, "an earlier report");
-        PlanFiles.read(planFile);
+        Plan plan = PlanFiles.read(planFile);
+        Optional<Doubts> sampled = doubts.map(d -> DoubtsFile.read(d, plan, planFile));
         double share = against.isPresent() ? 0.5 : 1;
         Optional<Assessment> earlier = against.map(old -> Assessed.plan(old, console.progress().part(0, 0.4)));
         Assessment assessment = Assessed.plan(planFile, console.progress().part(0.8 * (1 - share), 0.8));
         Reports.Order order = new Reports.Order(asked, issue, new Handover.Review(judgements,
-                earlier.map(e -> Comparison.of(e, assessment))));
+                earlier.map(e -> Comparison.of(e, assessment)), sampled));
         OutFolder.write(HandoverPart.REPORTS, assessment, order, directory, console.progress().part(0.8, 1));
         Path page = directory.resolve(Reports.PAGE);
         console.progress().end();

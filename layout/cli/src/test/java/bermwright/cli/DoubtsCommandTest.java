@@ -4,11 +4,20 @@ package bermwright.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Finding;
+import bermwright.site.doubt.Doubts;
+import bermwright.site.doubt.Figure;
+import bermwright.site.doubt.FigureDoubt;
+import bermwright.site.doubt.UncertainInput;
+import bermwright.site.plan.Plan;
+import bermwright.site.planfile.PlanFiles;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -48,8 +57,36 @@ class DoubtsCommandTest {
         for (String part : List.of("inputs", "figures", "finding_chances", "confirmed")) {
             described(schema.get(part).get("items"), answer.get(part).get(0), part);
         }
+        assertTrue(Files.exists(out.resolve("doubts.json")), "kept for reports");
         assertTrue(Files.exists(out.resolve("figures.csv")) && Files.exists(out.resolve("inputs.csv")));
         assertTrue(Files.exists(out.resolve("shares-" + figure.get("id").asText() + ".svg")), "drawing");
+    }
+
+    @Test
+    void whatIsKeptInAFileIsReadBackForTheVeryPlanAlone() throws IOException {
+        Path file = Run.site(folder, Run.plan());
+        Plan plan = PlanFiles.read(file);
+        Path out = Files.createDirectories(folder.resolve("out"));
+        FigureDoubt figure = new FigureDoubt(new Figure("dose-elm", "dose at elm", "mSv", OptionalDouble.of(50), false),
+                30.5, List.of(20.25, 31.0, 52.0), 2 / 3.0, List.of(new FigureDoubt.GroupShare("cohesion", 0.5, 0.6,
+                        0.01)), 0.02, List.of(new FigureDoubt.Worth("ten strength tests", 0.66, 0.9)));
+        List<Doubts.FindingChance> chances = List.of(new Doubts.FindingChance("dose-limit:elm", 0.25, 0.5, 0,
+                Optional.of(Finding.Level.WARN)));
+        Doubts doubts = new Doubts(List.of(new UncertainInput("cohesion", UncertainInput.Kind.PLAN, 500, 150, "Pa",
+                "default", new UncertainInput.FindingOut("ten strength tests", true), List.of())), 3, 0, 7,
+                List.of(figure), chances, new Doubts.InFull(1, List.of(new Doubts.Confirmed(figure.figure(), 0.01,
+                        0.02)), List.of()));
+        DoubtsFile.write(doubts, plan, file, out);
+        assertEquals(doubts, DoubtsFile.read(out, plan, file));
+        Files.writeString(file, Run.plan().replace("\"mass_t\": 26,", "\"mass_t\": 27,"));
+        Run changed = Run.of("report", file.toString(), "--out", folder.resolve("report").toString(), "--doubts",
+                out.toString());
+        assertEquals(2, changed.code());
+        assertTrue(changed.err().contains("--doubts is " + out.resolve("doubts.json") + " with plan_sha256 "),
+                changed.err());
+        Run none = Run.of("report", file.toString(), "--out", folder.resolve("report").toString(), "--doubts",
+                folder.toString());
+        assertTrue(none.err().contains("a folder that doubts --out has written, with doubts.json"), none.err());
     }
 
     /** Whether the schema of answers has every key with its meaning. */

@@ -3,9 +3,13 @@ package bermwright.editor.arrangement;
 
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
+import bermwright.report.drawing.Drawing;
+import bermwright.report.sheet.DoubtSheets;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.doubt.DoubtWords;
 import bermwright.site.doubt.Doubts;
+import bermwright.site.doubt.FigureDoubt;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -15,7 +19,7 @@ public final class DoubtModel extends SearchModel {
     private static final Doubts.Asked ASKED = new Doubts.Asked(1000, 1, 10);
 
     private final Workbench bench;
-    private List<String> lines = List.of();
+    private Optional<Doubts> known = Optional.empty();
 
     /**
      * Doubts that were not asked yet.
@@ -33,18 +37,18 @@ public final class DoubtModel extends SearchModel {
     /** Begins, for the plan as it was assessed last; what runs is given up. */
     public void begin() {
         Optional<Assessment> best = bench.answers().assessment();
-        lines = List.of();
+        known = Optional.empty();
         if (best.isEmpty() || !best.get().plan().equals(bench.plan())) {
             tell("The plan is still being assessed: ask again when it is.");
             return;
         }
         start((heard, progress) -> Doubts.of(best.get(), ASKED,
-                first -> heard.execute(() -> lines = DoubtWords.of(first)), progress), last -> {
-            lines = DoubtWords.of(last);
+                first -> heard.execute(() -> known = Optional.of(first)), progress), last -> {
+            known = Optional.of(last);
             tell(last.figures().isEmpty() ? "Nothing was sampled: the plan has no cover on known ground, or nothing in"
-                    + " it has a spread." : last.samples() + " samples. Shares and drawings: bermwright doubts PLAN"
-                    + " --out DIR.");
-        }, "It could not be worked out: ", () -> lines.isEmpty() ? "Stopped before the first answer."
+                    + " it has a spread." : last.samples() + " samples. For a file, or for the"
+                    + " reports: bermwright doubts PLAN --out DIR.");
+        }, "It could not be worked out: ", () -> known.isEmpty() ? "Stopped before the first answer."
                 : "Stopped. This is what the first " + Doubts.FIRST + " samples say.");
     }
 
@@ -55,6 +59,38 @@ public final class DoubtModel extends SearchModel {
      */
     @Override
     public List<String> lines() {
-        return lines;
+        return known.map(DoubtWords::of).orElse(List.of());
+    }
+
+    /**
+     * Figures that vary, of which pictures can be drawn.
+     *
+     * @return their names, the one whose limit is most in doubt first; none before a first answer
+     */
+    public List<String> figures() {
+        return varying().stream().map(f -> f.figure().name()).toList();
+    }
+
+    private List<FigureDoubt> varying() {
+        List<FigureDoubt> all = new ArrayList<>(known.map(Doubts::figures).orElse(List.of()).stream()
+                .filter(FigureDoubt::varies).toList());
+        DoubtWords.mostInDoubt(all).ifPresent(first -> {
+            all.remove(first);
+            all.add(0, first);
+        });
+        return all;
+    }
+
+    /**
+     * Pictures of a figure: how it may come out against its limit, and what decides it.
+     *
+     * @param name the figure's name
+     * @return both drawings; none where there is no such figure
+     */
+    public List<Drawing> pictures(String name) {
+        return varying().stream().filter(f -> f.figure().name().equals(name)).findFirst().map(f -> {
+            DoubtSheets sheets = new DoubtSheets(known.orElseThrow());
+            return List.of(sheets.distribution(f), sheets.shares(f));
+        }).orElse(List.of());
     }
 }

@@ -6,16 +6,20 @@ import bermwright.editor.arrangement.DoubtModel;
 import bermwright.editor.arrangement.SearchModel;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
+import bermwright.report.drawing.Drawing;
 import java.util.List;
+import java.util.Optional;
 import javafx.application.Platform;
 import javafx.geometry.Insets;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -37,6 +41,10 @@ final class SearchWindow {
     private final Button begin = new Button();
     private final Button stop = new Button("_Stop");
     private final FlowPane buttons = new FlowPane(GAP, GAP, begin, stop);
+    private final ComboBox<String> figures = new ComboBox<>();
+    private final VBox root;
+    private List<Drawing> drawings = List.of();
+    private Runnable more = () -> { };
     private SearchModel model;
 
     private SearchWindow(Stage owner, String title, String help) {
@@ -60,7 +68,7 @@ final class SearchWindow {
         begin.setId("search-begin");
         stop.setId("search-stop");
         stop.setDisable(true);
-        VBox root = new VBox(GAP, head, buttons, bar, words, lines);
+        root = new VBox(GAP, head, buttons, bar, words, lines);
         root.setPadding(new Insets(GAP));
         Dialogs.dress(root, owner.getScene());
         stage.setScene(new Scene(root, WIDE_EM * EM, HIGH_EM * EM));
@@ -87,6 +95,7 @@ final class SearchWindow {
         bar.setVisible(isBusy);
         bar.setProgress(model.share());
         words.setText(model.words());
+        more.run();
         if (!lines.getItems().equals(model.lines())) {
             // Another line may stand at the place of the picked one now; only the same line stays picked.
             String kept = lines.getSelectionModel().getSelectedItem();
@@ -130,7 +139,48 @@ final class SearchWindow {
                 + " plan does not know exactly: the chance that each limit is kept, what decides it, and what finding"
                 + " out would be worth. A first answer comes after a hundred.");
         DoubtModel model = new DoubtModel(bench, window.background, Platform::runLater, window::refresh);
+        window.pictures(model);
         window.open(model, "_Sample", model::begin);
+    }
+
+    /** Under the sentences: a figure to pick, how it may come out, and what decides it. */
+    private void pictures(DoubtModel doubts) {
+        figures.setId("doubt-figures");
+        figures.setMaxWidth(Double.MAX_VALUE);
+        figures.setAccessibleText("Figure to be shown");
+        figures.setPromptText("The figures that vary come here");
+        List<DrawingView> views = List.of(new DrawingView(), new DrawingView());
+        views.forEach(view -> view.show(DrawingView.prepared(Optional.empty())));
+        VBox drawn = new VBox(GAP);
+        drawn.getChildren().addAll(views);
+        ScrollPane scroll = new ScrollPane(drawn);
+        scroll.setFitToWidth(true);
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        root.getChildren().addAll(figures, scroll);
+        stage.setHeight(1.7 * HIGH_EM * EM);
+        figures.valueProperty().addListener((observed, before, now) -> draw(doubts, views));
+        more = () -> {
+            String kept = figures.getValue();
+            if (!figures.getItems().equals(doubts.figures())) {
+                figures.getItems().setAll(doubts.figures());
+            }
+            if (kept == null || !figures.getItems().contains(kept)) {
+                figures.getSelectionModel().selectFirst();
+            }
+            draw(doubts, views);
+        };
+    }
+
+    /** Draws anew only where the drawings are other ones. */
+    private void draw(DoubtModel doubts, List<DrawingView> views) {
+        List<Drawing> pictures = figures.getValue() == null ? List.of() : doubts.pictures(figures.getValue());
+        if (!pictures.equals(drawings)) {
+            drawings = pictures;
+            for (int i = 0; i < views.size(); i++) {
+                views.get(i).show(DrawingView.prepared(i < pictures.size() ? Optional.of(pictures.get(i))
+                        : Optional.empty()));
+            }
+        }
     }
 
     private void open(SearchModel search, String verb, Runnable starts) {

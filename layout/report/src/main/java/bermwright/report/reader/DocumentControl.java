@@ -75,7 +75,14 @@ public record DocumentControl(String title, String file, Issue issue, String pla
         }
     }
 
-    private static String checksum(Path file) throws IOException {
+    /**
+     * The checksum that a sheet states of a file.
+     *
+     * @param file the file
+     * @return SHA-256, hexadecimal
+     * @throws IOException if it cannot be read
+     */
+    public static String checksum(Path file) throws IOException {
         try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest())) {
             in.transferTo(java.io.OutputStream.nullOutputStream());
             return HexFormat.of().formatHex(((DigestInputStream) in).getMessageDigest().digest());

@@ -3,6 +3,7 @@ package bermwright.report.reader;
 
 import bermwright.site.assessment.Assessment;
 import bermwright.site.comparison.Comparison;
+import bermwright.site.doubt.Doubts;
 import bermwright.site.judgement.Judgements;
 import java.util.List;
 import java.util.Optional;
@@ -21,10 +22,21 @@ public record Handover(Assessment assessment, Studies studies, DocumentControl c
      *
      * @param judgements what was judged so far
      * @param against    what changed from an earlier plan; empty where there is none to compare with
+     * @param doubts     what is in doubt about this very plan; empty where it was not sampled
      */
-    public record Review(Judgements judgements, Optional<Comparison> against) {
-        /** Nothing judged, nothing to compare with. */
+    public record Review(Judgements judgements, Optional<Comparison> against, Optional<Doubts> doubts) {
+        /** Nothing judged, nothing to compare with, nothing sampled. */
         public static final Review NONE = new Review(Judgements.NONE, Optional.empty());
+
+        /**
+         * A review without doubts.
+         *
+         * @param judgements what was judged so far
+         * @param against    what changed from an earlier plan; empty where there is none to compare with
+         */
+        public Review(Judgements judgements, Optional<Comparison> against) {
+            this(judgements, against, Optional.empty());
+        }
     }
 
     /** The judgements that count, with whether they still stand. */

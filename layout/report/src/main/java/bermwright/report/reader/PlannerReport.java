@@ -60,6 +60,7 @@ record PlannerReport(Handover handover, Opening opening) {
         pack().file(StageSheets.settingOut(assessment().settingOut()));
         page.close();
         assessment().hulls().forEach(this::detail);
+        new InDoubt(pack(), handover.review().doubts()).write(f -> !f.isOnPeople());
         opening.findings();
         opening.behind(m -> !m.id().startsWith("dose") && !m.id().startsWith("haul"));
         opening.signature("The plan as described in this report, its findings and its cautions, was judged by:");

@@ -20,6 +20,7 @@ import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.CoverTrade;
 import bermwright.site.assessment.HullAssessment;
 import bermwright.site.assessment.PartBuilt;
+import bermwright.site.doubt.Figure;
 import bermwright.site.exposure.DoseAgainstCover;
 import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.JudgedLimit;
@@ -81,6 +82,7 @@ record ReviewerReport(Handover handover, Opening opening) {
         coverTrade(page);
         assessment().dose().filter(dose -> !dose.stations().isEmpty()).ifPresent(this::againstCover);
         page.close();
+        new InDoubt(pack(), handover.review().doubts()).write(Figure::isOnPeople);
         opening.findings();
         opening.behind(ReviewerReport::isMine);
         opening.signature("The doses, covers and ways out of this report, with the models behind them, were judged"

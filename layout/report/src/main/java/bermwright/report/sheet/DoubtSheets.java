@@ -28,7 +28,7 @@ public record DoubtSheets(Doubts doubts) {
     private static final int MOST_BARS = 10;
     private static final int BINS = 36;
     private static final double WIDTH = 860;
-    private static final double LEFT = 60;
+    private static final double LEFT = 76;
     private static final double TOP = 92;
     private static final double HEIGHT = 260;
     private static final double INSIDE = 0.0005;
@@ -46,7 +46,7 @@ public record DoubtSheets(Doubts doubts) {
             }
         }
         return new Bars(Drawing.name("shares", figure.figure().id()), "What decides: " + figure.figure().name(),
-                String.format(Locale.ROOT, "share of the variance (%%); the surrogate leaves out %.1f %% of it",
+                String.format(Locale.ROOT, "share of the doubt, as variance (%%); %.1f %% of it is not explained so",
                         PERCENT * figure.leftOut()), List.of("by itself", "together with others"), bars, List.of())
                 .drawing();
     }
@@ -76,6 +76,9 @@ public record DoubtSheets(Doubts doubts) {
                     "middle");
         }
         svg.line(new Dot(LEFT, TOP + HEIGHT), new Dot(WIDTH - 24, TOP + HEIGHT), "stroke", Ink.BLACK);
+        svg.text(new Dot(12, TOP + 14), "more");
+        svg.text(new Dot(12, TOP + 28), "samples");
+        svg.text(new Dot(26, TOP + 46), "\u2191", "font-size", "15");
         String unit = figure.figure().unit().equals("1") ? "" : " (" + figure.figure().unit() + ")";
         svg.text(new Dot((LEFT + WIDTH) / 2, TOP + HEIGHT + 38), figure.figure().name() + unit, "text-anchor", "middle",
                 "font-size", "13");
@@ -88,7 +91,8 @@ public record DoubtSheets(Doubts doubts) {
                 number(figure.at(0.84))));
         if (figure.figure().limit().isPresent()) {
             svg.box(new Dot(12, 54), new Dot(26, 14), "fill", svg.reference("kept"), "stroke", Ink.BLACK);
-            svg.text(new Dot(44, 66), String.format(Locale.ROOT, "limit kept, chance %.3f", figure.kept()));
+            svg.text(new Dot(44, 66), "limit kept in " + Math.round(figure.kept() * figure.values().size()) + " of "
+                    + figure.values().size());
             svg.box(new Dot(240, 54), new Dot(26, 14), "fill", svg.reference("broken"), "stroke", Ink.BLACK);
             svg.text(new Dot(272, 66), "limit not kept");
         }
@@ -114,19 +118,39 @@ public record DoubtSheets(Doubts doubts) {
                         "stroke-width", "0.6");
             }
         }
+        best(svg, figure, LEFT + (figure.best() - ticks.low()) * scale);
         figure.figure().limit().ifPresent(limit -> {
             double x = LEFT + (limit - ticks.low()) * scale;
             if (x >= LEFT && x <= WIDTH - 24) {
                 svg.line(new Dot(x, TOP - 8), new Dot(x, TOP + HEIGHT), "stroke", Ink.RED, "stroke-width", "2.2",
                         "stroke-dasharray", "7 4");
-                svg.text(new Dot(x > WIDTH / 2 ? x - 6 : x + 6, TOP - 2), "limit " + number(limit), "text-anchor",
+                svg.text(new Dot(x > WIDTH / 2 ? x - 6 : x + 6, TOP - 2), "limit: " + reach(figure) + number(limit),
+                        "text-anchor",
                         x > WIDTH / 2 ? "end" : "start", "font-weight", "bold");
             } else {
-                svg.text(new Dot(x > LEFT ? WIDTH - 30 : LEFT, TOP - 2), "limit " + number(limit) + ", far off "
+                svg.text(new Dot(x > LEFT ? WIDTH - 30 : LEFT, TOP - 2), "limit: " + reach(figure) + number(limit)
+                        + ", far off "
                         + (x > LEFT ? "to the right" : "to the left"), "text-anchor", x > LEFT ? "end" : "start",
                         "font-weight", "bold");
             }
         });
+    }
+
+    private static String reach(FigureDoubt figure) {
+        return figure.figure().isLeast() ? "at least " : "at most ";
+    }
+
+    /** A mark under the axis at the value with best inputs. */
+    private static void best(Svg svg, FigureDoubt figure, double x) {
+        if (x >= LEFT && x <= WIDTH - 24) {
+            svg.line(new Dot(x, TOP + HEIGHT * 0.08), new Dot(x, TOP + HEIGHT), "stroke", Ink.BLACK, "stroke-width",
+                    "1.6");
+            boolean isLeft = figure.figure().limit().isPresent() ? figure.best() < figure.figure().limit().getAsDouble()
+                    : x > WIDTH / 2;
+            svg.text(new Dot(isLeft ? x - 6 : x + 6, TOP + HEIGHT * 0.08 + 4), "with best inputs "
+                    + number(figure.best()), "text-anchor", isLeft ? "end" : "start", "stroke", "#ffffff",
+                    "stroke-width", "3", "paint-order", "stroke");
+        }
     }
 
     /** The distribution of every figure. */
@@ -150,8 +174,24 @@ public record DoubtSheets(Doubts doubts) {
         return new Table("findings", "Chance of each finding", List.of(Column.words("finding", "finding"),
                 Column.words("best", "with best inputs"), Column.number("refuses", "chance that it refuses"),
                 Column.number("warns", "chance that it warns"), Column.number("notes", "chance of a note")),
-                doubts.findings().stream().map(f -> List.of(f.id(), f.best().map(l -> l.word()).orElse("not found"),
-                        chance(f.refuses()), chance(f.warns()), chance(f.notes()))).toList());
+                doubts.findings().stream().map(this::row).toList());
+    }
+
+    /** The chance of each finding that may or may not refuse or warn. */
+    public Table uncertain() {
+        Table all = findings();
+        return new Table("findings-in-doubt", "Findings that may come out either way", all.columns(),
+                doubts.findings().stream().filter(f -> isEither(f.refuses()) || isEither(f.warns())).map(this::row)
+                        .toList());
+    }
+
+    private static boolean isEither(double chance) {
+        return chance > INSIDE && chance < 1 - INSIDE;
+    }
+
+    private List<String> row(Doubts.FindingChance f) {
+        return List.of(f.id(), f.best().map(l -> l.word()).orElse("not found"), chance(f.refuses()), chance(f.warns()),
+                chance(f.notes()));
     }
 
     /** What each group of inputs has in each figure. */

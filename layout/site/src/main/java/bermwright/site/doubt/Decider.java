@@ -48,8 +48,9 @@ final class Decider {
                 DEGREE, TOGETHER));
         boolean inDoubt = kept > 0 && kept < 1;
         double left = Math.sqrt(ChaosExpansion.variance(values) * Math.min(1, fit.error()));
-        return new FigureDoubt(figure, best, all, kept, shares(fit), fit.error(),
-                inDoubt && fit.error() < TRUSTED ? worth(figure, fit, left) : List.of());
+        List<GroupShare> shares = shares(fit);
+        return new FigureDoubt(figure, best, all, kept, shares, fit.error(), inDoubt && fit.error() < TRUSTED
+                ? worth(figure, fit, left, shares.stream().map(GroupShare::group).toList()) : List.of());
     }
 
     private List<String> groups() {
@@ -75,10 +76,10 @@ final class Decider {
     }
 
     /** With the surrogate and what it leaves: the likelier verdict is right as often as it is likely. */
-    private List<Worth> worth(Figure figure, ChaosExpansion fit, double left) {
+    private List<Worth> worth(Figure figure, ChaosExpansion fit, double left, List<String> greatestFirst) {
         List<Worth> worth = new ArrayList<>();
         double now = right(figure, fit, left, new boolean[inputs.size()], 0);
-        for (String group : groups()) {
+        for (String group : greatestFirst) {
             UncertainInput.FindingOut finding = inputs.stream().filter(i -> i.group().equals(group)).findFirst()
                     .orElseThrow().finding();
             double known = finding.isSampled() ? PIECES / (PIECES + 1) : 1;

@@ -20,6 +20,15 @@ public record Figure(String id, String name, String unit, OptionalDouble limit, 
     }
 
     /**
+     * Whether it is on what people get or on the shell round them.
+     *
+     * @return true for doses and shells, false for ground, gear, soil and hours
+     */
+    public boolean isOnPeople() {
+        return unit.startsWith("mSv") || unit.startsWith("mGy") || id.startsWith("shell-");
+    }
+
+    /**
      * Whether a value keeps the limit.
      *
      * @param value the value, in the figure's unit

@@ -259,7 +259,8 @@ final class SampledSite {
         margin(chain, false).ifPresent(least -> figures.put(Figures.atLeast("lowering-" + hull.id(),
                 "lowering of " + hull.id() + ", least factor of safety over the required one", 1), least));
         margin(chain, true).ifPresent(least -> figures.put(Figures.atLeast("after-loss-" + hull.id(),
-                "lowering of " + hull.id() + " with one thing lost, the same", 1), least));
+                "lowering of " + hull.id()
+                + " with one thing lost, least factor of safety over the required one", 1), least));
     }
 
     /** The least factor over the required one, of all parts in all load cases of a kind. */

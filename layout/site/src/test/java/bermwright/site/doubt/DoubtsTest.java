@@ -192,7 +192,7 @@ class DoubtsTest {
         assertEquals(0.5 + Math.atan(2) / Math.PI, worth(sum, "measuring y"), 0.03);
         assertEquals(0.5 + Math.atan(0.5) / Math.PI, worth(sum, "measuring x"), 0.03);
         String words = DoubtWords.of(sum);
-        assertTrue(words.startsWith("The chance that the limit of 0 on sum is kept is 0."), words);
+        assertTrue(words.startsWith("The chance that the requirement of at least 0 on sum is kept is 0."), words);
         assertTrue(words.contains("80 % (\u00b1 1) from y, 20 % (\u00b1 1) from x"), words);
     }
 
