@@ -42,7 +42,8 @@ final class AnswerSchema {
         put(at(schema, table.path()).put("description", table.meaning()), table, table.model());
     }
 
-    private static void put(ObjectNode object, AnswerTable<?> table, String model) {
+    /** The figures of a table and of what belongs to it. */
+    static void put(ObjectNode object, AnswerTable<?> table, String model) {
         for (Figure<?> figure : table.figures()) {
             int point = figure.key().indexOf('.');
             ObjectNode holder = point < 0 ? object : at(object, figure.key().substring(0, point));

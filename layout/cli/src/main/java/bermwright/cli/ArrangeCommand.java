@@ -20,30 +20,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 
 /** Looks for arrangements of the hulls that nothing refuses and that take less work. */
 @Command(name = "arrange", description = "Moves and turns the hulls that are not held so that nothing refuses the plan"
         + " and the work gets less; writes arrangements none of which is better in all than another, each a plan.")
-final class ArrangeCommand implements Callable<Integer> {
+final class ArrangeCommand extends FolderCommand {
     /** Where neither steps nor seconds are given: so many arrangements, and no more steps than that. */
     private static final int ENOUGH = 5;
     private static final int LEAST_STEPS = 6;
     private static final int MOST_STEPS = 40;
     private static final double NANOS = 1e9;
-
-    @ParentCommand
-    private Bermwright program;
-
-    @Option(names = "--json", description = "Answers with one JSON object.")
-    private boolean json;
-
-    @Option(names = "--out", paramLabel = "DIR", required = true, description = "Where to; made where it is not there.")
-    private Path directory;
 
     @Option(names = "--only", paramLabel = "ID", split = ",", description = "Moves these hulls alone, held or not.")
     private List<String> only = List.of();
@@ -62,16 +50,13 @@ final class ArrangeCommand implements Callable<Integer> {
     @Option(names = "--size", description = "Sizes the covers too, to the least that meets the limits.")
     private boolean size;
 
-    @Parameters(paramLabel = "PLAN", description = "The plan file.")
-    private Path planFile;
-
     @Override
     public Integer call() {
-        Console console = program.console();
-        Plan plan = PlanFiles.read(planFile);
+        Console console = console();
+        Plan plan = PlanFiles.read(planFile());
         check(plan);
-        SiteGround ground = SiteGround.read(plan, planFile, console.progress().part(0, 0.02));
-        ArrangeSite arrange = new ArrangeSite(Assessments.standard(), ground, planFile.toString());
+        SiteGround ground = SiteGround.read(plan, planFile(), console.progress().part(0, 0.02));
+        ArrangeSite arrange = new ArrangeSite(Assessments.standard(), ground, planFile().toString());
         ArrangementSearch.Found found = arrange.run(plan,
                 new ArrangeSite.Request(new LinkedHashSet<>(only), seed, size), new Until(console),
                 console.progress().part(0.02, 1));
@@ -79,8 +64,8 @@ final class ArrangeCommand implements Callable<Integer> {
             write(found);
         }
         console.progress().end();
-        ArrangePage page = new ArrangePage(planFile, directory, found, seed);
-        if (json) {
+        ArrangePage page = new ArrangePage(planFile(), directory(), found, seed);
+        if (json()) {
             console.out().println(JsonObjects.text(page.json()));
         } else {
             page.text(console.out());
@@ -128,7 +113,7 @@ final class ArrangeCommand implements Callable<Integer> {
             }
         }
         if (ArrangementSearch.movable(plan, Set.copyOf(only)).isEmpty()) {
-            throw InputException.badValue(new InputException.Place(planFile.toString(), 0, "hulls"),
+            throw InputException.badValue(new InputException.Place(planFile().toString(), 0, "hulls"),
                     plan.hulls().isEmpty() ? "an empty list" : "held throughout",
                     "at least one hull that is not held and lands on no pad of its own, or --only with its id");
         }
@@ -138,19 +123,19 @@ final class ArrangeCommand implements Callable<Integer> {
         if (seconds.isPresent() && !(seconds.get() > 0)) {
             throw Options.bad("--seconds", "" + seconds.get(), "above 0");
         }
-        OutFolder.check(directory, "earlier arrangements");
+        OutFolder.check(directory(), "earlier arrangements");
     }
 
     private void write(ArrangementSearch.Found found) {
-        Path from = Optional.ofNullable(planFile.toAbsolutePath().getParent()).orElse(Path.of("."));
-        OutFolder.write(directory, () -> WholeFolder.write(directory, folder -> {
+        Path from = Optional.ofNullable(planFile().toAbsolutePath().getParent()).orElse(Path.of("."));
+        OutFolder.write(directory(), () -> WholeFolder.write(directory(), folder -> {
             for (int i = 0; i < found.arrangements().size(); i++) {
-                PlanFiles.write(PlanBeside.moved(found.arrangements().get(i).plan(), from, directory),
+                PlanFiles.write(PlanBeside.moved(found.arrangements().get(i).plan(), from, directory()),
                         folder.resolve(ArrangePage.file(i)));
             }
             new ArrangementSheet(found).drawing().write(folder);
             Files.writeString(folder.resolve("arrangements.csv"),
-                    new ArrangePage(planFile, directory, found, seed).csv());
+                    new ArrangePage(planFile(), directory(), found, seed).csv());
         }));
     }
 }

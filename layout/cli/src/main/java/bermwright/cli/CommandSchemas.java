@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.cli;
 
+import bermwright.site.answer.Answers;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 
-/** What {@code doubts --json} and {@code arrange --json} give beside what is common to all answers. */
+/** What commands that do not assess a plan as it stands give with {@code --json}. */
 final class CommandSchemas {
     /** Path, type, unit (nothing for words) and meaning. */
     private record Row(String path, String type, String unit, String meaning) {
@@ -87,7 +88,7 @@ final class CommandSchemas {
     private CommandSchemas() {
     }
 
-    /** Puts both under {@code $defs}, by the name of their command. */
+    /** Puts them under {@code $defs}, by the name of their command. */
     static void into(ObjectNode schema) {
         ObjectNode commands = schema.putObject("$defs");
         ObjectNode doubts = commands.putObject("doubts").put("title", "What doubts answers").put("type", "object");
@@ -98,6 +99,8 @@ final class CommandSchemas {
             put(arrange, new Row("planned." + row.path, row.type, row.unit, row.meaning));
             put(arrange, new Row("arrangements[]." + row.path, row.type, row.unit, row.meaning));
         }
+        Answers.byCommand().forEach((name, table) -> AnswerSchema.put(commands.putObject(name).put("title",
+                table.meaning()).put("type", "object"), table, table.model()));
     }
 
     private static void put(ObjectNode schema, Row row) {

@@ -11,21 +11,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 
 /** Says what changed between two plans. */
 @Command(name = "compare", description = "What changed between two plans: keys, findings, dose, volumes, hours.")
-final class CompareCommand implements Callable<Integer> {
-    @ParentCommand
-    private Bermwright program;
-
-    @Option(names = "--json", description = "Answers with one JSON object.")
-    private boolean json;
-
+final class CompareCommand extends JsonCommand {
     @Parameters(index = "0", paramLabel = "OLD", description = "The earlier plan file.")
     private Path oldFile;
 
@@ -34,13 +25,13 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Console console = program.console();
+        Console console = console();
         PlanFiles.read(newFile);
         Assessment before = Assessed.plan(oldFile, console.progress().part(0, 0.5));
         Assessment after = Assessed.plan(newFile, console.progress().part(0.5, 1));
         Comparison comparison = Comparison.of(before, after);
         console.progress().end();
-        if (json) {
+        if (json()) {
             console.out().println(JsonObjects.text(page(comparison)));
         } else {
             text(comparison, console.out());

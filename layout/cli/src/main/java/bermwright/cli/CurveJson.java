@@ -43,7 +43,7 @@ final class CurveJson {
         for (CurveSheets sheet : sheets) {
             DoseAgainstCover curves = sheet.curves();
             for (StationDose station : sheet.stations()) {
-                ObjectNode entry = all.addObject().put("station", station.hull() + "/" + station.station());
+                ObjectNode entry = all.addObject().put("station", station.name());
                 put(entry.putObject("cosmic_year"),
                         CurveSheets.atStation(curves.cosmic(), station).times(CurveSheets.YEAR_DAYS));
                 curves.event().ifPresent(e -> put(entry.putObject("event_whole"),

@@ -40,7 +40,7 @@ final class CurveText {
         CommonText.heading("Particles that make the dose, %: " + curves.materials(), out);
         List<DoseAnswers.MadeOf> rows = new ArrayList<>();
         for (StationDose station : sheets.stations()) {
-            rows.addAll(sheets.madeOf(station.hull() + "/" + station.station(), c -> CurveSheets.atStation(c,
+            rows.addAll(sheets.madeOf(station.name(), c -> CurveSheets.atStation(c,
                     station)));
             double median = station.seen().medianArealDensity();
             rows.addAll(sheets.madeOf("  dome of its median, " + TextTable.words(Unit.G_CM2.of(median), 0) + " g/cm2",

@@ -15,23 +15,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 
 /** Says how sure findings and figures are, what decides them, and what finding out would be worth. */
 @Command(name = "doubts", description = "The chance of each finding and the share of each unknown in each main figure.")
-final class DoubtsCommand implements Callable<Integer> {
+final class DoubtsCommand extends PlanFileCommand {
     private static final int LEAST = 20;
     private static final int MOST = 100_000;
-
-    @ParentCommand
-    private Bermwright program;
-
-    @Option(names = "--json", description = "Answers with one JSON object.")
-    private boolean json;
 
     @Option(names = "--samples", paramLabel = "N", description = "Samples, 20 to 100000; 1000 where left out.")
     private int samples = 1000;
@@ -47,24 +38,21 @@ final class DoubtsCommand implements Callable<Integer> {
             + " report --doubts DIR shows them.")
     private Optional<Path> out = Optional.empty();
 
-    @Parameters(paramLabel = "PLAN", description = "The plan file.")
-    private Path planFile;
-
     @Override
     public Integer call() {
         check("--samples", samples, LEAST, MOST);
         check("--confirm", confirm, 0, MOST);
         out.ifPresent(folder -> OutFolder.check(folder, "earlier doubts"));
-        Console console = program.console();
-        Plan plan = PlanFiles.read(planFile);
-        SiteGround ground = SiteGround.read(plan, planFile, console.progress().part(0, 0.02));
-        Assessment best = Assessments.standard().run(plan, planFile.toString(), ground,
+        Console console = console();
+        Plan plan = PlanFiles.read(planFile());
+        SiteGround ground = SiteGround.read(plan, planFile(), console.progress().part(0, 0.02));
+        Assessment best = Assessments.standard().run(plan, planFile().toString(), ground,
                 console.progress().part(0.02, 0.15));
         Doubts doubts = Doubts.of(best, new Doubts.Asked(samples, seed, confirm), first -> first(console, first),
                 console.progress().part(0.15, 1));
         out.ifPresent(folder -> write(doubts, plan, folder));
         console.progress().end();
-        if (json) {
+        if (json()) {
             console.out().println(JsonObjects.text(DoubtsJson.of(best, doubts)));
         } else {
             DoubtsText.write(best, doubts, console.out());
@@ -99,7 +87,7 @@ final class DoubtsCommand implements Callable<Integer> {
                     sheets.confirmed())) {
                 Files.writeString(into.resolve(table.name() + ".csv"), table.csv());
             }
-            DoubtsFile.write(doubts, plan, planFile, into);
+            DoubtsFile.write(doubts, plan, planFile(), into);
         }));
     }
 }

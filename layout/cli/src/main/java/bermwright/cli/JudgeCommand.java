@@ -12,29 +12,19 @@ import bermwright.site.plan.Annotations;
 import bermwright.site.planfile.JudgementFiles;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 
 /** Keeps what a reviewer judged of a finding or station beside the plan, and lists what was judged. */
 @Command(name = "judge", description = "Keeps a judgement of a finding or station in a file beside the plan; without"
         + " --of lists what was judged and whether it still stands.")
-final class JudgeCommand implements Callable<Integer> {
-    @ParentCommand
-    private Bermwright program;
-
-    @Option(names = "--json", description = "Answers with one JSON object.")
-    private boolean json;
-
+final class JudgeCommand extends PlanFileCommand {
     @Option(names = "--of", paramLabel = "ID", description = "Id or number of the finding, or hull/station.")
     private Optional<String> of = Optional.empty();
 
@@ -54,15 +44,12 @@ final class JudgeCommand implements Callable<Integer> {
             + " remark.")
     private Optional<String> remark = Optional.empty();
 
-    @Parameters(paramLabel = "PLAN", description = "The plan file.")
-    private Path planFile;
-
     @Override
     public Integer call() {
-        Console console = program.console();
-        Judgements judgements = JudgementFiles.of(planFile);
+        Console console = console();
+        Judgements judgements = JudgementFiles.of(planFile());
         check();
-        Assessment assessment = Assessed.plan(planFile, console.progress());
+        Assessment assessment = Assessed.plan(planFile(), console.progress());
         console.progress().end();
         Map<String, String> now = Judgements.judged(assessment.findings(), assessment.dose().map(SiteDose::stations)
                 .orElse(List.of()));
@@ -70,15 +57,15 @@ final class JudgeCommand implements Callable<Integer> {
             String id = known(of.get(), assessment, now);
             judgements = judgements.with(new Judgement(id, word(), name.orElseThrow(), Options.day("--date",
                     date.orElseThrow()), revision, remark, now.get(id), Annotations.NOTHING));
-            JudgementFiles.write(judgements, planFile);
+            JudgementFiles.write(judgements, planFile());
         }
         List<Judgements.Standing> standing = judgements.standing(now);
-        if (json) {
+        if (json()) {
             console.out().println(JsonObjects.text(page(standing)));
         } else if (standing.isEmpty()) {
-            console.out().println("Nothing was judged yet; " + JudgementFiles.beside(planFile) + " is not there.");
+            console.out().println("Nothing was judged yet; " + JudgementFiles.beside(planFile()) + " is not there.");
         } else {
-            CommonText.heading("Judgements in " + JudgementFiles.beside(planFile), console.out());
+            CommonText.heading("Judgements in " + JudgementFiles.beside(planFile()), console.out());
             standing.forEach(s -> CommonText.wrapped(s.judgement().of() + ": " + s.words(), 2, console.out()));
         }
         return ExitCode.of(assessment.findings()).number();
@@ -123,7 +110,7 @@ final class JudgeCommand implements Callable<Integer> {
 
     private ObjectNode page(List<Judgements.Standing> standing) {
         ObjectNode page = JsonObjects.object();
-        page.put("plan", planFile.toString()).put("file", JudgementFiles.beside(planFile).toString());
+        page.put("plan", planFile().toString()).put("file", JudgementFiles.beside(planFile()).toString());
         ArrayNode all = page.putArray("judgements");
         standing.forEach(s -> {
             ObjectNode entry = all.addObject().put("of", s.judgement().of())

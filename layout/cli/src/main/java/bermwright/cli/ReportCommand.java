@@ -19,24 +19,12 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 
 /** Writes the hand-over pages, drawings, tables and exchange files. */
 @Command(name = "report", description = "Writes the hand-over pages, drawings, tables and exchange files.")
-final class ReportCommand implements Callable<Integer> {
-    @ParentCommand
-    private Bermwright program;
-
-    @Option(names = "--json", description = "Answers with one JSON object.")
-    private boolean json;
-
-    @Option(names = "--out", paramLabel = "DIR", required = true, description = "Where to; made where it is not there.")
-    private Path directory;
-
+final class ReportCommand extends FolderCommand {
     @Option(names = "--for", paramLabel = "READERS", split = ",", description = "Whose reports: planner, reviewer,"
             + " excavation, with commas between; all three.")
     private List<String> readers = List.of();
@@ -55,32 +43,29 @@ final class ReportCommand implements Callable<Integer> {
             + " in doubt is shown too.")
     private Optional<Path> doubts = Optional.empty();
 
-    @Parameters(paramLabel = "PLAN", description = "The plan file.")
-    private Path planFile;
-
     @Override
     public Integer call() {
-        Console console = program.console();
-        OutFolder.refuseFile(directory);
+        Console console = console();
+        OutFolder.refuseFile(directory());
         DocumentControl.Issue issue = new DocumentControl.Issue(revision, date.map(d -> Options.day("--date", d)));
         Set<Reader> asked = asked();
-        Judgements judgements = JudgementFiles.of(planFile);
-        OutFolder.check(directory, "an earlier report");
-        Plan plan = PlanFiles.read(planFile);
-        Optional<Doubts> sampled = doubts.map(d -> DoubtsFile.read(d, plan, planFile));
+        Judgements judgements = JudgementFiles.of(planFile());
+        OutFolder.check(directory(), "an earlier report");
+        Plan plan = PlanFiles.read(planFile());
+        Optional<Doubts> sampled = doubts.map(d -> DoubtsFile.read(d, plan, planFile()));
         double share = against.isPresent() ? 0.5 : 1;
         Optional<Assessment> earlier = against.map(old -> Assessed.plan(old, console.progress().part(0, 0.4)));
-        Assessment assessment = Assessed.plan(planFile, console.progress().part(0.8 * (1 - share), 0.8));
+        Assessment assessment = Assessed.plan(planFile(), console.progress().part(0.8 * (1 - share), 0.8));
         Reports.Order order = new Reports.Order(asked, issue, new Handover.Review(judgements,
                 earlier.map(e -> Comparison.of(e, assessment)), sampled));
-        OutFolder.write(HandoverPart.REPORTS, assessment, order, directory, console.progress().part(0.8, 1));
-        Path page = directory.resolve(Reports.PAGE);
+        OutFolder.write(HandoverPart.REPORTS, assessment, order, directory(), console.progress().part(0.8, 1));
+        Path page = directory().resolve(Reports.PAGE);
         console.progress().end();
-        if (json) {
+        if (json()) {
             ObjectNode answer = CommonJson.of(assessment);
-            answer.put("directory", directory.toString()).put("page", page.toString());
+            answer.put("directory", directory().toString()).put("page", page.toString());
             ObjectNode reports = answer.putObject("reports");
-            asked.forEach(r -> reports.put(r.word(), directory.resolve(r.word() + ".pdf").toString()));
+            asked.forEach(r -> reports.put(r.word(), directory().resolve(r.word() + ".pdf").toString()));
             console.out().println(JsonObjects.text(answer));
         } else {
             CommonText.head(assessment, console.out());

@@ -6,25 +6,16 @@ import bermwright.finding.Rule;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintStream;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParentCommand;
 
 /** Prints the catalogue of rules that findings come from. */
 @Command(name = "rules", description = "The catalogue of findings: rule, level, what is measured, where its limit comes"
         + " from, what to do.")
-final class RulesCommand implements Callable<Integer> {
-    @ParentCommand
-    private Bermwright program;
-
-    @Option(names = "--json", description = "Answers with one JSON object.")
-    private boolean json;
-
+final class RulesCommand extends JsonCommand {
     @Override
     public Integer call() {
-        PrintStream out = program.console().out();
-        if (json) {
+        PrintStream out = console().out();
+        if (json()) {
             out.println(JsonObjects.text(page()));
         } else {
             Catalogue.all().forEach(rule -> write(rule, out));

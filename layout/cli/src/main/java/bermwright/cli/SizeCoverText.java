@@ -4,18 +4,13 @@ package bermwright.cli;
 import bermwright.finding.DoseRule;
 import bermwright.finding.Rule;
 import bermwright.finding.SizingRule;
-import bermwright.shielding.cover.CoverThickness;
-import bermwright.site.answer.Unit;
+import bermwright.site.answer.Figure;
+import bermwright.site.answer.SizingAnswers;
 import bermwright.site.assessment.Cautions;
-import bermwright.site.plan.CoverPlan;
-import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.sizing.SizedCover;
-import bermwright.site.sizing.TradePoint;
 import java.io.PrintStream;
 import java.nio.file.Path;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -49,38 +44,23 @@ record SizeCoverText(Plan plan, Path file, SizedCover sized) {
 
     private void cover(PrintStream out) {
         CommonText.heading(sized.isMet() ? "Least cover" : "Nearest cover", out);
-        TextTable table = new TextTable("hull", "crown m", "flanks m", "base end m", "far end m");
-        for (Map.Entry<String, CoverThickness> entry : new TreeMap<>(sized.thickness()).entrySet()) {
-            CoverThickness parts = entry.getValue();
-            Optional<CoverPlan> cover = plan.hull(entry.getKey()).flatMap(Hull::cover);
-            table.row(entry.getKey(), TextTable.number(parts.crown(), 2), TextTable.number(parts.flank(), 2),
-                    end(cover.map(CoverPlan::baseEnd), parts.baseEnd()),
-                    end(cover.map(CoverPlan::farEnd), parts.farEnd()));
-        }
-        out.println(table);
-        CommonText.wrapped(TextTable.words(sized.volume(), 0) + " m3 to be placed"
+        out.println(TextTable.of(SizingAnswers.COVERS, SizingAnswers.Thickness.of(sized)));
+        CommonText.wrapped(said(SizingAnswers.PLACED) + " m3 to be placed"
                 + (sized.uniformVolume().isPresent() ? " (the same thickness all over each hull takes "
-                + TextTable.words(sized.uniformVolume().getAsDouble(), 0) + " m3)" : "") + ", "
-                + TextTable.words(sized.bankVolume(), 0) + " m3 to be dug"
+                + said(SizingAnswers.UNIFORM) + " m3)" : "") + ", " + said(SizingAnswers.BANK) + " m3 to be dug"
                 + (sized.bankAvailable().isPresent() ? "; the borrow grounds give "
-                + TextTable.words(sized.bankAvailable().getAsDouble(), 0) + " m3" : "") + ".", 2, out);
+                + said(SizingAnswers.AVAILABLE) + " m3" : "") + ".", 2, out);
         out.println();
     }
 
-    /** An end's thickness, or what becomes of it where it has no cover. */
-    private static Object end(Optional<CoverPlan.End> end, double thickness) {
-        return end.filter(e -> e != CoverPlan.End.COVERED).map(e -> (Object) e.word())
-                .orElseGet(() -> TextTable.number(thickness, 2));
+    private String said(Figure<SizedCover> figure) {
+        return figure.text(sized);
     }
 
     private void stations(PrintStream out) {
         CommonText.heading("Dose under it, of somebody who never leaves the station; the share of the limit counts "
                 + TextTable.words(plan.exposure().hoursOutsideADay(), 1) + " h a day outside", out);
-        TextTable table = new TextTable("station", "best mSv", "high mSv", "share of limit %");
-        sized.stations().forEach(s -> table.row(s.station(),
-                TextTable.number(Unit.MSV.of(s.dose().best()), 1),
-                TextTable.number(Unit.MSV.of(s.dose().high()), 1), TextTable.number(100 * s.used(), 0)));
-        out.println(table);
+        out.println(TextTable.of(SizingAnswers.STATIONS, sized.stations()));
     }
 
     private void intervals(PrintStream out) {
@@ -100,17 +80,10 @@ record SizeCoverText(Plan plan, Path file, SizedCover sized) {
 
     private void trade(PrintStream out) {
         CommonText.heading("Dose against soil, all hulls under one thickness", out);
-        TextTable trade = new TextTable("thickness m", "soil m3", "worst station", "best mSv", "high mSv",
-                "share of limit %");
-        for (TradePoint point : sized.trade()) {
-            trade.row(TextTable.number(point.thickness(), 2), TextTable.number(point.volume(), 0), point.station(),
-                    TextTable.number(Unit.MSV.of(point.best()), 1),
-                    TextTable.number(Unit.MSV.of(point.high()), 1),
-                    TextTable.number(100 * point.used(), 0));
-        }
-        out.println(trade);
-        sized.stopsPaying().ifPresent(t -> CommonText.wrapped("From " + TextTable.words(t, 2) + " m on a share more"
-                + " soil takes off less than half such a share of the dose: more soil stops paying.", 2, out));
+        out.println(TextTable.of(SizingAnswers.TRADE, sized.trade()));
+        sized.stopsPaying().ifPresent(t -> CommonText.wrapped("From " + said(SizingAnswers.STOPS_PAYING) + " m on a"
+                + " share more soil takes off less than half such a share of the dose: more soil stops paying.", 2,
+                out));
         out.println();
     }
 }

@@ -24,23 +24,15 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.ServiceLoader;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 
 /** Finds where hulls could lie in a region. */
 @Command(name = "survey", description = "Finds where hulls could lie in a region of any size: scores every cell and"
         + " heading, gives the best places that do not overlap with their reasons, a map, and a plan file for each.")
-final class SurveyCommand implements Callable<Integer> {
-    @ParentCommand
-    private Bermwright program;
-
-    @Option(names = "--json", description = "Answers with one JSON object.")
-    private boolean json;
-
+final class SurveyCommand extends JsonCommand {
     @Option(names = "--best", paramLabel = "N", defaultValue = "10", description = "How many places are wanted; 10.")
     private int best;
 
@@ -65,7 +57,7 @@ final class SurveyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Console console = program.console();
+        Console console = console();
         check();
         Optional<Path> plan = isPlan() ? Optional.of(input) : hulls;
         Survey.Question question = new Survey.Question(region(), plan, isPlan(), asked.within(), asked.limits());
@@ -76,7 +68,7 @@ final class SurveyCommand implements Callable<Integer> {
         directory.ifPresent(d -> OutFolder.write(d, () -> SurveyFolder.write(result, d,
                 console.progress().part(0.95, 1))));
         console.progress().end();
-        if (json) {
+        if (json()) {
             console.out().println(JsonObjects.text(page(result)));
         } else {
             text(result, console.out());

@@ -156,7 +156,7 @@ final class DoseScene {
             double ends = Math.min(local.x(), solid.shape().length() - local.x()) - depth - 0.02;
             double radius = Math.min(BALL, Math.min(room, ends) * 0.7);
             if (radius > 0.02) {
-                balls.add(new GdmlFile.Ball(name("station", hull.id() + "/" + station.id()), cavity,
+                balls.add(new GdmlFile.Ball(name("station", hull.named(station.id())), cavity,
                         place.minus(origin), radius, "tissue"));
             }
         }

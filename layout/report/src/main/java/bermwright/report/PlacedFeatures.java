@@ -53,7 +53,7 @@ final class PlacedFeatures {
             attributes.put("up_m", station.up());
             attributes.put("occupancy_share", station.occupancyShare());
             attributes.put("storm_shelter", station.stormShelter() ? "yes" : "no");
-            features.add(new Feature("stations", hull.id() + "/" + station.id(), Feature.Shape.POINT,
+            features.add(new Feature("stations", hull.named(station.id()), Feature.Shape.POINT,
                     List.of(scene.projected(SiteScene.place(station, solid))), attributes));
         }
         for (Hatch hatch : hull.hatches()) {
@@ -63,7 +63,7 @@ final class PlacedFeatures {
             attributes.put("clear_width_m", hatch.width());
             attributes.put("clear_height_m", hatch.height());
             attributes.put("sill_m", hatch.sill());
-            features.add(new Feature("hatches", hull.id() + "/" + hatch.id(), Feature.Shape.POINT,
+            features.add(new Feature("hatches", hull.named(hatch.id()), Feature.Shape.POINT,
                     List.of(scene.projected(SiteScene.place(hatch, hull, solid))), attributes));
         }
     }

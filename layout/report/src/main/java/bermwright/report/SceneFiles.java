@@ -102,7 +102,7 @@ final class SceneFiles {
     private void stations(Hull hull, String file, GdmlFile.Scene scene) {
         List<StationDose> doses = assessment.hull(hull.id()).map(HullAssessment::stations).orElse(List.of());
         for (StationDose dose : doses) {
-            String volume = DoseScene.name("station", hull.id() + "/" + dose.station());
+            String volume = DoseScene.name("station", dose.name());
             Optional<GdmlFile.Ball> ball = scene.balls().stream().filter(b -> b.name().equals(volume)).findFirst();
             if (ball.isPresent()) {
                 Vec3 at = ball.get().middle();

@@ -52,7 +52,7 @@ public final class FigureList {
             all(id, LoweringAnswers.FACTORS, result.factors());
         });
         hull.cover().ifPresent(cover -> all(id, Answers.COVER, cover));
-        hull.stations().forEach(s -> all(s.hull() + "/" + s.station(), Answers.STATIONS, s));
+        hull.stations().forEach(s -> all(s.name(), Answers.STATIONS, s));
     }
 
     private <T> void all(String subject, AnswerTable<T> table, T of) {

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.model;
 
+import bermwright.finding.Sentence;
 import bermwright.report.map.MapStyle;
 import bermwright.site.footprint.Shape;
 import java.util.Arrays;
-import java.util.Locale;
 
 /** What the map draws, each by its entry in the table of symbols; those named first are drawn first. */
 public enum FigureLook {
@@ -86,7 +86,7 @@ public enum FigureLook {
     private final String rule;
 
     FigureLook(MapStyle symbol) {
-        this(symbol, symbol.words().substring(0, 1).toUpperCase(Locale.ROOT) + symbol.words().substring(1),
+        this(symbol, Sentence.begin(symbol.words()),
                 symbol.rule());
     }
 

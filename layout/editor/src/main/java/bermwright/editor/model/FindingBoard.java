@@ -4,6 +4,7 @@ package bermwright.editor.model;
 import bermwright.editor.edit.Part;
 import bermwright.finding.Finding;
 import bermwright.finding.Numbered;
+import bermwright.finding.Sentence;
 import bermwright.report.reader.Reader;
 import bermwright.site.plan.Plan;
 import java.util.ArrayList;
@@ -171,6 +172,6 @@ public final class FindingBoard {
     /** What the rule measures, as a heading. */
     private static String cause(Finding finding) {
         String words = finding.rule().entry().measures();
-        return words.isEmpty() ? finding.rule().id() : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        return words.isEmpty() ? finding.rule().id() : Sentence.begin(words);
     }
 }

@@ -99,7 +99,7 @@ final class NamesInPlan {
     private static Map<String, String> stations(Plan plan) {
         Map<String, String> all = new LinkedHashMap<>();
         for (Hull hull : plan.hulls()) {
-            hull.stations().forEach(s -> all.put(hull.id() + "/" + s.id(), s.stormShelter() ? "storm shelter"
+            hull.stations().forEach(s -> all.put(hull.named(s.id()), s.stormShelter() ? "storm shelter"
                     : "station of hull " + hull.id()));
         }
         return all;

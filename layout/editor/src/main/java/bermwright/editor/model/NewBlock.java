@@ -59,7 +59,7 @@ final class NewBlock {
     /** JSON of a new block; no keys where all may be left out or what they name is not in the plan. */
     static String json(Class<? extends Record> type, Plan plan) {
         if (type == Person.Hours.class) {
-            return plan.hulls().stream().flatMap(h -> h.stations().stream().map(s -> h.id() + "/" + s.id())).findFirst()
+            return plan.hulls().stream().flatMap(h -> h.stations().stream().map(s -> h.named(s.id()))).findFirst()
                     .map(at -> "{\"at\":\"" + at + "\",\"hours_a_day\":8}").orElse("{}");
         }
         return STARTS.getOrDefault(type, "{}");

@@ -3,6 +3,7 @@ package bermwright.editor.view;
 
 import bermwright.editor.model.FormEntry;
 import bermwright.editor.model.FormModel;
+import bermwright.finding.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -50,9 +51,9 @@ final class FormField extends VBox {
         this.control = control(field);
         control.setId(field.path());
         control.setTooltip(Hint.of(field.rule()));
-        control.setAccessibleText(Words.capital(field.label()) + (field.unit().isEmpty() ? ""
+        control.setAccessibleText(Sentence.begin(field.label()) + (field.unit().isEmpty() ? ""
                 : ", in " + field.unit()));
-        Label label = new Label(Words.capital(field.label()));
+        Label label = new Label(Sentence.begin(field.label()));
         label.setLabelFor(control);
         label.setTooltip(Hint.of(field.rule()));
         label.getStyleClass().add("field-label");
@@ -170,7 +171,7 @@ final class FormField extends VBox {
 
     private void chooseFile() {
         FileChooser chooser = new FileChooser();
-        chooser.setTitle(Words.capital(field.label()));
+        chooser.setTitle(Sentence.begin(field.label()));
         chooser.setInitialDirectory(model.folder().toFile());
         Optional.ofNullable(chooser.showOpenDialog(getScene().getWindow())).ifPresent(file -> {
             ((TextInputControl) control).setText(model.fileText(file.toPath()));

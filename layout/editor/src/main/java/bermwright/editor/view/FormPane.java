@@ -4,6 +4,7 @@ package bermwright.editor.view;
 import bermwright.editor.model.FormEntry;
 import bermwright.editor.model.FormModel;
 import bermwright.editor.model.Workbench;
+import bermwright.finding.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -119,7 +120,7 @@ final class FormPane extends ScrollPane {
 
     private Node items(FormEntry.Items items) {
         TitledPane pane = pane(items.path(), items.rule());
-        pane.setText(Words.capital(items.label()) + " (" + items.items().size() + ")");
+        pane.setText(Sentence.begin(items.label()) + " (" + items.items().size() + ")");
         if (pane.isExpanded()) {
             Node more = button("Add to " + items.label(), items.rule(), "+" + items.path(), () -> {
                 FormEntry.Items now = (FormEntry.Items) latest.get(items.path());
@@ -132,7 +133,7 @@ final class FormPane extends ScrollPane {
 
     private Node block(FormEntry.Block block) {
         TitledPane pane = pane(block.path(), block.rule());
-        pane.setText(Words.capital(block.label()));
+        pane.setText(Sentence.begin(block.label()));
         if (pane.isExpanded()) {
             List<Node> below = block.canGo() ? List.of(button("Take out " + block.label(), "",
                     "-" + block.path(), () -> {

@@ -4,6 +4,7 @@ package bermwright.editor.view;
 import bermwright.editor.model.Plainly;
 import bermwright.editor.model.Workbench;
 import bermwright.editor.run.Background;
+import bermwright.finding.Sentence;
 import bermwright.foundation.Progress;
 import bermwright.report.HandoverPart;
 import bermwright.report.Reports;
@@ -77,7 +78,7 @@ final class HandoverWork {
     private void written(HandoverPart part, Path folder, Path first) {
         Notices.Choice open = new Notices.Choice("Open folder", () -> tell(Shown.open(folder)));
         Notices.Choice close = new Notices.Choice("Close", () -> { });
-        notices.show(LANE, Words.capital(part.word()) + " are in " + folder.toAbsolutePath() + ".",
+        notices.show(LANE, Sentence.begin(part.word()) + " are in " + folder.toAbsolutePath() + ".",
                 part == HandoverPart.REPORTS ? List.of(new Notices.Choice("Open the start page",
                         () -> tell(Shown.open(first))), open, close) : List.of(open, close));
     }

@@ -150,7 +150,7 @@ final class PartActions {
         picked.ifPresent(mine -> mine.hatches().forEach(moved -> plan.hulls().stream()
                 .filter(other -> !other.id().equals(mine.id()))
                 .forEach(other -> other.hatches().forEach(fixed -> possible.add(new AlignHatches(
-                        other.id() + "/" + fixed.id(), mine.id() + "/" + moved.id()))))));
+                        other.named(fixed.id()), mine.named(moved.id())))))));
         if (possible.isEmpty()) {
             bench.tell("Pick a hull with a hatch; another hull needs a hatch too.");
             return;

@@ -36,7 +36,7 @@ final class ReviewFigures {
             line(grid, 0, heads, true);
             int row = 1;
             for (StationDose station : dose.stations()) {
-                String name = station.hull() + "/" + station.station();
+                String name = station.name();
                 line(grid, row++, uncertainty(name, "cosmic", station.parts().uncertainties().cosmic()), false);
                 Optional<DoseUncertainty> event = station.parts().uncertainties().event();
                 if (event.isPresent()) {

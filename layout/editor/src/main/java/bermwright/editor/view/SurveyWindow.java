@@ -4,6 +4,7 @@ package bermwright.editor.view;
 import bermwright.editor.model.Plainly;
 import bermwright.editor.model.UnitWords;
 import bermwright.editor.run.Background;
+import bermwright.finding.Sentence;
 import bermwright.report.SurveyFolder;
 import bermwright.site.survey.LocalSpread;
 import bermwright.site.survey.PlanFolders;
@@ -153,7 +154,7 @@ final class SurveyWindow {
         }, new Background.Listener<>(this::found, failure -> ended("The survey came to no end. "
                 + Plainly.words(failure)), step -> {
                     bar.setProgress(step.share());
-                    words.setText(Words.capital(step.words()));
+                    words.setText(Sentence.begin(step.words()));
                 }, () -> ended("The survey was stopped; nothing was written.")));
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.chain;
 
+import bermwright.finding.Verdict;
 import bermwright.lowering.statics.LoweringCase;
 import bermwright.regolith.SoilSensitivity;
 import java.util.Comparator;

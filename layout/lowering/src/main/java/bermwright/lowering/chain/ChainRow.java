@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.chain;
 
+import bermwright.finding.Verdict;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.OptionalDouble;

@@ -2,6 +2,7 @@
 package bermwright.lowering.choice;
 
 import bermwright.finding.Finding.Level;
+import bermwright.finding.Sentence;
 import bermwright.lowering.body.PlanePoint;
 import bermwright.lowering.rig.HeadGear;
 import bermwright.lowering.rig.LoweringLines;
@@ -215,13 +216,9 @@ public record Suggestions(List<Suggestion> found, List<String> words) {
             }
             return found.stream().map(s -> String.format(Locale.ROOT, "%s: %.1f m high, %.1f m behind the pivot;"
                     + " line %.1f kN, pole %.1f kN, wall %.1f mm, poles together %.1f t. Governed by %s.",
-                    capital(s.goal().words()), s.height(), s.behindPivot(), s.greatestTension() / 1000,
+                    Sentence.begin(s.goal().words()), s.height(), s.behindPivot(), s.greatestTension() / 1000,
                     s.greatestThrust() / 1000,
                     s.wall() * 1000, s.poleMass() / 1000, s.governs())).toList();
-        }
-
-        private static String capital(String words) {
-            return Character.toUpperCase(words.charAt(0)) + words.substring(1);
         }
     }
 }

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.lowering.review;
 
+import bermwright.finding.Verdict;
 import bermwright.lowering.body.TippingBody;
 import bermwright.lowering.chain.Chain;
 import bermwright.lowering.chain.ChainRow;
 import bermwright.lowering.chain.LoadCase;
 import bermwright.lowering.chain.Part;
-import bermwright.lowering.chain.Verdict;
 import bermwright.lowering.motion.HeldBody;
 import bermwright.lowering.motion.Shock;
 import bermwright.lowering.motion.Topple;

@@ -4,6 +4,7 @@ package bermwright.lowering.chain;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Verdict;
 import bermwright.lowering.ReferenceBody;
 import bermwright.lowering.body.Body;
 import bermwright.lowering.body.MassCentre;

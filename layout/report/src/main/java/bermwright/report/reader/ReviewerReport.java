@@ -117,7 +117,7 @@ record ReviewerReport(Handover handover, Opening opening) {
 
     private String worst() {
         return assessment().dose().map(SiteDose::stations).orElse(List.of()).stream()
-                .max(Comparator.comparingDouble(s -> s.covered().high())).map(s -> s.hull() + "/" + s.station() + ": "
+                .max(Comparator.comparingDouble(s -> s.covered().high())).map(s -> s.name() + ": "
                 + spread(s.covered()) + " for a whole stay there with the event, " + Words.fixed(100 * s.reduction(), 1)
                 + " % less than upright and bare.").orElse("No station has a dose.");
     }
@@ -129,7 +129,7 @@ record ReviewerReport(Handover handover, Opening opening) {
         Optional<StationDose> weak = assessment().dose().map(SiteDose::stations).orElse(List.of()).stream()
                 .min(Comparator.comparingDouble(s -> s.seen().leastArealDensity()));
         return (depths.isEmpty() ? "No cover was worked out." : depths) + weak.map(s -> " The weakest direction of all"
-                + " is seen from " + s.hull() + "/" + s.station() + ": "
+                + " is seen from " + s.name() + ": "
                 + Words.said(s.seen().leastArealDensity() / 10, "g/cm²") + ".").orElse("");
     }
 

@@ -40,7 +40,7 @@ public record SiteWords(Assessment assessment) {
                     l) + " to " + said(DoseAnswers.LIMIT_LINES, "high_mSv", l) + ")").orElse("what is not known") + ": "
                     + said(DoseAnswers.LIMIT_LINES, "verdict", l) + "."));
             List<String> shelters = dose.stations().stream().filter(StationDose::stormShelter)
-                    .map(s -> s.hull() + "/" + s.station()).toList();
+                    .map(s -> s.name()).toList();
             lines.add(shelters.isEmpty() ? "No station is a storm shelter." : "Storm shelter: "
                     + String.join(", ", shelters) + assessment.waysOut().shelters().stream()
                     .max(Comparator.comparingDouble(WaysOut.WayToShelter::seconds)).map(w -> "; the longest way to it, "

@@ -122,7 +122,7 @@ public record CurveSheets(DoseAgainstCover curves, List<StationDose> stations) {
     /** The particles that make the dose at each station, from the whole of its sky. */
     public Table composition() {
         List<DoseAnswers.MadeOf> rows = new ArrayList<>();
-        stations.forEach(s -> rows.addAll(madeOf(s.hull() + "/" + s.station(), c -> atStation(c, s))));
+        stations.forEach(s -> rows.addAll(madeOf(s.name(), c -> atStation(c, s))));
         return AnswerSheets.table(Drawing.name("dose-particles", String.join("-", curves.hulls())), "Particles that"
                 + " make the dose: " + curves.materials(), DoseAnswers.SHARES, rows);
     }

@@ -125,7 +125,7 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
 
     private String name(JudgedLimit.Held held) {
         return held.decides() ? held.words() : dose.stations().stream()
-                .filter(s -> held.who().equals(s.hull() + "/" + s.station())).findFirst().orElseThrow().stormShelter()
+                .filter(s -> held.who().equals(s.name())).findFirst().orElseThrow().stormShelter()
                 ? held.who() + " (storm shelter) alone" : held.words();
     }
 
@@ -148,7 +148,7 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
     }
 
     private static String name(StationDose station) {
-        return station.hull() + "/" + station.station() + (station.stormShelter() ? " (storm shelter)" : "");
+        return station.name() + (station.stormShelter() ? " (storm shelter)" : "");
     }
 
     private static Bars.Bar bar(String name, StationDose.Spread spread, String unit) {

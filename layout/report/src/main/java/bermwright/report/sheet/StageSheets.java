@@ -81,7 +81,7 @@ public record StageSheets(StagesResult work) {
         Map<String, List<Dot>> high = new LinkedHashMap<>();
         for (PartBuilt part : built) {
             double day = Stage.of(work.stages(), part.step()).map(s -> s.bar().end()).orElse(Double.NaN);
-            part.stations().forEach(s -> high.computeIfAbsent(s.hull() + "/" + s.station(), k -> new ArrayList<>())
+            part.stations().forEach(s -> high.computeIfAbsent(s.name(), k -> new ArrayList<>())
                     .add(new Dot(day, s.covered().high() * MILLI)));
         }
         List<Chart.Curve> curves = new ArrayList<>();

@@ -22,6 +22,8 @@ import bermwright.site.stages.GearDigging;
 import bermwright.site.stages.SlopeChecks;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** The tables of results: a new figure is one line here. */
 public final class Answers {
@@ -300,6 +302,15 @@ public final class Answers {
                 DoseAnswers.PUBLISHED, CoverAnswers.PASSING, WorkAnswers.EARTHWORKS, WorkAnswers.MADE_GROUND, DIGGING,
                 WorkAnswers.STAGES, WorkAnswers.WORK, WorkAnswers.WAYS_OUT, AsBuiltAnswers.SURVEYS,
                 AsBuiltAnswers.HULLS, AsBuiltAnswers.CALENDAR, JUDGED_COVERS, HAZARDS);
+    }
+
+    /**
+     * The tables of commands that answer about something else than a plan's assessment.
+     *
+     * @return what each of them answers, by the name of the command
+     */
+    public static Map<String, AnswerTable<?>> byCommand() {
+        return new TreeMap<>(Map.of("ground", PlaceAnswers.FILE, "size-cover", SizingAnswers.SIZED));
     }
 
     private static String inUnit(double value, String unit) {

@@ -60,7 +60,7 @@ public final class DoseAnswers {
                     LoweringAnswers.place(d.place())))).with(List.of(Part.one("spread", SPREADS, StationDose::parts)));
     /** How a station sees the sky through its thinnest direction. */
     public static final AnswerTable<StationDose> DIRECTIONS = within("Thinnest direction of each station.", List.of(
-            words("station", "station", (StationDose d) -> d.hull() + "/" + d.station()),
+            words("station", "station", (StationDose d) -> d.name()),
             of("azimuth_deg", "azimuth", Unit.DEG, (StationDose d) -> d.seen().worst().azimuth()).digits(0),
             of("elevation_deg", "elevation", Unit.DEG, (StationDose d) -> Math.asin(d.seen().worst().sine()))
                     .digits(0),
@@ -331,7 +331,7 @@ public final class DoseAnswers {
 
     private static List<Figure<FromSource>> uncertainties() {
         List<Figure<FromSource>> figures = new ArrayList<>(List.of(
-                words("station", "station", (FromSource f) -> f.station.hull() + "/" + f.station.station()),
+                words("station", "station", (FromSource f) -> f.station.name()),
                 words("from", "from", FromSource::from)));
         for (DoseUncertainty.Term term : DoseUncertainty.Term.values()) {
             figures.add(words(term.name().toLowerCase(Locale.ROOT) + "_percent", term.word() + " (%)",

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.answer;
 
+import bermwright.finding.Sentence;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -13,7 +14,7 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
-import java.util.function.ToIntFunction;
+import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 
 /**
@@ -72,7 +73,7 @@ public record Figure<T>(String key, String heading, String meaning, Type type, O
     }
 
     private static <T> Figure<T> made(String key, String heading, Type type, Unit unit, Function<T, ?> getter) {
-        return new Figure<>(key, heading, heading.substring(0, 1).toUpperCase(Locale.ROOT) + heading.substring(1) + ".",
+        return new Figure<>(key, heading, Sentence.begin(heading) + ".",
                 type, Optional.ofNullable(unit), unit == null ? 0 : unit.digits(), true, true, getter);
     }
 
@@ -97,8 +98,8 @@ public record Figure<T>(String key, String heading, String meaning, Type type, O
     }
 
     /** A whole number. */
-    static <T> Figure<T> count(String key, String heading, ToIntFunction<T> count) {
-        return made(key, heading, Type.COUNT, Unit.COUNT, count::applyAsInt);
+    static <T> Figure<T> count(String key, String heading, ToLongFunction<T> count) {
+        return made(key, heading, Type.COUNT, Unit.COUNT, count::applyAsLong);
     }
 
     /** Words. */

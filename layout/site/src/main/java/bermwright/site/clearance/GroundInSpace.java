@@ -3,6 +3,7 @@ package bermwright.site.clearance;
 
 import bermwright.finding.Finding;
 import bermwright.finding.PairingRule;
+import bermwright.finding.Sentence;
 import bermwright.foundation.Vec3;
 import bermwright.numeric.Bracket;
 import bermwright.site.plan.Hull;
@@ -103,7 +104,7 @@ final class GroundInSpace {
         SweptGround.InTheWay worst = found.get();
         double margin = space.falling().margin();
         double rest = space.falling().restTilt();
-        String name = Character.toUpperCase(obstacle.name.charAt(0)) + obstacle.name.substring(1);
+        String name = Sentence.begin(obstacle.name);
         String text;
         String remedy;
         if (worst.distance() > 0) {

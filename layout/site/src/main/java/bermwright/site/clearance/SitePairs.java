@@ -3,6 +3,7 @@ package bermwright.site.clearance;
 
 import bermwright.finding.Finding;
 import bermwright.finding.PairingRule;
+import bermwright.finding.Sentence;
 import bermwright.foundation.Point;
 import bermwright.foundation.Ring;
 import bermwright.site.footprint.GearRole;
@@ -284,7 +285,7 @@ final class SitePairs {
                     number(found.limit));
         }
         Point place = found.mine.between(found.theirs);
-        String capital = text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+        String capital = Sentence.begin(text);
         return Finding.of(rule, found.rule.level(), found.mine.shape().subject(), figures,
                 capital).with(concerned(found, onlySpread)).at(place).from(found.rule.rule().entry().source())
                 .todo(found.rule.rule().entry().todo() + (found.rule.level() != Finding.Level.REFUSE ? ""

@@ -3,6 +3,7 @@ package bermwright.site.clearance;
 
 import bermwright.finding.Finding;
 import bermwright.finding.PairingRule;
+import bermwright.finding.Sentence;
 import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.site.plan.Hull;
@@ -19,7 +20,6 @@ import bermwright.site.space.SweepInSpace;
 import bermwright.terrain.grid.TrueMetres;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -300,7 +300,7 @@ final class SpacePairs {
         String at = SpaceWords.tilt(worst.nearest.tilt());
         String apart = distance > TOUCH ? "are %s m apart at %s".formatted(SitePairs.number(distance), at)
                 : "meet at %s".formatted(at);
-        String mine = worst.mine.substring(0, 1).toUpperCase(Locale.ROOT) + worst.mine.substring(1);
+        String mine = Sentence.begin(worst.mine);
         String text = only ? ("%s and %s %s, but only %s m for some landings inside the dispersion; %s m required for"
                 + " every landing (%s).").formatted(mine, worst.theirs, apart,
                 SitePairs.number(Math.max(0, distance - worst.spread)), SitePairs.number(worst.limit), rule.id())

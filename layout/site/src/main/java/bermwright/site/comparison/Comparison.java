@@ -162,7 +162,7 @@ public record Comparison(Assessment before, Assessment after, List<KeyChanges.Ch
 
     private static Map<String, StationDose> stations(Assessment assessment) {
         Map<String, StationDose> stations = new LinkedHashMap<>();
-        assessment.dose().ifPresent(d -> d.stations().forEach(s -> stations.put(s.hull() + "/" + s.station(), s)));
+        assessment.dose().ifPresent(d -> d.stations().forEach(s -> stations.put(s.name(), s)));
         return stations;
     }
 

@@ -117,7 +117,7 @@ final class WaysToShelter {
     }
 
     private static String name(Hull hull, Station station) {
-        return hull.id() + "/" + station.id();
+        return hull.named(station.id());
     }
 
     private Optional<WayToShelter> fromHatch(Hull hull, Hatch hatch, String from, double before) {

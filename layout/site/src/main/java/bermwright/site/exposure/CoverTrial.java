@@ -264,7 +264,7 @@ public final class CoverTrial {
 
     private Map<String, Double> cosmic(ElevationGrid finished) {
         Map<String, Double> doses = new ConcurrentHashMap<>();
-        look(finished).forEach(s -> doses.put(s.place.hull.id() + "/" + s.place.station.id(),
+        look(finished).forEach(s -> doses.put(s.place.hull.named(s.place.station.id()),
                 FoldedDose.of(s.view, s.of.cosmic(), s.soil, Tolerances.NONE).total() * plan.exposure().stayDays()));
         return doses;
     }
@@ -336,10 +336,10 @@ public final class CoverTrial {
      * @return the reason; empty where a verdict can
      */
     public String whyNot(LimitInForce limit) {
-        Set<String> known = places().stream().map(p -> p.hull.id() + "/" + p.station.id())
+        Set<String> known = places().stream().map(p -> p.hull.named(p.station.id()))
                 .collect(Collectors.toSet());
         List<String> without = plan.hulls().stream().flatMap(h -> h.stations().stream()
-                .map(s -> h.id() + "/" + s.id())).filter(id -> !known.contains(id)).toList();
+                .map(s -> h.named(s.id()))).filter(id -> !known.contains(id)).toList();
         String people = JudgedLimit.People.why(without, known.isEmpty());
         boolean hasEvent = responses.values().stream().allMatch(r -> r.in(limit.quantity()).event().isPresent());
         return !plan.exposure().judges(limit) ? LimitFindings.NO_STAY : !people.isEmpty() ? people

@@ -57,7 +57,7 @@ final class DoseFindings {
     }
 
     private void uncertainties(StationDose station) {
-        String subject = station.hull() + "/" + station.station();
+        String subject = station.name();
         double share = station.seen().shareBeyondTable();
         if (share > EXTRAPOLATED) {
             findings.add(Finding.of(DoseRule.DOSE_EXTRAPOLATED, Level.WARN, subject, Figures.of(share, EXTRAPOLATED,
@@ -108,8 +108,8 @@ final class DoseFindings {
     /** What the number of directions rests on, and whether it was enough at every station. */
     static ModelNote directions(List<StationDose> stations) {
         List<String> open = stations.stream().flatMap(s -> Stream.of(
-                s.seen().openShare() <= SiteDose.SETTLED ? "" : s.hull() + "/" + s.station(),
-                s.standing().open() <= SiteDose.SETTLED ? "" : s.hull() + "/" + s.station() + " upright"))
+                s.seen().openShare() <= SiteDose.SETTLED ? "" : s.name(),
+                s.standing().open() <= SiteDose.SETTLED ? "" : s.name() + " upright"))
                 .filter(name -> !name.isEmpty()).toList();
         double greatest = stations.stream().mapToDouble(s -> Math.max(s.seen().openShare(), s.standing().open()))
                 .max().orElse(0);

@@ -5,6 +5,7 @@ import bermwright.finding.DoseRule;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
+import bermwright.finding.Verdict;
 import bermwright.shielding.spectrum.CutSpectrum;
 import bermwright.shielding.spectrum.EventSpectra;
 import bermwright.shielding.spectrum.EventSpectrum;
@@ -95,7 +96,7 @@ final class EventFindings {
             return Optional.empty();
         }
         boolean isOwnLaw = event instanceof TabulatedSpectrum own && own.continues() && !own.isStated();
-        return Optional.of(Finding.of(DoseRule.DOSE_EVENT_CONTINUED, isOwnLaw ? Level.WARN : Level.NOTE, place(shelter),
+        return Optional.of(Finding.of(DoseRule.DOSE_EVENT_CONTINUED, isOwnLaw ? Level.WARN : Level.NOTE, shelter.name(),
                 Figures.of(share, NOTED, "1"), text("%.0f %% of the event's dose of %.2f mSv here comes from protons"
                         + " above %.0f MeV, where what is known of %s ends; there it is continued %s.", 100 * share,
                         whole * MSV, event.range().toMeV(), event.name(), event.continuation())));
@@ -117,19 +118,15 @@ final class EventFindings {
         }
         double more = worst - planned;
         List<String> broken = limits.stream().filter(l -> l.limit().countsEvent()
-                && StationDose.QUANTITY.equals(l.limit().quantity()) && l.verdict() == JudgedLimit.Verdict.MET
+                && StationDose.QUANTITY.equals(l.limit().quantity()) && l.verdict() == Verdict.MET
                 && l.held().stream().filter(JudgedLimit.Held::isCrew)
                         .anyMatch(h -> h.dose().best() + more > l.limit().limit()))
                 .map(l -> text("%.0f mSv over %s", l.limit().limit() * MSV, l.limit().over().word())).toList();
         return Optional.of(Finding.of(DoseRule.DOSE_EVENT_NOT_WORST, broken.isEmpty() ? Level.NOTE : Level.WARN,
-                place(shelter), Figures.of(worst * MSV, planned * MSV, "mSv"), text("%s gives %.2f mSv here.%s Which"
+                shelter.name(), Figures.of(worst * MSV, planned * MSV, "mSv"), text("%s gives %.2f mSv here.%s Which"
                         + " event is worst hangs on the cover: hard spectra reach deep.%s", event.name(), planned * MSV,
                         others, broken.isEmpty() ? "" : " With the worst of them the limit of "
                         + String.join(" and ", broken) + " would not be met.")));
-    }
-
-    private static String place(StationDose shelter) {
-        return shelter.hull() + "/" + shelter.station();
     }
 
     /** What kind an event is, or where a design reference is from. */

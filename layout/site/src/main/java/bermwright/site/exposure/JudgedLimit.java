@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.exposure;
 
+import bermwright.finding.Verdict;
 import bermwright.shielding.dose.Response;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.LimitInForce;
@@ -44,31 +45,6 @@ public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held
         private static By of(String source, Response response) {
             return new By(source, response.isHandedOver() ? response.note().model() : "built-in calculation",
                     response.isHandedOver());
-        }
-    }
-
-    /** Whether a dose meets its limit. What is not judged is not met either. */
-    public enum Verdict {
-        /** The 84th percentile is at or below the limit. */
-        MET("met"),
-        /** The 84th percentile is above the limit. */
-        NOT_MET("not met"),
-        /** A part of the dose is missing, and what is known of it is not above the limit. */
-        NOT_JUDGED("not judged");
-
-        private final String word;
-
-        Verdict(String word) {
-            this.word = word;
-        }
-
-        /**
-         * The words used in files and pages.
-         *
-         * @return the words
-         */
-        public String word() {
-            return word;
         }
     }
 
@@ -253,8 +229,8 @@ public record JudgedLimit(LimitInForce limit, String why, List<By> by, List<Held
         /** Those at the stations of a plan. */
         static People of(Plan plan, List<StationDose> stations) {
             List<String> without = plan.hulls().stream().flatMap(h -> h.stations().stream()
-                    .map(s -> h.id() + "/" + s.id())).filter(id -> stations.stream()
-                    .noneMatch(d -> id.equals(d.hull() + "/" + d.station()))).toList();
+                    .map(s -> h.named(s.id()))).filter(id -> stations.stream()
+                    .noneMatch(d -> id.equals(d.name()))).toList();
             return new People(stations, why(without, stations.isEmpty()));
         }
 

@@ -5,6 +5,7 @@ import bermwright.finding.DoseRule;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
+import bermwright.finding.Verdict;
 import bermwright.foundation.ModelNote;
 import bermwright.shielding.dose.DoseLimit;
 import bermwright.shielding.spectrum.SolarActivity;
@@ -38,7 +39,7 @@ public final class LimitFindings {
             if (one.limit().published().isEmpty()) {
                 published(one.limit()).ifPresent(findings::add);
             }
-            one.held().stream().filter(h -> h.verdict() == JudgedLimit.Verdict.NOT_MET)
+            one.held().stream().filter(h -> h.verdict() == Verdict.NOT_MET)
                     .forEach(h -> findings.add(broken(one.limit(), h)));
             if (one.limit().over() == ExposurePlan.Over.CAREER) {
                 boolean hasPersons = one.held().stream().anyMatch(h -> h.whose() == JudgedLimit.Whose.PERSON);
@@ -51,7 +52,7 @@ public final class LimitFindings {
                 findings.add(notJudged(one.limit(), one.why(), peopleStay));
             }
             one.held().stream().filter(h -> h.whose() == JudgedLimit.Whose.PERSON
-                    && h.verdict() == JudgedLimit.Verdict.NOT_JUDGED && !h.reason().equals(one.why()))
+                    && h.verdict() == Verdict.NOT_JUDGED && !h.reason().equals(one.why()))
                     .forEach(h -> findings.add(notJudged(one.limit(), h.reason(), peopleStay)));
         }
         return findings;
@@ -173,7 +174,7 @@ public final class LimitFindings {
 
     private static Finding broken(LimitInForce limit, JudgedLimit.Held held) {
         StationDose.Spread dose = held.dose();
-        boolean above = held.verdict() == JudgedLimit.Verdict.NOT_MET;
+        boolean above = held.verdict() == Verdict.NOT_MET;
         Level level = !held.decides() ? Level.NOTE : above ? Level.REFUSE : Level.WARN;
         double shown = above ? dose.best() : dose.high();
         String sources = limit.from() == ExposurePlan.From.ALL ? "all sources" : limit.from().word();

@@ -55,7 +55,7 @@ final class PassThroughs {
 
     private record Placed(Hull hull, HullSolid solid, PassThrough thing) {
         String subject() {
-            return hull.id() + "/" + thing.id();
+            return hull.named(thing.id());
         }
 
         Vec3 normal() {

@@ -261,7 +261,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
                 Optional<HullSolid> solid = site.hull(hull.id());
                 for (Station station : hull.stations()) {
                     progress.check();
-                    progress.report((double) done++ / all, "dose at " + hull.id() + "/" + station.id());
+                    progress.report((double) done++ / all, "dose at " + hull.named(station.id()));
                     if (solid.isPresent() && usable(hull, solid.get(), station)) {
                         doses.add(station(hull, solid.get(), station));
                     }
@@ -278,14 +278,14 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
                 return List.of();
             }
             progress.check();
-            String place = shelter.get().hull() + "/" + shelter.get().station();
+            String place = shelter.get().name();
             return sources.spectrum(plan.exposure())
                     .map(event -> EventFindings.of(event, shelter.get(), limits, folds.get(place))).orElse(List.of());
         }
 
         private boolean usable(Hull hull, HullSolid solid, Station station) {
             Vec3 at = solid.pose().point(station.along(), station.across(), station.up());
-            String subject = hull.id() + "/" + station.id();
+            String subject = hull.named(station.id());
             if (!solid.contains(at)) {
                 findings.add(StationFindings.outsideItsHull(hull, station, subject)
                         .at(site.metres().projected(at).plan()));
@@ -329,7 +329,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
                     Math.max(cosmic.shareBeyondTable(), event.map(FoldedDose::shareBeyondTable).orElse(0.0)),
                     view.shareBeyondEdge(), view.directions(), view.openShare(), distribution.thinnest(), distribution,
                     SkyPicture.of(scene, at, equivalence, PICTURE_SECTORS, PICTURE_BANDS));
-            folds.put(hull.id() + "/" + station.id(), e -> FoldedDose.of(view, sources.event(plan, hull, e), soil,
+            folds.put(hull.named(station.id()), e -> FoldedDose.of(view, sources.event(plan, hull, e), soil,
                     Tolerances.NONE).total());
             StationDose.Parts parts = new StationDose.Parts(cosmic.fromSky() * days,
                     event.map(FoldedDose::fromSky).orElse(0.0),
@@ -338,8 +338,8 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
                     new StationDose.Uncertainties(cosmic.uncertainty(), event.map(FoldedDose::uncertainty)),
                     organs(of, r -> spread(FoldedDose.of(view, r, soil, off)), days));
             return new StationDose(hull.id(), station.id(), site.metres().projected(at), station.stormShelter(),
-                    station.occupancyShare(), upright.containsKey(hull.id() + "/" + station.id())
-                            ? upright.get(hull.id() + "/" + station.id()) : upright(hull, station, of, days),
+                    station.occupancyShare(), upright.containsKey(hull.named(station.id()))
+                            ? upright.get(hull.named(station.id())) : upright(hull, station, of, days),
                     parts, seen);
         }
 

@@ -68,7 +68,7 @@ public final class ThinnerCover {
         }
         Map<String, Double> planned = trial.cosmic(hulls, 1);
         Set<String> better = plan.hulls().stream().filter(h -> hulls.contains(h.id()))
-                .flatMap(h -> h.stations().stream().map(s -> h.id() + "/" + s.id()))
+                .flatMap(h -> h.stations().stream().map(s -> h.named(s.id())))
                 .filter(id -> planned.containsKey(id) && best.get(id) < planned.get(id) * (1 - WORTH))
                 .collect(Collectors.toSet());
         return better.isEmpty() ? List.of() : said(trial, hulls, better, at, dose);
@@ -90,10 +90,10 @@ public final class ThinnerCover {
         Map<Double, Map<String, CoverTrial.At>> thinner = new HashMap<>();
         better.forEach(id -> thinner.computeIfAbsent(at.get(id), share ->
                 (share > 0 ? trial.thinned(hulls, share) : trial.bare()).stations().stream()
-                        .collect(Collectors.toMap(ThinnerCover::subject, t -> t, (a, b) -> a))));
+                        .collect(Collectors.toMap(CoverTrial.At::name, t -> t, (a, b) -> a))));
         List<Finding> findings = new ArrayList<>();
         for (CoverTrial.At now : trial.with(Map.of(), Set.of()).stations()) {
-            String id = subject(now);
+            String id = now.name();
             if (better.contains(id)) {
                 Finding finding = finding(now, new Thinner(thinner.get(at.get(id)).get(id), at.get(id)));
                 findings.add(dose.stations().stream().filter(s -> id.equals(s.name()))
@@ -104,10 +104,6 @@ public final class ThinnerCover {
     }
 
     private record Thinner(CoverTrial.At at, double share) {
-    }
-
-    private static String subject(CoverTrial.At at) {
-        return at.hull() + "/" + at.station().id();
     }
 
     /** Whether the response alone, at the station's areal densities and parts of them, leaves it open. */
@@ -135,7 +131,7 @@ public final class ThinnerCover {
         double then = thinner.at.cosmic().best() * MSV;
         String under = thinner.share > 0 ? text("under %.0f %% of its thickness", thinner.share * 100)
                 : "without any cover";
-        return Finding.of(DoseRule.DOSE_THINNER_IS_BETTER, Level.WARN, subject(planned), Figures.of(now, then, "mSv"),
+        return Finding.of(DoseRule.DOSE_THINNER_IS_BETTER, Level.WARN, planned.name(), Figures.of(now, then, "mSv"),
                 text("Cosmic rays, albedo of the ground included, give %.1f mSv over the stay under this cover and"
                         + " %.1f mSv %s: soil of this depth makes more neutrons than it stops particles. Make it much"
                         + " thicker, or thinner.%s%s", now, then, under,

@@ -5,7 +5,7 @@ import bermwright.finding.CoverRule;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
-import bermwright.site.exposure.JudgedLimit.Verdict;
+import bermwright.finding.Verdict;
 import bermwright.site.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.hazard;
 
-import bermwright.site.exposure.JudgedLimit.Verdict;
+import bermwright.finding.Verdict;
 import java.util.Objects;
 
 /**

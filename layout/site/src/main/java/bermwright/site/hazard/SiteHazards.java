@@ -2,11 +2,11 @@
 package bermwright.site.hazard;
 
 import bermwright.finding.Finding;
+import bermwright.finding.Verdict;
 import bermwright.foundation.ModelNote;
 import bermwright.shielding.hazard.MeteoroidFlux;
 import bermwright.shielding.hazard.SoilHeat;
 import bermwright.shielding.hazard.ThrownSoil;
-import bermwright.site.exposure.JudgedLimit.Verdict;
 import bermwright.site.exposure.JudgedLimit;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;

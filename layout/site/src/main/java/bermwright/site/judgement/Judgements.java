@@ -91,7 +91,7 @@ public record Judgements(List<Judgement> judgements, Annotations annotations) {
     public static Map<String, String> judged(List<Finding> findings, List<StationDose> stations) {
         Map<String, String> words = new LinkedHashMap<>();
         findings.forEach(f -> words.put(f.id(), f.level().word() + ": " + f.text()));
-        stations.forEach(s -> words.put(s.hull() + "/" + s.station(), String.format(Locale.ROOT,
+        stations.forEach(s -> words.put(s.name(), String.format(Locale.ROOT,
                 "%s %.1f mSv, low %.1f, high %.1f", StationDose.QUANTITY, s.covered().best() * MILLI,
                 s.covered().low() * MILLI, s.covered().high() * MILLI)));
         return words;

@@ -104,6 +104,16 @@ public record Hull(String id, HullBody body, MassProperties massProperties, Hull
     public record Shell(double thickness, double modulus, double yield, double poisson, Annotations annotations) {
     }
 
+    /**
+     * The name of something of this hull, by which findings, files and persons' days know it.
+     *
+     * @param id id of a station or hatch
+     * @return such as {@code alder/workshop}
+     */
+    public String named(String id) {
+        return this.id + "/" + id;
+    }
+
     /** Length with both ends (m). */
     public double length() {
         return body.length();

@@ -5,11 +5,11 @@ import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
 import bermwright.finding.SizingRule;
+import bermwright.finding.Verdict;
 import bermwright.foundation.Progress;
 import bermwright.shielding.cover.CoverThickness;
 import bermwright.site.exposure.CoverTrial;
 import bermwright.site.exposure.DoseSources;
-import bermwright.site.exposure.JudgedLimit;
 import bermwright.site.exposure.LimitFindings;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
@@ -274,7 +274,7 @@ public final class CoverSizing {
             Plan covered = planned(now);
             SiteDose dose = SiteDose.of(covered, SiteCover.raised(covered, natural, prepared), sources,
                     Progress.NONE.part(0, 1));
-            isConfirmed = dose.limits().stream().noneMatch(l -> l.verdict() == JudgedLimit.Verdict.NOT_MET);
+            isConfirmed = dose.limits().stream().noneMatch(l -> l.verdict() == Verdict.NOT_MET);
             if (isConfirmed) {
                 return now;
             }

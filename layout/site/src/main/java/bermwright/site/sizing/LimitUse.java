@@ -54,7 +54,7 @@ public final class LimitUse {
     }
 
     SizedCover.StationShare share(CoverTrial.At station) {
-        return new SizedCover.StationShare(station.hull() + "/" + station.station().id(), own(station),
+        return new SizedCover.StationShare(station.name(), own(station),
                 used(station));
     }
 

@@ -117,7 +117,7 @@ final class SizingFindings {
     }
 
     private static Finding unsettled(CoverTrial.At at) {
-        return Finding.of(SizingRule.SIZE_COVER_UNSETTLED, Level.WARN, at.hull() + "/" + at.station().id(),
+        return Finding.of(SizingRule.SIZE_COVER_UNSETTLED, Level.WARN, at.name(),
                 Figures.of(at.open(), CoverTrial.SETTLED, "1"), String.format(Locale.ROOT, "Under the cover found"
                         + " %.1f %% of the dose is still open after all directions: too much comes through ways too"
                         + " narrow for the rays.", at.open() * 100));
@@ -183,8 +183,7 @@ final class SizingFindings {
                         : "No cover up to " + CoverSizing.THICKEST + " m meets it.";
         String unit = StationDose.milli(one.limit.quantity());
         String dose = one.limit.quantity().equals(StationDose.QUANTITY) ? "dose" : one.limit.quantity();
-        return Finding.of(SizingRule.SIZE_COVER_UNMET, Level.REFUSE, one.station.hull() + "/" + one.station.station()
-                .id(),
+        return Finding.of(SizingRule.SIZE_COVER_UNMET, Level.REFUSE, one.station.name(),
                 Figures.of(one.dose.high() * MSV, one.limit.limit() * MSV, unit),
                 String.format(Locale.ROOT, "At best cover the %s from %s over %s%10$s is %.1f %7$s and may be %.1f %7$s"
                         + " (84th percentile); the limit is %.1f %7$s. %8$s %9$s", dose, words(one.limit.from()),

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.wording.Glossary;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -16,7 +17,13 @@ import org.junit.jupiter.api.Test;
 class AnswersTest {
     @Test
     void everyFigureSaysWhatItIsInTheWordsOfTheTradeUnderAKeyOfItsOwn() {
-        for (AnswerTable<?> table : Answers.all()) {
+        List<AnswerTable<?>> tables = new ArrayList<>(Answers.all());
+        Answers.byCommand().values().forEach(table -> {
+            tables.add(table);
+            table.parts().forEach(part -> tables.add(part.table()));
+        });
+        tables.addAll(List.of(PlaceAnswers.GROUND, PlaceAnswers.HULLS, PlaceAnswers.CLEARANCES));
+        for (AnswerTable<?> table : tables) {
             Set<String> keys = new HashSet<>();
             for (Figure<?> figure : table.figures()) {
                 assertTrue(keys.add(figure.key()), table.path() + " " + figure.key());

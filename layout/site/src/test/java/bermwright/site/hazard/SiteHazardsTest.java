@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.finding.CoverRule;
+import bermwright.finding.Verdict;
 import bermwright.foundation.Point;
 import bermwright.site.SamplePlans;
-import bermwright.site.exposure.JudgedLimit.Verdict;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.HazardPlan;

@@ -4,6 +4,7 @@ package bermwright.site.sizing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bermwright.finding.Verdict;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.shielding.cover.CoverThickness;
@@ -12,7 +13,6 @@ import bermwright.site.SamplePlans;
 import bermwright.site.exposure.CoverTrial;
 import bermwright.site.exposure.CrewDose;
 import bermwright.site.exposure.DoseSources;
-import bermwright.site.exposure.JudgedLimit;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.plan.CoverPlan;
@@ -90,7 +90,7 @@ class CoverSizingLawTest {
     private static void accepted(SizedCover sized, DoseSources sources) {
         SiteDose dose = SiteDose.of(sized.plan(), SiteCover.raised(sized.plan(), GROUND, GROUND), sources,
                 Progress.NONE);
-        dose.limits().forEach(l -> assertEquals(JudgedLimit.Verdict.MET, l.verdict(), l.toString()));
+        dose.limits().forEach(l -> assertEquals(Verdict.MET, l.verdict(), l.toString()));
         CrewDose crew = dose.crew(sized.plan().exposure()).orElseThrow();
         assertEquals(dose.outside().cosmic().best() * HOURS_OUTSIDE / 24, crew.outside().best(),
                 1e-12 * crew.outside().best());

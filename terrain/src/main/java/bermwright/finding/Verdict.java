@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
-package bermwright.lowering.chain;
+package bermwright.finding;
 
-/** Whether a part bears what a load case asks. */
+/** Whether something keeps what is required of it. What is not judged is not met either. */
 public enum Verdict {
-    /** It does, with the required factor of safety. */
+    /** It does, with the required margin. */
     MET("met"),
     /** It does not. */
     NOT_MET("not met"),
