@@ -8,6 +8,8 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Something wrong or worth knowing about a plan.
@@ -112,15 +114,11 @@ public record Finding(Rule rule, Level level, String subject, List<String> parts
             return new Figures(OptionalDouble.of(measured), OptionalDouble.empty(), unit);
         }
 
-        /**
-         * Both figures in words, the same characters wherever they are shown.
-         *
-         * @return such as "measured 1.90 m, limit 3 m"; empty where there are none
-         */
-        public String words() {
-            String found = measured.isPresent() ? "measured " + words(measured.getAsDouble()) : "";
-            String allowed = limit.isPresent() ? "limit " + words(limit.getAsDouble()) : "";
-            return found.isEmpty() || allowed.isEmpty() ? found + allowed : found + ", " + allowed;
+        /** Both figures in words, with the word that stands before the limit; empty where there are none. */
+        private String words(String allows) {
+            return Stream.of(measured.isPresent() ? words(measured.getAsDouble()) : "",
+                    limit.isPresent() ? allows + " " + words(limit.getAsDouble()) : "").filter(w -> !w.isEmpty())
+                    .collect(Collectors.joining("; "));
         }
 
         private String words(double value) {
@@ -203,6 +201,24 @@ public record Finding(Rule rule, Level level, String subject, List<String> parts
      */
     public String group() {
         return rule.id();
+    }
+
+    /**
+     * What was found and the limit, in the same characters wherever they are shown.
+     *
+     * @return such as "1.90 m; limit 3 m" or, of a factor of safety, "1.20; required 2"; empty where there are none
+     */
+    public String found() {
+        return figures.words(rule.entry().measures().startsWith("factor of safety") ? "required" : "limit");
+    }
+
+    /**
+     * The same with what the rule goes by before it.
+     *
+     * @return such as "distance between two hulls: 1.90 m; limit 3 m"; empty where there are no figures
+     */
+    public String compared() {
+        return found().isEmpty() ? "" : rule.entry().measures() + ": " + found();
     }
 
     /**

@@ -52,11 +52,12 @@ final class CommonText {
         Finding worst = block.worst();
         boolean single = block.members().size() == 1;
         out.printf("  %s  %s  %s: %s%s%n", block.number(), worst.level().word().toUpperCase(Locale.ROOT),
-                worst.rule().id(), block.subjects(), single ? figures(worst) : "");
+                worst.rule().id(), block.subjects(), figures(single || worst.found().isEmpty()
+                ? worst.compared() : worst.rule().entry().measures()));
         for (Numbered member : block.members()) {
             Finding one = member.finding();
             if (!single) {
-                out.printf("      %s  %s%s%s%n", member.number(), one.subject(), figures(one), place(one));
+                out.printf("      %s  %s%s%s%n", member.number(), one.subject(), figures(one.found()), place(one));
             }
             if (!block.text(member).isEmpty()) {
                 wrapped(one.text(), single ? 6 : 8, out);
@@ -72,8 +73,7 @@ final class CommonText {
                 p.north())).orElse("");
     }
 
-    private static String figures(Finding finding) {
-        String words = finding.figures().words();
+    private static String figures(String words) {
         return words.isEmpty() ? "" : "  [" + words + "]";
     }
 

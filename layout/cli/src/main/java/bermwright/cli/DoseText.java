@@ -86,8 +86,8 @@ final class DoseText {
         out.println(TextTable.of(DoseAnswers.LIMIT_LINES, DoseAnswers.HeldLine.worst(limits)));
         for (JudgedLimit judged : limits) {
             LimitInForce limit = judged.limit();
-            CommonText.wrapped("%s%s over %s, %s %s. Limit from: %s. %s".formatted(
-                    limit.published().map(p -> p.name() + ": ").orElse(""), limit.quantity(), limit.over().word(),
+            CommonText.wrapped("%s%s, %s %s. Limit from: %s. %s".formatted(
+                    limit.published().map(p -> p.name() + ": ").orElse(""), limit.words(),
                     TextTable.words(Unit.MSV.of(limit.limit()), 1), judged.unit(),
                     limit.source(), judged.isJudged() ? "Judged by: " + judged.calculation() + "."
                             : "Not judged: " + judged.why() + "."), 2, out);

@@ -48,7 +48,8 @@ class OrganLimitTest {
         assertTrue(doses[0] > doses[1] && doses[1] > doses[2] && doses[2] > 0, found.toString());
         assertEquals("mGy-Eq", found.get(0).get("unit").asText());
         assertEquals("mSv", found.get(3).get("unit").asText());
-        assertTrue(found.get(2).get("text").asText().startsWith("The gray equivalent, blood-forming organs from event"),
+        assertTrue(found.get(2).get("text").asText().startsWith("The gray equivalent, blood-forming organs from a"
+                + " solar particle event"),
                 found.get(2).toString());
     }
 

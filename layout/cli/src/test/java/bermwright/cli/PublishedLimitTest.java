@@ -47,7 +47,8 @@ class PublishedLimitTest {
         assertEquals(station.get("spread").get("cosmic").get("best_mSv").asDouble() / 100,
                 day.get("doses").get(1).get("best_mSv").asDouble(), ROUNDING);
         String text = Run.of("dose", plan).out().replaceAll("\\s+", " ");
-        assertTrue(text.contains("gray equivalent, blood-forming organs over 30 days, 250.0 mGy-Eq. Limit from:"
+        assertTrue(text.contains("gray equivalent, blood-forming organs from all sources over any 30 days,"
+                + " 250.0 mGy-Eq. Limit from:"
                 + " NASA-STD-3001 Volume 1 Revision C, second-hand; confirm the revision before use."), text);
     }
 

@@ -52,15 +52,6 @@ public interface HeightSource {
     }
 
     /**
-     * In how many columns heights are best asked for at a time.
-     *
-     * @return columns of the blocks in which the heights are kept (1), at least 1, counted from column 0
-     */
-    default int blockColumns() {
-        return frame().columns();
-    }
-
-    /**
      * The true distance between neighbouring nodes.
      *
      * @return spacing times metre scale (m), positive

@@ -76,11 +76,6 @@ public final class GroundSource implements HeightSource, Closeable {
         return ground.blockRows();
     }
 
-    @Override
-    public int blockColumns() {
-        return ground.blockColumns();
-    }
-
     /**
      * The same ground with fewer nodes, where the file has it.
      *

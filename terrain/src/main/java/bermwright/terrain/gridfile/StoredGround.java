@@ -57,11 +57,6 @@ final class StoredGround implements HeightSource {
     }
 
     @Override
-    public int blockColumns() {
-        return samples.blockWidth();
-    }
-
-    @Override
     public void read(NodeRange block, double[] into) {
         Require.that(block.isIn(frame) && into.length >= block.nodes(), "the block leaves the ground, or the array is"
                 + " too short for it.");

@@ -86,7 +86,7 @@ final class FindingCell extends TreeCell<FindingRow> {
         Finding finding = numbered.finding();
         line.getChildren().setAll(FindingBadge.node(finding.level(), numbered.number(), now.isDark(),
                 now.textSize()), text);
-        String figures = finding.figures().words();
+        String figures = finding.found();
         title.setText((isStale ? "Of the plan before: " : "")
                 + (accepted.test(finding.id()) ? "Accepted: " : "") + finding.subject()
                 + (finding.parts().isEmpty() ? "" : ": " + String.join(", ", finding.parts()))

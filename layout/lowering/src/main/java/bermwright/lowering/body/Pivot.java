@@ -30,13 +30,6 @@ public sealed interface Pivot {
         return OptionalDouble.empty();
     }
 
-    /**
-     * The name of the kind.
-     *
-     * @return the name as plans write it
-     */
-    String kind();
-
     /** The bare rim of the base: a point contact on the lay-down side. */
     record Rim() implements Pivot {
         @Override
@@ -47,11 +40,6 @@ public sealed interface Pivot {
         @Override
         public double halfWidth() {
             return 0;
-        }
-
-        @Override
-        public String kind() {
-            return "rim";
         }
     }
 
@@ -84,11 +72,6 @@ public sealed interface Pivot {
         public double halfWidth() {
             return halfSpread;
         }
-
-        @Override
-        public String kind() {
-            return "shoes";
-        }
     }
 
     /**
@@ -119,11 +102,6 @@ public sealed interface Pivot {
         @Override
         public double halfWidth() {
             return footprintRadius * Math.sin(Math.PI / count);
-        }
-
-        @Override
-        public String kind() {
-            return "legs";
         }
     }
 }

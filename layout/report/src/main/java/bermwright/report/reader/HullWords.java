@@ -103,8 +103,8 @@ public record HullWords(Assessment assessment, HullAssessment of) {
             return "Nothing of it is to be covered.";
         }
         return "Least cover " + Words.fixed(cover.least().depth(), 2) + " m, where "
-                + Words.said(cover.least().wanted(),
-                "m") + " is required, " + Words.fixed(cover.least().along(), 1) + " m from the base plane and "
+                + Words.fixed(cover.least().wanted(), 2)
+                + " m is required, " + Words.fixed(cover.least().along(), 1) + " m from the base plane and "
                 + Words.fixed(Math.toDegrees(cover.least().around()), 0) + "° around from the crown; "
                 + Words.fixed(100 * cover.shareBelowWanted(), 1) + " % of the skin to be covered lies shallower"
                 + " than required. Soil placed for it: " + Words.fixed(cover.volume(), 0) + " m³, "

@@ -62,7 +62,7 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
         LimitInForce limit = judged.limit();
         String unit = judged.unit();
         List<Bars.Bar> bars = judged.held().stream().map(h -> bar(name(h), h.dose(), unit)).toList();
-        return new Bars("dose-limit-" + (number + 1), "Against the limit on " + DoseAnswers.counts(limit)
+        return new Bars("dose-limit-" + (number + 1), "Against the limit on " + limit.words()
                 + (judged.isJudged() ? "" : ": NOT JUDGED") + mark(limit),
                 limit.quantity() + " (" + unit + ")", List.of("dose that this limit counts"), bars,
                 List.of(new Chart.Mark("limit", limit.limit() * MILLI, unit))).drawing();

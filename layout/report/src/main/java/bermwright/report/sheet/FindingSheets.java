@@ -23,7 +23,7 @@ public final class FindingSheets {
         return new Table("findings", "All findings, the worst first; the numbers stand on the drawings", List.of(
                 Column.words("number", "no."), Column.words("level", "level"), Column.words("subject", "about"),
                 Column.words("text", "what it means"), Column.words("todo", "what to do"),
-                Column.number("measured", "measured"), Column.number("limit", "limit"), Column.words("unit", "unit"),
+                Column.number("measured", "value"), Column.number("limit", "limit"), Column.words("unit", "unit"),
                 Column.number("east_m", "east (m)"), Column.number("north_m", "north (m)"),
                 Column.words("rule", "rule"), Column.words("id", "id"),
                 Column.words("source", "limit from, or what it goes by")), rows);
@@ -59,7 +59,7 @@ public final class FindingSheets {
         return new Table("findings", "Findings, the worst first; the numbers stand on the drawings", List.of(
                 Column.words("number", "no."), Column.words("level", "level"), Column.words("subject", "about"),
                 Column.words("text", "what it means"), Column.words("todo", "what to do"),
-                Column.number("measured", "measured"), Column.number("limit", "limit"), Column.words("unit", "unit"),
+                Column.number("measured", "value"), Column.number("limit", "limit"), Column.words("unit", "unit"),
                 Column.words("source", "limit from, or what it goes by")), rows);
     }
 

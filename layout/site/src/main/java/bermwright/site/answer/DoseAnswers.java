@@ -433,36 +433,13 @@ public final class DoseAnswers {
     }
 
     /**
-     * What a limit counts, in words.
-     *
-     * @param limit the limit
-     * @return such as "effective dose from all sources over the whole stay"
-     */
-    public static String counts(LimitInForce limit) {
-        String from = switch (limit.from()) {
-            case COSMIC -> "cosmic rays";
-            case EVENT -> "a solar particle event";
-            case ALL -> "all sources";
-        };
-        String over = switch (limit.over()) {
-            case STAY -> "the whole stay";
-            case EVENT -> "one event";
-            case DAY -> "any day";
-            case THIRTY_DAYS -> "any 30 days";
-            case YEAR -> "any year";
-            case CAREER -> "a career, by this stay alone";
-        };
-        return limit.quantity() + " from " + from + " over " + over;
-    }
-
-    /**
      * What a limit counts and in which unit.
      *
      * @param limit the limit
      * @return what it counts; for an organ's limit that mSv are gray equivalents
      */
     public static String limitWords(LimitInForce limit) {
-        return counts(limit) + (StationDose.organ(limit.quantity()).isPresent() ? ", mSv read as mGy-Eq" : "");
+        return limit.words() + (StationDose.organ(limit.quantity()).isPresent() ? ", mSv read as mGy-Eq" : "");
     }
 
     private static Optional<String> some(String words) {

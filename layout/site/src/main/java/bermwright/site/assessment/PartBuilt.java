@@ -138,9 +138,9 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
                 + " whole stay under it gives %.0f mSv at station %s (high %.0f mSv)%s.",
                 step.id(), step.of(), worst.covered().best() * MILLI, worst.station(),
                 worst.covered().high() * MILLI,
-                used > 1 ? narrowest(exposure, worst).map(l -> String.format(Locale.ROOT, "; %.0f %% of the limit of"
-                        + " %.0f mSv on %s over %s", 100 * used, l.limit() * MILLI, l.quantity(), l.over().word()))
-                        .orElse("") : "");
+                used > 1 ? narrowest(exposure, worst).map(l -> String.format(Locale.ROOT, "; against the"
+                        + " limit on %s, %.0f mSv, stand %.0f mSv (high)", l.words(), l.limit() * MILLI,
+                        used * l.limit() * MILLI)).orElse("") : "");
         return Finding.of(StayRule.COVER_PART_BUILT, isKept ? Finding.Level.NOTE : Finding.Level.WARN, step.of(),
                 Finding.Figures.measured(worst.covered().high() * MILLI, "mSv"), text).with(step.id());
     }

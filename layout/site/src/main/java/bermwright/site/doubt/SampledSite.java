@@ -244,7 +244,7 @@ final class SampledSite {
             figures.put(figure, value * MILLI);
         });
         sample.stations().forEach(s -> figures.put(Figures.free("dose-" + s.from().hull() + "-" + s.from().station(),
-                "dose at " + s.from().hull() + "/" + s.from().station(), "mSv"), s.covered() * MILLI));
+                "dose at " + s.name(), "mSv"), s.covered() * MILLI));
     }
 
     private void lowering(Plan plan, Map<Figure, Double> figures, Map<String, Level> findings) {

@@ -137,7 +137,7 @@ public final class LimitFindings {
                                 + " of %.1f %s on %s over %s is judged by the built-in calculation for %s. Take the"
                                 + " verdict as the planner's, not the reviewer's, until tables of that quantity are"
                                 + " handed over in more_responses.", limit.limit() * MSV, unit, limit.quantity(),
-                                limit.over().word(), String.join(" and ", builtIn))).with(kind(limit))
+                                limit.over().words(), String.join(" and ", builtIn))).with(kind(limit))
                                 .from(limit.source()));
             }
         }
@@ -168,7 +168,7 @@ public final class LimitFindings {
                 .findFirst().map(p -> Finding.of(DoseRule.DOSE_LIMIT_ABOVE_PUBLISHED, Level.NOTE, "exposure",
                         Figures.of(limit.limit() * MSV, p.limit() * MSV, unit),
                         text("The plan's limit on %s over %s is %.0f %s; a published standard has %.0f %s (%s).",
-                                limit.quantity(), limit.over().word(), limit.limit() * MSV, unit, p.limit() * MSV,
+                                limit.quantity(), limit.over().words(), limit.limit() * MSV, unit, p.limit() * MSV,
                                 unit, p.name())).with(kind(limit)).from(p.source() + "; " + DoseLimit.CONFIRM));
     }
 
@@ -177,7 +177,6 @@ public final class LimitFindings {
         boolean above = held.verdict() == Verdict.NOT_MET;
         Level level = !held.decides() ? Level.NOTE : above ? Level.REFUSE : Level.WARN;
         double shown = above ? dose.best() : dose.high();
-        String sources = limit.from() == ExposurePlan.From.ALL ? "all sources" : limit.from().word();
         String unit = StationDose.milli(limit.quantity());
         String form = above ? "The %s from %s over %s is %.1f %7$s (16th to 84th percentile %.1f to %.1f); the limit is"
                 + " %8$.1f %7$s." : "The %s from %s over %s is %.1f %7$s at best and may be %.1f to %.1f %7$s (16th to"
@@ -185,14 +184,14 @@ public final class LimitFindings {
         String whose = held.decides() ? "" : " For somebody who stays at this station all the time.";
         return Finding.of(held.decides() ? DoseRule.DOSE_LIMIT : DoseRule.DOSE_LIMIT_FULL_TIME, level, held.who(),
                 Figures.of(shown * MSV, limit.limit() * MSV, unit),
-                text(form, limit.quantity(), sources, over(limit, held), dose.best() * MSV, dose.low() * MSV,
-                        dose.high() * MSV, unit,
+                text(form, limit.quantity(), limit.from().words(), over(limit, held), dose.best() * MSV,
+                        dose.low() * MSV, dose.high() * MSV, unit,
                         limit.limit() * MSV) + whose).with(kind(limit)).from(limit.source());
     }
 
     /** The time that a dose is counted over, in words. */
     private static String over(LimitInForce limit, JudgedLimit.Held held) {
-        return limit.over() != ExposurePlan.Over.CAREER ? limit.over().word()
+        return limit.over() != ExposurePlan.Over.CAREER ? limit.over().words()
                 : held.whose() == JudgedLimit.Whose.PERSON ? "this stay and all years before" : "this stay alone";
     }
 

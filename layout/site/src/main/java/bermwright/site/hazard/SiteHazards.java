@@ -100,7 +100,7 @@ public record SiteHazards(List<JudgedCover> judged, List<HullHazards> hulls, Lis
                 worst.limit.limit().limit() * MILLI, worst.limit.unit(), false), Double.NaN,
                 (who.equals(JudgedLimit.CREW) ? "dose of the crew, " : "dose of somebody who never leaves, ")
                         + "84th percentile, against the limit over "
-                        + worst.limit.limit().over().word() + "; size-cover gives the depth");
+                        + worst.limit.limit().over().words() + "; size-cover gives the depth");
     }
 
     private static List<JudgedCover> governing(List<JudgedCover> lines) {

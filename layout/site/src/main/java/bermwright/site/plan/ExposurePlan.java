@@ -61,11 +61,26 @@ public record ExposurePlan(double stayDays, double hoursOutsideADay, OptionalDou
     /** What a limit counts. */
     public enum From {
         /** Cosmic rays. */
-        COSMIC,
+        COSMIC("cosmic rays"),
         /** The solar particle event. */
-        EVENT,
+        EVENT("a solar particle event"),
         /** Both. */
-        ALL;
+        ALL("all sources");
+
+        private final String words;
+
+        From(String words) {
+            this.words = words;
+        }
+
+        /**
+         * What it is, in words.
+         *
+         * @return such as "a solar particle event"
+         */
+        public String words() {
+            return words;
+        }
 
         /**
          * The word used in files and pages.
@@ -80,24 +95,35 @@ public record ExposurePlan(double stayDays, double hoursOutsideADay, OptionalDou
     /** The time a limit runs over. */
     public enum Over {
         /** The whole stay. */
-        STAY("stay"),
+        STAY("stay", "the whole stay"),
         /** One event. */
-        EVENT("event"),
+        EVENT("event", "one event"),
         /** Any day. */
-        DAY("1 day"),
+        DAY("1 day", "any day"),
         /** Any thirty days. */
-        THIRTY_DAYS("30 days"),
+        THIRTY_DAYS("30 days", "any 30 days"),
         /** Any year. */
-        YEAR("1 year"),
+        YEAR("1 year", "any year"),
         /** All that a person ever gets at work in space; the stay is what the plan knows of it. */
-        CAREER("career");
+        CAREER("career", "a career");
 
         private static final double YEAR_DAYS = 365.25;
 
         private final String word;
+        private final String words;
 
-        Over(String word) {
+        Over(String word, String words) {
             this.word = word;
+            this.words = words;
+        }
+
+        /**
+         * The time in words, as a sentence has it.
+         *
+         * @return such as "the whole stay"
+         */
+        public String words() {
+            return words;
         }
 
         /**

@@ -44,6 +44,16 @@ public record LimitInForce(String quantity, From from, Over over, double limit, 
     }
 
     /**
+     * What it counts, in words.
+     *
+     * @return such as "effective dose from all sources over the whole stay"
+     */
+    public String words() {
+        return quantity + " from " + from.words() + " over " + over.words()
+                + (over == Over.CAREER ? ", by this stay alone" : "");
+    }
+
+    /**
      * What holds of a limit that a plan gives.
      *
      * @param given the limit as the plan gives it

@@ -4,6 +4,7 @@ package bermwright.site.sizing;
 import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
+import bermwright.finding.Sentence;
 import bermwright.finding.SizingRule;
 import bermwright.shielding.cover.CoverThickness;
 import bermwright.site.exposure.CoverTrial;
@@ -11,7 +12,6 @@ import bermwright.site.exposure.LimitFindings;
 import bermwright.site.exposure.PersonDose;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.CoverPlan;
-import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.Plan;
@@ -90,8 +90,8 @@ final class SizingFindings {
                         Figures.of(dose.high() * MSV, limit.limit() * MSV, unit), String.format(Locale.ROOT,
                         "At best cover the crew's %s from %s over %s, with %.1f h a day outside, is %.1f %7$s and"
                                 + " may be %6$.1f %7$s (84th percentile); the limit is %8$.1f %7$s.",
-                        limit.quantity(), words(limit.from()),
-                        limit.over().word(), plan.exposure().hoursOutsideADay(), dose.best() * MSV, dose.high() * MSV,
+                        limit.quantity(), limit.from().words(),
+                        limit.over().words(), plan.exposure().hoursOutsideADay(), dose.best() * MSV, dose.high() * MSV,
                         unit, limit.limit() * MSV)).with(LimitFindings.kind(limit)).from(limit.source())
                         .todo("Shorten the hours outside or the stay, or cover what has no cover."));
             }
@@ -110,7 +110,7 @@ final class SizingFindings {
         return Optional.of(Finding.of(SizingRule.SIZE_COVER_UNMET, Level.REFUSE, person.person().id(),
                 Figures.of(dose.high() * MSV, limit.limit() * MSV, unit), String.format(Locale.ROOT,
                 "At best cover the %s of %s over %s is %.1f %6$s and may be %5$.1f %6$s (84th percentile); the limit is"
-                        + " %7$.1f %6$s.%8$s", limit.quantity(), person.person().id(), limit.over().word(),
+                        + " %7$.1f %6$s.%8$s", limit.quantity(), person.person().id(), limit.over().words(),
                 dose.best() * MSV, dose.high() * MSV, unit, limit.limit() * MSV, missing.isEmpty() ? ""
                         : " It is not judged: " + missing + ".")).with(LimitFindings.kind(limit))
                 .from(limit.source()).todo("Shorten this person's hours outside or stay, or cover what has no cover."));
@@ -186,8 +186,8 @@ final class SizingFindings {
         return Finding.of(SizingRule.SIZE_COVER_UNMET, Level.REFUSE, one.station.name(),
                 Figures.of(one.dose.high() * MSV, one.limit.limit() * MSV, unit),
                 String.format(Locale.ROOT, "At best cover the %s from %s over %s%10$s is %.1f %7$s and may be %.1f %7$s"
-                        + " (84th percentile); the limit is %.1f %7$s. %8$s %9$s", dose, words(one.limit.from()),
-                        one.limit.over().word(), one.dose.best() * MSV, one.dose.high() * MSV,
+                        + " (84th percentile); the limit is %.1f %7$s. %8$s %9$s", dose, one.limit.from().words(),
+                        one.limit.over().words(), one.dose.best() * MSV, one.dose.high() * MSV,
                         one.limit.limit() * MSV, unit, help, shorter(one, plan.exposure().stayDays()),
                         !countsOutside(one.limit) ? "" : String.format(Locale.ROOT, ", with %.1f h a day outside,",
                                 plan.exposure().hoursOutsideADay())))
@@ -202,12 +202,7 @@ final class SizingFindings {
     private String remedy(Unmet one, boolean closing) {
         String time = !one.limit.countsCosmic() ? "move the shelter deeper into the hull"
                 : countsOutside(one.limit) ? "shorten the hours outside or the stay" : "shorten the stay";
-        return closing ? "Cover its ends too, or " + time + "." : Character.toUpperCase(time.charAt(0))
-                + time.substring(1) + ".";
-    }
-
-    private static String words(ExposurePlan.From from) {
-        return from == ExposurePlan.From.ALL ? "all sources" : from.word();
+        return closing ? "Cover its ends too, or " + time + "." : Sentence.begin(time) + ".";
     }
 
     /** What a shorter time would help, of a stay in days. */

@@ -69,15 +69,6 @@ public final class Revolved implements Convex {
         return base.plus(axis.times(s));
     }
 
-    /**
-     * Length of the body along its axis.
-     *
-     * @return length (m)
-     */
-    public double length() {
-        return along[along.length - 1];
-    }
-
     @Override
     public Vec3 farthest(Vec3 direction) {
         double up = direction.dot(axis);
