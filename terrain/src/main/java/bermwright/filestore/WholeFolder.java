@@ -23,7 +23,8 @@ import java.util.stream.Stream;
  * takes its name, and the old one is removed. Between the two renamings the place is empty for a moment; where the
  * work is stopped just then, {@link #recover} and every later write put the old one back. A folder is ours by the list
  * of its files that stands in it; one that holds anything else is refused and left untouched, so that nobody's files
- * are lost.
+ * are lost. What other programs put beside our files without being asked (statistics of a raster, logs and locks of a
+ * database, what a file manager keeps) goes with them, and {@link #check} names it.
  */
 public final class WholeFolder {
     /** The list of its files that marks a folder as written by this program. */
@@ -50,11 +51,12 @@ public final class WholeFolder {
      * Refuses a folder that could not be replaced, before long work begins.
      *
      * @param folder the folder; it need not be there
+     * @return side files of other programs that go when it is replaced, by their paths from the folder; mostly none
      * @throws NotDirectoryException      if it is a file
      * @throws DirectoryNotEmptyException if it holds files that are not ours; the message names one
      * @throws IOException                if it cannot be written beside it
      */
-    public static void check(Path folder) throws IOException {
+    public static List<String> check(Path folder) throws IOException {
         Path place = place(folder);
         recover(Storage.DISK, place);
         Path parent = place.getParent();
@@ -62,9 +64,7 @@ public final class WholeFolder {
         if (!Files.isWritable(parent)) {
             throw new java.nio.file.AccessDeniedException(parent.toString(), null, "the folder may not be written");
         }
-        if (Files.exists(place)) {
-            refuseOthersFiles(place);
-        }
+        return Files.exists(place) ? sideFiles(place) : List.of();
     }
 
     /**
@@ -154,7 +154,8 @@ public final class WholeFolder {
         return place.resolveSibling("." + place.getFileName() + ".before");
     }
 
-    private static void refuseOthersFiles(Path place) throws IOException {
+    /** Side files in a folder of ours; refuses one with files of somebody else. */
+    private static List<String> sideFiles(Path place) throws IOException {
         if (!Files.isDirectory(place)) {
             throw new NotDirectoryException(place + " is a file");
         }
@@ -167,12 +168,14 @@ public final class WholeFolder {
                 ours.add(LIST);
             }
         }
-        for (String file : files(place)) {
-            if (!ours.contains(file)) {
+        List<String> beside = files(place).stream().filter(file -> !ours.contains(file)).toList();
+        for (String file : beside) {
+            if (!SideFiles.holds(place, file, ours)) {
                 throw new DirectoryNotEmptyException(place + " holds " + file
                         + ", which was not written by this program");
             }
         }
+        return beside;
     }
 
     private static void list(Storage storage, Path draft) throws IOException {

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class WholeFolderTest {
     private static final List<String> OLD = List.of("alder.svg", "birch.svg", WholeFolder.LIST, "sub/table.csv");
@@ -77,6 +78,47 @@ class WholeFolderTest {
         assertEquals(report.toRealPath() + " holds my notes.txt, which was not written by this program",
                 refused.getMessage());
         assertEquals("mine", Files.readString(report.resolve("my notes.txt")));
+    }
+
+    @Test
+    void takesAwayWhatOtherProgramsLeftBesideItsFilesAndNamesIt() throws IOException {
+        Path report = folder.resolve("report");
+        WholeFolder.write(report, content("birch.svg", "old"));
+        List<String> left = List.of(".DS_Store", ".~lock.birch.svg#", "._birch.svg", "alder.qmd", "alder.svg-journal",
+                "alder.svg-shm", "alder.svg-wal", "alder.svg.aux.xml", "alder.svg.lock", "alder.svg.ovr",
+                "sub/Thumbs.db", "sub/table.csv.aux.xml");
+        for (String file : left) {
+            Files.writeString(report.resolve(file), "theirs");
+        }
+        assertEquals(left.stream().sorted().toList(), WholeFolder.check(report));
+        WholeFolder.write(report, content("cedar.svg", "new"));
+        assertEquals(NEW, files(report));
+        assertEquals(List.of(), WholeFolder.check(report));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"other.svg.aux.xml", "sub/alder.svg.aux.xml", "other.qmd", "sub/alder.qmd", "alder.qml",
+        "alder.svg.bak", "alder.xml", ".~lock.letter.odt#", "-wal", ".aux.xml", ".qmd", "._letter"})
+    void refusesWhatLooksLikeASideFileButBelongsToNoFileOfOurs(String file) throws IOException {
+        Path report = folder.resolve("report");
+        WholeFolder.write(report, content("birch.svg", "old"));
+        Files.writeString(report.resolve(file), "mine");
+        DirectoryNotEmptyException refused = assertThrows(DirectoryNotEmptyException.class,
+                () -> WholeFolder.check(report));
+        assertEquals(report.toRealPath() + " holds " + file + ", which was not written by this program",
+                refused.getMessage());
+    }
+
+    @Test
+    void refusesASideFileThatIsALinkOrAFolder() throws IOException {
+        Path report = folder.resolve("report");
+        WholeFolder.write(report, content("birch.svg", "old"));
+        Path mine = Files.writeString(folder.resolve("mine"), "mine");
+        Path link = Files.createSymbolicLink(report.resolve("alder.svg.aux.xml"), mine);
+        assertThrows(DirectoryNotEmptyException.class, () -> WholeFolder.check(report));
+        Files.delete(link);
+        Files.writeString(Files.createDirectory(report.resolve("alder.svg.ovr")).resolve("letter"), "mine");
+        assertThrows(DirectoryNotEmptyException.class, () -> WholeFolder.check(report));
     }
 
     @Test

@@ -123,7 +123,7 @@ final class ArrangeCommand extends FolderCommand {
         if (seconds.isPresent() && !(seconds.get() > 0)) {
             throw Options.bad("--seconds", "" + seconds.get(), "above 0");
         }
-        OutFolder.check(directory(), "earlier arrangements");
+        OutFolder.check(directory(), "earlier arrangements", console().err());
     }
 
     private void write(ArrangementSearch.Found found) {

@@ -42,7 +42,7 @@ final class DoubtsCommand extends PlanFileCommand {
     public Integer call() {
         check("--samples", samples, LEAST, MOST);
         check("--confirm", confirm, 0, MOST);
-        out.ifPresent(folder -> OutFolder.check(folder, "earlier doubts"));
+        out.ifPresent(folder -> OutFolder.check(folder, "earlier doubts", console().err()));
         Console console = console();
         Plan plan = PlanFiles.read(planFile());
         SiteGround ground = SiteGround.read(plan, planFile(), console.progress().part(0, 0.02));

@@ -18,7 +18,7 @@ abstract class FolderCommand extends PlanFileCommand {
 
     /** Writes one part of what is handed over, and says where it is. */
     int write(HandoverPart part, Reports.Order order) {
-        OutFolder.check(directory, "earlier " + part.word());
+        OutFolder.check(directory, "earlier " + part.word(), console().err());
         Assessment assessment = Assessed.plan(planFile(), console().progress().part(0, 0.9));
         OutFolder.write(part, assessment, order, directory, console().progress().part(0.9, 1));
         console().progress().end();

@@ -8,9 +8,11 @@ import bermwright.report.Reports;
 import bermwright.site.assessment.Assessment;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 
 /** The folder that an option {@code --out} names, refused before the long work begins where it cannot be replaced. */
 final class OutFolder {
@@ -32,15 +34,19 @@ final class OutFolder {
     }
 
     /**
-     * Refuses a folder that can't be replaced as a whole.
+     * Refuses a folder that can't be replaced as a whole, and says which side files of other programs will go.
      *
      * @param directory the folder
      * @param earlier   what of an earlier run it may hold, in words
+     * @param err       where to say it
      */
-    static void check(Path directory, String earlier) {
+    static void check(Path directory, String earlier, PrintStream err) {
         refuseFile(directory);
         try {
-            WholeFolder.check(directory);
+            List<String> beside = WholeFolder.check(directory);
+            if (!beside.isEmpty()) {
+                err.println(PlainStream.plain(HandoverPart.goesToo(directory, beside)));
+            }
         } catch (DirectoryNotEmptyException others) {
             throw Options.unusable(OPTION, others.getMessage(),
                     "an empty or new folder, or one that holds " + earlier + " and nothing else", others);

@@ -50,7 +50,7 @@ final class ReportCommand extends FolderCommand {
         DocumentControl.Issue issue = new DocumentControl.Issue(revision, date.map(d -> Options.day("--date", d)));
         Set<Reader> asked = asked();
         Judgements judgements = JudgementFiles.of(planFile());
-        OutFolder.check(directory(), "an earlier report");
+        OutFolder.check(directory(), "an earlier report", console().err());
         Plan plan = PlanFiles.read(planFile());
         Optional<Doubts> sampled = doubts.map(d -> DoubtsFile.read(d, plan, planFile()));
         double share = against.isPresent() ? 0.5 : 1;

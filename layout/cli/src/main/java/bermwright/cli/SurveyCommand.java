@@ -83,7 +83,7 @@ final class SurveyCommand extends JsonCommand {
         if (isPlan() && hulls.isPresent()) {
             throw Options.bad("--hulls", hulls.get().toString(), "none beside a plan; give the elevation file");
         }
-        directory.ifPresent(folder -> OutFolder.check(folder, "an earlier survey"));
+        directory.ifPresent(folder -> OutFolder.check(folder, "an earlier survey", console().err()));
     }
 
     /** A plan file is JSON and begins with a brace. */

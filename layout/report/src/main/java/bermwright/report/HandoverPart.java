@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.report;
 
+import bermwright.filestore.WholeFolder;
 import bermwright.foundation.Progress;
 import bermwright.site.assessment.Assessment;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * What can be handed over, each into a folder of its own that is replaced as a whole: the door for command line and
@@ -31,6 +34,30 @@ public enum HandoverPart {
      */
     public String word() {
         return word;
+    }
+
+    /**
+     * Side files of other programs that go when a folder is written anew.
+     *
+     * @param directory the folder
+     * @return a sentence that names them; nothing where there are none
+     * @throws IOException as {@link #write}, for a folder that would be refused
+     */
+    public static Optional<String> goesToo(Path directory) throws IOException {
+        List<String> beside = WholeFolder.check(directory);
+        return beside.isEmpty() ? Optional.empty() : Optional.of(goesToo(directory, beside));
+    }
+
+    /**
+     * Says which side files of other programs go when a folder is written anew.
+     *
+     * @param directory the folder
+     * @param beside    the files, by their paths from there
+     * @return the sentence
+     */
+    public static String goesToo(Path directory, List<String> beside) {
+        return "With the earlier files in " + directory + " goes what other programs left beside them: "
+                + String.join(", ", beside) + ".";
     }
 
     /**

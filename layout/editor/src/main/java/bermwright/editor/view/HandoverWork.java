@@ -59,11 +59,13 @@ final class HandoverWork {
             Reports.Order order = new Reports.Order(asked.readers(), new DocumentControl.Issue(asked.revision(),
                     asked.date()), new Handover.Review(judgements, earlier.map(e -> Comparison.of(e, now))));
             try {
-                return part.write(now, order, asked.folder(), progress.part(known.isPresent() ? 0 : 0.6, 1));
+                Optional<String> goes = HandoverPart.goesToo(asked.folder());
+                return new Done(part.write(now, order, asked.folder(), progress.part(known.isPresent() ? 0 : 0.6, 1)),
+                        goes);
             } catch (IOException notWritten) {
                 throw new UncheckedIOException(notWritten);
             }
-        }, new Background.Listener<>(first -> written(part, asked.folder(), first), failure -> notices.show(LANE,
+        }, new Background.Listener<>(done -> written(part, asked.folder(), done), failure -> notices.show(LANE,
                 "No " + part.word() + " were written. " + Plainly.words(failure), List.of()),
                 step -> notices.working(LANE, "Writing " + part.word() + ": " + step.words(), step.share(),
                         () -> background.cancel(LANE)), () -> notices.show(LANE, "Writing " + part.word()
@@ -75,12 +77,17 @@ final class HandoverWork {
                 progress.part(0, 0.1))), progress.part(0.1, 1));
     }
 
-    private void written(HandoverPart part, Path folder, Path first) {
+    /** What to open first, and what went with the earlier files. */
+    private record Done(Path first, Optional<String> goes) {
+    }
+
+    private void written(HandoverPart part, Path folder, Done done) {
         Notices.Choice open = new Notices.Choice("Open folder", () -> tell(Shown.open(folder)));
         Notices.Choice close = new Notices.Choice("Close", () -> { });
-        notices.show(LANE, Sentence.begin(part.word()) + " are in " + folder.toAbsolutePath() + ".",
+        notices.show(LANE, Sentence.begin(part.word()) + " are in " + folder.toAbsolutePath() + "."
+                + done.goes.map(words -> " " + words).orElse(""),
                 part == HandoverPart.REPORTS ? List.of(new Notices.Choice("Open the start page",
-                        () -> tell(Shown.open(first))), open, close) : List.of(open, close));
+                        () -> tell(Shown.open(done.first))), open, close) : List.of(open, close));
     }
 
     private void tell(Optional<String> trouble) {
