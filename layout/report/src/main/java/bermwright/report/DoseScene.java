@@ -37,8 +37,8 @@ import java.util.TreeMap;
  * all of them, a millimetre wider than they are.
  */
 final class DoseScene {
-    /** How far triangles may be off (m): where something is built, and elsewhere. */
-    static final double TOLERANCE = 0.05;
+    /** How far triangles may be off at most (m): where something is built, and elsewhere. */
+    static final double TOLERANCE = 0.03;
     private static final double ELSEWHERE = 0.2;
     /** Soil is carried so far below its lowest place (m); more sends nothing back that counts. */
     static final double BELOW = 6;

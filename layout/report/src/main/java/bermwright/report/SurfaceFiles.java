@@ -34,24 +34,30 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 
 /** The finished ground and each lift as grids (GeoTIFF) and as triangles (LandXML, DXF). */
 final class SurfaceFiles {
-    /** How far a side may be off where soil is placed (m); blades hold no less: common practice, no source. */
-    static final double TOLERANCE = 0.03;
-    /** No side is farther off where nothing is built (m), however little is known of the ground; our own choice. */
+    /** How far triangles may be off where soil is placed (m); blades hold no less: common practice, no source. */
+    static final double TOLERANCE = 0.02;
+    /** No triangle is farther off where nothing is built (m), however little is known of the ground; our own choice. */
     private static final double COARSEST = 0.25;
     /** Slopes are written to this (degrees), a part of one that is exact in binary. */
-    private static final double SLOPE_STEP = 1.0 / 16;
+    private static final double SLOPE_STEP = 1.0 / 4;
+    /** Heights and depths are written to this (m), about a millimetre, exact in binary: files then pack well. */
+    private static final double HEIGHT_STEP = 1.0 / 1024;
     /** Thinner soil is not placed (m). */
     private static final double THINNEST = 1e-3;
     /** A lift is handed over this many nodes beyond its soil. */
     private static final int BESIDE = 3;
+    /** Ground is followed as closely as soil so far beside it (m): else the toe's soil would be spread over it. */
+    private static final double BY_THE_TOE = 3;
 
     private final Assessment assessment;
     private final SiteFrame frame;
@@ -86,9 +92,9 @@ final class SurfaceFiles {
         WorkGround work = WorkGround.of(assessment, cover);
         double[] finished = work.finished();
         ElevationGrid grid = grid(work.frame(), finished);
-        GeoTiffWriter.write(folder.resolve("finished.tif"), grid, system, Progress.NONE);
+        GeoTiffWriter.write(folder.resolve("finished.tif"), grid(work.frame(), rounded(finished)), system, Progress.NONE);
         try (SurfaceFile slope = SurfaceFile.packed(folder.resolve("slope.tif"), layer(work.frame(), "deg",
-                "slope of the finished ground to the level, to 1/16 degree"))) {
+                "slope of the finished ground to the level, to 1/4 degree"))) {
             SurfaceStream.run(grid, new Rounded(new SlopeSurface(GradientMethod.HORN), SLOPE_STEP), slope,
                     Progress.NONE);
             slope.finish(Progress.NONE);
@@ -96,8 +102,10 @@ final class SurfaceFiles {
         values("placed_thickness.tif", work.frame(), work.placed(), "soil placed as cover, upright");
         values("cover_depth.tif", work.frame(), work.coverDepth(),
                 "least way from the skin seen from above to the surface");
+        BitSet closely = Detail.with(work.frame().columns(), work::isBuilt, (int) Math.ceil(BY_THE_TOE
+                / work.frame().spacing()));
         Tin net = Tin.over(work.frame(), List.of(finished, work.prepared()), new Detail(
-                node -> work.isBuilt(node) ? TOLERANCE : work.isDug(node) ? known() : untouched(), work::isBuilt,
+                node -> closely.get(node) ? TOLERANCE : work.isDug(node) ? known() : untouched(), work::isBuilt,
                 false));
         TinSurface whole = new TinSurface("finished", "Finished ground: benches, mounds and borrow pits" + off(net),
                 net, 0);
@@ -119,8 +127,8 @@ final class SurfaceFiles {
 
     private String off(Tin net) {
         return String.format(Locale.ROOT, "; no node of the grid is farther than %.3f m from it where soil is placed"
-                + " or a bed prepared, and %.3f m elsewhere (the sides of triangles were held to %.2f m there, %.2f m"
-                + " in borrow pits and %.2f m on untouched ground)", net.greatestMiss(), net.greatestMissElsewhere(),
+                + " or a bed prepared, and %.3f m elsewhere (held to %.2f m there, %.2f m in borrow pits and %.2f m on"
+                + " untouched ground)", net.greatestMiss(), net.greatestMissElsewhere(),
                 TOLERANCE, known(), untouched());
     }
 
@@ -176,10 +184,11 @@ final class SurfaceFiles {
         GridFrame square = WorkGround.square(nodes, nodes.spacing(), places);
         double[] heights = WorkGround.on(square, surface);
         double[] before = WorkGround.on(square, surface.withHeights(below));
+        IntPredicate isPlaced = node -> heights[node] > before[node] + THINNEST;
+        BitSet closely = Detail.with(square.columns(), isPlaced, BESIDE);
         Tin net = Tin.over(square, List.of(heights), new Detail(
-                node -> heights[node] > before[node] + THINNEST ? TOLERANCE : untouched(),
-                node -> heights[node] > before[node] + THINNEST, true));
-        GeoTiffWriter.write(folder.resolve(name + ".tif"), grid(square, strip(square, heights, before)), system,
+                node -> closely.get(node) ? TOLERANCE : untouched(), isPlaced, true));
+        GeoTiffWriter.write(folder.resolve(name + ".tif"), grid(square, rounded(strip(square, heights, before))), system,
                 Progress.NONE);
         TinSurface lift = new TinSurface(name, String.format(Locale.ROOT, "Step %s: top of the lift that brings the"
                 + " cover of hull %s to %.2f m over its bed, where this lift places soil; what stands below it is in"
@@ -239,12 +248,16 @@ final class SurfaceFiles {
         return ElevationGrid.of(nodes, heights).withMetreScale(assessment.ground().grid().metreScale());
     }
 
+    private static double[] rounded(double[] heights) {
+        return Arrays.stream(heights).map(h -> Math.rint(h / HEIGHT_STEP) * HEIGHT_STEP).toArray();
+    }
+
     private SurfaceFile.Layer layer(GridFrame nodes, String unit, String about) {
         return new SurfaceFile.Layer(nodes, system, new SurfaceContent(SurfaceContent.Kind.FLOAT32, unit,
                 Optional.of(about)));
     }
 
     private void values(String name, GridFrame nodes, double[] values, String about) throws IOException {
-        GeoTiffWriter.write(folder.resolve(name), grid(nodes, values), layer(nodes, "m", about), Progress.NONE);
+        GeoTiffWriter.write(folder.resolve(name), grid(nodes, rounded(values)), layer(nodes, "m", about), Progress.NONE);
     }
 }

@@ -9,12 +9,13 @@ import java.util.List;
 /**
  * Surfaces over one net of triangles: the nodes of a grid of which most are left out where the surfaces are straight.
  *
- * <p>The net halves right-angled triangles until at the middle of each long side, and of all that its halves would
- * have, no surface is farther than the tolerance from the straight one; there are no gaps between triangles of
- * different size. What all left-out nodes are off is measured: {@link #greatestMiss}. Where a height is missing there
- * is no triangle.
+ * <p>The net begins with the corners of the grid and takes in the node that is farthest off, again and again, until no
+ * left-out node of any surface is farther from its triangle than the tolerance there; the triangles are those of
+ * Delaunay. What all left-out nodes are off is measured: {@link #greatestMiss}. Where a height is missing there is no
+ * triangle.
  *
- * @see "Evans, Kirkpatrick and Townsend (2001), Right-triangulated irregular networks, Algorithmica 30, 264-286"
+ * @see "Garland and Heckbert (1995), Fast polygonal approximation of terrains and height fields, CMU-CS-95-181,
+ *      algorithm III"
  */
 public final class Tin {
     private final double[] east;
@@ -44,7 +45,7 @@ public final class Tin {
         Require.that(frame.rows() == frame.columns() && Integer.bitCount(frame.rows() - 1) == 1,
                 "a net over %s x %s nodes; accepted: a square of a power of two and one more", frame.rows(),
                 frame.columns());
-        RightTriangles net = new RightTriangles(frame.rows(), surfaces, detail);
+        GreedyTriangles net = new GreedyTriangles(frame.rows(), surfaces, detail);
         int[] nodes = net.corners();
         int[] number = new int[frame.size()];
         Arrays.fill(number, -1);
@@ -68,7 +69,7 @@ public final class Tin {
                 heights[s][i] = surfaces.get(s)[used[i]];
             }
         }
-        return new Tin(east, north, heights, corners, net.greatestMisses(nodes));
+        return new Tin(east, north, heights, corners, net.greatestMisses());
     }
 
     /**

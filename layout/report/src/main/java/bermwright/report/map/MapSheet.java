@@ -38,7 +38,7 @@ public record MapSheet(String name, String title, MapWindow window, ElevationGri
     private static final double TOP = 40;
     private static final double BOTTOM = 42;
     private static final double MAP_WIDTH = WIDTH - PANEL - LEFT - 12;
-    private static final int PICTURE_COLUMNS = 900;
+    private static final int PICTURE_COLUMNS = 600;
     /** Half a symbol (px). */
     private static final double SYMBOL = 6;
     /** Words further from their thing than this are joined to it by a line (px). */

@@ -32,6 +32,10 @@ record Relief(MapWindow window, Optional<ElevationGrid> ground, byte[] shades, d
     private static final int LEAST_LENGTH = 14;
     /** Shading stays in the light half, so that lines and words on it can be read in print. */
     private static final double DARKEST = 0.56;
+    /** Steps of the shading, finer than the eye tells apart; more only makes files larger. */
+    private static final int SHADES = 40;
+    /** A line may be off by so much of a dot. */
+    private static final double UNSEEN = 0.25;
 
     static Relief of(ElevationGrid all, MapWindow window) {
         GridFrame frame = all.frame();
@@ -83,7 +87,7 @@ record Relief(MapWindow window, Optional<ElevationGrid> ground, byte[] shades, d
             shade[i] = (shades[at] & 0xFF) / 255.0;
         }
         double light = (1 - v) * ((1 - u) * shade[0] + u * shade[1]) + v * ((1 - u) * shade[2] + u * shade[3]);
-        return Picture.grey(DARKEST + (1 - DARKEST) * light);
+        return Picture.grey(DARKEST + (1 - DARKEST) * Math.rint(light * SHADES) / SHADES);
     }
 
     /** Draws the contour lines; heavy ones carry their height. */
@@ -99,7 +103,7 @@ record Relief(MapWindow window, Optional<ElevationGrid> ground, byte[] shades, d
                 dots.add(dots.get(0));
             }
             boolean isHeavy = Math.abs(Math.IEEEremainder(line.level(), HEAVY * interval)) < 1e-6 * interval;
-            svg.curve(thinned(dots), "fill", "none", "stroke", "#6b4a1f", "stroke-width", isHeavy ? "1.1" : "0.5",
+            svg.curve(Thinning.of(dots, UNSEEN), "fill", "none", "stroke", "#6b4a1f", "stroke-width", isHeavy ? "1.1" : "0.5",
                     "stroke-opacity", isHeavy ? "0.85" : "0.6");
             if (isHeavy) {
                 heavy.add(dots);
@@ -109,18 +113,6 @@ record Relief(MapWindow window, Optional<ElevationGrid> ground, byte[] shades, d
         for (int i = 0; i < heavy.size(); i++) {
             label(svg, heavy.get(i), heights.get(i), labels);
         }
-    }
-
-    private static List<Dot> thinned(List<Dot> dots) {
-        List<Dot> kept = new ArrayList<>();
-        for (int i = 0; i < dots.size(); i++) {
-            Dot last = kept.isEmpty() ? dots.get(i) : kept.get(kept.size() - 1);
-            if (kept.isEmpty() || i == dots.size() - 1
-                    || Math.hypot(dots.get(i).x() - last.x(), dots.get(i).y() - last.y()) > 1.2) {
-                kept.add(dots.get(i));
-            }
-        }
-        return kept;
     }
 
     private static void label(Svg svg, List<Dot> dots, String words, Labels labels) {

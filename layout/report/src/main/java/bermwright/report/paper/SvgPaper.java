@@ -2,6 +2,7 @@
 package bermwright.report.paper;
 
 import bermwright.report.drawing.Dot;
+import java.util.List;
 import java.util.Locale;
 
 /** A sheet as SVG, in millimetres: what is one millimetre on paper is one in the file. */
@@ -25,31 +26,41 @@ public final class SvgPaper {
                 .append(' ').append(height).append("\" font-family=\"").append(Lettering.FAMILY)
                 .append("\" stroke-linejoin=\"round\">\n<title>").append(marked(title))
                 .append("</title>\n<rect width=\"100%\" height=\"100%\" fill=\"#ffffff\"/>\n");
-        for (Mark mark : paper.marks()) {
-            if (mark instanceof Mark.Path path) {
-                path(path, out);
-            } else if (mark instanceof Mark.Words words) {
+        List<Mark> marks = paper.marks();
+        for (int i = 0; i < marks.size(); i++) {
+            if (marks.get(i) instanceof Mark.Path path) {
+                int next = i + 1;
+                while (next < marks.size() && marks.get(next) instanceof Mark.Path other && isOne(path, other)) {
+                    next++;
+                }
+                path(path, marks.subList(i, next), out);
+                i = next - 1;
+            } else if (marks.get(i) instanceof Mark.Words words) {
                 words(words, out);
             } else {
-                throw new AssertionError(mark);
+                throw new AssertionError(marks.get(i));
             }
         }
         return out.append("</svg>\n").toString();
     }
 
-    private static void path(Mark.Path path, StringBuilder out) {
+    /** Whether two lines may stand in one element: without a name or a filling, of one pen. */
+    private static boolean isOne(Mark.Path path, Mark.Path other) {
+        return path.name().isEmpty() && other.name().isEmpty() && path.fill().isEmpty() && other.fill().isEmpty()
+                && path.pen().equals(other.pen());
+    }
+
+    /** An element for lines of one looks. */
+    private static void path(Mark.Path path, List<Mark> lines, StringBuilder out) {
         out.append("<path");
         if (!path.name().isEmpty()) {
             out.append(" class=\"").append(marked(path.name())).append('"');
         }
         out.append(" d=\"");
-        char command = 'M';
-        for (Dot p : path.points()) {
-            out.append(command).append(number(p.x())).append(' ').append(number(p.y()));
-            command = 'L';
+        for (Mark line : lines) {
+            outline((Mark.Path) line, out);
         }
-        out.append(path.closed() ? "Z\"" : "\"").append(" fill=\"")
-                .append(path.fill().map(SvgPaper::grey).orElse("none")).append('"');
+        out.append("\" fill=\"").append(path.fill().map(SvgPaper::grey).orElse("none")).append('"');
         path.pen().ifPresent(pen -> {
             out.append(" stroke=\"").append(grey(pen.grey())).append("\" stroke-width=\"").append(number(pen.width()))
                     .append('"');
@@ -60,6 +71,15 @@ public final class SvgPaper {
             }
         });
         out.append("/>\n");
+    }
+
+    private static void outline(Mark.Path path, StringBuilder out) {
+        char command = 'M';
+        for (Dot p : path.points()) {
+            out.append(command).append(number(p.x())).append(' ').append(number(p.y()));
+            command = 'L';
+        }
+        out.append(path.closed() ? "Z" : "");
     }
 
     private static void words(Mark.Words words, StringBuilder out) {

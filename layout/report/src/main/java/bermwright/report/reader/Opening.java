@@ -12,6 +12,7 @@ import bermwright.report.sheet.AsBuiltSheets;
 import bermwright.report.sheet.DefaultSheets;
 import bermwright.report.sheet.FindingSheets;
 import bermwright.report.sheet.Marks;
+import bermwright.report.sheet.PlanSheets;
 import bermwright.report.sheet.ReviewRound;
 import bermwright.report.sheet.Words;
 import bermwright.site.assessment.Assessment;
@@ -137,7 +138,12 @@ public record Opening(Handover handover, Reader reader, Pack pack) {
             pack.table(sheets.ends());
         }
         if (!sheets.surveys().isEmpty()) {
-            pack.table(sheets.volumes()).table(sheets.covers()).table(sheets.doses());
+            pack.table(sheets.volumes());
+            PlanSheets plans = new PlanSheets(assessment());
+            sheets.surveys().forEach(s -> plans.difference(s).ifPresent(drawing -> pack.figure(drawing, "Hatched towards"
+                    + " brown: lower than planned by then. Hatched towards blue: higher. White: as planned, as far as "
+                    + Words.said(assessment().plan().rules().asBuiltLevel(), "m") + " tells.")));
+            pack.table(sheets.covers()).table(sheets.doses());
         }
         page().close();
     }

@@ -6,10 +6,12 @@ import bermwright.finding.Numbered;
 import bermwright.foundation.Azimuth;
 import bermwright.foundation.Point;
 import bermwright.report.drawing.Drawing;
+import bermwright.report.map.DifferenceSheet;
 import bermwright.report.map.MapItem;
 import bermwright.report.map.MapSheet;
 import bermwright.report.map.MapStyle;
 import bermwright.report.map.MapWindow;
+import bermwright.site.assessment.AsBuilt;
 import bermwright.site.assessment.Assessment;
 import bermwright.site.exposure.SiteCover;
 import bermwright.site.footprint.HullShapes;
@@ -125,6 +127,32 @@ public record PlanSheets(Assessment assessment) {
         return Optional.of(new MapSheet(Drawing.name("contours", stage.step().id()), "After " + stage.step().id()
                 + ": hull " + stage.step().of() + " covered up to " + height + " over its bed", MapWindow.around(places,
                 MARGIN), stage.surface(), trueNorth(), items, List.of()).drawing());
+    }
+
+    /**
+     * Where the ground was surveyed lower or higher than the plan has it after a step.
+     *
+     * @param survey what was surveyed
+     * @return the drawing; empty where no height can be held against the plan's
+     */
+    public Optional<Drawing> difference(AsBuilt survey) {
+        double level = assessment.plan().rules().asBuiltLevel();
+        GridFrame frame = survey.apart().frame();
+        double[] apart = survey.apart().heights();
+        List<Point> places = new ArrayList<>();
+        Optional<HullShapes> hull = assessment.shapes().hull(survey.step().of());
+        hull.ifPresent(h -> places.addAll(items(h)));
+        boolean isKnown = false;
+        for (int node = 0; node < apart.length; node++) {
+            isKnown |= Double.isFinite(apart[node]);
+            if (Math.abs(apart[node]) > level || hull.isEmpty() && Double.isFinite(apart[node])) {
+                places.add(new Point(frame.east(node % frame.columns()), frame.north(node / frame.columns())));
+            }
+        }
+        List<MapItem> items = assessment.shapes().hulls().stream().flatMap(h -> SiteMap.bodies(h).stream()).toList();
+        return isKnown ? Optional.of(new DifferenceSheet(Drawing.name("as-built", survey.step().id()),
+                "Surveyed less planned height after " + survey.step().id(), MapWindow.around(places, MARGIN),
+                survey.apart(), level, trueNorth(), items).drawing()) : Optional.empty();
     }
 
     private static List<Point> items(HullShapes hull) {

@@ -8,6 +8,7 @@ import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.WorkStep;
+import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -26,9 +27,12 @@ import java.util.Set;
  * @param planned    dose at the stations as the plan has them after that step
  * @param volumes    soil placed and left
  * @param unseen     ids of hulls that lie by then and that the survey has no height over: nothing about them is judged
+ * @param apart      surveyed less planned height after the step (m), on the nodes of the ground; {@code NaN} where it was
+ *                   not surveyed or a hull stands bare
  */
 public record AsBuilt(WorkStep step, double surveyed, List<HullCover> built, List<HullCover> design,
-        List<StationDose> stations, List<StationDose> planned, Volumes volumes, Set<String> unseen) {
+        List<StationDose> stations, List<StationDose> planned, Volumes volumes, Set<String> unseen,
+        ElevationGrid apart) {
     /** Copies the lists. */
     public AsBuilt {
         built = List.copyOf(built);
@@ -74,6 +78,7 @@ public record AsBuilt(WorkStep step, double surveyed, List<HullCover> built, Lis
         List<StationDose> planned = assessment.partBuilt().stream().filter(p -> p.step().equals(step.id())).findFirst()
                 .map(PartBuilt::stations).orElse(List.of());
         return new AsBuilt(step, survey.share(), survey.built().hulls(), survey.design().hulls(), stations, planned,
-                survey.volumes(assessment.cover().orElseThrow()), survey.unseen());
+                survey.volumes(assessment.cover().orElseThrow()), survey.unseen(), SurveyFindings.apart(assessment.plan(),
+                assessment.cover().orElseThrow(), survey));
     }
 }

@@ -13,8 +13,10 @@ import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.pose.LyingPose;
+import bermwright.terrain.grid.ElevationGrid;
 import bermwright.terrain.grid.GridFrame;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -82,6 +84,24 @@ final class SurveyFindings {
                 .ifPresent(findings::add)));
         made.density().forEach(findings::add);
         return findings;
+    }
+
+    /**
+     * How much higher the ground was surveyed than the plan has it after the step (m), by node; NaN where it was not
+     * surveyed, or where a hull stands out of the planned soil, which a survey from above sees in its place.
+     */
+    static ElevationGrid apart(Plan plan, SiteCover cover, Surveyed survey) {
+        SurveyFindings made = new SurveyFindings(plan, cover, survey);
+        double[] apart = new double[made.seen.length];
+        Arrays.fill(apart, Double.NaN);
+        survey.known().stream().forEach(node -> {
+            Point place = Surveyed.place(made.frame, node);
+            boolean isSoil = made.poses.isEmpty() || made.planned[node] > made.skin(place, made.nearest(place));
+            if (isSoil) {
+                apart[node] = made.seen[node] - made.planned[node];
+            }
+        });
+        return survey.surface().withHeights(apart);
     }
 
     private void look() {

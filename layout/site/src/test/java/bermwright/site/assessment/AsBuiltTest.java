@@ -166,7 +166,7 @@ class AsBuiltTest {
     /** The same survey where the plan has the doses that were found. */
     private static AsBuilt planned(AsBuilt survey) {
         return new AsBuilt(survey.step(), survey.surveyed(), survey.built(), survey.design(), survey.stations(),
-                survey.stations(), survey.volumes(), survey.unseen());
+                survey.stations(), survey.volumes(), survey.unseen(), survey.apart());
     }
 
     private static List<String> doses(AsBuilt survey) {
