@@ -49,7 +49,7 @@ final class SurfaceFiles {
     /** No triangle is farther off where nothing is built (m), however little is known of the ground; our own choice. */
     private static final double COARSEST = 0.25;
     /** Slopes are written to this (degrees), a part of one that is exact in binary. */
-    private static final double SLOPE_STEP = 1.0 / 4;
+    private static final double SLOPE_STEP = 1.0 / 2;
     /** Heights and depths are written to this (m), about a millimetre, exact in binary: files then pack well. */
     private static final double HEIGHT_STEP = 1.0 / 1024;
     /** Thinner soil is not placed (m). */
@@ -92,9 +92,10 @@ final class SurfaceFiles {
         WorkGround work = WorkGround.of(assessment, cover);
         double[] finished = work.finished();
         ElevationGrid grid = grid(work.frame(), finished);
-        GeoTiffWriter.write(folder.resolve("finished.tif"), grid(work.frame(), rounded(finished)), system, Progress.NONE);
+        GeoTiffWriter.write(folder.resolve("finished.tif"), grid(work.frame(), rounded(finished)), system,
+                Progress.NONE);
         try (SurfaceFile slope = SurfaceFile.packed(folder.resolve("slope.tif"), layer(work.frame(), "deg",
-                "slope of the finished ground to the level, to 1/4 degree"))) {
+                "slope of the finished ground to the level, to 1/2 degree"))) {
             SurfaceStream.run(grid, new Rounded(new SlopeSurface(GradientMethod.HORN), SLOPE_STEP), slope,
                     Progress.NONE);
             slope.finish(Progress.NONE);
@@ -188,8 +189,8 @@ final class SurfaceFiles {
         BitSet closely = Detail.with(square.columns(), isPlaced, BESIDE);
         Tin net = Tin.over(square, List.of(heights), new Detail(
                 node -> closely.get(node) ? TOLERANCE : untouched(), isPlaced, true));
-        GeoTiffWriter.write(folder.resolve(name + ".tif"), grid(square, rounded(strip(square, heights, before))), system,
-                Progress.NONE);
+        GeoTiffWriter.write(folder.resolve(name + ".tif"), grid(square, rounded(strip(square, heights, before))),
+                system, Progress.NONE);
         TinSurface lift = new TinSurface(name, String.format(Locale.ROOT, "Step %s: top of the lift that brings the"
                 + " cover of hull %s to %.2f m over its bed, where this lift places soil; what stands below it is in"
                 + " the files of the lifts before", stage.step().id(), stage.step().of(), height) + off(net), net,
@@ -258,6 +259,7 @@ final class SurfaceFiles {
     }
 
     private void values(String name, GridFrame nodes, double[] values, String about) throws IOException {
-        GeoTiffWriter.write(folder.resolve(name), grid(nodes, rounded(values)), layer(nodes, "m", about), Progress.NONE);
+        GeoTiffWriter.write(folder.resolve(name), grid(nodes, rounded(values)), layer(nodes, "m", about),
+                Progress.NONE);
     }
 }

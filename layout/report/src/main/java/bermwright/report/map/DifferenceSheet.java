@@ -50,10 +50,10 @@ public record DifferenceSheet(String name, String title, MapWindow window, Eleva
     private static final int MOST_CELLS = 180;
     private static final int FIGURES = 12;
 
-    /** Copies the list; the window is shown no flatter than 2 to 1 and no taller than 1 to 1.1. */
+    /** Copies the list; the window is shown so flat that a table has room on the same sheet. */
     public DifferenceSheet {
         Require.positive("difference that counts as built to plan", level, "m");
-        window = window.shaped(0.9, 2.0);
+        window = window.shaped(1.7, 2.2);
         items = List.copyOf(items);
     }
 

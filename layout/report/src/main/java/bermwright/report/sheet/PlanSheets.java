@@ -141,7 +141,8 @@ public record PlanSheets(Assessment assessment) {
         double[] apart = survey.apart().heights();
         List<Point> places = new ArrayList<>();
         Optional<HullShapes> hull = assessment.shapes().hull(survey.step().of());
-        hull.ifPresent(h -> places.addAll(items(h)));
+        hull.ifPresent(h -> SiteMap.bodies(h).stream().filter(i -> i.style() != MapStyle.COVER_TOE)
+                .forEach(i -> places.addAll(i.places())));
         boolean isKnown = false;
         for (int node = 0; node < apart.length; node++) {
             isKnown |= Double.isFinite(apart[node]);
