@@ -15,7 +15,9 @@ public enum OutsideProgram {
     /** The programs of GDAL. */
     GDAL("bermwright.gdal.required", "the checks against GDAL"),
     /** Programs that read PDF. */
-    PDF("bermwright.pdf.required", "the checks of PDF files");
+    PDF("bermwright.pdf.required", "the checks of PDF files"),
+    /** A compiler and a library that reads GDML. */
+    GDML("bermwright.gdml.required", "the checks of GDML by libvgdml");
 
     private final String required;
     private final String checks;
@@ -34,6 +36,16 @@ public enum OutsideProgram {
                 assertFalse(Boolean.getBoolean(required), words);
                 Assumptions.abort(words);
             }
+        }
+    }
+
+    /** Skips the test where a file that another package brings is not there. */
+    public void needFile(Path file) {
+        if (!java.nio.file.Files.exists(file)) {
+            String words = checks + " are skipped: " + file + " is not there.";
+            System.out.println(words);
+            assertFalse(Boolean.getBoolean(required), words);
+            Assumptions.abort(words);
         }
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bermwright.foundation.Progress;
 import bermwright.foundation.Vec3;
+import bermwright.outside.OutsideProgram;
 import bermwright.report.exchange.GdmlReader;
 import bermwright.shielding.raycast.SceneRays;
 import bermwright.shielding.scene.HullShape;
@@ -30,6 +31,8 @@ class SceneFilesTest {
     private static final double SHARE = 0.03;
     private static final double MEAN_SHARE = 0.006;
     private static final int RAYS = 60;
+    /** Both sum the same triangles, read with all their decimals. */
+    private static final double ROOM_SHARE = 1e-6;
 
     @TempDir
     private static Path folder;
@@ -120,6 +123,44 @@ class SceneFilesTest {
             }
         }
         assertEquals(scene.hulls().size(), seen);
+    }
+
+    /** Bodies, their materials and their room, read by the library libvgdml of Debian and reckoned in C++. */
+    @Test
+    void aLibraryOfOthersReadsTheSameBodies() throws Exception {
+        OutsideProgram.GDML.need("g++");
+        OutsideProgram.GDML.needFile(Path.of("/usr/include/VecGeom/gdml/Frontend.h"));
+        Path source = folder.resolve("gdml-volumes.cpp");
+        try (var in = SceneFilesTest.class.getResourceAsStream("gdml-volumes.cpp")) {
+            Files.copy(in, source);
+        }
+        Path program = folder.resolve("gdml-volumes");
+        OutsideProgram.run("g++", "-std=c++17", "-w", "-DVECCORE_ENABLE_VC", source.toString(), "-o",
+                program.toString(), "-lvgdml", "-lvecgeom", "-lxerces-c", "-lVc");
+        for (Path file : scenes()) {
+            GdmlReader reader = new GdmlReader(file);
+            List<String> said = OutsideProgram.run(program.toString(), file.toString()).lines().toList();
+            assertEquals(reader.volumes().size(), said.size(), file + ": " + said);
+            int soil = 0;
+            for (String line : said) {
+                String[] parts = line.split(" ");
+                assertTrue(reader.volumes().contains(parts[0]), line);
+                double density = Double.parseDouble(parts[1]);
+                if (Integer.parseInt(parts[2]) > 0) {
+                    double room = reader.room(parts[0] + "_form");
+                    assertEquals(room, Double.parseDouble(parts[3]), ROOM_SHARE * room, line);
+                }
+                if (parts[0].startsWith("soil_in_place")) {
+                    soil++;
+                    assertEquals(1, 1000 / density, 0.6, line);
+                    assertTrue(parts[4].startsWith("soil_"), line);
+                } else if (parts[0].startsWith("station")) {
+                    assertEquals(1000, density, 1, line);
+                    assertTrue(parts[4].startsWith("inside"), line);
+                }
+            }
+            assertTrue(soil > 0, file + " without soil in place");
+        }
     }
 
     @Test

@@ -103,8 +103,8 @@ record Relief(MapWindow window, Optional<ElevationGrid> ground, byte[] shades, d
                 dots.add(dots.get(0));
             }
             boolean isHeavy = Math.abs(Math.IEEEremainder(line.level(), HEAVY * interval)) < 1e-6 * interval;
-            svg.curve(Thinning.of(dots, UNSEEN), "fill", "none", "stroke", "#6b4a1f", "stroke-width", isHeavy ? "1.1" : "0.5",
-                    "stroke-opacity", isHeavy ? "0.85" : "0.6");
+            svg.curve(Thinning.of(dots, UNSEEN), "fill", "none", "stroke", "#6b4a1f", "stroke-width",
+                    isHeavy ? "1.1" : "0.5", "stroke-opacity", isHeavy ? "0.85" : "0.6");
             if (isHeavy) {
                 heavy.add(dots);
                 heights.add(Drawing.figure(line.level(), 6));

@@ -86,7 +86,7 @@ final class Styles {
               p, ul { max-width: none; margin: 1.2mm 0; }
               .part { page-break-before: always; }
               h2, h3, h4 { page-break-after: avoid; }
-              tr, figure, .caution, .refuse, .warn, .answer { page-break-inside: avoid; }
+              tr, figure, .caution, .refuse, .warn, .answer, .sign { page-break-inside: avoid; }
               .answer { font-size: 10.5pt; padding: 2mm 3mm 2mm 8mm; margin: 2mm 0; }
               .answer li { margin: 0.8mm 0; }
               .contents { margin: 2mm 0; }

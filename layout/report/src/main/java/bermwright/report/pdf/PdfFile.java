@@ -91,6 +91,7 @@ public final class PdfFile {
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer();
                 PDDocument document = renderer.createPDFKeepOpen()) {
             dated(document, date);
+            LeanForms.of(document);
             document.setDocumentId(sum.getValue());
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             document.save(out);

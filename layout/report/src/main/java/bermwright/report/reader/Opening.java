@@ -140,8 +140,8 @@ public record Opening(Handover handover, Reader reader, Pack pack) {
         if (!sheets.surveys().isEmpty()) {
             pack.table(sheets.volumes());
             PlanSheets plans = new PlanSheets(assessment());
-            sheets.surveys().forEach(s -> plans.difference(s).ifPresent(drawing -> pack.figure(drawing, "Hatched towards"
-                    + " brown: lower than planned by then. Hatched towards blue: higher. White: as planned, as far as "
+            sheets.surveys().forEach(s -> plans.difference(s).ifPresent(drawing -> pack.figure(drawing, "Hatched"
+                    + " towards brown: lower than planned by then. Hatched towards blue: higher. White: as planned, as far as "
                     + Words.said(assessment().plan().rules().asBuiltLevel(), "m") + " tells.")));
             pack.table(sheets.covers()).table(sheets.doses());
         }
@@ -198,6 +198,7 @@ public record Opening(Handover handover, Reader reader, Pack pack) {
         page().table(models(models));
         page().heading(3, "soil", "The soil as it was taken");
         pack.table(DefaultSheets.soil(assessment().plan()));
+        pack.table(DefaultSheets.soilFigures(assessment().plan()));
         page().heading(3, "defaults", "Defaults taken");
         page().paragraph("What the plan does not state was taken as follows.");
         pack.table(DefaultSheets.table(assessment().plan()));
@@ -250,7 +251,7 @@ public record Opening(Handover handover, Reader reader, Pack pack) {
 
     /** Where to sign. */
     void signature(String words) {
-        page().open("").heading(2, "sign", "Judged and signed");
+        page().open("sign").heading(2, "sign", "Judged and signed");
         page().paragraph(words);
         page().table(new Table("signatures", "Signatures", List.of(Column.words("role", "role"),
                 Column.words("judgement", "accepted / refused / with these conditions"), Column.words("name", "name"),

@@ -186,7 +186,7 @@ record ReviewerReport(Handover handover, Opening opening) {
         if (assessment().hazards().judged().isEmpty()) {
             return;
         }
-        page.open("part").heading(2, "hazards", "What the covers keep off");
+        page.open("hazards").heading(2, "hazards", "What the covers keep off");
         page.paragraph("Each hull and station against radiation, meteoroids, thrown soil, heat and moonquakes. The"
                 + " hazard that governs uses up most of what is allowed. Models, their range and their spread stand at"
                 + " the end.");

@@ -9,6 +9,8 @@ import bermwright.site.planfile.PlanFiles;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,6 +18,7 @@ import java.util.Map;
 
 /** Which keys a plan left out, what they were taken as, and where that is from. */
 public final class DefaultSheets {
+    private static final int DIGITS = 6;
     private final JsonNode schema;
     private final Map<String, List<String>> rows = new LinkedHashMap<>();
 
@@ -44,6 +47,22 @@ public final class DefaultSheets {
                 Column.words("about", "about"), Column.words("taken", "taken"), Column.words("from", "from")),
                 PlanSoil.of(plan.ground()).statements().stream().map(s -> List.of(s.about(), s.taken(), s.from()))
                         .toList());
+    }
+
+    /** The figures of the soil, one number a cell: low and high one standard deviation apart from the value. */
+    public static Table soilFigures(Plan plan) {
+        return new Table("soil-figures", "The soil in figures; low and high are one standard deviation down and up",
+                List.of(Column.words("state", "soil"), Column.words("quantity", "quantity"),
+                Column.number("depth_m", "at depth (m)"), Column.number("value", "value"), Column.words("unit", "unit"),
+                Column.number("low", "low"), Column.number("high", "high"), Column.words("key", "from")),
+                PlanSoil.of(plan.ground()).figures().stream().map(f -> List.of(f.state(), f.quantity(),
+                        f.depth().isPresent() ? number(f.depth().getAsDouble()) : "", number(f.value()), f.unit(),
+                        f.spread().isPresent() ? number(f.value() - f.spread().getAsDouble()) : "",
+                        f.spread().isPresent() ? number(f.value() + f.spread().getAsDouble()) : "", f.key())).toList());
+    }
+
+    private static String number(double value) {
+        return new BigDecimal(value).round(new MathContext(DIGITS)).stripTrailingZeros().toPlainString();
     }
 
     private void walk(JsonNode node, JsonNode rule, String path) {

@@ -54,7 +54,7 @@ public final class FindingSheets {
             Finding f = n.finding();
             boolean figures = f.measured().isPresent() || f.limit().isPresent();
             return List.of(n.number(), f.level().word(), f.subject(), f.text(), f.todo(), figure(f.measured()),
-                    figure(f.limit()), figures ? f.unit() : "", f.source());
+                    figure(f.limit()), figures && !f.unit().equals("1") ? f.unit() : "", f.source());
         }).toList();
         return new Table("findings", "Findings, the worst first; the numbers stand on the drawings", List.of(
                 Column.words("number", "no."), Column.words("level", "level"), Column.words("subject", "about"),

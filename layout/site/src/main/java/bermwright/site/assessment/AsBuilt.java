@@ -5,6 +5,7 @@ import bermwright.foundation.Progress;
 import bermwright.shielding.dose.Responses;
 import bermwright.site.exposure.DoseSources;
 import bermwright.site.exposure.HullCover;
+import bermwright.site.exposure.SiteCover;
 import bermwright.site.exposure.SiteDose;
 import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.WorkStep;
@@ -27,8 +28,8 @@ import java.util.Set;
  * @param planned    dose at the stations as the plan has them after that step
  * @param volumes    soil placed and left
  * @param unseen     ids of hulls that lie by then and that the survey has no height over: nothing about them is judged
- * @param apart      surveyed less planned height after the step (m), on the nodes of the ground; {@code NaN} where it was
- *                   not surveyed or a hull stands bare
+ * @param apart      surveyed less planned height after the step (m), on the nodes of the ground; {@code NaN} where it
+ *                   was not surveyed or a hull stands bare
  */
 public record AsBuilt(WorkStep step, double surveyed, List<HullCover> built, List<HullCover> design,
         List<StationDose> stations, List<StationDose> planned, Volumes volumes, Set<String> unseen,
@@ -77,8 +78,8 @@ public record AsBuilt(WorkStep step, double surveyed, List<HullCover> built, Lis
         List<StationDose> stations = SiteDose.of(survey.measured(), survey.built(), sources, progress).stations();
         List<StationDose> planned = assessment.partBuilt().stream().filter(p -> p.step().equals(step.id())).findFirst()
                 .map(PartBuilt::stations).orElse(List.of());
+        SiteCover cover = assessment.cover().orElseThrow();
         return new AsBuilt(step, survey.share(), survey.built().hulls(), survey.design().hulls(), stations, planned,
-                survey.volumes(assessment.cover().orElseThrow()), survey.unseen(), SurveyFindings.apart(assessment.plan(),
-                assessment.cover().orElseThrow(), survey));
+                survey.volumes(cover), survey.unseen(), SurveyFindings.apart(assessment.plan(), cover, survey));
     }
 }

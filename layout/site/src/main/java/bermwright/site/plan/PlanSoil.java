@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
@@ -34,6 +35,11 @@ import java.util.stream.Collectors;
 public record PlanSoil(Regolith inPlace, GroundPlan.Regolith keys) {
     /** Depth over which soil in place is averaged where nobody knows how deep it is dug (m). */
     public static final double USUAL_DEPTH = 1;
+    private static final String IN_PLACE = "in place";
+    private static final String DENSITY = "bulk density";
+    private static final String FRICTION = "friction angle";
+    private static final String COHESION = "cohesion";
+    private static final String DENSE = "kg/m3";
 
     /** Refuses missing parts. */
     public PlanSoil {
@@ -142,6 +148,68 @@ public record PlanSoil(Regolith inPlace, GroundPlan.Regolith keys) {
                 keys.looseDensity(), states().swell(), overTheMetre()),
                 from("loose_density_kg_m3")));
         return said;
+    }
+
+    /**
+     * One figure of the soil, for those who reckon with it.
+     *
+     * @param state    which soil: in place, placed, in a hauler
+     * @param quantity what is meant
+     * @param depth    depth below the ground's surface (m); absent where it holds at every depth
+     * @param value    the value, in the unit
+     * @param spread   one standard deviation (in the unit); absent where none is stated
+     * @param unit     its unit
+     * @param key      the key of the plan it is from, and whether it is a default
+     */
+    public record Figure(String state, String quantity, OptionalDouble depth, double value, OptionalDouble spread,
+            String unit, String key) {
+    }
+
+    /**
+     * The figures behind the statements, one number each.
+     *
+     * @return the figures
+     */
+    public List<Figure> figures() {
+        List<Figure> all = new ArrayList<>();
+        double share = keys.densitySpreadShare();
+        if (keys.densityProfile().isEmpty()) {
+            all.add(density(IN_PLACE, keys.bankDensity(), "bank_density_kg_m3"));
+        }
+        keys.densityProfile().forEach(d -> all.add(new Figure(IN_PLACE, DENSITY, OptionalDouble.of(d.depth()),
+                d.density(), OptionalDouble.of(share * d.density()), DENSE, "density_profile of the plan")));
+        if (keys.strengthProfile().isEmpty()) {
+            strength(all, IN_PLACE);
+        }
+        keys.strengthProfile().forEach(s -> {
+            all.add(new Figure(IN_PLACE, FRICTION, OptionalDouble.of(s.depth()), Math.toDegrees(s.frictionAngle()),
+                    OptionalDouble.of(Math.toDegrees(keys.frictionSpread())), "deg", "strength_profile of the plan"));
+            all.add(new Figure(IN_PLACE, COHESION, OptionalDouble.of(s.depth()), s.cohesion(),
+                    OptionalDouble.of(keys.cohesionSpread()), "Pa", "strength_profile of the plan"));
+        });
+        all.add(density("placed", keys.placedDensity(), "placed_density_kg_m3"));
+        strength(all, "placed");
+        all.add(new Figure("placed", "slope at which it stands", OptionalDouble.empty(),
+                Math.toDegrees(keys.stableSlope()), OptionalDouble.empty(), "deg", from("stable_slope_deg")));
+        all.add(new Figure("placed", "volume in place for one placed" + overTheMetre(), OptionalDouble.empty(),
+                states().shrink(), OptionalDouble.empty(), "m3/m3", "densities in place and placed"));
+        all.add(density("in a hauler", keys.looseDensity(), "loose_density_kg_m3"));
+        all.add(new Figure("in a hauler", "volume loose for one in place" + overTheMetre(), OptionalDouble.empty(),
+                states().swell(), OptionalDouble.empty(), "m3/m3", "densities in place and loose"));
+        return all;
+    }
+
+    private Figure density(String state, double value, String key) {
+        return new Figure(state, DENSITY, OptionalDouble.empty(), value, OptionalDouble.of(keys.densitySpreadShare()
+                * value), DENSE, from(key));
+    }
+
+    /** The strength that holds at every depth, with its spread. */
+    private void strength(List<Figure> all, String state) {
+        all.add(new Figure(state, FRICTION, OptionalDouble.empty(), Math.toDegrees(keys.frictionAngle()),
+                OptionalDouble.of(Math.toDegrees(keys.frictionSpread())), "deg", from("friction_angle_deg")));
+        all.add(new Figure(state, COHESION, OptionalDouble.empty(), keys.cohesion(),
+                OptionalDouble.of(keys.cohesionSpread()), "Pa", from("cohesion_Pa")));
     }
 
     private Statement density() {
