@@ -141,8 +141,8 @@ public record Opening(Handover handover, Reader reader, Pack pack) {
             pack.table(sheets.volumes());
             PlanSheets plans = new PlanSheets(assessment());
             sheets.surveys().forEach(s -> plans.difference(s).ifPresent(drawing -> pack.figure(drawing, "Hatched"
-                    + " towards brown: lower than planned by then. Hatched towards blue: higher. White: as planned, as far"
-                    + " as " + Words.said(assessment().plan().rules().asBuiltLevel(), "m") + " tells.")));
+                    + " towards brown: lower than planned by then. Hatched towards blue: higher. White: as planned, as"
+                    + " far as " + Words.said(assessment().plan().rules().asBuiltLevel(), "m") + " tells.")));
             pack.table(sheets.covers()).table(sheets.doses());
         }
         page().close();
