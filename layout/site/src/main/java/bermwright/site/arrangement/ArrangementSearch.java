@@ -48,6 +48,7 @@ public final class ArrangementSearch {
     private final Map<Integer, List<Pose>> posesOf = new LinkedHashMap<>();
     private final List<Arrangement> passed = new ArrayList<>();
     private final Map<String, Integer> refused = new LinkedHashMap<>();
+    private int weighed;
 
     private ArrangementSearch(QuickSite site, Judge judge, Course course) {
         this.site = site;
@@ -145,12 +146,15 @@ public final class ArrangementSearch {
     private Found search(long seed, Progress progress) {
         Starts starts = Starts.of(site, groups, progress.part(0.03, 0.08));
         Estimate reference = site.of(site.planned());
+        Spread spread = new Spread(reference);
         int steps = 0;
         Optional<Judge.Verdict> planned = Optional.empty();
         while (course.goesOn(steps, best().size())) {
             Progress part = progress.part(0.1 + 0.9 * (1 - 1 / (1 + steps / 8.0)), 0.1 + 0.9 * (1 - 1 / (1
                     + (steps + 1) / 8.0)));
-            step(starts, reference, steps, new Seeds(seed, steps), part);
+            if (passed.size() < 2 || steps % 2 == 0 || !stepAside(spread, reference, steps, part)) {
+                step(starts, spread, new Turn(reference, steps), new Seeds(seed, steps), part);
+            }
             steps++;
             if (planned.isEmpty()) {
                 planned = Optional.of(planned(part));
@@ -179,9 +183,46 @@ public final class ArrangementSearch {
         }
     }
 
-    private void step(Starts starts, Estimate reference, int step, Seeds seeds, Progress progress) {
-        Weights weights = Weights.IN_TURN.get(step % Weights.IN_TURN.size());
-        Descent.Aim aim = new Descent.Aim(weights, reference);
+    /**
+     * A step without search: of what was seen by the way, what lies farthest from all that is known is asked about.
+     *
+     * @return false where nothing was left to ask about
+     */
+    private boolean stepAside(Spread spread, Estimate reference, int step, Progress progress) {
+        Descent descent = new Descent(site, groups, avoided, progress);
+        Descent.Aim aim = new Descent.Aim(Weights.IN_TURN.get(0), reference);
+        for (int attempt = 0; attempt < SCREENS; attempt++) {
+            progress.check();
+            List<Estimate> known = posesOf.values().stream().map(p -> descent.look(p, aim).estimate()).toList();
+            Optional<List<Pose>> apart = spread.farthest(known, p -> descent.look(rounded(p), aim).estimate());
+            if (apart.isEmpty()) {
+                return false;
+            }
+            List<Pose> poses = rounded(apart.get());
+            spread.forget(apart.get());
+            List<Finding> quick = isKnown(poses) ? List.of() : site.screened(poses);
+            learn(quick, poses);
+            if (isKnown(poses) || !quick.isEmpty()) {
+                continue;
+            }
+            progress.report(0.5, "step " + (step + 1) + ", another kind: assessing in full" + known());
+            Judge.Verdict verdict = judge.of(site.moves().at(poses), progress.part(0.5, 0.5));
+            if (verdict.isPassed()) {
+                keep(new Arrangement(verdict.plan(), verdict.figures(), step + 1), poses);
+                return true;
+            }
+            learn(verdict.refusals(), poses);
+        }
+        return false;
+    }
+
+    private record Turn(Estimate reference, int step) {
+    }
+
+    private void step(Starts starts, Spread spread, Turn turn, Seeds seeds, Progress progress) {
+        int step = turn.step;
+        Weights weights = Weights.IN_TURN.get(weighed++ % Weights.IN_TURN.size());
+        Descent.Aim aim = new Descent.Aim(weights, turn.reference);
         Descent descent = new Descent(site, groups, avoided, progress);
         progress.report(0, "step " + (step + 1) + ", " + weights.name() + ": searching" + known());
         int looks = (step == 0 ? FIRST_LOOKS : LOOKS) * groups.numbers();
@@ -190,14 +231,16 @@ public final class ArrangementSearch {
             // Every other run goes on from what is known to be good, once there is something.
             boolean goesOn = number == 1 && !passed.isEmpty();
             List<Pose> start = goesOn ? bestBy(descent, aim).poses() : starts.start(random, weights);
-            return new Run(start, descent.run(start, aim, new Descent.Effort(looks, goesOn ? NEAR_REACH : REACH),
-                    random));
+            Spread seen = new Spread(turn.reference);
+            return new Run(start, descent.showing(seen).run(start, aim, new Descent.Effort(looks, goesOn ? NEAR_REACH
+                    : REACH), random), seen);
         }).sorted(Comparator.comparingDouble(r -> r.best.cost())).toList();
+        runs.forEach(r -> spread.add(r.seen));
         // What is known already says nothing new, so the next best is asked about then.
         Run run = runs.stream().filter(r -> !isKnown(rounded(r.best.poses()))).findFirst().orElse(runs.get(0));
         Descent.Best best = run.best;
         for (int attempt = 0; attempt < TRIES; attempt++) {
-            best = screened(descent, aim, new Run(run.start, best), seeds.random(AT_ONCE + attempt));
+            best = screened(descent, aim, new Run(run.start, best, run.seen), seeds.random(AT_ONCE + attempt));
             List<Pose> poses = rounded(best.poses());
             boolean room = descent.look(poses, aim).estimate().isAllowed();
             if (!room || isKnown(poses)) {
@@ -222,7 +265,7 @@ public final class ArrangementSearch {
     }
 
     /** What a descent found, and where it began: each hull by itself may lie there. */
-    private record Run(List<Pose> start, Descent.Best best) {
+    private record Run(List<Pose> start, Descent.Best best, Spread seen) {
     }
 
     /**

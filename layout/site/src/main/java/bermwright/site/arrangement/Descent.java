@@ -4,6 +4,7 @@ package bermwright.site.arrangement;
 import bermwright.foundation.Progress;
 import bermwright.site.clearance.QuickClearance.Pose;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.apache.commons.math3.optim.InitialGuess;
 import org.apache.commons.math3.optim.MaxEval;
@@ -24,8 +25,14 @@ final class Descent {
     private final Groups groups;
     private final Avoided avoided;
     private final Progress progress;
+    private final Optional<Spread> shown;
 
     Descent(QuickSite site, Groups groups, Avoided avoided, Progress progress) {
+        this(site, groups, avoided, progress, Optional.empty());
+    }
+
+    private Descent(QuickSite site, Groups groups, Avoided avoided, Progress progress, Optional<Spread> shown) {
+        this.shown = shown;
         this.site = site;
         this.groups = groups;
         this.avoided = avoided;
@@ -52,6 +59,11 @@ final class Descent {
 
     /** The best arrangement a descent saw. */
     record Best(List<Pose> poses, Estimate estimate, double cost) {
+    }
+
+    /** Shows all that descents see to a collection, one thread for each. */
+    Descent showing(Spread all) {
+        return new Descent(site, groups, avoided, progress, Optional.of(all));
     }
 
     /** What an arrangement costs. */
@@ -81,6 +93,7 @@ final class Descent {
                     new ObjectiveFunction(x -> {
                         progress.check();
                         Best seen = look(groups.poses(x), aim);
+                        shown.ifPresent(s -> s.see(seen.poses, seen.estimate));
                         if (seen.cost < best[0].cost) {
                             best[0] = seen;
                         }

@@ -14,11 +14,17 @@ import bermwright.site.plan.HatchName;
 import bermwright.site.plan.Plan;
 import bermwright.site.stages.PreparedGround;
 import bermwright.terrain.grid.TrueMetres;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-/** Arranges a plan's hulls anew, every answer passed by the full assessment. */
+/**
+ * Arranges a plan's hulls anew, every answer passed by the full assessment.
+ *
+ * <p>While it searches, it leaves out doses of covers that are only part-built: half of an assessment's time, and no
+ * finding on them refuses. What is handed over is assessed with them.
+ */
 public final class ArrangeSite {
     /** What covers are thickened by where the doses of a new arrangement do not meet a limit (m), how often at most. */
     private static final double THICKENED = 0.03;
@@ -56,14 +62,41 @@ public final class ArrangeSite {
     public ArrangementSearch.Found run(Plan plan, Request request, ArrangementSearch.Course course,
             Progress progress) {
         if (!request.sized) {
-            return searched(plan, request, course, progress);
+            return whole(searched(plan, request, course, progress.part(0, 0.9)), progress.part(0.9, 1));
         }
         ArrangementSearch.Found first = searched(plan, new Request(request.only, request.seed, false),
                 new OneStep(course), progress.part(0, 0.1));
         Plan start = first.arrangements().isEmpty() ? plan : first.arrangements().get(0).plan();
         Plan sized = CoverSearch.least(start, ground, progress.part(0.1, 0.3)).plan();
-        ArrangementSearch.Found found = searched(sized, request, course, progress.part(0.3, 1));
-        return new ArrangementSearch.Found(found.arrangements(), first.planned(), found.steps(), found.refused());
+        ArrangementSearch.Found found = searched(sized, request, course, progress.part(0.3, 0.9));
+        return whole(new ArrangementSearch.Found(found.arrangements(), first.planned(), found.steps(),
+                found.refused()), progress.part(0.9, 1));
+    }
+
+    /**
+     * What was found, with the doses of covers while they rise: they refuse nothing, so the search leaves them out, but
+     * some of them warn. What another dominates then is left out.
+     */
+    private ArrangementSearch.Found whole(ArrangementSearch.Found found, Progress progress) {
+        List<Arrangement> all = new ArrayList<>();
+        double many = found.arrangements().size() + 1;
+        for (Arrangement one : found.arrangements()) {
+            progress.report(all.size() / many, "assessing what was found once more, with covers while they rise");
+            Judge.Verdict verdict = whole(one.plan(), progress.part(all.size() / many, (all.size() + 1) / many));
+            if (!verdict.isPassed()) {
+                throw new IllegalStateException("covers while they rise refuse what the finished site passes: "
+                        + verdict.refusals());
+            }
+            all.add(new Arrangement(one.plan(), verdict.figures(), one.step()));
+        }
+        List<Arrangement> best = all.stream().filter(a -> all.stream().noneMatch(o -> a.figures().isDominatedBy(
+                o.figures()))).toList();
+        return new ArrangementSearch.Found(best, whole(found.planned().plan(), progress.part(1 - 1 / many, 1)),
+                found.steps(), found.refused());
+    }
+
+    private Judge.Verdict whole(Plan plan, Progress progress) {
+        return verdict(assessments.run(plan, planName, ground, progress));
     }
 
     /** One step, told on to another course. */
@@ -130,7 +163,8 @@ public final class ArrangeSite {
     }
 
     private Judge.Verdict judged(Plan plan, Progress progress) {
-        return verdict(assessments.run(plan, planName, ground, progress));
+        return verdict(assessments.run(Assessments.Asked.FINISHED, new Assessments.Site(plan, planName, ground),
+                progress));
     }
 
     /**
