@@ -134,8 +134,8 @@ final class SurveyCommand extends JsonCommand {
         row(cells, "relay or sun not seen", t.noSight(), t);
         row(cells, "not known, or kept free", t.unknown(), t);
         out.print(cells);
-        out.printf(Locale.ROOT, "%nOf %,d headings %,d were worked out; the others are ruled out by a proven"
-                + " bound.%n%n", t.cells() * t.headings(), t.workedOut());
+        out.printf(Locale.ROOT, "%nOf %,d headings proven bounds leave %,d; the others lie below the best of"
+                + " their cell.%n%n", t.cells() * t.headings(), t.workedOut());
         if (result.places().isEmpty()) {
             out.println("No place was found where the hulls can lie.");
         } else {

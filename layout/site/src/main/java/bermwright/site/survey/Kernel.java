@@ -36,6 +36,8 @@ final class Kernel {
     int[] knownFrom;
     int[] knownTo;
     final Nodes bed;
+    /** The bed's offsets row by row, from the south-west on: soil is summed up in that order. */
+    int[] bedByRows;
     final Nodes sweep;
     final int[] spots;
     final LineNodes[] lines;
@@ -50,16 +52,29 @@ final class Kernel {
     private final int stride;
     private final Azimuth heading;
 
-    /** Nodes by their offset, their place (m) and the height of the skin over the bed there (m). */
+    /**
+     * Nodes by their offset, their place (m) and the height of the skin over the bed there (m). First stand those that
+     * most likely rule a heading out: evenly among those where the skin is low, whichever way round the hull lies; then
+     * the others, well spread.
+     */
     static final class Nodes {
+        /** How many stand first at most (1). */
+        static final int FOREMOST = 12;
+        private static final double LOW_SKIN = 0.15;
+        private static final int SPREAD = 7;
         final int[] offset;
         final double[] x;
         final double[] y;
         final double[] skin;
         /** The node that the next cell to the east has in its place; itself where that one is none of them. */
         final int[] west;
+        /** How many stand first (1). */
+        final int foremost;
 
-        Nodes(List<double[]> nodes, int stride, double spacing) {
+        Nodes(List<double[]> byRows, int stride, double spacing) {
+            List<double[]> first = foremost(byRows);
+            List<double[]> nodes = ordered(byRows, first);
+            foremost = first.size();
             int n = nodes.size();
             offset = new int[n];
             x = new double[n];
@@ -79,6 +94,29 @@ final class Kernel {
                 west[i] = byOffset.getOrDefault(offset[i] - 1, i);
             }
         }
+
+        private static List<double[]> ordered(List<double[]> byRows, List<double[]> first) {
+            List<double[]> ordered = new ArrayList<>(first);
+            List<double[]> others = byRows.stream().filter(a -> !first.contains(a)).toList();
+            for (int start = 0; start < SPREAD; start++) {
+                for (int i = start; i < others.size(); i += SPREAD) {
+                    ordered.add(others.get(i));
+                }
+            }
+            return ordered;
+        }
+
+        private static List<double[]> foremost(List<double[]> byRows) {
+            double[] skins = byRows.stream().mapToDouble(a -> a[3]).filter(a -> a < OUT_OF_REACH).sorted().toArray();
+            double low = skins.length == 0 ? 0 : Math.max(LOW_SKIN, skins[Math.min(FOREMOST, skins.length) - 1]);
+            List<double[]> lowest = byRows.stream().filter(a -> a[3] <= low).toList();
+            int count = Math.min(FOREMOST, lowest.size());
+            List<double[]> first = new ArrayList<>();
+            for (int i = 0; i < count; i++) {
+                first.add(lowest.get(i * lowest.size() / count));
+            }
+            return first;
+        }
     }
 
     /** The nodes under a line: its ends, and those between with their share of the way. */
@@ -89,6 +127,13 @@ final class Kernel {
         double[] share;
         /** One over the line's height over a straight line between the ground of its ends (1/m). */
         double[] perHeight;
+        /** Groups of nodes that follow each other: the first of each and of what follows, and the middle's offset. */
+        int[] group;
+        int[] middle;
+        /** By group, the greatest of one over the line's height (1/m), and the shares of its first and last node. */
+        double[] mostPerHeight;
+        double[] leastShare;
+        double[] mostShare;
     }
 
     Kernel(LaidHull hull, Azimuth heading, double spacing, int stride) {
@@ -166,7 +211,9 @@ final class Kernel {
                 if (Math.abs(along) <= halfLength && Math.abs(left) <= halfWidth) {
                     from = Math.min(from, c);
                     to = c;
-                    nodes.add(new double[] {r, c, skin(along + hull.length() / 2, Math.abs(left))});
+                    double skin = skin(hull.length() / 2 + along, Math.abs(left));
+                    nodes.add(new double[] {r, c, skin, Math.max(skin, skin(hull.length() / 2 - along,
+                            Math.abs(left)))});
                 }
             }
             if (from <= to) {
@@ -177,6 +224,7 @@ final class Kernel {
         runFrom = runs.stream().mapToInt(run -> run[1]).toArray();
         runTo = runs.stream().mapToInt(run -> run[2]).toArray();
         moments(nodes);
+        bedByRows = nodes.stream().mapToInt(n -> (int) n[0] * stride + (int) n[1]).toArray();
         return new Nodes(nodes, stride, spacing);
     }
 
@@ -257,7 +305,7 @@ final class Kernel {
             double beside = left * Math.cos(wander) - s * Math.sin(wander);
             skin = round(Math.max(0, beside));
         }
-        nodes.add(new double[] {r, c, skin});
+        nodes.add(new double[] {r, c, skin, skin});
     }
 
     private LineNodes line(LaidHull.Line line) {
@@ -283,6 +331,30 @@ final class Kernel {
         nodes.offset = Arrays.copyOf(offset, n);
         nodes.share = Arrays.copyOf(share, n);
         nodes.perHeight = Arrays.copyOf(perHeight, n);
+        groups(nodes);
         return nodes;
+    }
+
+    /** Cuts a line's nodes into groups whose every node is near the group's middle. */
+    private void groups(LineNodes nodes) {
+        int n = nodes.offset.length;
+        int most = 2 * SurveyGround.NEAR;
+        int count = (n + most - 1) / most;
+        nodes.group = new int[count + 1];
+        nodes.middle = new int[count];
+        nodes.mostPerHeight = new double[count];
+        nodes.leastShare = new double[count];
+        nodes.mostShare = new double[count];
+        for (int g = 0; g < count; g++) {
+            int first = g * most;
+            int end = Math.min(n, first + most);
+            nodes.group[g + 1] = end;
+            nodes.leastShare[g] = nodes.share[first];
+            nodes.mostShare[g] = nodes.share[end - 1];
+            nodes.middle[g] = nodes.offset[(first + end) / 2];
+            for (int i = first; i < end; i++) {
+                nodes.mostPerHeight[g] = Math.max(nodes.mostPerHeight[g], nodes.perHeight[i]);
+            }
+        }
     }
 }

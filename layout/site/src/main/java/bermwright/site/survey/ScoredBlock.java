@@ -28,7 +28,7 @@ public final class ScoredBlock implements Serializable {
         NO_SIGHT,
         /** Cells where the group can lie. */
         ADMITTED,
-        /** Headings whose every criterion was worked out; the others were ruled out by a proven bound. */
+        /** Headings that no proven bound puts below the best of their cell. */
         WORKED_OUT
     }
 

@@ -17,6 +17,9 @@ final class SurveyGround {
     /** Winch frames and anchors stand on at least this much ground to either side of their middle (m). */
     private static final double GEAR_HALF = 1.5;
 
+    /** How far about a node its peak is looked for (cells). */
+    static final int NEAR = 3;
+
     final int margin;
     final int rows;
     final int stride;
@@ -30,11 +33,19 @@ final class SurveyGround {
     boolean hasGaps;
     /** Rise of the ground about each node over its run (1); infinite where not known or not to be built on. */
     final double[] grade;
+    /** Steps of a margin kept as a whole number (1). */
+    static final double GEAR_STEP = 1.0 / (1 << 24);
+
+    /** What the grade about each node leaves of gear's margin, in steps and rounded up; below zero where nothing. */
+    final int[] gear;
+    /** The highest ground within {@link #NEAR} rows and columns of each node (m); not within that of the edge. */
+    final double[] peak;
     NodeRange block;
 
     private final HeightSource ground;
     private final SiteBounds bounds;
     private final int half;
+    private final double perMoment;
     private double[] read = new double[0];
 
     /**
@@ -54,10 +65,17 @@ final class SurveyGround {
         int size = Math.multiplyExact(rows, stride);
         z = new double[size];
         grade = new double[size];
+        gear = new int[size];
+        peak = new double[size];
         sum = new double[rows * (stride + 1)];
         sumByColumn = new double[rows * (stride + 1)];
         gaps = new int[rows * (stride + 1)];
         half = gearCells(ground.trueSpacing());
+        double moment = 0;
+        for (int i = -half; i <= half; i++) {
+            moment += (double) i * i * (2 * half + 1);
+        }
+        perMoment = 1 / (moment * ground.trueSpacing());
     }
 
     /** How many cells about a node its grade is taken from (1). */
@@ -87,6 +105,7 @@ final class SurveyGround {
             row(r, inside, from, there.firstColumn() - west, there.firstColumn() + there.columns() - west);
         }
         bounds.close(frame, this, south, west);
+        peaks();
         grades();
     }
 
@@ -127,30 +146,56 @@ final class SurveyGround {
         hasGaps |= missing > 0;
     }
 
-    /** The rise of the plane through the nodes about each node. */
     private void grades() {
-        double moment = 0;
-        for (int i = -half; i <= half; i++) {
-            moment += (double) i * i * (2 * half + 1);
-        }
-        double scale = 1 / (moment * ground.trueSpacing());
         java.util.Arrays.fill(grade, Double.POSITIVE_INFINITY);
+        java.util.Arrays.fill(gear, -1);
         for (int r = half; r < rows - half; r++) {
             for (int c = half; c < stride - half; c++) {
-                double e = 0;
-                double n = 0;
                 int at = r * stride + c;
-                for (int i = 1; i <= half; i++) {
-                    for (int j = -half; j <= half; j++) {
-                        e += i * (z[at + j * stride + i] - z[at + j * stride - i]);
-                        n += i * (z[at + i * stride + j] - z[at - i * stride + j]);
-                    }
-                }
-                e *= scale;
-                n *= scale;
-                double rise = Math.sqrt(e * e + n * n) + (z[at] - z[at]);
-                grade[at] = Double.isNaN(rise) ? Double.POSITIVE_INFINITY : rise;
+                grade[at] = grade(at);
+                double margin = gearMargin(at);
+                gear[at] = margin < 0 ? -1 : (int) Math.ceil(margin / GEAR_STEP);
             }
+        }
+    }
+
+    /** What the grade about a node leaves of gear's margin (1). */
+    double gearMargin(int at) {
+        return 1 - grade[at] / LaidGroup.GEAR_GRADE;
+    }
+
+    /**
+     * Rise over run of the plane through the nodes about a node that is not at the edge (1); infinite where not known
+     * or not to be built on.
+     */
+    private double grade(int at) {
+        double e = 0;
+        double n = 0;
+        for (int i = 1; i <= half; i++) {
+            for (int j = -half; j <= half; j++) {
+                e += i * (z[at + j * stride + i] - z[at + j * stride - i]);
+                n += i * (z[at + i * stride + j] - z[at - i * stride + j]);
+            }
+        }
+        e *= perMoment;
+        n *= perMoment;
+        double rise = Math.sqrt(e * e + n * n) + (z[at] - z[at]);
+        return Double.isNaN(rise) ? Double.POSITIVE_INFINITY : rise;
+    }
+
+    private void peaks() {
+        double[] lines = grade;
+        for (int i = NEAR; i < z.length - NEAR; i++) {
+            double beside = Math.max(Math.max(z[i - 1], z[i + 1]), Math.max(z[i - 2], z[i + 2]));
+            lines[i] = Math.max(Math.max(beside, z[i]), Math.max(z[i - NEAR], z[i + NEAR]));
+        }
+        int one = stride;
+        int two = 2 * stride;
+        int three = NEAR * stride;
+        for (int i = three; i < z.length - three; i++) {
+            double beside = Math.max(Math.max(lines[i - one], lines[i + one]), Math.max(lines[i - two],
+                    lines[i + two]));
+            peak[i] = Math.max(Math.max(beside, lines[i]), Math.max(lines[i - three], lines[i + three]));
         }
     }
 

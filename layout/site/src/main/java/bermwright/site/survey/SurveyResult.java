@@ -47,7 +47,7 @@ public record SurveyResult(SurveyOrder order, Ground ground, ScoreMap map, List<
      * @param tooRough  cells whose every heading is ruled out by bed, sweep, gear or lines (1)
      * @param noSight   cells from which a relay or the sun is not seen (1)
      * @param admitted  cells where the group can lie (1)
-     * @param workedOut headings whose every criterion was worked out (1); the others were ruled out by a proven bound
+     * @param workedOut headings that no proven bound puts below the best of their cell (1)
      */
     public record Tally(long cells, int headings, long unknown, long noSoil, long tooSteep, long tooRough,
             long noSight, long admitted, long workedOut) {
