@@ -51,11 +51,6 @@ final class RawSamples implements Samples {
     }
 
     @Override
-    public int blockWidth() {
-        return layout.width;
-    }
-
-    @Override
     public boolean isPlain() {
         return true;
     }

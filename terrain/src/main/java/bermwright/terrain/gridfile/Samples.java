@@ -15,9 +15,6 @@ interface Samples extends Closeable {
     /** Lines of the blocks in which the numbers are kept. */
     int blockHeight();
 
-    /** Columns of the blocks in which the numbers are kept. */
-    int blockWidth();
-
     /** Stored numbers of which nothing need be unpacked to get at one: a line costs no more than its own bytes. */
     boolean isPlain();
 

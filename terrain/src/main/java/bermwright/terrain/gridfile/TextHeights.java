@@ -89,11 +89,6 @@ final class TextHeights implements Closeable {
         }
 
         @Override
-        public int blockWidth() {
-            return frame.columns();
-        }
-
-        @Override
         public boolean isPlain() {
             return true;
         }

@@ -176,11 +176,6 @@ final class TiffRaster implements Samples {
     }
 
     @Override
-    public int blockWidth() {
-        return blockWidth;
-    }
-
-    @Override
     public boolean isPlain() {
         return compression == NONE;
     }
