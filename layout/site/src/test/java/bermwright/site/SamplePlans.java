@@ -61,7 +61,8 @@ public final class SamplePlans {
     public static Hull hull(String id, Point place, double azimuthDeg) {
         Hull.End flat = new Hull.End(Hull.Shape.FLAT, 0, K);
         return new Hull(id, new HullBody(38, 7.6, flat, flat,
-                List.of(new Hull.SkinLayer("steel", 39.5, K)), Optional.of(new Hull.Shell(0.005, 200e9, 350e6,
+                List.of(new Hull.SkinLayer("steel", 39.5, K)), List.of(),
+                Optional.of(new Hull.Shell(0.005, 200e9, 350e6,
                 0.29, K)), 70e3), new MassProperties(71e3, 17, 0, 0.4, OptionalDouble.empty(), 0),
                 new HullPlacement(place, 0, Azimuth.ofDegrees(azimuthDeg), 0, new Pivot(Pivot.Kind.RIM,
                 OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.empty(), OptionalDouble.empty(),

@@ -25,6 +25,7 @@ final class HullSight {
     private final double up;
     private final double radius;
     private final double skin;
+    private final boolean lined;
     private final double reach;
     private final Vec3 axis;
     private final Vec3 side;
@@ -43,6 +44,7 @@ final class HullSight {
         up = local.z();
         radius = hull.shape().radius();
         skin = hull.shape().skin();
+        lined = !hull.shape().inner().isEmpty();
         upLocal = hull.pose().turned(Vec3.UP);
         axis = hull.pose().axis();
         side = hull.pose().left();
@@ -106,6 +108,10 @@ final class HullSight {
                 look(fan.cosines[k], fan.sines[k]);
                 leaveBy[k] = leave * fan.cosines[k];
                 skinBy[k] = skinOut();
+            } else if (lined) {
+                double tangent = fan.slopes[k];
+                skinBy[k] += inner(acrossPlan + tangent * upLocal.y(), upPlan + tangent * upLocal.z(),
+                        leaveBy[k], stations[k]) * fan.secants[k];
             }
         }
     }
@@ -124,8 +130,19 @@ final class HullSight {
                 leave(rays.east[k] * flat, rays.north[k] * flat, rays.tangents[k] * flat);
                 leaveBy[k] = leave * flat;
                 skinBy[k] = skinOut();
+            } else if (lined) {
+                skinBy[k] += inner(rays.east[k] * side.x() + rays.north[k] * side.y() + rays.tangents[k] * side.z(),
+                        rays.east[k] * top.x() + rays.north[k] * top.y() + rays.tangents[k] * top.z(),
+                        leaveBy[k], alongBy[k]) * rays.slants[k];
             }
         }
+    }
+
+    /** What stands against the barrel's skin where a way leaves it, for each unit of its length in plan. */
+    private double inner(double acrossStep, double upStep, double distance, double station) {
+        double a = across + distance * acrossStep;
+        double b = up + distance * upStep;
+        return (hull.shape().skinAt(station, a, b) - skin) * radius / (a * acrossStep + b * upStep);
     }
 
     private void barrel(SingleRays rays, int many, double[] leaveBy, double[] skinBy) {
@@ -196,10 +213,10 @@ final class HullSight {
     }
 
     double skinIn() {
-        return !inside && crossing.enter() > 0 ? hull.shape().skin() * crossing.enterSlant() : 0;
+        return !inside && crossing.enter() > 0 ? hull.shape().skinAt(ray, crossing.enter()) * crossing.enterSlant() : 0;
     }
 
     double skinOut() {
-        return hull.shape().skin() * crossing.leaveSlant();
+        return hull.shape().skinAt(ray, crossing.leave()) * crossing.leaveSlant();
     }
 }

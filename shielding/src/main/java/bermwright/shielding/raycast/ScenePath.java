@@ -2,6 +2,7 @@
 package bermwright.shielding.raycast;
 
 import bermwright.foundation.Vec3;
+import bermwright.shielding.scene.HullSolid;
 import bermwright.shielding.scene.WallSolid;
 import java.util.Arrays;
 import java.util.List;
@@ -38,6 +39,8 @@ public final class ScenePath {
     private int leaving;
     private Vec3 first = Vec3.ZERO;
     private double sheetDepth;
+    /** The skin of the sheet that stands ready, with what stands against it there (kg/m2). */
+    private double whole;
     /** The stretches: material, mass (kg/m2), where they begin and how long they are (m), or where in a skin. */
     private int count;
     private int[] material = new int[64];
@@ -170,8 +173,8 @@ public final class ScenePath {
         Vec3 out = ahead.hulls[sheet].pose().axis().times(local.x()).plus(ahead.lefts[sheet].times(local.y()))
                 .plus(ahead.hulls[sheet].pose().crown().times(local.z()));
         double cosine = out.x() * way[0] + out.y() * way[1] + out.z() * way[2];
-        layers(sheet, 0, 1 / Math.max(LEAST_COSINE, Math.abs(cosine)), cosine > 0 ? 0
-                : ahead.hulls[sheet].shape().skin());
+        whole = ahead.hulls[sheet].shape().skinAt(at.x(), at.y(), at.z());
+        layers(sheet, 0, 1 / Math.max(LEAST_COSINE, Math.abs(cosine)), cosine > 0 ? 0 : whole);
         leaving = count;
         first = new Vec3(start[0], start[1], start[2]);
         double nudge = cosine > 0 ? 2 * NUDGE : -2 * NUDGE;
@@ -217,16 +220,26 @@ public final class ScenePath {
         if (ahead.isCutAway(hull, t)) {
             return;
         }
-        sheetDepth = out ? ahead.hulls[hull].shape().skin() : 0;
-        layers(hull, t, ahead.slant[out ? 1 : 0][hull], out ? 0 : ahead.hulls[hull].shape().skin());
+        whole = skin(ahead.hulls[hull], t);
+        sheetDepth = out ? whole : 0;
+        layers(hull, t, ahead.slant[out ? 1 : 0][hull], out ? 0 : whole);
+    }
+
+    /** The skin of a hull and what stands against it where the way crosses it (kg/m2). */
+    private double skin(HullSolid hull, double t) {
+        if (hull.shape().inner().isEmpty()) {
+            return hull.shape().skin();
+        }
+        Vec3 local = hull.pose().local(new Vec3(start[0] + t * way[0], start[1] + t * way[1], start[2] + t * way[2]));
+        return hull.shape().skinAt(local.x(), local.y(), local.z());
     }
 
     /** Layers of a skin from the depth under its outer face that stands ready to another (kg/m2). */
     private void layers(int hull, double t, double slanted, double until) {
-        double scale = skin.mass() > 0 ? ahead.hulls[hull].shape().skin() / skin.mass() : 0;
+        double scale = skin.mass() > 0 ? whole / skin.mass() : 0;
         boolean outwards = until < sheetDepth;
         int many = skin.layers().size();
-        double outer = outwards ? ahead.hulls[hull].shape().skin() : 0;
+        double outer = outwards ? whole : 0;
         for (int k = 0; k < many && scale > 0; k++) {
             int layer = outwards ? many - 1 - k : k;
             double thick = skin.layers().get(layer) * scale;

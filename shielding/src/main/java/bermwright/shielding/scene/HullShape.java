@@ -3,6 +3,7 @@ package bermwright.shielding.scene;
 
 import bermwright.foundation.Require;
 import bermwright.foundation.Vec3;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -13,8 +14,10 @@ import java.util.Objects;
  * @param baseEnd the end at the base
  * @param farEnd  the end away from the base
  * @param skin    areal density of the skin, all layers (kg/m2), zero or more
+ * @param inner   what stands against the skin inside over parts of it
  */
-public record HullShape(double length, double radius, HullEnd baseEnd, HullEnd farEnd, double skin) {
+public record HullShape(double length, double radius, HullEnd baseEnd, HullEnd farEnd, double skin,
+        List<InnerWall> inner) {
     /** How near to the edge of a flat end a place counts as being on the barrel (m). */
     private static final double SKIN_SLACK = 1e-6;
 
@@ -25,9 +28,51 @@ public record HullShape(double length, double radius, HullEnd baseEnd, HullEnd f
         Objects.requireNonNull(baseEnd, "baseEnd");
         Objects.requireNonNull(farEnd, "farEnd");
         Require.notNegative("areal density of the skin", skin, "kg/m2");
+        inner = List.copyOf(inner);
         Require.that(baseEnd.depth() + farEnd.depth() <= length,
                 "the ends are %s m deep together; accepted: at most the length, %s m",
                 baseEnd.depth() + farEnd.depth(), length);
+    }
+
+    /**
+     * A hull with nothing against its skin.
+     *
+     * @param length  length over both ends (m), at least the depths of both ends
+     * @param radius  radius of the barrel (m), positive
+     * @param baseEnd the end at the base
+     * @param farEnd  the end away from the base
+     * @param skin    areal density of the skin, all layers (kg/m2), zero or more
+     */
+    public HullShape(double length, double radius, HullEnd baseEnd, HullEnd farEnd, double skin) {
+        this(length, radius, baseEnd, farEnd, skin, List.of());
+    }
+
+    /**
+     * The skin and what stands against it at a place of the skin in the hull's own axes.
+     *
+     * @param along  distance from the base plane (m)
+     * @param across distance to the left of the axis (m)
+     * @param up     distance from the axis towards the crown (m)
+     * @return areal density square to the skin, counted as skin (kg/m2)
+     */
+    public double skinAt(double along, double across, double up) {
+        double sum = skin;
+        for (InnerWall wall : inner) {
+            sum += wall.holds(along, across, up) ? wall.arealDensity() : 0;
+        }
+        return sum;
+    }
+
+    /**
+     * The same where a ray crosses the skin.
+     *
+     * @param ray      the ray in the hull's own axes
+     * @param distance where on it (m)
+     * @return areal density square to the skin, counted as skin (kg/m2)
+     */
+    public double skinAt(LocalRay ray, double distance) {
+        return inner.isEmpty() ? skin : skinAt(ray.along + distance * ray.alongStep,
+                ray.across + distance * ray.acrossStep, ray.up + distance * ray.upStep);
     }
 
     /**
@@ -115,7 +160,7 @@ public record HullShape(double length, double radius, HullEnd baseEnd, HullEnd f
             double along = ray.along + distance * ray.alongStep;
             if (along >= barrelStart() && along <= barrelEnd()) {
                 into.clear();
-                into.leaveAt(distance, skin > 0 ? radius / Math.max(1e-6 * radius, root) : 1);
+                into.leaveAt(distance, skin > 0 || !inner.isEmpty() ? radius / Math.max(1e-6 * radius, root) : 1);
                 return true;
             }
         }

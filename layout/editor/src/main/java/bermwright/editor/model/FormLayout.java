@@ -16,7 +16,8 @@ final class FormLayout {
                     "Shape", "length_m diameter_m base_end far_end hatches",
                     "Mass", "mass_t centre_of_mass_from_base_m centre_of_mass_off_axis_m centre_of_mass_spread_m"
                     + " inertia_about_centre_t_m2 residual_propellant_t",
-                    "Wall", "skin shell inner_pressure_kPa", "Laying down", "pivot lowering seat", "Cover", "cover",
+                    "Wall", "skin stowage shell inner_pressure_kPa",
+                    "Laying down", "pivot lowering seat", "Cover", "cover",
                     "People", "stations"),
             Part.Kind.EXPOSURE, groups("Stay", "stay_days hours_outside_a_day to_shelter_min",
                     "Sun and events", "solar_activity solar_date modulation_W event event_spectrum_file event_fit",

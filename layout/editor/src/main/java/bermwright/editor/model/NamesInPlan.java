@@ -17,6 +17,7 @@ import java.util.function.Function;
 final class NamesInPlan {
     private static final Map<String, Function<Plan, Map<String, String>>> BY_PATH = Map.ofEntries(
             Map.entry("hulls.skin.material", plan -> KnownNames.materials()),
+            Map.entry("hulls.stowage.material", plan -> KnownNames.materials()),
             Map.entry("tunnels.skin.material", plan -> KnownNames.materials()),
             Map.entry("hulls.cover.base_end_wall", NamesInPlan::walls),
             Map.entry("hulls.cover.far_end_wall", NamesInPlan::walls),

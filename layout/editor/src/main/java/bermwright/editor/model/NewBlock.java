@@ -13,6 +13,7 @@ import bermwright.site.plan.PassThrough;
 import bermwright.site.plan.Person;
 import bermwright.site.plan.Plan;
 import bermwright.site.plan.Station;
+import bermwright.site.plan.Stowage;
 import bermwright.site.plan.WorkStep;
 import java.util.Map;
 
@@ -23,6 +24,8 @@ final class NewBlock {
             + "}}";
     private static final Map<Class<? extends Record>, String> STARTS = Map.ofEntries(
             Map.entry(Hull.SkinLayer.class, "{\"material\":\"steel\",\"areal_density_g_cm2\":3}"),
+            Map.entry(Stowage.class, "{\"id\":\"water\",\"material\":\"water\",\"areal_density_g_cm2\":20,"
+                    + "\"from_along_m\":0,\"to_along_m\":10}"),
             Map.entry(Hull.Shell.class, "{\"thickness_mm\":5,\"modulus_GPa\":200,\"yield_MPa\":350}"),
             Map.entry(LoweringGear.class, "{\"means\":\"lines\",\"lines\":" + LINES + "}"),
             Map.entry(LoweringGear.Lines.class, LINES),

@@ -22,6 +22,7 @@ import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.Stowage;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -231,15 +232,30 @@ public final class DoseSources {
     private static Shield shield(Plan plan, Hull hull, List<Finding> findings) {
         List<Layer> layers = new ArrayList<>();
         for (Hull.SkinLayer layer : hull.skin()) {
-            try {
-                layers.add(new Layer(Materials.named(layer.material()), layer.arealDensity()));
-            } catch (IllegalArgumentException unknown) {
-                layers.add(new Layer(Materials.named("aluminium"), layer.arealDensity()));
-                findings.add(Finding.of(DoseRule.DOSE_MATERIAL_UNKNOWN, Level.WARN, hull.id(), Figures.NONE,
-                        unknown.getMessage() + ". It is counted as aluminium of the same areal density."));
-            }
+            layers.add(layer(hull, layer.material(), layer.arealDensity(), findings));
+        }
+        for (Stowage stowage : hull.stowage()) {
+            layer(hull, stowage.material(), stowage.arealDensity(), findings);
         }
         return Shield.of(plan.ground().regolith().composition(), layers);
+    }
+
+    private static Layer layer(Hull hull, String material, double arealDensity, List<Finding> findings) {
+        try {
+            return new Layer(Materials.named(material), arealDensity);
+        } catch (IllegalArgumentException unknown) {
+            findings.add(Finding.of(DoseRule.DOSE_MATERIAL_UNKNOWN, Level.WARN, hull.id(), Figures.NONE,
+                    unknown.getMessage() + ". It is counted as aluminium of the same areal density."));
+            return new Layer(Materials.named("aluminium"), arealDensity);
+        }
+    }
+
+    /** What stands against a hull's wall as so much more of its skin (kg/m2), by the stopping of protons in both. */
+    static double asSkin(Plan plan, Hull hull, Stowage stowage) {
+        Shield alone = Shield.of(plan.ground().regolith().composition(),
+                List.of(layer(hull, stowage.material(), stowage.arealDensity(), new ArrayList<>())));
+        return stowage.arealDensity() * Responses.skinEquivalence(alone)
+                / Responses.skinEquivalence(shield(plan, hull, new ArrayList<>()));
     }
 
     /**

@@ -357,7 +357,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
             if (pose.isEmpty()) {
                 return StationDose.Upright.UNKNOWN;
             }
-            HullSolid solid = new HullSolid(hull.id(), SiteHulls.shape(hull), pose.get());
+            HullSolid solid = new HullSolid(hull.id(), SiteHulls.shape(plan, hull), pose.get());
             ElevationGrid bare = natural.withPatches(List.of());
             SceneRays scene = SceneRays.of(new Scene(soil(plan, bare, bare, 1), List.of(solid)));
             Vec3 at = pose.get().point(station.along(), station.across(), station.up());

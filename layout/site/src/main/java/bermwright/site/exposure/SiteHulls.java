@@ -11,6 +11,7 @@ import bermwright.shielding.scene.HullEnd;
 import bermwright.shielding.scene.HullPose;
 import bermwright.shielding.scene.HullShape;
 import bermwright.shielding.scene.HullSolid;
+import bermwright.shielding.scene.InnerWall;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hatch;
 import bermwright.site.plan.HatchName;
@@ -46,7 +47,8 @@ final class SiteHulls {
         this.metres = prepared.metres();
         this.ground = metres.stretched(prepared);
         for (Hull hull : plan.hulls()) {
-            pose(hull, prepared).ifPresent(pose -> hulls.put(hull.id(), new HullSolid(hull.id(), shape(hull), pose)));
+            pose(hull, prepared).ifPresent(pose -> hulls.put(hull.id(),
+                    new HullSolid(hull.id(), shape(plan, hull), pose)));
         }
         for (Tunnel tunnel : plan.tunnels()) {
             tunnel(tunnel).ifPresent(solid -> tunnels.put(tunnel.id(), solid));
@@ -81,9 +83,10 @@ final class SiteHulls {
                 : Optional.of(HullPose.upright(foot.at(height), hull.layDownAzimuth()));
     }
 
-    static HullShape shape(Hull hull) {
+    static HullShape shape(Plan plan, Hull hull) {
         return new HullShape(hull.length(), hull.radius(), end(hull.baseEnd()), end(hull.farEnd()),
-                hull.skinArealDensity());
+                hull.skinArealDensity(), hull.stowage().stream().map(s -> new InnerWall(s.fromAlong(), s.toAlong(),
+                        s.fromAround(), s.toAround(), DoseSources.asSkin(plan, hull, s))).toList());
     }
 
     private static HullEnd end(Hull.End end) {

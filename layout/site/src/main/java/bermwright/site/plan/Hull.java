@@ -139,6 +139,11 @@ public record Hull(String id, HullBody body, MassProperties massProperties, Hull
         return body.skin();
     }
 
+    /** What stands against the wall inside over parts of it. */
+    public List<Stowage> stowage() {
+        return body.stowage();
+    }
+
     /** The load-bearing shell; empty where not stated. */
     public Optional<Shell> shell() {
         return body.shell();

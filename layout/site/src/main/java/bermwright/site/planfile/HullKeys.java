@@ -13,6 +13,7 @@ import bermwright.site.plan.PassThrough;
 import bermwright.site.plan.Pivot;
 import bermwright.site.plan.Seat;
 import bermwright.site.plan.Station;
+import bermwright.site.plan.Stowage;
 import bermwright.site.planfile.Key.Standard;
 import java.util.List;
 
@@ -35,6 +36,9 @@ final class HullKeys {
             standard("far_end", "body.farEnd", Types.part(Hull.End.class), Standard.ofItsParts(), "The other end."),
             standard("skin", "body.skin", Types.many(Hull.SkinLayer.class), Standard.none(),
                     "Layers of its skin, from outside inwards."),
+            standard("stowage", "body.stowage", Types.many(Stowage.class), Standard.none(),
+                    "Water, food, propellant or other mass against its wall inside, over parts of it. It shields over"
+                            + " the whole stay: state what is left at the end."),
             optional("shell", "body.shell", Types.part(Hull.Shell.class), "what soil does to the shell is not computed",
                     "The shell that carries soil and pressure."),
             standard("inner_pressure_kPa", "body.innerPressure", Types.quantity(Unit.KILOPASCAL, Range.between(0,
@@ -88,6 +92,21 @@ final class HullKeys {
             required("areal_density_g_cm2", "arealDensity",
                     Types.quantity(Unit.GRAM_A_SQUARE_CENTIMETRE, Range.above(0, 10_000)),
                     "Areal density straight through it."));
+
+    static final List<Key> STOWAGE = List.of(
+            required("id", "id", Types.JOINED, "Its id, unique in the hull."),
+            required("material", "material", Types.NAME, "Its material."),
+            required("areal_density_g_cm2", "arealDensity",
+                    Types.quantity(Unit.GRAM_A_SQUARE_CENTIMETRE, Range.above(0, 10_000)),
+                    "Areal density square to the wall."),
+            required("from_along_m", "fromAlong", Types.lengthOrNone(Types.LONGEST),
+                    "Where it begins, from the base plane."),
+            required("to_along_m", "toAlong", Types.length(Types.LONGEST), "Where it ends, from the base plane."),
+            standard("from_around_deg", "fromAround", Types.degrees(-360, 360),
+                    Standard.of(-180, "chosen here: all around"), "Turn from the crown at which it begins, positive to"
+                            + " the left looking from base to far end."),
+            standard("to_around_deg", "toAround", Types.degrees(-360, 360),
+                    Standard.of(180, "chosen here: all around"), "Turn from the crown at which it ends."));
 
     static final List<Key> SHELL = List.of(
             required("thickness_mm", "thickness", Types.quantity(Unit.MILLIMETRE, Range.above(0, 1000)),

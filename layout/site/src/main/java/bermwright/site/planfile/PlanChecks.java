@@ -6,6 +6,7 @@ import bermwright.site.plan.Hull;
 import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.Stowage;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,9 @@ import java.util.Optional;
 
 /** What a plan's file must hold together beyond single keys: ids given once, parts that fit their hull. */
 final class PlanChecks {
+    private static final double FULL_TURN_DEG = 360;
+    private static final double ROUNDING = 1e-6;
+
     private PlanChecks() {
     }
 
@@ -35,6 +39,7 @@ final class PlanChecks {
                 At here = at.key("hulls").item(i);
                 hull.member("hatches").ifPresent(list -> ids(list, here.key("hatches")));
                 hull.member("stations").ifPresent(list -> ids(list, here.key("stations")));
+                hull.member("stowage").ifPresent(list -> ids(list, here.key("stowage")));
                 hull.member("cover").filter(Json.Fields.class::isInstance).map(Json.Fields.class::cast)
                         .flatMap(cover -> cover.member("pass_throughs"))
                         .ifPresent(list -> ids(list, here.key("cover").key("pass_throughs")));
@@ -104,6 +109,9 @@ final class PlanChecks {
                     "such that both ends are " + JsonText.number(ends) + " deep",
                     "both ends together at most the hull's length, " + length + ", in m");
         }
+        for (int i = 0; i < hull.stowage().size(); i++) {
+            stowage(hull, i, file.member("stowage").orElse(file), at.key("stowage").item(i));
+        }
         hull.lowering().ifPresent(gear -> {
             Optional<String> missing = missingBlock(gear);
             if (missing.isPresent()) {
@@ -111,6 +119,26 @@ final class PlanChecks {
                         "missing", "an object, because means is \"" + gear.means().word() + "\"");
             }
         });
+    }
+
+    /** Refuses a part of the wall that ends before it begins, beyond the hull, or after more than a turn. */
+    private static void stowage(Hull hull, int which, Json list, At at) {
+        Stowage stowage = hull.stowage().get(which);
+        int line = list instanceof Json.Items items ? items.items().get(which).line() : list.line();
+        if (!(stowage.toAlong() > stowage.fromAlong() && stowage.toAlong() <= hull.length())) {
+            throw at.key("to_along_m").refuse(line, JsonText.number(stowage.toAlong()), "more than from_along_m, "
+                    + JsonText.number(stowage.fromAlong()) + ", and at most the hull's length, "
+                    + JsonText.number(hull.length()) + ", in m");
+        }
+        double turn = Math.toDegrees(stowage.toAround() - stowage.fromAround());
+        if (!(turn > 0 && turn <= FULL_TURN_DEG + ROUNDING)) {
+            throw at.key("to_around_deg").refuse(line, degrees(stowage.toAround()),
+                    "more than from_around_deg, " + degrees(stowage.fromAround()) + ", by at most 360, in degrees");
+        }
+    }
+
+    private static String degrees(double radians) {
+        return JsonText.number(Math.rint(Math.toDegrees(radians) * 1e6) / 1e6);
     }
 
     private static Optional<String> missingBlock(LoweringGear gear) {

@@ -24,6 +24,7 @@ import bermwright.site.plan.Rules;
 import bermwright.site.plan.Seat;
 import bermwright.site.plan.Station;
 import bermwright.site.plan.Stockpile;
+import bermwright.site.plan.Stowage;
 import bermwright.site.plan.Tunnel;
 import bermwright.site.plan.Wall;
 import bermwright.site.plan.WorkStep;
@@ -89,6 +90,7 @@ public final class PlanKeys {
         table.put(Hull.class, HullKeys.HULL);
         table.put(Hull.End.class, HullKeys.END);
         table.put(Hull.SkinLayer.class, HullKeys.SKIN_LAYER);
+        table.put(Stowage.class, HullKeys.STOWAGE);
         table.put(Hull.Shell.class, HullKeys.SHELL);
         table.put(Pivot.class, HullKeys.PIVOT);
         table.put(LoweringGear.class, GearKeys.GEAR);

@@ -92,7 +92,8 @@ class HullBurialPublishedTest {
                 OptionalDouble.empty(), OptionalDouble.empty(), CoverPlan.End.COVERED, CoverPlan.End.COVERED,
                 Optional.empty(), Optional.empty(), 0, 0.5, OptionalDouble.of(density), List.of(), Annotations.NOTHING);
         Hull wide = new Hull(h.id(),
-                new HullBody(LENGTH, 9, h.baseEnd(), h.farEnd(), h.skin(), h.shell(), h.innerPressure()),
+                new HullBody(LENGTH, 9, h.baseEnd(), h.farEnd(), h.skin(), h.stowage(), h.shell(),
+                        h.innerPressure()),
                 new MassProperties(MASS, h.centreOfMassFromBase(), h.centreOfMassOffAxis(),
                 h.centreOfMassSpread(), h.inertiaAboutCentre(), h.residualPropellant()), h.placement(),
                 h.lowering(), h.seat(), h.hatches(), h.stations(), Optional.of(cover), h.held(),

@@ -42,7 +42,8 @@ class HullBurialTest {
     void anEmptyThinHullUnderItsCoverIsRefused() {
         Plan plan = SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(120, 150), 90)));
         Plan flat = plan.withHull("A", h -> new Hull(h.id(),
-                new HullBody(h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(), 0),
+                new HullBody(h.length(), h.diameter(), h.baseEnd(), h.farEnd(), h.skin(), h.stowage(), h.shell(),
+                        0),
                 h.massProperties(), h.placement(), h.lowering(), h.seat(), h.hatches(), h.stations(), h.cover(),
                 h.held(), h.annotations()));
         HullBurial burial = burial(flat);

@@ -79,7 +79,8 @@ class SpaceSecondRouteTest {
                     Optional.of(new LoweringGear.PullOver(lug, over, o.winchRating(), o.anchor(), o.annotations())),
                     g.pivotHold(), g.sideThrusters(), g.landing(), g.temperature(), g.annotations());
             return new Hull("A", new HullBody(length, 2 * radius,
-                h.baseEnd(), h.farEnd(), h.skin(), h.shell(), h.innerPressure()), new MassProperties(h.mass(),
+                h.baseEnd(), h.farEnd(), h.skin(), h.stowage(), h.shell(), h.innerPressure()),
+                new MassProperties(h.mass(),
                 length / 2, 0, h.centreOfMassSpread(), h.inertiaAboutCentre(), 0),
                 new HullPlacement(h.baseCentre(), 0, new Azimuth(azimuth), 0, h.pivot(), h.arrival()),
                 Optional.of(gear), h.seat(), h.hatches(), h.stations(), Optional.empty(), h.held(),

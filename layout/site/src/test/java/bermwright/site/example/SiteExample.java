@@ -81,7 +81,7 @@ public final class SiteExample {
         Pivot rim = new Pivot(Pivot.Kind.RIM, OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.empty(),
                 OptionalDouble.empty(), OptionalDouble.empty(), NOTHING);
         return new Hull(id,
-                new HullBody(LENGTH, 2 * RADIUS, flat, flat, List.of(), Optional.empty(), 70e3),
+                new HullBody(LENGTH, 2 * RADIUS, flat, flat, List.of(), List.of(), Optional.empty(), 70e3),
                 new MassProperties(80e3, 22, 0, 0.5, OptionalDouble.empty(), 0),
                 new HullPlacement(new Point(east, north), 0, Azimuth.ofDegrees(azimuthDeg), 0, rim,
                 Hull.Arrival.LOWERED), Optional.of(gear()), Seat.usual(Seat.Kind.GROUND, 0, 0), List.of(),

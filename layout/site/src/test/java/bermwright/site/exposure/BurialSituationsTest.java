@@ -45,7 +45,8 @@ class BurialSituationsTest {
     private static Hull hull(double length, Hull.Arrival arrival, Hull.End base, Hull.End far) {
         Hull h = SamplePlans.hull("A", PLACE, 90);
         return new Hull(h.id(),
-                new HullBody(length, h.diameter(), base, far, h.skin(), h.shell(), h.innerPressure()),
+                new HullBody(length, h.diameter(), base, far, h.skin(), h.stowage(), h.shell(),
+                        h.innerPressure()),
                 new MassProperties(h.mass(), length / 2, h.centreOfMassOffAxis(), h.centreOfMassSpread(),
                 h.inertiaAboutCentre(), h.residualPropellant()), new HullPlacement(h.baseCentre(),
                 h.landingDispersion(), h.layDownAzimuth(), h.placement().clocking(), h.pivot(), arrival), h.lowering(),

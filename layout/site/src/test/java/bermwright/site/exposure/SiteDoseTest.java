@@ -44,7 +44,8 @@ class SiteDoseTest {
 
     private static Hull with(Hull hull, List<Station> stations, List<Hull.SkinLayer> skin) {
         return new Hull(hull.id(), new HullBody(hull.length(),
-                hull.diameter(), hull.baseEnd(), hull.farEnd(), skin, hull.shell(), hull.innerPressure()),
+                hull.diameter(), hull.baseEnd(), hull.farEnd(), skin, hull.stowage(), hull.shell(),
+                hull.innerPressure()),
                 hull.massProperties(), hull.placement(), hull.lowering(), hull.seat(), hull.hatches(), stations,
                 hull.cover(), hull.held(), hull.annotations());
     }

@@ -140,7 +140,7 @@ class SiteShapesTest {
         Hull h = SiteExample.hull("A", 300, 300, 0);
         Hull cone = new Hull(h.id(), new HullBody(h.length(),
                 h.diameter(), h.baseEnd(), new Hull.End(Hull.Shape.CONE, 6, h.annotations()), h.skin(),
-                h.shell(), h.innerPressure()),
+                h.stowage(), h.shell(), h.innerPressure()),
                 new MassProperties(h.mass(), h.centreOfMassFromBase(), 0, 0, h.inertiaAboutCentre(), 0),
                 new HullPlacement(h.baseCentre(), 0, h.layDownAzimuth(), 0, h.pivot(), h.arrival()),
                 h.lowering(), h.seat(), h.hatches(), h.stations(), h.cover(), h.held(), h.annotations());

@@ -70,7 +70,8 @@ class LaydownLawTest {
                 OptionalInt.of(3 + r.nextInt(5)), OptionalDouble.of(8 * r.nextDouble() + 0.01),
                 maybe(r, 0.1 + r.nextDouble()), K);
         return new Hull("A", new HullBody(length,
-                1 + 12 * r.nextDouble(), h.baseEnd(), h.farEnd(), h.skin(), h.shell(), h.innerPressure()),
+                1 + 12 * r.nextDouble(), h.baseEnd(), h.farEnd(), h.skin(), h.stowage(), h.shell(),
+                h.innerPressure()),
                 new MassProperties(Math.exp(6 + 8 * r.nextDouble()),
                 length * (wild ? 1.2 * r.nextDouble() - 0.05 : 0.3 + 0.2 * r.nextDouble()),
                 (wild ? 2 : 0.1) * r.nextGaussian(), (wild ? 3 : 0.5) * r.nextDouble(), OptionalDouble.empty(),

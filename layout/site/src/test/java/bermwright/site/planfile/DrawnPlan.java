@@ -7,6 +7,7 @@ import bermwright.site.plan.GroundPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Plan;
+import bermwright.site.plan.Stowage;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,6 +20,10 @@ final class DrawnPlan {
     /** Figures of a fit that hold each other's order: the index grows and the fold lies higher beyond the break. */
     private static final Map<String, Double> FIT = Map.of("soft_index", 0.5, "fold_GV", 0.125, "steep_index", 4.0,
             "steep_fold_GV", 2.0);
+
+    /** What stands against a wall ends after it begins. */
+    private static final Map<String, Integer> STOWED = Map.of("from_along_m", 0, "to_along_m", 100,
+            "from_around_deg", -170, "to_around_deg", 20);
 
     private final Random random;
     private int ids;
@@ -67,6 +72,8 @@ final class DrawnPlan {
                 && key.name().equals("depth_m")) {
             depth += (1 + random.nextInt(100)) / 16.0;
             return Json.Leaf.number(depth);
+        } else if (type == Stowage.class && STOWED.containsKey(key.name())) {
+            return Json.Leaf.number(STOWED.get(key.name()) + random.nextInt(80));
         } else if (type == EventFit.class && FIT.containsKey(key.name())) {
             return Json.Leaf.number(FIT.get(key.name()) + random.nextInt(8) / 8.0);
         }

@@ -109,6 +109,10 @@ class PlanFilesTest {
             + " north] in m that does not cross itself",
         "\"centre_of_mass_from_base_m\": 14.2 | \"centre_of_mass_from_base_m\": 35 | bad.json, line 34:"
             + " hulls[0].centre_of_mass_from_base_m is 35; accepted: less than the hull's length, 31, in m",
+        "\"to_along_m\": 14 | \"to_along_m\": 8 | bad.json, line 30: hulls[0].stowage[0].to_along_m is 8; accepted:"
+            + " more than from_along_m, 8, and at most the hull's length, 31, in m",
+        "\"to_around_deg\": 75 | \"to_around_deg\": -75 | bad.json, line 30: hulls[0].stowage[0].to_around_deg is"
+            + " -75; accepted: more than from_around_deg, -60, by at most 360, in degrees",
         "\"bermwright_plan\": 1 | \"bermwright_plan\": 2 | bad.json, line 2: bermwright_plan is 2, written by a later"
             + " version of this program; accepted: 1",
         "\"bermwright_plan\": 1 | \"bermwright_plan\": \"1\" | bad.json, line 2: bermwright_plan is \"1\"; accepted: 1",

@@ -65,7 +65,7 @@ class LyingPoseLawTest {
     private static Hull hull(Pivot.Kind kind, Hull.Arrival arrival, Hull.End base, double azimuthDeg) {
         Hull h = SamplePlans.hull("A", new Point(150, 150), azimuthDeg);
         return new Hull(h.id(), new HullBody(h.length(),
-                h.diameter(), base, new Hull.End(Hull.Shape.CONE, 4.6, K), h.skin(), h.shell(),
+                h.diameter(), base, new Hull.End(Hull.Shape.CONE, 4.6, K), h.skin(), h.stowage(), h.shell(),
                 h.innerPressure()), h.massProperties(), new HullPlacement(h.baseCentre(), h.landingDispersion(),
                 h.layDownAzimuth(), h.placement().clocking(), pivot(kind), arrival), h.lowering(), h.seat(),
                         h.hatches(),
