@@ -104,4 +104,14 @@ public final class BulkDensity {
     BulkDensity times(double factor) {
         return new BulkDensity(points.stream().map(p -> new At(p.depth, p.density * factor)).toList());
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof BulkDensity that && points.equals(that.points);
+    }
+
+    @Override
+    public int hashCode() {
+        return points.hashCode();
+    }
 }

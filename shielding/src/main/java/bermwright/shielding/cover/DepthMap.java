@@ -54,9 +54,14 @@ public final class DepthMap {
      * @return the map
      */
     public static DepthMap of(CoveredHull covered, ElevationGrid surface, int along, int around) {
+        return of(covered, new SurfaceDistance(surface, covered.hull().middle().plan(), covered.faces()), along,
+                around);
+    }
+
+    /** The same by distances to the surface. */
+    static DepthMap of(CoveredHull covered, SurfaceDistance distance, int along, int around) {
         Require.that(along > 0 && around > 0, "a depth map of %s x %s cells; at least 1 x 1 is needed", along, around);
         DepthMap map = new DepthMap(covered, along, around);
-        SurfaceDistance distance = new SurfaceDistance(surface, covered.hull().middle().plan(), covered.faces());
         IntStream.range(0, along).parallel().forEach(i -> {
             for (int j = 0; j < around; j++) {
                 map.measure(distance, i, j);

@@ -23,6 +23,7 @@ final class SurfaceDistance {
 
     private final double lowest;
     private final ElevationGrid whole;
+    private volatile boolean reachedBeyond;
     /** Upright faces that the surface ends at. */
     private final List<UprightFace> faces;
     /** Lowest and highest heights of square tiles, by level: 2 cells along the side of the first, then twice that. */
@@ -44,6 +45,11 @@ final class SurfaceDistance {
             levels.add(last);
         }
         lowest = Double.isNaN(last[0][0]) ? Double.NEGATIVE_INFINITY : last[0][0];
+    }
+
+    /** Whether any distance so far hung on what lies beyond the patch. */
+    boolean reachedBeyond() {
+        return reachedBeyond;
     }
 
     private double[][] tiles(int rows, int columns) {
@@ -102,6 +108,7 @@ final class SurfaceDistance {
         double x = (east - frame.west()) / frame.spacing();
         double y = (north - frame.south()) / frame.spacing();
         if (!(x >= 0 && y >= 0 && x <= frame.columns() - 1 && y <= frame.rows() - 1)) {
+            reachedBeyond = true;
             return whole.frame().equals(frame) ? Double.NaN : whole.triangleHeight(new Point(east, north));
         }
         int c = Math.min((int) x, frame.columns() - 2);

@@ -27,6 +27,14 @@ public interface DiffuseRoom {
         void add(double across, double along, double slant, double share);
 
         /**
+         * Adds all that another sky of the same room holds.
+         *
+         * @param other the other sky
+         * @param share what each of its directions counts here (1), zero or more
+         */
+        void add(Sky other, double share);
+
+        /**
          * Dose of slow neutrons at the station, those of the floor among them.
          *
          * @return effective dose (Sv per day or per event), zero or more

@@ -17,22 +17,28 @@ record TransportRoom(NeutronEnclosure fluences, ToDoubleFunction<double[]> weigh
 
     @Override
     public Sky sky() {
-        NeutronEnclosure.Walls walls = fluences.walls();
-        return new Sky() {
-            @Override
-            public void add(double across, double along, double slant, double share) {
-                walls.add(across / KG_M2, along / KG_M2, slant, share);
-            }
+        return new Walls(fluences.walls(), this);
+    }
 
-            @Override
-            public double total() {
-                return weight.applyAsDouble(walls.fluence()) * seconds;
-            }
+    private record Walls(NeutronEnclosure.Walls walls, TransportRoom room) implements Sky {
+        @Override
+        public void add(double across, double along, double slant, double share) {
+            walls.add(across / KG_M2, along / KG_M2, slant, share);
+        }
 
-            @Override
-            public double fromFloor() {
-                return weight.applyAsDouble(walls.fromFloor()) * seconds;
-            }
-        };
+        @Override
+        public void add(Sky other, double share) {
+            walls.add(((Walls) other).walls, share);
+        }
+
+        @Override
+        public double total() {
+            return room.weight.applyAsDouble(walls.fluence()) * room.seconds;
+        }
+
+        @Override
+        public double fromFloor() {
+            return room.weight.applyAsDouble(walls.fromFloor()) * room.seconds;
+        }
     }
 }

@@ -57,8 +57,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
      * @return the dose
      */
     public static FoldedDose of(SkyView view, Response response, Soil soil, Tolerances tolerances) {
-        Sums sums = new Sums(response, tolerances, soil.placedDensity());
-        view.forEach(sums::add);
+        Sums sums = view.folded(new Key(response, tolerances, soil.placedDensity()));
         double open = sums.straight(0) / 2;
         double skyShare = open > 0 ? sums.best / open : 0;
         double ground = sums.elseFromGround() * Math.min(1, skyShare) + sums.diffuse()
@@ -83,11 +82,14 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
      * @return dose (Sv per day or per event), zero or more
      */
     public static double groundGammas(SkyView view, Response response, Soil soil) {
-        Sums sums = new Sums(response, Tolerances.NONE, soil.placedDensity());
-        view.forEach(sums::add);
+        Sums sums = view.folded(new Key(response, Tolerances.NONE, soil.placedDensity()));
         double open = sums.straight(0) / 2;
         return sums.elseFromGround() * Math.min(1, open > 0 ? sums.best / open : 0)
                 + response.soilGammas() * (1 + sums.soilAbove);
+    }
+
+    /** What directions are folded with: the response, how far the cover may be off, density of placed soil (kg/m3). */
+    record Key(Response response, Tolerances tolerances, double placedDensity) {
     }
 
     /** What slow neutrons give under one sky, and under skies of lighter, heavier, thinner and thicker covers. */
@@ -131,6 +133,21 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
             weights += weight;
         }
 
+        /** Adds what others hold, times a share of the turn. */
+        void add(Rooms others, double turnShare) {
+            best.add(others.best, turnShare);
+            if (lighter != best) {
+                lighter.add(others.lighter, turnShare);
+                heavier.add(others.heavier, turnShare);
+            }
+            if (thinner != best) {
+                thinner.add(others.thinner, turnShare);
+                thicker.add(others.thicker, turnShare);
+            }
+            cover += others.cover * turnShare;
+            weights += others.weights * turnShare;
+        }
+
         /** Mean thickness of the walls, by what they let through (kg/m2). */
         double cover() {
             return weights > 0 ? cover / weights : 0;
@@ -144,7 +161,7 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
     }
 
     /** Running sums over the sky. */
-    private static final class Sums {
+    static final class Sums {
         private final Response response;
         private final Optional<Rooms> rooms;
         private final double equivalence;
@@ -162,11 +179,11 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
         private double beyond;
         private double soilAbove;
 
-        Sums(Response response, Tolerances tolerances, double placedDensity) {
-            this.response = response;
+        Sums(Key key) {
+            this.response = key.response;
             this.equivalence = response.skinEquivalence();
-            this.densityShare = tolerances.densityShare();
-            this.layer = tolerances.coverThickness() * placedDensity;
+            this.densityShare = key.tolerances.densityShare();
+            this.layer = key.tolerances.coverThickness() * key.placedDensity;
             this.rooms = response.room().map(room -> new Rooms(room, densityShare > 0, layer > 0));
         }
 
@@ -184,6 +201,22 @@ public record FoldedDose(double fromSky, double groundReturn, double low, double
             thinner += off > 0 ? at(x - off, direction) : dose;
             thicker += off > 0 ? at(x + off, direction) : dose;
             rooms.ifPresent(r -> r.add(x, soil * densityShare, off, direction));
+        }
+
+        /** Adds what others hold, which stand for a whole turn, times the share of the turn that they stand for. */
+        void add(Sums others, double turnShare) {
+            best += others.best * turnShare;
+            low += others.low * turnShare;
+            high += others.high * turnShare;
+            active += others.active * turnShare;
+            quiet += others.quiet * turnShare;
+            lighter += others.lighter * turnShare;
+            heavier += others.heavier * turnShare;
+            thinner += others.thinner * turnShare;
+            thicker += others.thicker * turnShare;
+            beyond += others.beyond * turnShare;
+            soilAbove += others.soilAbove * turnShare;
+            rooms.ifPresent(r -> r.add(others.rooms.orElseThrow(), turnShare));
         }
 
         private void count(double dose, double arealDensity) {

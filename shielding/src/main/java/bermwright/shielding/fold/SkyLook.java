@@ -2,14 +2,14 @@
 package bermwright.shielding.fold;
 
 import bermwright.foundation.Azimuth;
-import bermwright.foundation.Vec3;
 import bermwright.shielding.dose.Response;
-import bermwright.shielding.raycast.SceneRays;
 import bermwright.shielding.raycast.SkyRays;
 import bermwright.shielding.raycast.SkySweep;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.PriorityQueue;
 
 /**
@@ -34,6 +34,7 @@ final class SkyLook {
     private final SkyRays rays = new SkyRays();
     private final List<Response> responses;
     private final double tolerance;
+    private final KnownSky known;
     private final double[] azimuths;
     /** What a change of dose is held against, for each response. */
     private final double[] scale;
@@ -42,11 +43,12 @@ final class SkyLook {
     /** Share of the dose that may still be open. */
     double openShare;
 
-    SkyLook(SceneRays scene, Vec3 station, List<Response> responses, double tolerance) {
-        this.sweep = scene.from(station);
+    SkyLook(SkySweep sweep, double[] azimuths, List<Response> responses, double tolerance, KnownSky known) {
+        this.sweep = sweep;
         this.responses = responses;
         this.tolerance = tolerance;
-        this.azimuths = SkyEdges.azimuths(scene.scene(), station);
+        this.azimuths = azimuths;
+        this.known = known;
         this.scale = new double[responses.size()];
     }
 
@@ -99,14 +101,28 @@ final class SkyLook {
     }
 
     private SkyRing ring(double azimuth) {
-        sweep.look(new Azimuth(azimuth), FIRST_SINES, rays);
+        KnownSky.Turn turn = known.turn(azimuth);
         List<SkyPanel> panels = new ArrayList<>(FIRST_PANELS);
+        boolean isLooked = false;
         for (int p = 0; p < FIRST_PANELS; p++) {
-            panels.add(new SkyPanel((double) p / FIRST_PANELS, (p + 1.0) / FIRST_PANELS, rays,
-                    p * KronrodNodes.NODES, responses));
+            double from = (double) p / FIRST_PANELS;
+            double to = (p + 1.0) / FIRST_PANELS;
+            Optional<SkyPanel> seen = turn.panel(from, to);
+            if (seen.isEmpty() && !isLooked) {
+                sweep.look(new Azimuth(azimuth), FIRST_SINES, rays);
+                isLooked = true;
+            }
+            panels.add(seen.orElseGet(() -> taken(turn, from, to, (int) (from * FIRST_SINES.length))));
         }
         directions += FIRST_SINES.length;
-        return new SkyRing(azimuth, panels);
+        return new SkyRing(azimuth, panels, turn);
+    }
+
+    /** A panel out of the fan that was looked along last. */
+    private SkyPanel taken(KnownSky.Turn turn, double from, double to, int first) {
+        SkyPanel panel = new SkyPanel(from, to, rays, first, responses);
+        turn.keep(panel);
+        return panel;
     }
 
     /** Halves the panels of an azimuth until its doses have settled; all that need it at once share a look. */
@@ -141,33 +157,51 @@ final class SkyLook {
 
     private List<SkyPanel> halved(SkyRing ring, boolean[] wanted, int many) {
         int nodes = KronrodNodes.NODES;
+        KnownSky.Turn turn = ring.known();
         double[] sines = new double[2 * many * nodes];
+        SkyPanel[] halves = new SkyPanel[2 * wanted.length];
         int at = 0;
         for (int p = 0; p < wanted.length; p++) {
-            if (wanted[p]) {
-                SkyPanel panel = ring.panels.get(p);
-                double middle = (panel.from + panel.to) / 2;
+            SkyPanel panel = ring.panels.get(p);
+            double middle = (panel.from + panel.to) / 2;
+            if (wanted[p] && !known(turn, panel, halves, 2 * p)) {
                 SkyPanel.sines(panel.from, middle, sines, at);
                 SkyPanel.sines(middle, panel.to, sines, at + nodes);
                 at += 2 * nodes;
             }
         }
-        sweep.look(new Azimuth(ring.azimuth), sines, rays);
+        if (at > 0) {
+            sweep.look(new Azimuth(ring.azimuth), Arrays.copyOf(sines, at), rays);
+        }
         directions += sines.length;
         List<SkyPanel> changed = new ArrayList<>(wanted.length + many);
-        at = 0;
+        int next = 0;
         for (int p = 0; p < wanted.length; p++) {
             SkyPanel panel = ring.panels.get(p);
-            if (wanted[p]) {
-                double middle = (panel.from + panel.to) / 2;
-                changed.add(new SkyPanel(panel.from, middle, rays, at, responses));
-                changed.add(new SkyPanel(middle, panel.to, rays, at + nodes, responses));
-                at += 2 * nodes;
-            } else {
+            if (!wanted[p]) {
                 changed.add(panel);
+            } else if (halves[2 * p] != null) {
+                changed.add(halves[2 * p]);
+                changed.add(halves[2 * p + 1]);
+            } else {
+                double middle = (panel.from + panel.to) / 2;
+                changed.add(taken(turn, panel.from, middle, next));
+                changed.add(taken(turn, middle, panel.to, next + nodes));
+                next += 2 * nodes;
             }
         }
         return changed;
+    }
+
+    /** Takes both halves of a panel where they are known; else neither. */
+    private static boolean known(KnownSky.Turn turn, SkyPanel panel, SkyPanel[] halves, int at) {
+        double middle = (panel.from + panel.to) / 2;
+        Optional<SkyPanel> lower = turn.panel(panel.from, middle);
+        Optional<SkyPanel> upper = turn.panel(middle, panel.to);
+        boolean isKnown = lower.isPresent() && upper.isPresent();
+        halves[at] = isKnown ? lower.get() : null;
+        halves[at + 1] = isKnown ? upper.get() : null;
+        return isKnown;
     }
 
     private double halve(double allowed) {

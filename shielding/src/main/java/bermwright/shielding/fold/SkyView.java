@@ -37,7 +37,13 @@ public final class SkyView {
      * @return the view
      */
     public static SkyView settled(SceneRays scene, Vec3 station, List<Response> responses, double tolerance) {
-        SkyLook look = new SkyLook(scene, station, responses, tolerance);
+        return settled(scene, station, responses, tolerance, KnownSky.nothing());
+    }
+
+    /** The same with what is known of it already, which takes up what is seen now. */
+    static SkyView settled(SceneRays scene, Vec3 station, List<Response> responses, double tolerance, KnownSky known) {
+        SkyLook look = new SkyLook(scene.from(station), SkyEdges.azimuths(scene.scene(), station), responses,
+                tolerance, known);
         look.settle();
         return new SkyView(station, look.rings, look.openShare, tolerance);
     }
@@ -96,14 +102,17 @@ public final class SkyView {
      */
     public void forEach(Visitor visitor) {
         for (SkyRing ring : rings) {
-            for (SkyPanel panel : ring.panels) {
-                double[][] crossed = panel.crossed;
-                for (int k = 0; k < KronrodNodes.NODES; k++) {
-                    visitor.visit(new Direction(ring.azimuth, panel.sine(k), ring.turnShare * panel.share(k) / 2,
-                            crossed[0][k], crossed[1][k], crossed[2][k], crossed[3][k], crossed[4][k]));
-                }
-            }
+            ring.forEach(ring.turnShare, visitor);
         }
+    }
+
+    /** What all directions give together when they are folded, azimuth by azimuth. */
+    FoldedDose.Sums folded(FoldedDose.Key key) {
+        FoldedDose.Sums all = new FoldedDose.Sums(key);
+        for (SkyRing ring : rings) {
+            all.add(ring.folded(key), ring.turnShare);
+        }
+        return all;
     }
 
     /**

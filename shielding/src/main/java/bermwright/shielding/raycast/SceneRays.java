@@ -77,9 +77,22 @@ public final class SceneRays {
                 station.x(), station.y());
         Require.that(!Double.isNaN(field.onTriangles(field.finished, x, y)),
                 "the ground has no height under a station at east %s m, north %s m", station.x(), station.y());
+        return new SkySweep(fields(station), new SkySweep.Ground(scene.hulls(), scene.walls()), station);
+    }
+
+    /** The soil that rays from a station run through. */
+    SoilFields fields(Vec3 station) {
         Optional<SoilField> patch = patch(station);
-        return new SkySweep(new SoilFields(patch.orElse(field), patch.map(p -> field)),
-                new SkySweep.Ground(scene.hulls(), scene.walls()), station);
+        return new SoilFields(patch.orElse(field), patch.map(p -> field));
+    }
+
+    /**
+     * How much memory the soil takes up.
+     *
+     * @return numbers kept (1)
+     */
+    public long size() {
+        return patches.stream().mapToLong(SoilField::size).sum() + field.size();
     }
 
     /**

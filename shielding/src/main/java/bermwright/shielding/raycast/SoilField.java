@@ -116,6 +116,12 @@ final class SoilField {
         return corner + v * (north - corner) + u * (opposite - north);
     }
 
+    /** How many numbers it keeps. */
+    long size() {
+        return (long) finished.length + (natural == finished ? 0 : natural.length)
+                + (inPlace == finished || inPlace == natural ? 0 : inPlace.length);
+    }
+
     /** Whether a place, in cells from the south-west node, lies on the grid. */
     boolean holds(double x, double y) {
         return x >= 0 && y >= 0 && x <= columns - 1 && y <= rows - 1;

@@ -149,6 +149,19 @@ public final class NeutronEnclosure {
             weights[k + 1] += w * skyShare * light(k + 1, m, cosine);
         }
 
+        /**
+         * Adds all that others hold.
+         *
+         * @param others walls of the same room
+         * @param share  what each of their directions counts here (1), zero or more
+         */
+        public void add(Walls others, double share) {
+            for (int k = 0; k < across.length; k++) {
+                across[k] += others.across[k] * share;
+                below[k] += others.below[k] * share;
+            }
+        }
+
         private double light(int k, int m, double cosine) {
             return m < 0 ? 1 : Math.max(0, Ordinates.between(lit[k], m, cosine));
         }

@@ -51,6 +51,11 @@ record Decay(double length, double deepest, double groundReturn, double slowLeng
         }
 
         @Override
+        public void add(DiffuseRoom.Sky other, double share) {
+            sum += ((Sum) other).sum * share;
+        }
+
+        @Override
         public double total() {
             return sum;
         }

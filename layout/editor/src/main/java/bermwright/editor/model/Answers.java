@@ -47,6 +47,7 @@ public final class Answers {
     private Optional<Plan> asked = Optional.empty();
     private Optional<Plan> following = Optional.empty();
     private Optional<Assessment> assessment = Optional.empty();
+    private final EarlyDose dose = new EarlyDose(this);
     private List<Finding> deepFindings = List.of();
     private List<Numbered> findings = List.of();
     private List<MapFigure> ways = List.of();
@@ -107,11 +108,17 @@ public final class Answers {
         ground = Optional.of(site);
         groundTrouble = Optional.empty();
         isGroundRead = true;
+        askAgain();
+    }
+
+    /** Takes back what was answered and asks for the plan anew. */
+    private void askAgain() {
         Optional<Plan> plan = asked;
         asked = Optional.empty();
         live = Optional.empty();
         lowering.forget();
         assessment = Optional.empty();
+        dose.forget();
         plan.ifPresent(p -> plan(p, false));
         changed.raise();
     }
@@ -133,16 +140,10 @@ public final class Answers {
         groundTrouble = Optional.of(reason);
         ground = Optional.empty();
         background.cancel(ASSESSMENT);
-        lowering.forget();
-        assessment = Optional.empty();
         deepFindings = List.of();
         ways = List.of();
         step = Optional.empty();
-        Optional<Plan> plan = asked;
-        asked = Optional.empty();
-        live = Optional.empty();
-        plan.ifPresent(p -> plan(p, false));
-        changed.raise();
+        askAgain();
     }
 
     /**
@@ -227,6 +228,7 @@ public final class Answers {
         timeLeft.begins();
         background.start(ASSESSMENT, progress -> assessed(plan, site, progress), new Background.Listener<Deep>(deep -> {
             assessment = Optional.of(deep.assessment);
+            dose.forget();
             deepFindings = deep.beyondLive;
             step = Optional.empty();
             timeLeft.ended();
@@ -252,7 +254,13 @@ public final class Answers {
     private Deep assessed(Plan plan, SiteGround site, Progress progress) {
         rest(progress);
         progress.report(0, "starting");
-        Assessment whole = assessments.run(plan, "plan", site, progress);
+        Assessment whole = assessments.run(Assessments.Asked.EVERYTHING, new Assessments.Site(plan, "plan", site),
+                progress, early -> background.tell(() -> {
+                    if (!progress.isCancelled()) {
+                        dose.take(early);
+                        changed.raise();
+                    }
+                }));
         LiveSite quick = LiveSite.of(whole);
         Set<Finding> known = new HashSet<>(quick.findings());
         whole.hulls().forEach(h -> h.laydown().ifPresent(l -> known.addAll(l.findings())));
@@ -345,6 +353,19 @@ public final class Answers {
     }
 
     /**
+     * Doses as designed.
+     *
+     * @return those that come first
+     */
+    public EarlyDose dose() {
+        return dose;
+    }
+
+    boolean isAtWork() {
+        return step.isPresent() || background.isBusy(ASSESSMENT);
+    }
+
+    /**
      * How far the long work has come.
      *
      * @return share and words, empty while none runs
@@ -406,8 +427,8 @@ public final class Answers {
         if (failures.containsKey(DEEP)) {
             return Optional.of(shown + "could not be worked out");
         }
-        return Optional.of(shown + (stopped.isPresent() ? "the work was stopped" : step.isPresent()
-                || background.isBusy(ASSESSMENT) ? "being worked out" : "not worked out yet"));
+        return Optional.of(shown + (stopped.isPresent() ? "the work was stopped" : isAtWork()
+                ? "being worked out" : "not worked out yet"));
     }
 
     /**

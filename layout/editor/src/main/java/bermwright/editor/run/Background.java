@@ -129,6 +129,15 @@ public final class Background implements AutoCloseable {
     }
 
     /** Stops everything; nothing is delivered afterwards. */
+    /**
+     * Tells the screen something before a task has its answer.
+     *
+     * @param word what is to be done on the screen thread
+     */
+    public void tell(Runnable word) {
+        screen.execute(word);
+    }
+
     @Override
     public void close() {
         newest.values().forEach(task -> task.stopped = true);

@@ -8,6 +8,7 @@ import bermwright.editor.run.Background;
 import bermwright.foundation.Azimuth;
 import bermwright.report.sheet.DoseSheets;
 import bermwright.site.assessment.Assessment;
+import bermwright.site.assessment.Assessments;
 import bermwright.site.exposure.JudgedLimit;
 import bermwright.site.exposure.SiteDose;
 import java.util.ArrayList;
@@ -33,6 +34,7 @@ final class DosePane extends ScrollPane {
     private final VBox ways = new VBox(4);
     private final Label models = new Label();
     private Optional<Assessment> shown = Optional.empty();
+    private Optional<SiteDose> shownEarly = Optional.empty();
     private Optional<String> shownHull = Optional.empty();
     private boolean isShown;
 
@@ -53,8 +55,14 @@ final class DosePane extends ScrollPane {
 
     private void refresh() {
         Optional<Assessment> assessment = bench.answers().assessment();
-        title.setText(bench.answers().standing(bench.plan()).map(s -> "Dose \u2013 " + s)
+        Optional<Assessments.Designed> doses = bench.answers().dose().latest();
+        title.setText(bench.answers().dose().standing(bench.plan()).map(s -> "Dose \u2013 " + s)
                 .orElse("Dose of this plan"));
+        if (doses.isPresent() && (assessment.isEmpty() || assessment.get().dose()
+                .filter(d -> d == doses.get().dose()).isEmpty())) {
+            early(doses.get());
+            return;
+        }
         Optional<String> hull = bench.picked().filter(p -> p.kind() == Part.Kind.HULL).map(Part::id)
                 .or(() -> assessment.flatMap(a -> a.hulls().stream().filter(h -> !h.stations().isEmpty()).findFirst())
                         .map(h -> h.hull().id()));
@@ -71,13 +79,31 @@ final class DosePane extends ScrollPane {
                 h -> s.sky(h, north)))),
                 Background.Listener.of(sky::show, this::failed));
         if (!isSame) {
-            background.start(LANE, progress -> drawn(sheets), Background.Listener.of(this::show, this::failed));
+            shownEarly = Optional.empty();
+            List<JudgedLimit> judged = assessment.get().dose().map(SiteDose::limits).orElse(List.of());
+            background.start(LANE, progress -> drawn(sheets), Background.Listener.of(d -> show(d, judged),
+                    this::failed));
             spreads.getChildren().setAll(assessment.map(ReviewFigures::spreads).orElse(List.of()));
             ways.getChildren().setAll(assessment.map(ReviewFigures::ways).orElse(List.of()));
             models.setText(assessment.flatMap(Assessment::dose).map(d -> d.models().stream()
                     .map(m -> "Model (" + m.status().word() + "): " + m.model() + "\nHolds for: " + m.validFor()
                             + "\nSpread: " + m.spread()).collect(Collectors.joining("\n\n"))).orElse(""));
         }
+    }
+
+    /** Shows doses before all else that is said beside them; what is of an earlier plan is taken away. */
+    private void early(Assessments.Designed doses) {
+        if (!isShown || shownEarly.filter(d -> d == doses.dose()).isPresent()) {
+            return;
+        }
+        shown = Optional.empty();
+        shownEarly = Optional.of(doses.dose());
+        spreads.getChildren().clear();
+        ways.getChildren().clear();
+        models.setText("");
+        sky.show(DrawingView.prepared(Optional.empty()));
+        background.start(LANE, progress -> drawn(Optional.of(new DoseSheets(doses.plan().exposure(), doses.dose()))),
+                Background.Listener.of(drawn -> show(drawn, doses.dose().limits()), this::failed));
     }
 
     /** The stations first, then each limit. */
@@ -92,10 +118,9 @@ final class DosePane extends ScrollPane {
         return drawn;
     }
 
-    private void show(List<DrawingView.Prepared> drawn) {
+    private void show(List<DrawingView.Prepared> drawn, List<JudgedLimit> judged) {
         stations.show(drawn.get(0));
         limits.getChildren().clear();
-        List<JudgedLimit> judged = shown.flatMap(Assessment::dose).map(SiteDose::limits).orElse(List.of());
         for (int i = 1; i < drawn.size() && i <= judged.size(); i++) {
             DrawingView view = new DrawingView();
             view.show(drawn.get(i));

@@ -7,6 +7,7 @@ import bermwright.foundation.ModelNote;
 import bermwright.foundation.Point;
 import bermwright.foundation.Progress;
 import bermwright.foundation.Ring;
+import bermwright.shielding.cover.DepthMaps;
 import bermwright.shielding.dose.Responses;
 import bermwright.site.burial.HullBurial;
 import bermwright.site.clearance.Clearance;
@@ -21,7 +22,7 @@ import bermwright.site.haulage.EarthworksInput;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.hazard.SiteHazards;
 import bermwright.site.laydown.Laydown;
-import bermwright.site.laydown.LaydownOfHull;
+import bermwright.site.laydown.KnownLaydowns;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.pose.LyingPose;
@@ -39,10 +40,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
-/** Runs all checks of a plan in order. */
+/**
+ * Runs all checks of a plan in order. Who keeps one and asks it again after a change gets the very same answers as from
+ * a new one, sooner.
+ */
 public final class Assessments {
     private final Responses responses;
+    private final DepthMaps depths = new DepthMaps();
+    private final KnownLaydowns knownLaydowns = new KnownLaydowns();
+    private Optional<DoseSources> sources = Optional.empty();
 
     /**
      * Checks that take their dose responses from a source.
@@ -123,35 +131,54 @@ public final class Assessments {
      * @throws bermwright.foundation.InputException if a table or spectrum beside the plan cannot be used
      */
     public Assessment run(Asked asked, Site site, Progress progress) {
+        return run(asked, site, progress, early -> { });
+    }
+
+    /**
+     * Dose under the covers as designed, which is known before all else that is asked of a plan.
+     *
+     * @param plan the plan
+     * @param dose the doses under its finished covers
+     */
+    public record Designed(Plan plan, SiteDose dose) {
+    }
+
+    /**
+     * A part of what can be known about a plan, dose under the finished covers first.
+     *
+     * @param asked    how much
+     * @param site     the plan on its ground
+     * @param progress told how far the work has come; may cancel it
+     * @param early    takes the dose as designed as soon as it is known, where dose is asked for
+     * @return the assessment, without what was not asked for
+     * @throws java.util.concurrent.CancellationException if the work was cancelled
+     * @throws bermwright.foundation.InputException if a table or spectrum beside the plan cannot be used
+     */
+    public Assessment run(Asked asked, Site site, Progress progress, Consumer<Designed> early) {
         Plan plan = site.plan;
         SiteGround ground = site.ground;
-        progress.report(0.02, "preparing the ground");
-        PreparedGround prepared = PreparedGround.of(plan, ground.grid());
+        Designs design = designed(asked, site, progress, early);
+        PreparedGround prepared = design.prepared;
         ElevationGrid bed = prepared.surface();
+        SiteCover cover = design.cover;
+        Optional<SiteDose> dose = design.dose;
         List<Finding> findings = new ArrayList<>(ground.findings());
         findings.addAll(prepared.findings());
         List<ModelNote> models = new ArrayList<>();
-        progress.report(0.06, "laying down");
-        List<Laydown> laydowns = LaydownOfHull.all(plan, bed);
+        progress.report(0.35, "laying down");
+        List<Laydown> laydowns = knownLaydowns.all(plan, bed);
         laydowns.forEach(l -> findings.addAll(l.findings()));
         laydowns.forEach(l -> models.addAll(l.notes()));
         progress.check();
-        progress.report(0.1, "raising the cover");
-        SiteCover cover = SiteCover.raised(plan, ground.grid(), bed);
         models.add(SiteCover.note());
-        progress.check();
-        progress.report(0.2, "measuring clearances");
+        progress.report(0.4, "measuring clearances");
         Map<String, List<Ring>> toes = toes(plan, cover);
         SiteShapes shapes = SiteShapes.of(plan, Optional.of(bed), toes);
         findings.addAll(Clearance.of(shapes, Optional.of(bed), mounds(plan, cover)).findings());
         findings.addAll(cover.findings());
         progress.check();
-        DoseSources sources = new DoseSources(responses, ground.directory());
-        Optional<SiteDose> dose = asked.isFor(Asked.DOSE)
-                ? Optional.of(SiteDose.of(plan, cover, sources, progress.part(0.25, 0.6))) : Optional.empty();
-        dose.ifPresent(d -> findings.addAll(d.findings()));
-        dose.ifPresent(d -> findings.addAll(ThinnerCover.findings(plan, cover, sources, d)));
-        dose.ifPresent(d -> models.addAll(d.models()));
+        progress.report(0.45, "trying thinner covers");
+        dose.ifPresent(d -> noted(d, ThinnerCover.findings(plan, cover, design.sources, d), findings, models));
         progress.check();
         GearDigging digging = GearDigging.of(shapes, bed);
         Work work = asked.isFor(Asked.EARTHWORKS)
@@ -165,8 +192,8 @@ public final class Assessments {
         slopes.ifPresent(s -> models.addAll(List.of(SlopeChecks.note(), GearDigging.note())));
         List<PartBuilt> partBuilt = work.stages.isEmpty() || dose.isEmpty() || asked == Asked.FINISHED
                 ? List.of()
-                : PartBuilt.of(new PartBuilt.Finished(plan, cover, dose.get()), work.stages.get(), sources,
-                        progress.part(0.75, 0.98));
+                : PartBuilt.of(new PartBuilt.Finished(plan, cover, dose.get(), depths), work.stages.get(),
+                        design.sources, progress.part(0.75, 0.98));
         Surveys surveys = surveys(Surveys.of(plan, ground, cover, work.stages, progress), findings);
         work.stages.ifPresent(s -> findings.addAll(PartBuilt.findings(plan, s.stages(), partBuilt)));
         List<HullBurial> burials = burials(HullBurial.of(plan, cover), findings, models);
@@ -181,6 +208,38 @@ public final class Assessments {
                         asked != Asked.EVERYTHING ? List.of()
                         : SettingOut.of(StagesInput.under(plan, cover, Optional.empty()))), waysOut, slopes,
                 hazards, digging, surveys);
+    }
+
+    /** A plan as it is to be once all work is done, and the dose then. */
+    private record Designs(PreparedGround prepared, SiteCover cover, DoseSources sources, Optional<SiteDose> dose) {
+    }
+
+    private Designs designed(Asked asked, Site site, Progress progress, Consumer<Designed> early) {
+        progress.report(0.02, "preparing the ground");
+        ElevationGrid natural = site.ground.grid();
+        PreparedGround prepared = PreparedGround.of(site.plan, natural);
+        progress.report(0.04, "raising the cover");
+        SiteCover cover = SiteCover.raised(site.plan, natural, prepared.surface(), depths);
+        progress.check();
+        DoseSources from = sources(site.ground);
+        Optional<SiteDose> dose = asked.isFor(Asked.DOSE)
+                ? Optional.of(SiteDose.of(site.plan, cover, from, progress.part(0.1, 0.35))) : Optional.empty();
+        dose.ifPresent(d -> early.accept(new Designed(site.plan, d)));
+        progress.check();
+        return new Designs(prepared, cover, from, dose);
+    }
+
+    private static void noted(SiteDose dose, List<Finding> thinner, List<Finding> findings, List<ModelNote> models) {
+        findings.addAll(dose.findings());
+        findings.addAll(thinner);
+        models.addAll(dose.models());
+    }
+
+    /** Where responses come from: the same as before for a plan beside the same files, with what is known by then. */
+    private synchronized DoseSources sources(SiteGround ground) {
+        sources = sources.filter(s -> s.directory().equals(ground.directory()))
+                .or(() -> Optional.of(new DoseSources(responses, ground.directory())));
+        return sources.get();
     }
 
     private static WaysOut waysOut(WaysOut ways, List<Finding> findings) {

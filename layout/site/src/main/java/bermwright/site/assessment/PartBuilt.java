@@ -4,6 +4,7 @@ package bermwright.site.assessment;
 import bermwright.finding.Finding;
 import bermwright.finding.StayRule;
 import bermwright.foundation.Progress;
+import bermwright.shielding.cover.DepthMaps;
 import bermwright.site.exposure.CrewDose;
 import bermwright.site.exposure.DoseSources;
 import bermwright.site.exposure.HullCover;
@@ -49,8 +50,9 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
      * @param plan  the plan
      * @param cover its cover
      * @param dose  the doses under it
+     * @param known depths of covers that were measured before
      */
-    record Finished(Plan plan, SiteCover cover, SiteDose dose) {
+    record Finished(Plan plan, SiteCover cover, SiteDose dose, DepthMaps known) {
     }
 
     /** Cover and dose after each step that places soil. */
@@ -66,7 +68,8 @@ public record PartBuilt(String step, List<HullCover> covers, List<StationDose> s
             progress.check();
             Plan lying = plan.withHulls(plan.hulls().stream().filter(h -> stage.lying().contains(h.id())).toList());
             ElevationGrid surface = stage.surface();
-            SiteCover cover = SiteCover.standing(lying, whole.cover.natural(), whole.cover.prepared(), surface);
+            SiteCover cover = SiteCover.standing(lying, whole.cover.natural(), whole.cover.prepared(), surface,
+                    whole.known);
             List<StationDose> stations = whole.dose.underPart(lying, cover, sources,
                     progress.part((double) i / stages.size(), (i + 1.0) / stages.size()));
             built.add(new PartBuilt(stage.step().id(), cover.hulls(), stations, whole(work, i)));

@@ -12,6 +12,7 @@ import bermwright.shielding.dose.OrganDose;
 import bermwright.shielding.dose.Response;
 import bermwright.shielding.dose.Responses;
 import bermwright.shielding.dose.WalkSource;
+import bermwright.shielding.fold.SkyMemory;
 import bermwright.shielding.material.Layer;
 import bermwright.shielding.material.Materials;
 import bermwright.shielding.material.Shield;
@@ -35,13 +36,19 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
-/** Where the responses for a plan's hulls come from; a built-in one is made once for hulls of one skin. */
+/**
+ * Where the responses for a plan's hulls come from; a built-in one is made once for hulls of one skin. It also
+ * remembers what stations saw, so that one that is used again after a change works out what changed, and no more.
+ */
 public final class DoseSources {
     private static final String BUILT_IN = "built in";
+    /** Responses that are kept at most. */
+    private static final int MOST_MADE = 200;
 
     private final Responses responses;
     private final Path directory;
     private final Map<BuiltIn, Response> made = new HashMap<>();
+    private final SkyMemory memory = new SkyMemory();
 
     /**
      * Sources of responses.
@@ -54,6 +61,20 @@ public final class DoseSources {
         this.directory = Objects.requireNonNull(directory, "directory");
     }
 
+    /** What stations saw in earlier scenes; only what changed is looked along again. */
+    SkyMemory memory() {
+        return memory;
+    }
+
+    /**
+     * The directory beside which tables are looked for.
+     *
+     * @return that of the plan file
+     */
+    public Path directory() {
+        return directory;
+    }
+
     /** A built-in response: to a sun or an event, as effective dose or for an organ. */
     private record BuiltIn(Shield shield, Object source, Optional<OrganDose.Organ> organ) {
     }
@@ -62,6 +83,9 @@ public final class DoseSources {
         Response kept = made.get(key);
         if (kept == null) {
             kept = make.get();
+            if (made.size() >= MOST_MADE) {
+                made.clear();
+            }
             made.put(key, kept);
         }
         return kept;

@@ -6,6 +6,7 @@ import bermwright.foundation.ModelNote;
 import bermwright.foundation.Ring;
 import bermwright.shielding.cover.CoveredHull;
 import bermwright.shielding.cover.DepthMap;
+import bermwright.shielding.cover.DepthMaps;
 import bermwright.shielding.cover.LeastCover;
 import bermwright.shielding.cover.Mound;
 import bermwright.shielding.scene.HullSolid;
@@ -62,6 +63,19 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
      * @return the cover
      */
     public static SiteCover raised(Plan plan, ElevationGrid natural, ElevationGrid prepared) {
+        return raised(plan, natural, prepared, new DepthMaps());
+    }
+
+    /**
+     * The least cover that the plan asks for, after others that were measured before.
+     *
+     * @param plan     the plan
+     * @param natural  the ground before any work
+     * @param prepared the ground after benches and trenches, on the same grid; the natural ground where nothing is
+     * @param known    depths that were measured before, which takes up those measured now
+     * @return the cover, the same whatever is known
+     */
+    public static SiteCover raised(Plan plan, ElevationGrid natural, ElevationGrid prepared, DepthMaps known) {
         SiteHulls site = new SiteHulls(plan, prepared);
         Mound mound = mound(plan, site, site.covered(), Set.of(), LeastCover.FINE_SPACING);
         // Everything is described on the mound's own nodes where it stands, and on the ground's elsewhere.
@@ -80,7 +94,7 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
             if (hull.isPresent()) {
                 covers.add(measured(plan, covered, mound.finished(), new Extent(
                         mound.placedVolume(i) + tunnelShare(plan, mound, hull.get().id())
-                                - displaced(states, hull.get().id()), before, toes)));
+                                - displaced(states, hull.get().id()), before, toes, known)));
             }
         }
         List<Finding> findings = new ArrayList<>(CoverFindings.of(plan, site, Optional.of(mound), covers, toes));
@@ -108,6 +122,21 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
      */
     public static SiteCover standing(Plan plan, ElevationGrid natural, ElevationGrid prepared,
             ElevationGrid finished) {
+        return standing(plan, natural, prepared, finished, new DepthMaps());
+    }
+
+    /**
+     * What a surface that is given gives the hulls of a plan, after others that were measured before.
+     *
+     * @param plan     the plan
+     * @param natural  the ground before any work
+     * @param prepared the ground after benches and trenches, on the same grid
+     * @param finished the surface as it stands, on the same grid and either on its patches too or without any
+     * @param known    depths that were measured before, which takes up those measured now
+     * @return the cover, the same whatever is known
+     */
+    public static SiteCover standing(Plan plan, ElevationGrid natural, ElevationGrid prepared,
+            ElevationGrid finished, DepthMaps known) {
         boolean finer = frames(finished).equals(frames(prepared)) && frames(prepared).equals(frames(natural));
         ElevationGrid bed = finer ? prepared : prepared.withPatches(List.of());
         ElevationGrid before = finer ? natural : natural == prepared ? bed : natural.withPatches(List.of());
@@ -119,7 +148,7 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
             Optional<HullSolid> solid = site.hull(hull.id());
             if (solid.isPresent() && hull.cover().isPresent()) {
                 covers.add(measured(plan, SiteHulls.covered(solid.get(), hull.cover().get()), surface,
-                        new Extent(0, before, List.of())));
+                        new Extent(0, before, List.of(), known)));
             }
         }
         for (HullSolid solid : site.solids()) {
@@ -138,8 +167,8 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
         return grid.patches().stream().map(ElevationGrid::frame).toList();
     }
 
-    /** Soil placed for a hull, the ground before, and the outlines of all mounds; none where they are not known. */
-    private record Extent(double volume, ElevationGrid natural, List<Ring> toes) {
+    /** Soil placed for a hull, the ground before, outlines of all mounds where they are known, depths known before. */
+    private record Extent(double volume, ElevationGrid natural, List<Ring> toes, DepthMaps known) {
     }
 
     /** Half the soil over each tunnel that ends at a hull (m3), so that no soil is left out of the haul. */
@@ -168,7 +197,7 @@ public record SiteCover(ElevationGrid natural, ElevationGrid prepared, Elevation
         double volume = extent.volume;
         CoverUncertainty uncertainty = CoverUncertainty.of(plan, hull, extent.natural, extent.toes);
         int along = (int) Math.max(8, Math.ceil(hull.length() / MAP_STEP));
-        DepthMap depth = DepthMap.of(covered, surface, along, MAP_AROUND);
+        DepthMap depth = extent.known.of(covered, surface, along, MAP_AROUND);
         double density = density(plan, hull);
         double slack = CoverFindings.slack(covered, surface);
         DepthMap.Place least = depth.thinnest(slack);

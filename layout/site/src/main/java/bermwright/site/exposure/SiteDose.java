@@ -317,7 +317,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
             SceneRays scene = scenes.computeIfAbsent(SiteCover.density(plan, hull), d -> SceneRays.of(
                     new Scene(soil(plan, natural, finished, d), site.solidsUnder(finished),
                             WallsOfPlan.walls(plan, site))));
-            SkyView view = SkyView.settled(scene, at, of.all(), SETTLED);
+            SkyView view = sources.memory().settled(scene, at, of.all(), SETTLED);
             double days = plan.exposure().stayDays();
             Tolerances off = tolerances();
             Soil soil = scene.scene().soil();
@@ -361,7 +361,7 @@ public record SiteDose(List<StationDose> stations, Outside outside, String event
             ElevationGrid bare = natural.withPatches(List.of());
             SceneRays scene = SceneRays.of(new Scene(soil(plan, bare, bare, 1), List.of(solid)));
             Vec3 at = pose.get().point(station.along(), station.across(), station.up());
-            SkyView view = SkyView.settled(scene, at, of.all(), SETTLED);
+            SkyView view = sources.memory().settled(scene, at, of.all(), SETTLED);
             Soil soil = scene.scene().soil();
             return new StationDose.Upright(FoldedDose.of(view, of.cosmic(), soil, Tolerances.NONE).total() * days
                     + of.event().map(r -> FoldedDose.of(view, r, soil, Tolerances.NONE).total()).orElse(0.0),
