@@ -27,7 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What is said of a plan that was edited again and again is what is said of it at first, to the last digit. */
 class SameAfterEditsLawTest {
-    private static final int EDITS = 6;
+    private static final int EDITS = 5;
 
     @TempDir
     static Path directory;
