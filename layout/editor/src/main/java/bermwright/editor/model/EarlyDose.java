@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.model;
 
-import bermwright.site.assessment.Assessment;
 import bermwright.site.assessment.Assessments.Designed;
 import bermwright.site.plan.Plan;
 import java.util.Optional;

@@ -21,6 +21,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What the hand does on the map: pick, move, turn, shift corners, with snapping of hatches; told places, not pixels.
@@ -209,8 +211,9 @@ public final class MapHands {
     private PlanEdit edit(Grip held, Point place, Feel feel) {
         if (held.handle.isEmpty()) {
             if (bench.allPicked().size() > 1) {
-                return Arranged.moved(bench.allPicked(), place.east() - held.start.east(),
-                        place.north() - held.start.north());
+                Move move = together(held, new Move(held.part, place.east() - held.start.east(),
+                        place.north() - held.start.north()), feel);
+                return Arranged.moved(bench.allPicked(), move.east(), move.north());
             }
             Move move = new Move(held.part, place.east() - held.start.east(), place.north() - held.start.north());
             return held.part.kind() == Part.Kind.HULL && !feel.isFree() ? snapped(held, move, feel) : move;
@@ -265,13 +268,19 @@ public final class MapHands {
                 snap = Optional.of(new SnapLine(pair.fixed.place(), onAxis));
             }
         }
-        return snap.isPresent() ? best : inLine(held, move, feel);
+        return snap.isPresent() ? best : inLine(held, move, feel, Set.of(held.part.id()));
     }
 
-    /** The base in line with another hull's axis, or on the grid. */
-    private Move inLine(Grip held, Move move, Feel feel) {
+    /** Several things move as the hull does that the hand holds, which snaps to what stays. */
+    private Move together(Grip held, Move move, Feel feel) {
+        return held.part.kind() != Part.Kind.HULL || feel.isFree() ? move : inLine(held, move, feel, bench.allPicked()
+                .stream().filter(p -> p.kind() == Part.Kind.HULL).map(Part::id).collect(Collectors.toSet()));
+    }
+
+    /** The base in line with the axis of a hull that stays, or on the grid. */
+    private Move inLine(Grip held, Move move, Feel feel, Set<String> moving) {
         Point base = held.before.hull(held.part.id()).orElseThrow().baseCentre();
-        Snapping.Snapped to = snapping.base(held.before, held.part.id(), new Point(base.east() + move.east(),
+        Snapping.Snapped to = snapping.base(held.before, moving, new Point(base.east() + move.east(),
                 base.north() + move.north()), feel);
         snap = to.guides().stream().findFirst();
         return new Move(held.part, to.place().east() - base.east(), to.place().north() - base.north());

@@ -8,6 +8,7 @@ import bermwright.site.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What places and ways on the map snap to: the axes of hulls, right angles, and a grid where it is switched on. What a
@@ -54,13 +55,13 @@ public final class Snapping {
     /** The place that a place snaps to. */
     Snapped place(Plan plan, Point place, MapHands.Feel feel, Run run) {
         return feel.isFree() ? new Snapped(place, List.of()) : run.from.flatMap(from -> square(place, from, run))
-                .or(() -> onAxis(plan, place, feel, "")).orElseGet(() -> new Snapped(onGrid(place), List.of()));
+                .or(() -> onAxis(plan, place, feel, Set.of())).orElseGet(() -> new Snapped(onGrid(place), List.of()));
     }
 
-    /** The place of a hull's base that is moved, in line with the axis of another. */
-    Snapped base(Plan plan, String hull, Point place, MapHands.Feel feel) {
+    /** The place of a hull's base that is moved, in line with the axis of another that does not move with it. */
+    Snapped base(Plan plan, Set<String> moving, Point place, MapHands.Feel feel) {
         return feel.isFree() ? new Snapped(place, List.of())
-                : onAxis(plan, place, feel, hull).orElseGet(() -> new Snapped(onGrid(place), List.of()));
+                : onAxis(plan, place, feel, moving).orElseGet(() -> new Snapped(onGrid(place), List.of()));
     }
 
     /** The way a hull is laid down, along or square to another hull's axis where it is close to that. */
@@ -92,10 +93,10 @@ public final class Snapping {
                 0)))));
     }
 
-    private static Optional<Snapped> onAxis(Plan plan, Point place, MapHands.Feel feel, String except) {
+    private static Optional<Snapped> onAxis(Plan plan, Point place, MapHands.Feel feel, Set<String> except) {
         List<Snapped> found = new ArrayList<>();
         for (Hull hull : plan.hulls()) {
-            if (hull.id().equals(except)) {
+            if (except.contains(hull.id())) {
                 continue;
             }
             for (double turn : new double[] {0, QUARTER}) {

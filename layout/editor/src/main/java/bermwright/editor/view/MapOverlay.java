@@ -17,7 +17,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import javafx.geometry.Point2D;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
@@ -27,6 +29,7 @@ import javafx.scene.text.TextAlignment;
 
 /** Everything that lies over the ground: figures, handles, numbered findings, scale bar and both norths. */
 final class MapOverlay {
+    private static final double[] STALE_DASHES = {3, 2.5};
     private static final double RIM = 18;
     private static final double BAR_SHARE = 0.22;
     /** How far a handle or the end of a line reaches around its place (pixels). */
@@ -96,8 +99,16 @@ final class MapOverlay {
         }
     }
 
-    /** The badges of a layer and where they stand. */
-    record Badges(List<Badge> badges, List<Crowd> crowds) {
+    /** The badges of a layer and where they stand, and which findings are of the plan before. */
+    record Badges(List<Badge> badges, List<Crowd> crowds, Set<Finding> stale) {
+        private boolean isStale(Crowd crowd) {
+            return crowd.findings.stream().allMatch(n -> stale.contains(n.finding()));
+        }
+    }
+
+    private static Set<Finding> stale(List<Numbered> findings, Workbench bench) {
+        return bench.answers().unchecked(bench.plan()).isEmpty() ? Set.of() : findings.stream().map(Numbered::finding)
+                .filter(f -> bench.answers().isStale(bench.plan(), f)).collect(Collectors.toSet());
     }
 
     /** Draws figures and findings. */
@@ -277,7 +288,7 @@ final class MapOverlay {
                 Optional.of(hulls.middle(id)))));
         Badges single = crowded(camera, alone, picked, spots);
         crowds.addAll(single.crowds());
-        return new Badges(single.badges(), crowds);
+        return new Badges(single.badges(), crowds, stale(findings, bench));
     }
 
     private Badges crowded(MapCamera camera, List<Numbered> findings, Optional<String> picked, BadgeSpots spots) {
@@ -307,7 +318,7 @@ final class MapOverlay {
         for (int i = 0; i < crowds.size(); i++) {
             more.add(new Crowd(crowds.get(i), spots.free(centres.get(i)), Optional.empty()));
         }
-        return new Badges(badges, more);
+        return new Badges(badges, more, Set.of());
     }
 
     /** The badges, the worst at their very places and drawn last, the others beside them on a leader. */
@@ -319,13 +330,16 @@ final class MapOverlay {
                 g.strokeLine(badge.place().getX(), badge.place().getY(), badge.spot().getX(), badge.spot().getY());
             }
         }
-        drawn.crowds().forEach(crowd -> crowd(g, crowd));
+        drawn.crowds().forEach(crowd -> crowd(g, crowd, drawn.isStale(crowd)));
         for (int i = drawn.badges().size() - 1; i >= 0; i--) {
-            finding(g, drawn.badges().get(i).finding(), drawn.badges().get(i).spot(), picked);
+            Numbered numbered = drawn.badges().get(i).finding();
+            badge(g, new Stamp(numbered.finding().level(), numbered.number(),
+                    drawn.stale().contains(numbered.finding())), drawn.badges().get(i).spot(),
+                    picked.filter(numbered.number()::equals).isPresent());
         }
     }
 
-    private void crowd(GraphicsContext g, Crowd crowd) {
+    private void crowd(GraphicsContext g, Crowd crowd, boolean isStale) {
         Point2D spot = crowd.spot();
         if (crowd.hull().isPresent()) {
             g.setStroke(style.ink());
@@ -333,7 +347,7 @@ final class MapOverlay {
             g.strokeLine(crowd.hull().get().getX(), crowd.hull().get().getY(), spot.getX(), spot.getY());
             Finding.Level worst = crowd.findings().stream().map(n -> n.finding().level()).min(Enum::compareTo)
                     .orElseThrow();
-            badge(g, new Stamp(worst, crowd.words()), spot, false);
+            badge(g, new Stamp(worst, crowd.words(), isStale), spot, false);
             return;
         }
         double h = 1.5 * look.textSize();
@@ -344,7 +358,9 @@ final class MapOverlay {
         g.fillRoundRect(x, y, w, h, h, h);
         g.setStroke(style.ink());
         g.setLineWidth(1.2);
+        g.setLineDashes(isStale ? STALE_DASHES : new double[0]);
         g.strokeRoundRect(x, y, w, h, h, h);
+        g.setLineDashes();
         words(g, crowd.words(), spot, look.textSize() * 0.85, style.ink());
     }
 
@@ -356,26 +372,24 @@ final class MapOverlay {
         g.fillText(words, at.getX(), at.getY());
     }
 
-    private void finding(GraphicsContext g, Numbered numbered, Point2D at, Optional<String> picked) {
-        badge(g, new Stamp(numbered.finding().level(), numbered.number()), at,
-                picked.filter(numbered.number()::equals).isPresent());
-    }
-
-    /** What a badge shows. */
-    private record Stamp(Finding.Level level, String words) {
+    /** What a badge shows; what is of the plan before is hollow, with a broken rim. */
+    private record Stamp(Finding.Level level, String words, boolean isStale) {
     }
 
     private void badge(GraphicsContext g, Stamp stamp, Point2D at, boolean isPicked) {
         double r = look.textSize() * (isPicked ? 1.15 : 0.9);
         g.setLineWidth(isPicked ? 3 : 1.6);
-        g.setStroke(style.halo());
-        g.setFill(FindingBadge.colour(stamp.level(), look.isDark()));
+        Color full = FindingBadge.colour(stamp.level(), look.isDark());
+        g.setStroke(stamp.isStale() ? full : style.halo());
+        g.setFill(stamp.isStale() ? style.halo() : full);
+        g.setLineDashes(stamp.isStale() ? STALE_DASHES : new double[0]);
         double[][] corners = FindingBadge.corners(stamp.level(), at.getX(), at.getY(), r);
         g.fillPolygon(corners[0], corners[1], corners[0].length);
         g.strokePolygon(corners[0], corners[1], corners[0].length);
+        g.setLineDashes();
         double drop = stamp.level() == Finding.Level.WARN ? r * 0.18 : 0;
         words(g, stamp.words(), at.add(0, drop), look.textSize() * FindingBadge.size(stamp.words()),
-                FindingBadge.ink(stamp.level(), look.isDark()));
+                stamp.isStale() ? style.ink() : FindingBadge.ink(stamp.level(), look.isDark()));
     }
 
     /** A hull at one tilt of its way down, over what the map shows. */

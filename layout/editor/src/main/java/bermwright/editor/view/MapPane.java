@@ -23,7 +23,6 @@ import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
@@ -36,8 +35,6 @@ import javafx.util.Duration;
 public final class MapPane extends Region {
     private static final double WHEEL_STEP = 1.0015;
     private static final double FLIGHT_NANOS = 450e6;
-    /** The readout stands so far beside the pointer (pixels). */
-    private static final double BESIDE = 16;
     private static final String DETAIL_LANE = "map detail";
 
     private final Workbench bench;
@@ -56,8 +53,7 @@ public final class MapPane extends Region {
     private boolean isSpaceDown;
     private final Drafting draft;
     private final DraftLayer drawn = new DraftLayer();
-    private final Label readout = new Label();
-    private final PauseTransition readoutEnd = new PauseTransition(Duration.seconds(4));
+    private final PointerWords readout = new PointerWords();
     private Optional<Point2D> last = Optional.empty();
     private Optional<Flight> flight = Optional.empty();
     private Optional<Fit> fitted = Optional.empty();
@@ -86,11 +82,6 @@ public final class MapPane extends Region {
         this.background = background;
         this.layers = new MapLayers(bench, hands, look);
         getChildren().addAll(layers.nodes());
-        readout.setId("readout");
-        readout.getStyleClass().add("readout");
-        readout.setManaged(false);
-        readout.setVisible(false);
-        readoutEnd.setOnFinished(done -> readout.setVisible(false));
         getChildren().addAll(drawn, readout);
         draft.changed().listen(() -> {
             setCursor(draft.isActive() ? Cursor.CROSSHAIR : Cursor.DEFAULT);
@@ -160,23 +151,21 @@ public final class MapPane extends Region {
 
     /** Shows words at the pointer for as long as the hand holds something. */
     private void follow(Optional<String> words, Point at) {
-        words.ifPresent(w -> {
-            say(w, Optional.of(at));
-            readout.relocate(Math.min(readout.getLayoutX() + BESIDE, Math.max(4, getWidth() - readout.getWidth() - 4)),
-                    Math.min(readout.getLayoutY() + BESIDE, Math.max(4, getHeight() - readout.getHeight() - 4)));
-        });
+        words.ifPresent(w -> readout.follow(w, spot(at), this));
+    }
+
+    private Point2D spot(Point place) {
+        return new Point2D(camera.x(place.east()), camera.y(place.north()));
     }
 
     /** Shows words near a place of the map for a few seconds; where there is none, at its foot. */
     void say(String words, Optional<Point> near) {
-        readout.setText(words);
-        readout.setVisible(!words.isEmpty());
-        readout.autosize();
-        double x = near.map(p -> camera.x(p.east())).orElse((getWidth() - readout.getWidth()) / 2);
-        double y = near.map(p -> camera.y(p.north())).orElse(getHeight() - 4 * readout.getHeight());
-        readout.relocate(Math.max(4, Math.min(x, getWidth() - readout.getWidth() - 4)),
-                Math.max(4, Math.min(y, getHeight() - readout.getHeight() - 4)));
-        readoutEnd.playFromStart();
+        readout.say(words, near.map(this::spot), this);
+    }
+
+    /** Keeps what is read at the pointer off a panel over the map. */
+    void keepReadoutOff(Region panel) {
+        readout.keepOff(panel);
     }
 
     private void pressed(MouseEvent event) {

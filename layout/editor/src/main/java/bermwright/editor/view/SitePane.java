@@ -92,6 +92,7 @@ final class SitePane extends BorderPane implements AutoCloseable {
         left.setDividerPositions(0.36);
         layers = new LayerPanel(() -> reliefLook, () -> MapKey.show(getScene().getWindow(), this.dress));
         section = new SectionDrawer(bench, hands.draft(), dress);
+        map.keepReadoutOff(layers);
         StackPane over = new StackPane(map, layers, notices);
         StackPane.setAlignment(notices, Pos.TOP_CENTER);
         StackPane.setAlignment(layers, Pos.BOTTOM_RIGHT);

@@ -116,6 +116,28 @@ class MapHandsTest {
         hands.giveUp();
     }
 
+    /** B and an area are dragged until B is 0.3 m beside the axis of A. */
+    @Test
+    void severalThingsThatAreDraggedSnapTogetherToWhatStays() {
+        Hull fixed = hull("A");
+        Point off = fixed.baseCentre().moved(fixed.layDownAzimuth(), 90, 0.3);
+        bench.pick(Optional.of(Part.hull("B")));
+        bench.pickAlso(new Part(Part.Kind.KEEP_OUT, "boulders"));
+        Point before = hull("B").baseCentre();
+        Point corner = bench.plan().keepOuts().get(0).area().centre();
+        Point grab = middle("B");
+        hands.press(grab, SNAPPING);
+        hands.drag(new Point(grab.east() + off.east() - before.east(), grab.north() + off.north() - before.north()),
+                SNAPPING);
+        Point moved = hull("B").baseCentre();
+        Point on = fixed.baseCentre().moved(fixed.layDownAzimuth(), 90, 0);
+        assertEquals(0, moved.distance(on), ROUNDING);
+        Point cornerNow = bench.plan().keepOuts().get(0).area().centre();
+        assertEquals(moved.east() - before.east(), cornerNow.east() - corner.east(), ROUNDING);
+        assertEquals(moved.north() - before.north(), cornerNow.north() - corner.north(), ROUNDING);
+        hands.giveUp();
+    }
+
     @Test
     void cornersAreShiftedMadeAndTakenOut() {
         Part boulders = new Part(Part.Kind.KEEP_OUT, "boulders");
