@@ -67,7 +67,8 @@ public final class ArrangeModel extends SearchModel {
                             + " to arrange within, or free a held hull."
                             : found.size() + " found, none better in all than another.");
                 }, "It could not be searched: ", () -> found.isEmpty() ? "Stopped; nothing was found yet."
-                        : "Stopped. What was found until then can be taken.");
+                        : "Stopped. What was found until then can be taken; warnings of covers"
+                                + " while they rise are not counted yet.");
     }
 
     /** Ends by number, and hands what it finds to the screen. */

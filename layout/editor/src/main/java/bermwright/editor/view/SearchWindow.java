@@ -115,8 +115,8 @@ final class SearchWindow {
      */
     static void arrange(Stage owner, Workbench bench) {
         SearchWindow window = new SearchWindow(owner, "Arrange", "Moves and turns the hulls that are not held, gear"
-                + " with its hull, so that nothing refuses the plan and the work gets less. Each that is listed has"
-                + " passed the full assessment. What is taken can be undone.");
+                + " with its hull, so that nothing refuses the plan and the work gets less. Nothing refuses"
+                + " any that is listed. What is taken can be undone.");
         CheckBox sizes = new CheckBox("Si_ze the covers too");
         sizes.setId("search-sizes");
         Button take = new Button("_Take the one picked");

@@ -90,6 +90,11 @@ record ArrangedSite(Plan plan, ElevationGrid ground) {
         return new ArrangedSite(stronger(made), ground);
     }
 
+    /** The same on other ground. */
+    ArrangedSite on(ElevationGrid other) {
+        return new ArrangedSite(plan, other);
+    }
+
     /** Anchors and a hold at the pivot that bear on rolling ground, and poles clear of the sweep on a cross slope. */
     private static Plan stronger(Plan plan) {
         Map<String, Double> gear = new HashMap<>();
