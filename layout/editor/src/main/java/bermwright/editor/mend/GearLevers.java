@@ -84,12 +84,15 @@ final class GearLevers {
     /** What makes an anchor hold more, by its kind. */
     private static List<Lever> anchor(Anchor anchor, String path, String whose) {
         String of = " the " + whose + " anchor ";
-        return switch (anchor.kind()) {
-            case PLATE, BLOCK -> List.of(new Lever(path + ".width_m", true, "Widen" + of + "to"),
-                    new Lever(path + ".depth_m", true, "Set" + of + "at a depth of"));
-            case BALLAST -> List.of(new Lever(path + ".mass_t", true, "Load" + of + "with"));
-            case SCREW, PILE -> List.of(new Lever(path + ".count", true, "Make the number of members of" + of + "be"),
-                    new Lever(path + ".depth_m", true, "Set" + of + "at a depth of"));
-        };
+        return anchor.kind().holdsMoreBy().stream().map(size -> new Lever(path + "." + size.key(), true,
+                switch (size) {
+                    case WIDTH -> "Widen" + of + "to";
+                    case HEIGHT -> "Make" + of + "as high as";
+                    case LENGTH -> "Lengthen" + of + "to";
+                    case DEPTH -> "Set" + of + "at a depth of";
+                    case MASS -> "Load" + of + "with";
+                    case COUNT -> "Make the number of members of" + of + "be";
+                    case DIAMETER -> "Make" + of + "of a diameter of";
+                })).toList();
     }
 }

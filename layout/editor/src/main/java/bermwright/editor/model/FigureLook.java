@@ -66,6 +66,8 @@ public enum FigureLook {
     POLE_FOOT(MapStyle.POLE_FOOT),
     /** A pole's foot. */
     POLE_MARK(MapStyle.POLE_FOOT),
+    /** An anchor of a kind that has no mark of its own. */
+    ANCHOR_OTHER(MapStyle.ANCHOR, "Anchor, other", "An anchor without a mark of its own."),
     /** A plate anchor. */
     ANCHOR_PLATE(MapStyle.ANCHOR, "Anchor, plate", "A buried plate; soil ahead of it holds it."),
     /** A block anchor. */
@@ -86,8 +88,7 @@ public enum FigureLook {
     private final String rule;
 
     FigureLook(MapStyle symbol) {
-        this(symbol, Sentence.begin(symbol.words()),
-                symbol.rule());
+        this(symbol, Sentence.begin(symbol.words()), symbol.rule());
     }
 
     FigureLook(MapStyle symbol, String word, String rule) {

@@ -8,18 +8,18 @@ import bermwright.site.plan.LoweringGear;
 import bermwright.site.plan.Pivot;
 import bermwright.site.plan.Seat;
 import bermwright.site.plan.WorkStep;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Which keys things of a kind have: an anchor of ballast has a mass and no width. */
 final class KindFields {
     private static final Map<Class<? extends Record>, List<Choice>> CHOICES = Map.of(
-            Anchor.class, List.of(new Choice("kind", Map.of("plate", Set.of("width_m", "height_m", "depth_m"),
-                    "block", Set.of("width_m", "height_m", "length_m", "depth_m"), "ballast", Set.of("mass_t"),
-                    "screw", Set.of("count", "diameter_m", "depth_m"), "pile", Set.of("count", "diameter_m",
-                    "depth_m")))),
+            Anchor.class, List.of(new Choice("kind", Arrays.stream(Anchor.Kind.values()).collect(Collectors.toMap(
+                    Anchor.Kind::word, k -> k.sizes().stream().map(Anchor.Size::key).collect(Collectors.toSet()))))),
             Pivot.class, List.of(new Choice("kind", Map.of("rim", Set.of(),
                     "shoes", Set.of("ahead_m", "half_spread_m", "foot_area_m2"),
                     "legs", Set.of("count", "footprint_radius_m", "foot_area_m2")))),

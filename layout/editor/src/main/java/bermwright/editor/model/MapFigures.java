@@ -137,7 +137,7 @@ public final class MapFigures {
 
     private static FigureLook anchorLook(Shape shape) {
         return shape.anchor().flatMap(a -> Arrays.stream(FigureLook.values())
-                .filter(l -> l.name().equals("ANCHOR_" + a.kind().name())).findFirst()).orElse(FigureLook.ANCHOR_PLATE);
+                .filter(l -> l.name().equals("ANCHOR_" + a.kind().name())).findFirst()).orElse(FigureLook.ANCHOR_OTHER);
     }
 
     private static void inside(List<MapFigure> all, LiveSite site, Hull hull) {

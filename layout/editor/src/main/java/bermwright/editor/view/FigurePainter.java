@@ -127,6 +127,8 @@ final class FigurePainter {
     /** Each kind of mark has a shape of its own, so that it is known without its colour. */
     private static void outline(GraphicsContext g, FigureLook look, double x, double y, double r) {
         switch (look) {
+            case ANCHOR_OTHER -> g.strokePolygon(new double[] {x, x + r, x, x - r}, new double[] {y - r, y, y + r, y},
+                    4);
             case ANCHOR_PLATE -> {
                 g.strokeRect(x - r, y - r / 3, 2 * r, 2 * r / 3);
                 g.strokeLine(x, y - r, x, y + r);

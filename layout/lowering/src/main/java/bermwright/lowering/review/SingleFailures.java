@@ -90,7 +90,7 @@ final class SingleFailures {
                     case SWINGS -> "the hull turns out of its plane";
                     default -> "the base slides";
                 };
-                yield new Loss(lost, s.tilt(), outcome, demand, capacity, speed, words(worst) + ": " + then);
+                yield new Loss(lost, s.tilt(), outcome, demand, capacity, speed, then + "; " + words(worst));
             }
         };
     }
@@ -108,7 +108,7 @@ final class SingleFailures {
     private static String words(ChainRow row) {
         double scale = 1000;
         String unit = row.unit().equals("N m") ? "kN m" : row.unit().equals("Pa") ? "kPa" : "kN";
-        return text("%s %.0f of %.0f %s", row.part().words(), row.demand().orElse(0) / scale,
+        return text("%s: demand %.0f %s, capacity %.0f %s", row.part().words(), row.demand().orElse(0) / scale, unit,
                 row.capacity().orElse(0) / scale, unit);
     }
 

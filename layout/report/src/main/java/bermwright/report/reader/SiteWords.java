@@ -12,6 +12,7 @@ import bermwright.site.exposure.StationDose;
 import bermwright.site.haulage.EarthworksResult;
 import bermwright.site.haulage.Haul;
 import bermwright.site.haulage.SoilNeed;
+import bermwright.site.plan.ExposurePlan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -35,9 +36,11 @@ public record SiteWords(Assessment assessment) {
         assessment.dose().ifPresent(dose -> {
             DoseAnswers.HeldLine.of(dose.limits()).stream().filter(l -> l.held().map(h -> h.isCrew()).orElse(true))
                     .forEach(l -> lines.add("Limit on " + DoseAnswers.limitWords(l.judged().limit()) + ": "
-                    + said(DoseAnswers.LIMIT_LINES, "limit_mSv", l) + " mSv; the crew gets " + l.held().map(h ->
-                    said(DoseAnswers.LIMIT_LINES, "best_mSv", l) + " mSv (" + said(DoseAnswers.LIMIT_LINES, "low_mSv",
-                    l) + " to " + said(DoseAnswers.LIMIT_LINES, "high_mSv", l) + ")").orElse("what is not known") + ": "
+                    + said(DoseAnswers.LIMIT_LINES, "limit_mSv", l) + " mSv; the crew gets "
+                    + (l.judged().limit().over() == ExposurePlan.Over.CAREER ? "by this stay alone " : "")
+                    + l.held().map(h -> said(DoseAnswers.LIMIT_LINES, "best_mSv", l) + " mSv ("
+                    + said(DoseAnswers.LIMIT_LINES, "low_mSv", l) + " to "
+                    + said(DoseAnswers.LIMIT_LINES, "high_mSv", l) + ")").orElse("what is not known") + ": "
                     + said(DoseAnswers.LIMIT_LINES, "verdict", l) + "."));
             List<String> shelters = dose.stations().stream().filter(StationDose::stormShelter)
                     .map(s -> s.name()).toList();

@@ -38,7 +38,7 @@ public final class Words {
 
     /** A mass for tables (t) from SI (kg). */
     public static String tonnes(double mass) {
-        return fixed(mass / KILO, 1);
+        return fixed(mass / KILO, 0);
     }
 
     /** A value with its unit in running words. */

@@ -75,7 +75,7 @@ public final class Answers {
             of("volume_m3", "placed", "Volume of soil placed for this hull.", Unit.M3, HullCover::volume),
             of("volume_spread_m3", "placed, spread", "How far that volume may be off for what the elevation file does"
                     + " not show, one standard deviation.", Unit.M3, (HullCover c) -> c.uncertainty().volume()),
-            of("placed_mass_t", "placed mass", "Mass of that soil.", Unit.T, HullCover::placedMass),
+            of("placed_mass_t", "placed mass", "Mass of that soil.", Unit.T, HullCover::placedMass).digits(0),
             of("least_depth_m", "least cover depth", "Depth of soil over the thinnest place of the skin that is to be"
                     + " covered: the one that lacks most, else the least deep.", Unit.M,
                     (HullCover c) -> c.least().depth()),
@@ -171,7 +171,7 @@ public final class Answers {
             of("loose_m3", "loose, in the haulers", "Loose volume.", Unit.M3, EarthworksResult::loose),
             of("loose_spread_m3", "loose, one standard deviation", "Standard deviation of the loose volume.", Unit.M3,
                     (EarthworksResult e) -> e.spread().loose()),
-            of("mass_t", "mass", "Mass of the soil moved.", Unit.T, EarthworksResult::mass),
+            of("mass_t", "mass", "Mass of the soil moved.", Unit.T, EarthworksResult::mass).digits(0),
             of("borrow_left_m3", "left in the borrow grounds, bank", "Bank volume left over.", Unit.M3,
                     EarthworksResult::borrowLeft),
             of("shortage_m3", "short, bank", "Bank volume that is missing.", Unit.M3, EarthworksResult::shortage),

@@ -99,7 +99,7 @@ public final class DoseAnswers {
     public static final AnswerTable<HeldLine> LIMIT_LINES = within("Doses held against limits.", List.of(
             words("limit", "limit on", (HeldLine h) -> limitWords(h.judged.limit())),
             of("limit_mSv", "limit", Unit.MSV, (HeldLine h) -> h.judged.limit().limit()),
-            words("who", "who", (HeldLine h) -> h.held.map(JudgedLimit.Held::words).orElse(JudgedLimit.CREW)),
+            words("who", "who", HeldLine::who),
             of("best_mSv", "best", Unit.MSV, (HeldLine h) -> h.dose().best()),
             of("low_mSv", "low, 16th percentile", Unit.MSV, (HeldLine h) -> h.dose().low()),
             of("high_mSv", "high, 84th percentile", Unit.MSV, (HeldLine h) -> h.dose().high()),
@@ -353,6 +353,13 @@ public final class DoseAnswers {
      * @param held   the dose; empty where there is none for the crew
      */
     public record HeldLine(JudgedLimit judged, Optional<JudgedLimit.Held> held) {
+        /** Whose dose; of a limit over a career what is counted of it, where that is not all that a person received. */
+        private String who() {
+            boolean isAll = judged.limit().over() != ExposurePlan.Over.CAREER
+                    || held.filter(h -> h.whose() == JudgedLimit.Whose.PERSON).isPresent();
+            return held.map(JudgedLimit.Held::words).orElse(JudgedLimit.CREW) + (isAll ? "" : ", this stay alone");
+        }
+
         /**
          * Limits line by line, first one for the crew where its dose is not known.
          *

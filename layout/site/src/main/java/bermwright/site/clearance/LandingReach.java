@@ -33,7 +33,7 @@ final class LandingReach {
             boolean gone = spread >= length;
             Finding.Level level = gone ? Finding.Level.WARN : Finding.Level.NOTE;
             findings.add(Finding.of(SiteRule.TUNNEL_REACH, level, tunnel.id(),
-                    Finding.Figures.of(spread, length, "m"),
+                    gone ? Finding.Figures.of(spread, length, "m") : Finding.Figures.measured(spread, "m"),
                     ("Tunnel %s is %s m long between its hatches, and anything from %s m to %s m for landings inside"
                     + " the dispersion%s.")
                     .formatted(tunnel.id(), SitePairs.number(length),

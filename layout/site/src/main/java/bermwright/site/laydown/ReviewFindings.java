@@ -5,6 +5,7 @@ import bermwright.finding.Finding.Figures;
 import bermwright.finding.Finding.Level;
 import bermwright.finding.Finding;
 import bermwright.finding.LoweringRule;
+import bermwright.finding.Sentence;
 import bermwright.finding.Verdict;
 import bermwright.lowering.chain.Chain;
 import bermwright.lowering.chain.Part;
@@ -225,17 +226,11 @@ final class ReviewFindings {
     /** What may be lost without what is left being known to hold, each at its worst tilt. */
     private void losses(List<Finding> findings) {
         for (Loss l : review.worstLosses()) {
-            String then = switch (l.outcome()) {
-                case FALLS -> "lets the hull fall";
-                case SWINGS -> "lets the hull turn out of its plane";
-                case SLIDES -> "lets the base slide";
-                case NOT_JUDGED -> "is not known to be held";
-                case HOLDS, ROCKS_BACK -> "";
-            };
-            if (!then.isEmpty()) {
+            if (l.outcome() != Loss.Outcome.HOLDS && l.outcome() != Loss.Outcome.ROCKS_BACK) {
                 findings.add(Finding.of(LoweringRule.LOWERING_SINGLE_FAILURE, Level.WARN,
                         l.speed() > 0 ? Figures.of(l.speed(), 0, "m/s") : Figures.NONE,
-                        text("Lost at %.0f deg, %s %s: %s.", Math.toDegrees(l.tilt()), l.lost(), then, l.words()))
+                        text("Lost at %.0f deg: %s. %s.", Math.toDegrees(l.tilt()), l.lost(),
+                                Sentence.begin(l.words())))
                         .with(l.lost()));
             }
         }

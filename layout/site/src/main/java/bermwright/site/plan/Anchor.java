@@ -9,6 +9,7 @@ import bermwright.lowering.rig.Anchor.Pile;
 import bermwright.lowering.rig.Anchor.Plate;
 import bermwright.lowering.rig.Anchor.Screw;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,8 +20,7 @@ import java.util.function.Function;
  * An anchor in the ground as the plan states it; which figures it needs depends on its kind.
  *
  * <p>What reckons with it reads {@link #built()}, a sealed type, or {@link #footing()}: a new kind is a constant
- * here, a
- * record there, and its keys.
+ * here and a record there, and a key of the plan where it has a size that no other kind has.
  *
  * @param kind     its kind
  * @param width    plate, block: width across the pull (m)
@@ -35,28 +35,92 @@ import java.util.function.Function;
 public record Anchor(Kind kind, OptionalDouble width, OptionalDouble height, OptionalDouble length,
         OptionalDouble depth, OptionalDouble mass, OptionalInt count, OptionalDouble diameter,
         Annotations annotations) {
-    /** Kinds of anchor; each says what it is built of, and the mechanics are those of what is built. */
+    /** Sizes of anchors. */
+    public enum Size {
+        /** Width across the pull. */
+        WIDTH("width_m"),
+        /** Height. */
+        HEIGHT("height_m"),
+        /** Length along the pull. */
+        LENGTH("length_m"),
+        /** Depth to the lower edge or the tip. */
+        DEPTH("depth_m"),
+        /** Mass. */
+        MASS("mass_t"),
+        /** How many act together. */
+        COUNT("count"),
+        /** Diameter of helix or shaft. */
+        DIAMETER("diameter_m");
+
+        private final String key;
+
+        Size(String key) {
+            this.key = key;
+        }
+
+        /**
+         * Its key in plans.
+         *
+         * @return such as {@code width_m}
+         */
+        public String key() {
+            return key;
+        }
+    }
+
+    /**
+     * Kinds of anchor; each says what sizes it has, by which of them it is made to hold more and
+     * what it is built of; the mechanics are those of what is built.
+     */
     public enum Kind {
         /** A buried plate. */
-        PLATE(a -> all(a.width, a.height, a.depth) && at(a.depth) >= at(a.height)
+        PLATE(List.of(Size.WIDTH, Size.HEIGHT, Size.DEPTH), List.of(Size.WIDTH, Size.DEPTH),
+                a -> all(a.width, a.height, a.depth) && at(a.depth) >= at(a.height)
                 ? Optional.of(new Plate(at(a.width), at(a.height), at(a.depth))) : Optional.empty()),
         /** A buried block. */
-        BLOCK(a -> all(a.width, a.height, a.depth) && at(a.depth) >= at(a.height)
+        BLOCK(List.of(Size.WIDTH, Size.HEIGHT, Size.LENGTH, Size.DEPTH), List.of(Size.WIDTH, Size.DEPTH),
+                a -> all(a.width, a.height, a.depth) && at(a.depth) >= at(a.height)
                 ? Optional.of(new Block(at(a.width), at(a.height), a.length.orElse(at(a.height)), at(a.depth)))
                 : Optional.empty()),
         /** A weight on the ground. */
-        BALLAST(a -> all(a.mass) ? Optional.of(new Ballast(at(a.mass))) : Optional.empty()),
+        BALLAST(List.of(Size.MASS), List.of(Size.MASS),
+                a -> all(a.mass) ? Optional.of(new Ballast(at(a.mass))) : Optional.empty()),
         /** Screw piles. */
-        SCREW(a -> all(a.diameter, a.depth) && a.count.orElse(1) >= 1
+        SCREW(List.of(Size.COUNT, Size.DIAMETER, Size.DEPTH), List.of(Size.COUNT, Size.DEPTH),
+                a -> all(a.diameter, a.depth) && a.count.orElse(1) >= 1
                 ? Optional.of(new Screw(a.count.orElse(1), at(a.diameter), at(a.depth))) : Optional.empty()),
         /** Driven piles. */
-        PILE(a -> all(a.diameter, a.depth) && a.count.orElse(1) >= 1
+        PILE(List.of(Size.COUNT, Size.DIAMETER, Size.DEPTH), List.of(Size.COUNT, Size.DEPTH),
+                a -> all(a.diameter, a.depth) && a.count.orElse(1) >= 1
                 ? Optional.of(new Pile(a.count.orElse(1), at(a.diameter), at(a.depth))) : Optional.empty());
 
+        private final List<Size> sizes;
+        private final List<Size> holdsMoreBy;
         private final Function<Anchor, Optional<? extends bermwright.lowering.rig.Anchor>> built;
 
-        Kind(Function<Anchor, Optional<? extends bermwright.lowering.rig.Anchor>> built) {
+        Kind(List<Size> sizes, List<Size> holdsMoreBy,
+                Function<Anchor, Optional<? extends bermwright.lowering.rig.Anchor>> built) {
+            this.sizes = sizes;
+            this.holdsMoreBy = holdsMoreBy;
             this.built = built;
+        }
+
+        /**
+         * The sizes that anchors of this kind have.
+         *
+         * @return the sizes, all others mean nothing for it
+         */
+        public List<Size> sizes() {
+            return sizes;
+        }
+
+        /**
+         * The sizes by which it is made to hold more.
+         *
+         * @return the sizes, what is changed first at the head
+         */
+        public List<Size> holdsMoreBy() {
+            return holdsMoreBy;
         }
 
         /**

@@ -49,8 +49,7 @@ public record LimitInForce(String quantity, From from, Over over, double limit, 
      * @return such as "effective dose from all sources over the whole stay"
      */
     public String words() {
-        return quantity + " from " + from.words() + " over " + over.words()
-                + (over == Over.CAREER ? ", by this stay alone" : "");
+        return quantity + " from " + from.words() + " over " + over.words();
     }
 
     /**

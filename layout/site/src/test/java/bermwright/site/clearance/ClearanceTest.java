@@ -308,7 +308,7 @@ class ClearanceTest {
         change.tunnels = List.of(new Tunnel("T", "A/door", "B/door", 2, List.of(), Annotations.NOTHING));
         Finding reach = first(check(SiteExample.with(plan, change)), "tunnel-reach").orElseThrow();
         assertEquals(3.5, reach.measured().orElseThrow(), SNAP);
-        assertEquals(30, reach.limit().orElseThrow(), SNAP);
+        assertTrue(reach.limit().isEmpty(), "the length of a tunnel is no limit that a shorter change keeps");
         assertTrue(reach.text().contains("26.5 m to 33.5 m"), reach.text());
         Plan exact = SiteExample.plan(hatched(SiteExample.hull("A", 300, 300, 0)),
                 hatched(SiteExample.hull("B", 330, 300, 0)));
