@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.editor.view;
 
+import bermwright.editor.mend.CoverOffer;
 import bermwright.editor.mend.MendingField;
 import bermwright.editor.mend.Offer;
 import bermwright.editor.mend.Remedies;
@@ -13,12 +14,17 @@ import bermwright.editor.run.Background;
 import bermwright.finding.Finding;
 import bermwright.finding.Numbered;
 import bermwright.foundation.InputException;
+import bermwright.site.assessment.CoverSearch;
+import bermwright.site.assessment.SiteGround;
 import bermwright.site.judgement.Judgement;
 import bermwright.site.plan.Plan;
+import bermwright.site.sizing.SizedCover;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
@@ -27,6 +33,7 @@ import javafx.scene.layout.VBox;
 /** The picked finding: what it says, what to do, the field that mends it, values that do, and who accepted it. */
 final class FindingDetail extends VBox {
     private static final String LANE = "remedy";
+    private static final String SIZING = "size covers";
 
     private final Workbench bench;
     private final Background background;
@@ -37,6 +44,7 @@ final class FindingDetail extends VBox {
     private final Label search = new Label();
     private final Button field = new Button();
     private final Button accept = new Button();
+    private final Button size = new Button("Size the covers for the dose limits\u2026");
     private final FlowPane offers = new FlowPane(6, 4);
     private Consumer<MendingField> opener = opened -> { };
     private Map<String, String> accepted = Map.of();
@@ -63,8 +71,11 @@ final class FindingDetail extends VBox {
         search.getStyleClass().add("hint");
         field.setOnAction(event -> shown.flatMap(n -> MendingField.of(bench.document().plan(), n.finding()))
                 .ifPresent(to -> opener.accept(to)));
+        size.setId("finding-size-cover");
+        size.setTooltip(Hint.of("Looks for the least covers of all hulls that meet the plan's dose limits."));
+        size.setOnAction(event -> sizeCovers());
         accept.setOnAction(event -> shown.ifPresent(n -> judge(n.finding())));
-        getChildren().addAll(words, judgement, offers, search, new FlowPane(6, 4, field, accept));
+        getChildren().addAll(words, judgement, offers, search, new FlowPane(6, 4, size, field, accept));
         show(Optional.empty());
     }
 
@@ -97,6 +108,8 @@ final class FindingDetail extends VBox {
         field.setText(mending.map(m -> "Open " + m.part().words() + ": " + FormModel.nameOf(m.path())).orElse(""));
         field.setVisible(mending.isPresent());
         field.setManaged(mending.isPresent());
+        size.setVisible(CoverOffer.isFor(now) && bench.answers().ground().isPresent());
+        size.setManaged(size.isVisible());
         String told = Optional.ofNullable(accepted.get(now.id())).map(w -> "\u2714 " + w).or(() -> Optional.ofNullable(
                 outdated.get(now.id())).map(w -> "Was " + w + "; it says something else since, so judge it anew."))
                 .orElse("");
@@ -124,6 +137,42 @@ final class FindingDetail extends VBox {
                 finding, progress), new Background.Listener<>(this::offer,
                         failure -> say("Values that mend it could not be looked for. " + Plainly.words(failure)),
                         step -> { }, () -> say("")));
+    }
+
+    /** Sizes the covers beside the screen's work; what is found is offered while the plan is still the same. */
+    private void sizeCovers() {
+        Plan plan = bench.document().plan();
+        SiteGround ground = bench.answers().ground().orElseThrow();
+        size.setDisable(true);
+        say("Sizing the covers \u2026");
+        background.start(SIZING, progress -> CoverSearch.least(plan, ground, progress), new Background.Listener<>(
+                sized -> sized(plan, sized),
+                failure -> sizingEnded("The covers could not be sized. " + Plainly.words(failure)),
+                step -> say(String.format(Locale.ROOT, "Sizing the covers: %s, %.0f %%", step.words(),
+                        100 * step.share())), () -> sizingEnded("")));
+    }
+
+    private void sized(Plan plan, SizedCover sized) {
+        sizingEnded("");
+        if (!plan.equals(bench.document().plan())) {
+            say("The plan was changed while its covers were sized; size them again.");
+            return;
+        }
+        Optional<Offer> found = CoverOffer.of(plan, sized);
+        if (found.isEmpty()) {
+            say("No cover was found that meets the limits. " + sized.findings().stream().map(Finding::text)
+                    .collect(Collectors.joining(" ")));
+            return;
+        }
+        offers.getChildren().clear();
+        offer(List.of(found.get()));
+        say("The least covers found that meet every limit of the plan, by trials on a coarser mound: the next answers"
+                + " show it. It can be undone.");
+    }
+
+    private void sizingEnded(String said) {
+        size.setDisable(false);
+        say(said);
     }
 
     private void offer(List<Offer> found) {
