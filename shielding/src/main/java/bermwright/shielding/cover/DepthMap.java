@@ -53,7 +53,7 @@ public final class DepthMap {
      * @param around  cells around it (1), positive
      * @return the map
      */
-    public static DepthMap of(CoveredHull covered, ElevationGrid surface, int along, int around) {
+    static DepthMap of(CoveredHull covered, ElevationGrid surface, int along, int around) {
         return of(covered, new SurfaceDistance(surface, covered.hull().middle().plan(), covered.faces()), along,
                 around);
     }

@@ -29,7 +29,7 @@ public final class DepthMaps {
     }
 
     /**
-     * Measures the depth, as {@link DepthMap#of} does.
+     * Measures the depth, or gives the map that was measured of the very same before.
      *
      * @param covered the hull and the cover it was to have
      * @param surface the finished surface

@@ -16,7 +16,8 @@ import java.util.Locale;
 import java.util.Map;
 
 /**
- * Processor time of a whole assessment after a hull was moved, by what it says it does; run by hand with a plan file
+ * Processor time of a whole assessment after a hull was moved, by what it says it does, by an assessment that is kept
+ * from move to move and, beside it, by one that knows nothing of moves before; run by hand with a plan file
  * and a number of moves: {@code q testrun layout/editor bermwright.editor.model.ReleaseTimes demo-site/plan.json 5}.
  */
 final class ReleaseTimes {
@@ -36,11 +37,15 @@ final class ReleaseTimes {
         int hull = arguments.length > 2 ? Integer.parseInt(arguments[2]) : 0;
         for (int i = 0; i < Integer.parseInt(arguments[1]); i++) {
             Plan moved = new Move(Part.hull(plan.hulls().get(hull).id()), 3.0 * i, 0).applied(plan);
-            Steps steps = new Steps();
-            assessments.run(Assessments.Asked.EVERYTHING, new Assessments.Site(moved, "plan", ground), steps,
-                    early -> steps.dose());
-            steps.print(i);
+            run("kept", assessments, new Assessments.Site(moved, "plan", ground));
+            run("new", Assessments.standard(), new Assessments.Site(moved, "plan", ground));
         }
+    }
+
+    private static void run(String which, Assessments assessments, Assessments.Site site) {
+        Steps steps = new Steps();
+        assessments.run(Assessments.Asked.EVERYTHING, site, steps, early -> steps.dose());
+        steps.print(which);
     }
 
     private static final class Steps implements Progress {
@@ -67,9 +72,9 @@ final class ReleaseTimes {
             dose = SYSTEM.getProcessCpuTime() - begun;
         }
 
-        private void print(int move) {
-            System.out.printf(Locale.ROOT, "move %d: dose as designed after %d ms, all after %d ms of processor time%n",
-                    move, dose / NANOS_A_MILLI, (SYSTEM.getProcessCpuTime() - begun) / NANOS_A_MILLI);
+        private void print(String which) {
+            System.out.printf(Locale.ROOT, "%s: dose as designed after %d ms, all after %d ms of processor time%n",
+                    which, dose / NANOS_A_MILLI, (SYSTEM.getProcessCpuTime() - begun) / NANOS_A_MILLI);
             nanos.forEach((words, spent) -> System.out.printf(Locale.ROOT, "    %-40s %d%n", words,
                     spent / NANOS_A_MILLI));
         }

@@ -27,7 +27,7 @@ public final class KnownLaydowns {
     }
 
     /**
-     * How each hull of a plan comes to lie, as {@link LaydownOfHull#all} does.
+     * How each hull of a plan comes to lie.
      *
      * @param plan   the plan
      * @param ground the ground as it is when the hulls are laid down

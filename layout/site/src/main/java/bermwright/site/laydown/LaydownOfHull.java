@@ -53,17 +53,6 @@ public final class LaydownOfHull {
     }
 
     /**
-     * How each hull of a plan comes to lie.
-     *
-     * @param plan   the plan
-     * @param ground the ground as it is when the hulls are laid down
-     * @return one answer for each hull, in the plan's order
-     */
-    public static List<Laydown> all(Plan plan, ElevationGrid ground) {
-        return plan.hulls().stream().map(h -> of(plan, h, ground)).toList();
-    }
-
-    /**
      * How one hull comes to lie.
      *
      * @param plan   the plan, for its ground and rules

@@ -15,7 +15,7 @@ import bermwright.site.arrangement.ArrangedSite.Turned;
 import bermwright.site.clearance.Clearance;
 import bermwright.site.clearance.QuickClearance.Pose;
 import bermwright.site.footprint.SiteShapes;
-import bermwright.site.laydown.LaydownOfHull;
+import bermwright.site.laydown.KnownLaydowns;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
 import bermwright.site.planfile.PlanFiles;
@@ -126,7 +126,7 @@ class ArrangementSearchLawTest {
             Plan plan = one.plan();
             List<Finding> all = new ArrayList<>(Clearance.of(SiteShapes.of(plan, Optional.of(site.ground()), Map.of()),
                     Optional.of(site.ground())).findings());
-            LaydownOfHull.all(plan, site.ground()).forEach(l -> all.addAll(l.findings()));
+            new KnownLaydowns().all(plan, site.ground()).forEach(l -> all.addAll(l.findings()));
             assertEquals(List.of(), all.stream().filter(f -> f.level() == Finding.Level.REFUSE).map(Finding::text)
                     .toList());
         }
