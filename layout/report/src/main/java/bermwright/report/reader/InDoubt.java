@@ -29,7 +29,7 @@ record InDoubt(Pack pack, Optional<Doubts> doubts) {
         page.paragraph(sampled.samples() + " samples of all that this plan does not know exactly, seed "
                 + sampled.seed() + ", of this very plan and elevation file (bermwright doubts)"
                 + (sampled.failed() > 0 ? "; " + sampled.failed() + " more could not be worked out" : "") + ". "
-                + Doubts.note().spread() + ".");
+                + "A chance of p from n samples scatters by sqrt(p (1 - p) / n).");
         if (mine.stream().noneMatch(f -> f.figure().limit().isPresent())) {
             page.note("warn", "None of the limits of this report was sampled.");
         } else {

@@ -140,14 +140,14 @@ public record DoubtSheets(Doubts doubts) {
         return figure.figure().isLeast() ? "at least " : "at most ";
     }
 
-    /** A mark under the axis at the value with best inputs. */
+    /** A line at the value with best inputs, its words above the columns. */
     private static void best(Svg svg, FigureDoubt figure, double x) {
         if (x >= LEFT && x <= WIDTH - 24) {
-            svg.line(new Dot(x, TOP + HEIGHT * 0.08), new Dot(x, TOP + HEIGHT), "stroke", Ink.BLACK, "stroke-width",
+            svg.line(new Dot(x, TOP + 4), new Dot(x, TOP + HEIGHT), "stroke", Ink.BLACK, "stroke-width",
                     "1.6");
             boolean isLeft = figure.figure().limit().isPresent() ? figure.best() < figure.figure().limit().getAsDouble()
                     : x > WIDTH / 2;
-            svg.text(new Dot(isLeft ? x - 6 : x + 6, TOP + HEIGHT * 0.08 + 4), "with best inputs "
+            svg.text(new Dot(isLeft ? x - 6 : x + 6, TOP + 14), "with best inputs "
                     + number(figure.best()), "text-anchor", isLeft ? "end" : "start", "stroke", "#ffffff",
                     "stroke-width", "3", "paint-order", "stroke");
         }
