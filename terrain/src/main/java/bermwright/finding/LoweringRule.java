@@ -145,7 +145,9 @@ public enum LoweringRule implements Rule {
             "Clear the first high spot or level a bench."),
     AS_BUILT_HULL_ELSEWHERE(WARN, WARN, PEOPLE, "an end of a hull from its place in the plan, as surveyed", "m",
             "rules.as_built_place_m of the plan", "Enter where it lies and assess the plan again before soil is"
-            + " placed.");
+            + " placed."),
+    AS_BUILT_HULL_NOT_SURVEYED(WARN, WARN, PEOPLE, "an end of a surveyed hull, or its height, without a survey", "-",
+            "both ends of a hull are to be surveyed, with heights", "Survey it before soil is placed.");
     private final Entry entry;
 
     LoweringRule(Level worst, Level mildest, Danger danger, String... words) {

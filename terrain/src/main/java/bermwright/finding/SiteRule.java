@@ -72,7 +72,10 @@ public enum SiteRule implements Rule {
             "tunnels and storm shelters of the plan",
             "Join the hull to a shelter by a tunnel, or mark a shelter in it."),
     SHELTER_CUT_OFF(WARN, WARN, PEOPLE, "hatch without a way on foot to a shelter", "-", "our own planning figure",
-            "Keep a way open, or say where people shelter instead.");
+            "Keep a way open, or say where people shelter instead."),
+    CLOCKING_TURNS_NOTHING(WARN, WARN, COST, "a turn of the body about its axis that nothing follows", "deg",
+            "clocking_deg of the hull in the plan", "Enter hatches, stations and pass-throughs as they lie after that"
+            + " turn; clocking_deg is kept for the record.");
     private final Entry entry;
 
     SiteRule(Level worst, Level mildest, Danger danger, String... words) {

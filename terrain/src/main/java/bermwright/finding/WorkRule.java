@@ -67,7 +67,10 @@ public enum WorkRule implements Rule {
             "all soil placed by then is to be surveyed", "Survey what lacks: soil not surveyed is not counted."),
     AS_BUILT_DENSITY_LOW(WARN, WARN, PEOPLE, "density measured in placed soil", "kg/m3",
             "placed density of the plan less its spread", "Compact it, or place a thicker cover: depth times density"
-            + " must stay the same.");
+            + " must stay the same."),
+    CALENDAR_LACKS(WARN, WARN, COST, "work whose dates are not known though work_start is stated", "-",
+            "place on the Moon by the elevation file, sun over it, hours of the machines",
+            "Give what lacks, or do not plan by dates.");
     private final Entry entry;
 
     WorkRule(Level worst, Level mildest, Danger danger, String... words) {

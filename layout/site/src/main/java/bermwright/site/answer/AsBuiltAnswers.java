@@ -6,6 +6,7 @@ import static bermwright.site.answer.Figure.of;
 import static bermwright.site.answer.Figure.said;
 import static bermwright.site.answer.Figure.words;
 
+import bermwright.finding.WorkRule;
 import bermwright.site.answer.AnswerTable.Part;
 import bermwright.site.assessment.AsBuilt;
 import bermwright.site.assessment.SurveyedHull;
@@ -137,11 +138,16 @@ public final class AsBuiltAnswers {
             return survey.design().stream().filter(d -> d.id().equals(cover.id())).findFirst();
         }
 
-        /** Thinner where the least cover is, and where more of the skin lacks depth though the least is the same. */
+        /**
+         * Thinner where the least cover is, where more of the skin lacks depth though the least is the same, and where
+         * soil lacks or was not surveyed though neither says so.
+         */
         String againstPlan() {
             return survey.unseen().contains(cover.id()) ? NOT_SURVEYED : design().map(d ->
                     cover.least().depth() < d.least().depth() - SAME_DEPTH ? "THINNER than planned"
                     : cover.shareBelowWanted() > d.shareBelowWanted() + SAME ? "MORE skin below required depth"
+                    : survey.has(WorkRule.AS_BUILT_LOW, cover.id()) ? "LOWER than planned in places"
+                    : survey.has(WorkRule.AS_BUILT_NOT_SURVEYED, cover.id()) ? "as planned where surveyed, not all is"
                     : "as planned or thicker").orElse("not in the plan by then");
         }
     }
@@ -184,7 +190,9 @@ public final class AsBuiltAnswers {
         String againstPlan() {
             return survey.unseen().contains(dose.hull()) ? NOT_SURVEYED : planned().isEmpty()
                     ? "not judged: no dose of the plan after this step"
-                    : dose.covered().high() > plannedHigh() * (1 + SAME) ? "MORE than planned" : "as planned or less";
+                    : dose.covered().high() > plannedHigh() * (1 + SAME) ? "MORE than planned"
+                    : dose.covered().high() > plannedHigh() * (1 - SAME) ? "within 2 % of planned"
+                    : "less than planned";
         }
     }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.assessment;
 
+import bermwright.finding.Finding;
+import bermwright.finding.WorkRule;
 import bermwright.foundation.Progress;
 import bermwright.shielding.dose.Responses;
 import bermwright.site.exposure.DoseSources;
@@ -30,10 +32,11 @@ import java.util.Set;
  * @param unseen     ids of hulls that lie by then and that the survey has no height over: nothing about them is judged
  * @param apart      surveyed less planned height after the step (m), on the nodes of the ground; {@code NaN} where it
  *                   was not surveyed or a hull stands bare
+ * @param findings   what was found of this survey
  */
 public record AsBuilt(WorkStep step, double surveyed, List<HullCover> built, List<HullCover> design,
         List<StationDose> stations, List<StationDose> planned, Volumes volumes, Set<String> unseen,
-        ElevationGrid apart) {
+        ElevationGrid apart, List<Finding> findings) {
     /** Copies the lists. */
     public AsBuilt {
         built = List.copyOf(built);
@@ -41,6 +44,7 @@ public record AsBuilt(WorkStep step, double surveyed, List<HullCover> built, Lis
         stations = List.copyOf(stations);
         planned = List.copyOf(planned);
         unseen = Set.copyOf(unseen);
+        findings = List.copyOf(findings);
     }
 
     /**
@@ -52,6 +56,17 @@ public record AsBuilt(WorkStep step, double surveyed, List<HullCover> built, Lis
      * @param over    soil that stands higher than the finished covers (m3)
      */
     public record Volumes(double placed, double planned, double left, double over) {
+    }
+
+    /**
+     * Whether something was found of the soil of a hull.
+     *
+     * @param rule what
+     * @param hull the hull's id
+     * @return whether this survey has such a finding
+     */
+    public boolean has(WorkRule rule, String hull) {
+        return findings().stream().anyMatch(f -> f.rule() == rule && f.subject().equals(hull));
     }
 
     /**
@@ -80,6 +95,8 @@ public record AsBuilt(WorkStep step, double surveyed, List<HullCover> built, Lis
                 .map(PartBuilt::stations).orElse(List.of());
         SiteCover cover = assessment.cover().orElseThrow();
         return new AsBuilt(step, survey.share(), survey.built().hulls(), survey.design().hulls(), stations, planned,
-                survey.volumes(cover), survey.unseen(), SurveyFindings.apart(assessment.plan(), cover, survey));
+                survey.volumes(cover), survey.unseen(), SurveyFindings.apart(assessment.plan(), cover, survey),
+                assessment.findings().stream().filter(f -> f.rule() instanceof WorkRule
+                        && f.parts().contains(step.id())).toList());
     }
 }

@@ -196,6 +196,7 @@ public final class Assessments {
                         design.sources, progress.part(0.75, 0.98));
         Surveys surveys = surveys(Surveys.of(plan, ground, cover, work.stages, progress), findings);
         work.stages.ifPresent(s -> findings.addAll(PartBuilt.findings(plan, s.stages(), partBuilt)));
+        WorkCalendar.lacking(plan, ground, work.stages).ifPresent(findings::add);
         List<HullBurial> burials = burials(HullBurial.of(plan, cover), findings, models);
         findings.addAll(HullBurial.notReckoned(plan, cover));
         WaysOut waysOut = waysOut(WaysOut.of(shapes, cover), findings);

@@ -9,6 +9,7 @@ import bermwright.foundation.Point;
 import bermwright.foundation.Vec3;
 import bermwright.site.exposure.HullCover;
 import bermwright.site.exposure.SiteCover;
+import bermwright.site.footprint.BodyProfile;
 import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.plan.Plan;
@@ -160,12 +161,18 @@ final class SurveyFindings {
         return Math.hypot(east - share * way.x(), north - share * way.y());
     }
 
-    /** Height of the upper skin of a hull over a place (m); below everything beside the hull. */
+    /** Height of the upper skin of a hull over a place (m); below everything beside the hull and before its ends. */
     private double skin(Point place, String id) {
         LyingPose pose = poses.get(id);
-        double radius = plan.hull(id).map(Hull::radius).orElse(0.0);
-        double aside = fromAxis(place, pose) * survey.surface().metreScale();
-        return aside >= radius ? Double.NEGATIVE_INFINITY : Math.max(pose.axisStart().z(), pose.axisEnd().z())
+        Hull hull = plan.hull(id).orElseThrow();
+        Vec3 way = pose.axisEnd().minus(pose.axisStart());
+        double level = Math.hypot(way.x(), way.y());
+        double east = place.east() - pose.axisStart().x();
+        double north = place.north() - pose.axisStart().y();
+        double share = (east * way.x() + north * way.y()) / (level * level);
+        double aside = Math.abs(north * way.x() - east * way.y()) / level * survey.surface().metreScale();
+        double radius = share < 0 || share > 1 ? 0 : BodyProfile.radiusAt(hull, share * hull.length());
+        return aside >= radius ? Double.NEGATIVE_INFINITY : pose.axisStart().z() + share * way.z()
                 + Math.sqrt(radius * radius - aside * aside);
     }
 

@@ -28,6 +28,9 @@ import java.util.OptionalDouble;
  *             were
  */
 public record SurveyedHull(String step, String hull, List<End> ends, Optional<Hull> as) {
+    private static final String BASE = "base end";
+    private static final String FAR = "far end";
+
     /** Copies the ends. */
     public SurveyedHull {
         ends = List.copyOf(ends);
@@ -66,9 +69,9 @@ public record SurveyedHull(String step, String hull, List<End> ends, Optional<Hu
             if (step.asBuilt().isPresent() && pose.isPresent()) {
                 WorkStep.AsBuilt survey = step.asBuilt().get();
                 List<End> ends = new ArrayList<>();
-                survey.baseEnd().ifPresent(p -> ends.add(end("base end", p,
+                survey.baseEnd().ifPresent(p -> ends.add(end(BASE, p,
                         pose.get().axisStart(), bed)));
-                survey.farEnd().ifPresent(p -> ends.add(end("far end", p,
+                survey.farEnd().ifPresent(p -> ends.add(end(FAR, p,
                         pose.get().axisEnd(), bed)));
                 if (!ends.isEmpty()) {
                     all.add(new SurveyedHull(step.id(), step.of(), ends, ends.size() < 2 ? Optional.empty()
@@ -110,11 +113,25 @@ public record SurveyedHull(String step, String hull, List<End> ends, Optional<Hu
         return moved;
     }
 
+    /** Says what of the hull was not surveyed where what was lies as planned. */
+    private Optional<Finding> lacking(double allowed) {
+        List<String> lacks = new ArrayList<>();
+        ends.stream().filter(e -> e.above.isEmpty()).forEach(e -> lacks.add("the height of the " + e.name));
+        if (ends.size() < 2) {
+            lacks.add(ends.get(0).name.equals(BASE) ? "the " + FAR : "the " + BASE);
+        }
+        return lacks.isEmpty() ? Optional.empty() : Optional.of(Finding.of(LoweringRule.AS_BUILT_HULL_NOT_SURVEYED,
+                Finding.Level.WARN, hull, Finding.Figures.NONE, String.format(Locale.ROOT, "Surveyed after step %s,"
+                + " hull %s: %s, %.2f m allowed. Not surveyed: %s. Whether the hull lies as planned there is not"
+                + " judged.", step, hull, String.join("; ", ends.stream().map(End::words).toList()), allowed,
+                String.join(" and ", lacks))).at(ends.get(0).place()).with(step));
+    }
+
     /** Says where the hull lies where that is not its place in the plan. */
     Optional<Finding> finding(double allowed) {
         End worst = ends.stream().max(Comparator.comparingDouble(End::off)).orElseThrow();
         if (worst.off() <= allowed) {
-            return Optional.empty();
+            return lacking(allowed);
         }
         String text = String.format(Locale.ROOT, "Surveyed after step %s, hull %s lies elsewhere than planned: %s."
                 + " %.2f m allowed.%s", step, hull, String.join("; ", ends.stream().map(End::words).toList()), allowed,

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package bermwright.site.assessment;
 
+import bermwright.finding.Finding;
+import bermwright.finding.WorkRule;
 import bermwright.foundation.ModelNote;
+import bermwright.site.plan.Plan;
 import bermwright.site.plan.Rules;
 import bermwright.site.stages.Stage;
 import bermwright.site.stages.StagesResult;
@@ -73,6 +76,32 @@ public record WorkCalendar(List<Dated> steps, List<Night> nights, Instant end, d
         GeographicPlace place = system.get().geographic(assessment.ground().grid().frame().centre());
         return of(assessment.stages().get(), rules, Math.toRadians(place.latitudeDeg()),
                 Math.toRadians(place.longitudeDeg()));
+    }
+
+    /** Why a plan that states its first day of work has no dates, or dates that leave work out. */
+    static Optional<Finding> lacking(Plan plan, SiteGround ground, Optional<StagesResult> work) {
+        Rules rules = plan.rules();
+        if (rules.workStart().isEmpty() || work.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<ReferenceSystem> system = ground.file().referenceSystem();
+        if (system.isEmpty()) {
+            return Optional.of(lacking("no dates: the elevation file does not say where on the Moon it lies, so nights"
+                    + " are not known"));
+        }
+        GeographicPlace place = system.get().geographic(ground.grid().frame().centre());
+        if (of(work.get(), rules, Math.toRadians(place.latitudeDeg()), Math.toRadians(place.longitudeDeg()))
+                .isEmpty()) {
+            return Optional.of(lacking("no dates: with the sun over this site and a night_work_share of "
+                    + rules.nightWorkShare() + " the work does not end in ten years"));
+        }
+        return !plan.machines().isEmpty() ? Optional.empty() : Optional.of(lacking("dates in which soil takes no"
+                + " time: the plan has no machine, so its hours are not known"));
+    }
+
+    private static Finding lacking(String what) {
+        return Finding.of(WorkRule.CALENDAR_LACKS, Finding.Level.WARN, "plan", Finding.Figures.NONE,
+                "work_start is stated, and gives " + what + ".");
     }
 
     static Optional<WorkCalendar> of(StagesResult work, Rules rules, double latitude, double longitude) {

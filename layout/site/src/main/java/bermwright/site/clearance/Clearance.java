@@ -150,6 +150,7 @@ public final class Clearance {
         }
         for (Hull hull : plan.hulls()) {
             landing(all, plan, hull);
+            clocking(hull).ifPresent(all::add);
         }
         all.addAll(LandingReach.tunnels(plan, shapes.metres()));
         for (Tunnel tunnel : plan.tunnels()) {
@@ -162,6 +163,16 @@ public final class Clearance {
             }
         }
         return all;
+    }
+
+    /** Says that the turn of a body moves nothing, so that nobody counts on it. */
+    private static Optional<Finding> clocking(Hull hull) {
+        double turn = Math.toDegrees(hull.placement().clocking());
+        return turn == 0 ? Optional.empty() : Optional.of(Finding.of(SiteRule.CLOCKING_TURNS_NOTHING,
+                Finding.Level.WARN, hull.id(), Finding.Figures.of(turn, 0, "deg"), ("clocking_deg of hull %s is %s, and"
+                        + " nothing is turned by it: its hatches, stations, lugs and pass-throughs are taken to lie"
+                        + " where the plan states them, from the crown of the lying hull.").formatted(hull.id(),
+                        SitePairs.number(turn))).at(hull.baseCentre()));
     }
 
     private static void landing(List<Finding> all, Plan plan, Hull hull) {

@@ -68,7 +68,8 @@ final class HullKeys {
             required("lay_down_azimuth_deg", "placement.layDownAzimuth", new ValueType.Direction(),
                     "Direction in which it is laid down."),
             standard("clocking_deg", "placement.clocking", Types.degrees(-360, 360), Standard.of(0, CHOSEN),
-                    "Turn of the body about its axis."),
+                    "Turn of the body about its axis, for the record: hatches, stations, lugs and pass-throughs are"
+                    + " stated as the hull lies, from its crown, and are not turned by it."),
             standard("pivot", "placement.pivot", Types.part(Pivot.class), Standard.ofItsParts(), "What it turns over."),
             standard("arrival", "placement.arrival", Types.choice(Hull.Arrival.values(), Hull.Arrival::word),
                     Standard.word("lowered", CHOSEN), "How it comes to lie, or that it stays upright."),

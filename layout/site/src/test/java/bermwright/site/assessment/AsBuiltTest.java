@@ -51,6 +51,7 @@ class AsBuiltTest {
 
     private OptionalDouble density = OptionalDouble.empty();
     private Optional<List<Vec3>> ends = Optional.empty();
+    private OptionalDouble upTo = OptionalDouble.empty();
 
     @Test
     void aSurveyIsHeldAgainstThePlan() throws IOException {
@@ -138,6 +139,38 @@ class AsBuiltTest {
         assertEquals(0, lies.axisStart().minus(pose.axisStart()).norm(), 1e-6, "turned about its base end");
     }
 
+    @Test
+    void whatOfAHullWasNotSurveyedIsNotTakenToLieAsPlanned() throws IOException {
+        LyingPose pose = assess("").hulls().get(0).lying().orElseThrow();
+        ends = Optional.of(List.of(pose.axisStart()));
+        Finding half = found("").get(0);
+        assertEquals(LoweringRule.AS_BUILT_HULL_NOT_SURVEYED, half.rule());
+        assertTrue(half.text().contains("Not surveyed: the far end."), half.text());
+        Vec3 end = pose.axisEnd();
+        ends = Optional.of(List.of(pose.axisStart(), new Vec3(end.x(), end.y(), Double.NaN)));
+        assertTrue(found("").get(0).text().contains("Not surveyed: the height of the far end."), found("").toString());
+    }
+
+    /** The hull's base plane lies at north 103.8; soil of the first lift lies before it and beside it. */
+    @Test
+    void soilThatLacksBeforeAnEndIsAFindingAndInTheTable() throws IOException {
+        upTo = OptionalDouble.of(2.5);
+        ElevationGrid design = assess("").stages().orElseThrow().stages().get(1).surface();
+        assertTrue(design.height(new Point(150, 102)) > LEVEL + 2, "soil is planned there");
+        write("as-planned.asc", design, 1);
+        assertEquals(List.of(), found("as-planned.asc"));
+        assertEquals(List.of("as planned or thicker"), words(AsBuiltAnswers.COVERS,
+                AsBuiltAnswers.covers(built("as-planned.asc"))));
+        ElevationGrid level = SamplePlans.ground((e, n) -> Math.abs(e - 150) < 2 && n > 100.5 && n < 103.2 ? LEVEL
+                : design.height(new Point(e, n)));
+        write("hole.asc", level, 1);
+        Finding low = found("hole.asc").get(0);
+        assertEquals(WorkRule.AS_BUILT_LOW, low.rule());
+        assertTrue(low.measured().orElseThrow() > 2, low.text());
+        assertEquals(List.of("LOWER than planned in places"), words(AsBuiltAnswers.COVERS,
+                AsBuiltAnswers.covers(built("hole.asc"))));
+    }
+
     private List<Finding> found(String survey) throws IOException {
         return assess(survey).findings().stream().filter(f -> f.rule().id().startsWith("as-built")).toList();
     }
@@ -156,7 +189,7 @@ class AsBuiltTest {
         AsBuilt part = built("part.asc");
         assertEquals(Set.of(), part.unseen());
         assertEquals(List.of("not judged: no dose of the plan after this step"), doses(part));
-        assertEquals(List.of("as planned or less"), doses(planned(part)));
+        assertEquals(List.of("within 2 % of planned"), doses(planned(part)));
         AsBuilt beside = built("beside.asc");
         assertTrue(beside.surveyed() > 0);
         assertEquals(List.of("not surveyed"), doses(planned(beside)));
@@ -166,7 +199,7 @@ class AsBuiltTest {
     /** The same survey where the plan has the doses that were found. */
     private static AsBuilt planned(AsBuilt survey) {
         return new AsBuilt(survey.step(), survey.surveyed(), survey.built(), survey.design(), survey.stations(),
-                survey.stations(), survey.volumes(), survey.unseen(), survey.apart());
+                survey.stations(), survey.volumes(), survey.unseen(), survey.apart(), survey.findings());
     }
 
     private static List<String> doses(AsBuilt survey) {
@@ -209,12 +242,12 @@ class AsBuiltTest {
                 Optional.of(survey), Optional.empty(), density, Optional.empty(),
                 Optional.empty(), Annotations.NOTHING));
         Optional<WorkStep.AsBuilt> lies = ends.map(e -> new WorkStep.AsBuilt(Optional.empty(), Optional.empty(),
-                OptionalDouble.empty(), Optional.of(end(e.get(0))), Optional.of(end(e.get(1))),
-                Annotations.NOTHING));
+                OptionalDouble.empty(), Optional.of(end(e.get(0))), e.size() < 2 ? Optional.empty()
+                        : Optional.of(end(e.get(1))), Annotations.NOTHING));
         Plan plan = SamplePlans.plan(List.of(SamplePlans.hull("A", new Point(150, 100), 0))).withOrderOfWork(List.of(
                 new WorkStep("lower", WorkStep.Kind.LOWER, "A", OptionalInt.empty(), OptionalDouble.empty(),
                         Optional.empty(), List.of(), lies, Annotations.NOTHING),
-                new WorkStep("cover", WorkStep.Kind.COVER, "A", OptionalInt.empty(), OptionalDouble.empty(),
+                new WorkStep("cover", WorkStep.Kind.COVER, "A", OptionalInt.empty(), upTo,
                         Optional.empty(), List.of("lower"), asBuilt, Annotations.NOTHING)));
         SiteGround ground = new SiteGround(GroundFiles.read(directory.resolve("ground.asc"),
                 GroundFiles.Knowledge.NONE, Progress.NONE), directory);
@@ -223,7 +256,8 @@ class AsBuiltTest {
     }
 
     private static WorkStep.SurveyedEnd end(Vec3 place) {
-        return new WorkStep.SurveyedEnd(place.x(), place.y(), OptionalDouble.of(place.z()), Annotations.NOTHING);
+        return new WorkStep.SurveyedEnd(place.x(), place.y(), Double.isNaN(place.z()) ? OptionalDouble.empty()
+                : OptionalDouble.of(place.z()), Annotations.NOTHING);
     }
 
     /** Writes a surface whose heights over the level ground are scaled by a share, on fine nodes. */

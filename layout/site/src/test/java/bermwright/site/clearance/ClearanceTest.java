@@ -21,6 +21,7 @@ import bermwright.site.plan.Plan;
 import bermwright.site.plan.Seat;
 import bermwright.site.plan.Tunnel;
 import bermwright.site.plan.WorkStep;
+import bermwright.site.planfile.PlanValues;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.List;
 import java.util.Map;
@@ -236,6 +237,13 @@ class ClearanceTest {
                         p.winchRating(), p.anchor(), p.annotations())), g.pivotHold(), g.sideThrusters(), g.landing(),
                 g.temperature(), g.annotations())));
         assertTrue(has(check(SiteExample.plan(near)), "gear-in-own-sweep"));
+    }
+
+    @Test
+    void aTurnOfTheBodyThatTurnsNothingIsSaid() {
+        Plan plan = SiteExample.plan(SiteExample.hull("A", 300, 300, 0));
+        assertFalse(has(check(plan), "clocking-turns-nothing"));
+        assertTrue(has(check(PlanValues.with(plan, "hulls[0].clocking_deg", "30")), "clocking-turns-nothing"));
     }
 
     @Test
