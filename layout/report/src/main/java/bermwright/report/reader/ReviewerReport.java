@@ -179,7 +179,7 @@ record ReviewerReport(Handover handover, Opening opening) {
         pack().table(sheets.table());
         page.heading(2, "sky", "What each station sees of the sky");
         assessment().hulls().forEach(hull -> sheets.sky(hull.hull().id(), assessment().ground().file().scale()
-                .trueNorth()).ifPresent(sky -> pack().figure(sky, "")));
+                .trueNorth()).ifPresent(sky -> pack().figure(sky, sheets.weakest(hull.hull().id()))));
     }
 
     private void hazards(Html page) {

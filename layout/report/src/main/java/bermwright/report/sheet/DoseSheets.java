@@ -19,7 +19,9 @@ import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.LimitInForce;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The drawings and tables of the dose at the stations, also for the editor.
@@ -81,6 +83,19 @@ public record DoseSheets(ExposurePlan exposure, SiteDose dose) {
         return views.isEmpty() ? Optional.empty() : Optional.of(new SkyPictures(Drawing.name("sky", hull), "Hull "
                 + hull + ": areal density between each station and the sky, skin counted as soil", views, SKY,
                 trueNorth).drawing());
+    }
+
+    /**
+     * The weakest direction that each station of a hull sees, in words for those who cannot see the picture.
+     *
+     * @param hull the hull's id
+     * @return a sentence
+     */
+    public String weakest(String hull) {
+        return "Weakest direction, azimuth from grid north: " + dose.stations().stream()
+                .filter(s -> s.hull().equals(hull)).map(DoseSheets::view).map(v -> String.format(Locale.ROOT,
+                "%s %.0f g/cm\u00b2 towards %.0f\u00b0 at %.0f\u00b0 of elevation", v.label(), v.least(),
+                v.weakest().degrees(), Math.toDegrees(v.elevation()))).collect(Collectors.joining("; ")) + ".";
     }
 
     private static SkyPictures.View view(StationDose station) {
