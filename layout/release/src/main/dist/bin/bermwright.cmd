@@ -14,5 +14,6 @@ if exist "%start%" set "share=-XX:SharedArchiveFile=%start%"
 exit /b %ERRORLEVEL%
 
 :edit
+if not defined BERMWRIGHT_DEMO set "BERMWRIGHT_DEMO=%home%\demo\plan.json"
 "%java%" -cp "%home%\lib\bermwright-editor-@version@.jar;%home%\screens\win\*" bermwright.editor.Main %2 %3 %4 %5 %6 %7 %8 %9
 exit /b %ERRORLEVEL%

@@ -63,6 +63,9 @@ public final class Image {
         Files.copy(root.resolve("LICENSE"), papers.resolve("LICENSE"));
         Files.copy(root.resolve("layout/licences/NOTICE"), papers.resolve("NOTICE"));
         Files.copy(root.resolve("layout/release/src/main/dist/README.md"), papers.resolve("README.md"));
+        if (!Files.exists(target.resolve("parts.cdx.json"))) {
+            throw new IOException("there is no list of parts (parts.cdx.json): it is not made with -o");
+        }
         Files.copy(target.resolve("parts.cdx.json"), papers.resolve("parts.cdx.json"));
         copy(target.resolve("licences"), papers.resolve("licences"));
         for (Path part : list(papers.resolve("licences"))) {
@@ -73,8 +76,11 @@ public final class Image {
         copy(root.resolve("layout/licences/parts"), papers.resolve("licences"));
         copy(target.resolve("share"), papers.resolve("share"));
         Path demo = Files.createDirectories(papers.resolve("demo"));
-        for (String file : List.of("plan.json", "ground.tif", "expected-findings.tsv")) {
-            Files.copy(root.resolve("demo-site").resolve(file), demo.resolve(file));
+        for (Path file : list(root.resolve("demo-site"))) {
+            // The plan and all that it names, and what is expected of it.
+            if (file.getFileName().toString().matches(".*\\.(json|tif|tsv)")) {
+                Files.copy(file, demo.resolve(file.getFileName()));
+            }
         }
         everyPartHasItsLicence(papers.resolve("licences"));
     }

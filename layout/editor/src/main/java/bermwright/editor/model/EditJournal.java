@@ -15,7 +15,6 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +24,7 @@ import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
@@ -39,6 +39,9 @@ public final class EditJournal implements AutoCloseable {
     /** A journal larger than this is begun anew from the latest plan (bytes). */
     private static final long LARGEST = 64L * 1024 * 1024;
     private static final String ENDING = ".bermwright-journal";
+    private static final String DRAFT = ".draft";
+    private static final Set<StandardOpenOption> APPENDING = Set.of(StandardOpenOption.CREATE,
+            StandardOpenOption.WRITE, StandardOpenOption.APPEND);
     private static final ObjectMapper JSON = new ObjectMapper();
     /** A disk that has not taken a step by then is not waited for any longer (s). */
     private static final long LONGEST_WAIT = 20;
@@ -46,11 +49,14 @@ public final class EditJournal implements AutoCloseable {
     private final Storage storage;
     private final Path file;
     private final String mark;
+    private final long largest;
     private final ExecutorService lane = Executors.newSingleThreadExecutor(EditJournal::laneThread);
     private final AtomicInteger waiting = new AtomicInteger();
     private volatile Optional<String> trouble = Optional.empty();
     /** Used on the lane only. */
     private Optional<FileChannel> channel = Optional.empty();
+    /** Whether the file that is there is this journal's, though others began it; used on the lane only. */
+    private boolean isTakenUp;
 
     /**
      * A journal beside a plan; nothing is written before the first step.
@@ -70,9 +76,15 @@ public final class EditJournal implements AutoCloseable {
      * @param mark    what the plan file held when the journal began, as {@link #mark}
      */
     public EditJournal(Storage storage, Path plan, String mark) {
+        this(storage, plan, mark, LARGEST);
+    }
+
+    /** A journal that is begun anew once it is larger than that (bytes). */
+    EditJournal(Storage storage, Path plan, String mark, long largest) {
         this.storage = storage;
         this.file = beside(plan);
         this.mark = mark;
+        this.largest = largest;
     }
 
     /**
@@ -233,14 +245,71 @@ public final class EditJournal implements AutoCloseable {
 
     private void writeNow(Step step, boolean isLast) throws IOException {
         FileChannel to = open();
-        if (to.size() > LARGEST) {
-            to.truncate(0);
-            line(to, Map.of("began", mark));
+        if (to.size() > largest && isBegunAnew(step)) {
+            return;
         }
         line(to, Map.of("step", step.words(), "plan", step.text()));
         if (isLast) {
             to.force(false);
         }
+    }
+
+    /**
+     * Puts a journal of this step alone in the place of the one that grew too large. The steps in the old one stay
+     * until the new one is whole; where it cannot be put there the old one goes on growing.
+     */
+    private boolean isBegunAnew(Step step) throws IOException {
+        Path draft = file.resolveSibling(file.getFileName() + DRAFT);
+        FileChannel anew;
+        try {
+            storage.delete(draft);
+            anew = storage.open(draft, APPENDING);
+        } catch (IOException notOpened) {
+            return false;
+        }
+        try {
+            if (anew.tryLock() == null) {
+                throw new IOException(draft + " is written to by another window");
+            }
+            line(anew, Map.of("began", mark));
+            line(anew, Map.of("step", step.words(), "plan", step.text()));
+            anew.force(false);
+            storage.move(draft, file);
+        } catch (IOException | OverlappingFileLockException failed) {
+            anew.close();
+            return false;
+        }
+        closeChannel();
+        channel = Optional.of(anew);
+        storage.syncFolder(file.toAbsolutePath().getParent());
+        return true;
+    }
+
+    /**
+     * Goes on with the journal that was left behind, which holds all its steps already: there is no moment at which
+     * they stand nowhere. Waits until that is on the disk; where it cannot be written to, {@link #trouble} says so and
+     * the next step tries again.
+     *
+     * @return true where this journal is that one now; false where it holds steps of its own already
+     */
+    public boolean takeUp() {
+        if (lane.isShutdown()) {
+            return false;
+        }
+        AtomicBoolean isTaken = new AtomicBoolean();
+        lane.execute(() -> {
+            if (channel.isEmpty() && Files.isRegularFile(file)) {
+                isTakenUp = true;
+                isTaken.set(true);
+                try {
+                    channel = Optional.of(opened());
+                } catch (IOException notWritten) {
+                    trouble = Optional.of(String.valueOf(notWritten.getMessage()));
+                }
+            }
+        });
+        flush();
+        return isTaken.get();
     }
 
     /**
@@ -271,30 +340,35 @@ public final class EditJournal implements AutoCloseable {
             if (isInUse(plan)) {
                 throw new IOException(file + " is written to by another window");
             }
-            if (Files.exists(file)) {
+            if (Files.exists(file) && !isTakenUp) {
                 // Somebody's steps, not taken up yet: kept under another name, never written over.
                 setAside(plan);
             }
-            FileChannel opened = storage.open(file, Set.of(StandardOpenOption.CREATE, StandardOpenOption.WRITE,
-                    StandardOpenOption.APPEND));
-            try {
-                if (opened.tryLock() == null) {
-                    throw new IOException(file + " is written to by another window");
-                }
-            } catch (IOException | OverlappingFileLockException held) {
-                opened.close();
-                throw new IOException(file + " is written to by another window", held);
-            }
-            try {
-                line(opened, Map.of("began", mark));
-                storage.syncFolder(file.toAbsolutePath().getParent());
-            } catch (IOException failed) {
-                opened.close();
-                throw failed;
-            }
-            channel = Optional.of(opened);
+            channel = Optional.of(opened());
         }
         return channel.get();
+    }
+
+    /** The file, open and locked, with a line that says what the plan file holds. */
+    private FileChannel opened() throws IOException {
+        FileChannel opened = storage.open(file, APPENDING);
+        try {
+            if (opened.tryLock() == null) {
+                throw new IOException(file + " is written to by another window");
+            }
+        } catch (IOException | OverlappingFileLockException held) {
+            opened.close();
+            throw new IOException(file + " is written to by another window", held);
+        }
+        try {
+            line(opened, Map.of("began", mark));
+            opened.force(false);
+            storage.syncFolder(file.toAbsolutePath().getParent());
+        } catch (IOException failed) {
+            opened.close();
+            throw failed;
+        }
+        return opened;
     }
 
     private static void line(FileChannel to, Map<String, String> fields) throws IOException {
@@ -325,23 +399,18 @@ public final class EditJournal implements AutoCloseable {
     }
 
     /**
-     * Puts a journal left behind out of the way without deleting it.
+     * Puts a journal left behind out of the way without deleting it, or another one that was set aside before.
      *
      * @param plan the plan file
+     * @return where it is now
      * @throws IOException if it cannot be moved
      */
-    public static void setAside(Path plan) throws IOException {
-        Files.move(beside(plan), asideOf(plan), StandardCopyOption.REPLACE_EXISTING);
-    }
-
-    /**
-     * Where a journal goes that was set aside.
-     *
-     * @param plan the plan file
-     * @return the file
-     */
-    public static Path asideOf(Path plan) {
-        return plan.resolveSibling(plan.getFileName() + ENDING + ".set-aside");
+    public static Path setAside(Path plan) throws IOException {
+        Path aside = plan.resolveSibling(plan.getFileName() + ENDING + ".set-aside");
+        for (int n = 2; Files.exists(aside); n++) {
+            aside = plan.resolveSibling(plan.getFileName() + ENDING + ".set-aside-" + n);
+        }
+        return Files.move(beside(plan), aside);
     }
 
     /** Ends the journal once everything asked for is on the disk. */

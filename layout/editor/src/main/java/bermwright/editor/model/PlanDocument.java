@@ -20,7 +20,6 @@ public final class PlanDocument implements AutoCloseable {
     private Plan saved;
     private final PlanHistory history;
     private EditJournal journal;
-    private Optional<String> oldJournal = Optional.empty();
 
     private PlanDocument(Storage storage, Path file, String onDisk) {
         Plan plan = PlanFiles.read(onDisk, file.toString());
@@ -153,7 +152,6 @@ public final class PlanDocument implements AutoCloseable {
             journal.discard();
             return;
         }
-        oldJournal = Optional.empty();
         journal.write(new EditJournal.Step(words, PlanFiles.text(history.plan())));
     }
 
@@ -163,8 +161,8 @@ public final class PlanDocument implements AutoCloseable {
      * @return the reason, empty where all is well
      */
     public Optional<String> journalTrouble() {
-        return oldJournal.or(() -> journal.trouble()
-                .map(reason -> "Edits are not safe against a crash until you save: " + reason));
+        return journal.trouble()
+                .map(reason -> "Edits are not safe against a crash until you save: " + reason);
     }
 
     /** Waits until each step made so far is on the disk. */
@@ -258,18 +256,19 @@ public final class PlanDocument implements AutoCloseable {
      */
     public int recover(EditJournal.Content content) {
         int taken = 0;
+        String last = "";
         for (EditJournal.Step step : content.steps()) {
             Plan plan = PlanFiles.read(step.text(), file.toString());
-            if (make(step.words(), plan)) {
+            if (!plan.equals(history.plan())) {
+                history.make(step.words(), plan);
+                last = step.words();
                 taken++;
             }
         }
-        journal.flush();
-        try {
-            // The first step set the old journal aside; all its steps are in the new one now.
-            Files.deleteIfExists(EditJournal.asideOf(file));
-        } catch (IOException stays) {
-            oldJournal = Optional.of("The old journal could not be removed: " + stays.getMessage());
+        if (taken > 0 && !journal.takeUp()) {
+            // Edits were made before these were taken up: the plan after all of them is one more step.
+            write(last);
+            journal.flush();
         }
         return taken;
     }
@@ -277,10 +276,11 @@ public final class PlanDocument implements AutoCloseable {
     /**
      * Puts a journal left behind aside without taking it up; its file is kept under another name.
      *
+     * @return where it is now
      * @throws IOException if it cannot be moved
      */
-    public void setAside() throws IOException {
-        EditJournal.setAside(file);
+    public Path setAside() throws IOException {
+        return EditJournal.setAside(file);
     }
 
     /**

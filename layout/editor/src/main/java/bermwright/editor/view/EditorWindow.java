@@ -164,9 +164,8 @@ public final class EditorWindow {
         }
         document.leftBehind().ifPresent(content -> {
             if (document.isOutdated(content)) {
-                setAside(document);
-                notices().show("journal", "Edits that were never saved are older than this file. They were set aside in"
-                        + " " + EditJournal.asideOf(document.file()).getFileName() + ".", List.of());
+                setAside(document).ifPresent(aside -> notices().show("journal", "Edits that were never saved are older"
+                        + " than this file. They were set aside in " + aside.getFileName() + ".", List.of()));
                 return;
             }
             String changed = document.fits(content) ? ""
@@ -190,11 +189,12 @@ public final class EditorWindow {
         }
     }
 
-    private void setAside(PlanDocument document) {
+    private Optional<Path> setAside(PlanDocument document) {
         try {
-            document.setAside();
+            return Optional.of(document.setAside());
         } catch (IOException stays) {
             report("The journal could not be set aside", Plainly.words(stays));
+            return Optional.empty();
         }
     }
 

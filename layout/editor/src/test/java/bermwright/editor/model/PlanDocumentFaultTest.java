@@ -26,6 +26,8 @@ class PlanDocumentFaultTest {
     private static final double START = 120;
     private static final int EDITS = 4;
     private static final int MORE_THAN_ALL = 200;
+    /** As many things are done to the disk at least. */
+    private static final int LEAST_STEPS = 5;
 
     @TempDir
     private Path folder;
@@ -81,6 +83,77 @@ class PlanDocumentFaultTest {
             return left.map(c -> east(PlanFiles.read(c.steps().get(c.steps().size() - 1).text(), "journal")))
                     .orElse(east(onDisk));
         }
+    }
+
+    /** Stopped while the steps left behind are taken up, they are still left behind. */
+    @ParameterizedTest
+    @EnumSource(FaultyStorage.Fault.class)
+    void takingUpLosesNothingWhateverFailsWhen(FaultyStorage.Fault fault) throws IOException {
+        for (int at = 0; at < MORE_THAN_ALL; at++) {
+            Path file = SampleSite.write(folder.resolve(fault + "-" + at));
+            double safe = leaveBehind(file);
+            FaultyStorage storage = new FaultyStorage(fault, at);
+            PlanDocument document = PlanDocument.open(storage, file);
+            assertEquals(EDITS, document.recover(document.leftBehind().orElseThrow()));
+            assertEquals(safe, east(document.plan()));
+            assertTrue(afterRestart(file) >= safe, "%s at %d: taken up".formatted(fault, at));
+            document.make(new Move(Part.hull("A"), 1, 0));
+            document.settleJournal();
+            if (document.journalTrouble().isEmpty()) {
+                safe = east(document.plan());
+            }
+            if (!storage.hasFailed()) {
+                assertTrue(at >= LEAST_STEPS, "every write and sync was to fail once; failed: " + at);
+                return;
+            }
+            storage.restart();
+            double found = afterRestart(file);
+            assertTrue(found >= safe, "%s at %d: %s m east was safe, %s m are left".formatted(fault, at, safe, found));
+        }
+        throw new AssertionError("the work never got through");
+    }
+
+    /** A journal of four edits whose program was killed; returns the place east after them (m). */
+    private static double leaveBehind(Path file) {
+        Plan plan = SampleSite.plan();
+        try (EditJournal journal = new EditJournal(file, EditJournal.mark(SampleSite.text()))) {
+            for (int i = 0; i < EDITS; i++) {
+                plan = new Move(Part.hull("A"), 1, 0).applied(plan);
+                journal.write(new EditJournal.Step("step", PlanFiles.text(plan)));
+            }
+        }
+        return east(plan);
+    }
+
+    /** A journal that grew too large is begun anew only when the new one is whole. */
+    @ParameterizedTest
+    @EnumSource(FaultyStorage.Fault.class)
+    void aJournalBegunAnewLosesNothingWhateverFailsWhen(FaultyStorage.Fault fault) throws IOException {
+        for (int at = 0; at < MORE_THAN_ALL; at++) {
+            Path file = SampleSite.write(folder.resolve(fault + "-" + at));
+            FaultyStorage storage = new FaultyStorage(fault, at);
+            EditJournal journal = new EditJournal(storage, file, EditJournal.mark(SampleSite.text()), 1);
+            double safe = START;
+            Plan plan = SampleSite.plan();
+            for (int i = 0; i < EDITS; i++) {
+                plan = new Move(Part.hull("A"), 1, 0).applied(plan);
+                journal.write(new EditJournal.Step("step", PlanFiles.text(plan)));
+                journal.flush();
+                if (journal.trouble().isEmpty()) {
+                    safe = east(plan);
+                }
+            }
+            journal.close();
+            if (!storage.hasFailed()) {
+                assertTrue(at >= LEAST_STEPS, "every write, sync and move was to fail once; failed: " + at);
+                assertEquals(1, EditJournal.leftBehind(file, "").orElseThrow().steps().size(), "begun anew each time");
+                return;
+            }
+            storage.restart();
+            double found = afterRestart(file);
+            assertTrue(found >= safe, "%s at %d: %s m east was safe, %s m are left".formatted(fault, at, safe, found));
+        }
+        throw new AssertionError("the work never got through");
     }
 
     @Test

@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -109,7 +110,12 @@ class PlanDocumentTest {
             assertEquals(122, east(document));
             document.undo();
             assertEquals(121, east(document), "each step can be undone");
-            assertFalse(Files.exists(EditJournal.asideOf(file)));
+            document.settleJournal();
+            assertEquals(3, EditJournal.leftBehind(file, EditJournal.mark(Files.readString(file))).orElseThrow()
+                    .steps().size(), "the journal went on");
+            try (Stream<Path> all = Files.list(folder)) {
+                assertEquals(List.of(), all.filter(f -> f.toString().contains("set-aside")).toList());
+            }
         }
     }
 
@@ -121,8 +127,26 @@ class PlanDocumentTest {
         try (PlanDocument document = PlanDocument.open(file)) {
             document.make(step(1));
             document.settleJournal();
-            assertTrue(Files.readString(EditJournal.asideOf(file)).contains("first"));
+            assertTrue(Files.readString(aside("")).contains("first"));
         }
+    }
+
+    @Test
+    void whatWasSetAsideIsNotWrittenOverByWhatIsSetAsideLater() throws IOException {
+        for (String words : List.of("first", "second")) {
+            EditJournal killed = new EditJournal(file, "");
+            killed.write(new EditJournal.Step(words, PlanFiles.text(step(9).applied(SampleSite.plan()))));
+            killed.close();
+            try (PlanDocument document = PlanDocument.open(file)) {
+                assertEquals(aside(words.equals("first") ? "" : "-2"), document.setAside());
+            }
+        }
+        assertTrue(Files.readString(aside("")).contains("first"));
+        assertTrue(Files.readString(aside("-2")).contains("second"));
+    }
+
+    private Path aside(String number) {
+        return file.resolveSibling(EditJournal.beside(file).getFileName() + ".set-aside" + number);
     }
 
     @Test
