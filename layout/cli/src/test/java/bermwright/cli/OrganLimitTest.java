@@ -44,14 +44,25 @@ class OrganLimitTest {
                 + limit("effective dose", 1e-3)), "--json").json();
         List<JsonNode> found = findings(answer, "dose-limit");
         assertEquals(4, found.size(), found.toString());
-        double[] doses = found.stream().mapToDouble(f -> f.get("measured").asDouble()).toArray();
-        assertTrue(doses[0] > doses[1] && doses[1] > doses[2] && doses[2] > 0, found.toString());
-        for (JsonNode one : found) {
-            boolean isEffective = one.get("text").asText().startsWith("The effective dose from a solar particle event");
-            assertEquals(isEffective ? "mSv" : "mGy-Eq", one.get("unit").asText(), one.toString());
-        }
-        assertEquals(1, found.stream().filter(f -> f.get("text").asText().startsWith("The gray equivalent,"
-                + " blood-forming organs from a solar particle event")).count(), found.toString());
+        JsonNode skin = of(found, "skin");
+        JsonNode eye = of(found, "eye");
+        JsonNode marrow = of(found, "blood-forming organs");
+        JsonNode effective = found.stream().filter(f -> f.get("text").asText().startsWith("The effective dose from a"
+                + " solar particle event")).findFirst().orElseThrow();
+        assertTrue(dose(skin) > dose(eye) && dose(eye) > dose(marrow) && dose(marrow) > 0, found.toString());
+        assertTrue(dose(skin) > dose(effective) && dose(effective) > 0, found.toString());
+        assertEquals("mSv", effective.get("unit").asText());
+        assertEquals("mGy-Eq", skin.get("unit").asText());
+        assertEquals("mGy-Eq", marrow.get("unit").asText());
+    }
+
+    private static double dose(JsonNode finding) {
+        return finding.get("measured").asDouble();
+    }
+
+    private static JsonNode of(List<JsonNode> found, String organ) {
+        return found.stream().filter(f -> f.get("text").asText().startsWith("The gray equivalent, " + organ
+                + " from a solar particle event")).findFirst().orElseThrow();
     }
 
     @Test
