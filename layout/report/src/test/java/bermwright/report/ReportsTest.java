@@ -47,7 +47,7 @@ class ReportsTest {
     private static final Set<String> UNITS = Set.of("m", "m2", "m3", "kg", "t", "kN", "deg", "mSv", "cm2", "percent",
             "1", "h", "hours", "days", "kPa", "MJ", "s", "min", "g", "mm", "K", "s2", "mol");
     private static final Set<String> PURE = Set.of("number", "point", "measured", "limit", "demand", "capacity",
-            "factor", "face_factor", "required_factor", "loads", "value", "Z", "A", "share_by_mass");
+            "factor", "face_factor", "required_factor", "loads", "value", "low", "high", "Z", "A", "share_by_mass");
 
     @TempDir
     private static Path directory;
