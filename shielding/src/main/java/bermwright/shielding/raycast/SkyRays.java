@@ -21,6 +21,9 @@ public final class SkyRays {
     int count;
     int beyondEdge;
     private boolean anyBeyond;
+    /** The slant to the wall that holds the first soil, by ray; zero where none does. */
+    private double[] held = new double[0];
+    private boolean anyHeld;
     private double[] slants = new double[0];
     private Optional<SoilFaces> faces = Optional.empty();
     private final ProfileWalk.Way way = new ProfileWalk.Way();
@@ -42,6 +45,7 @@ public final class SkyRays {
             steep = new double[count];
             beyond = new double[count];
             slants = new double[count];
+            held = new double[count];
         }
     }
 
@@ -68,6 +72,20 @@ public final class SkyRays {
         anyBeyond = true;
     }
 
+    /** Begins with no wall before the first soil of any ray. */
+    void noneHeld() {
+        if (anyHeld) {
+            Arrays.fill(held, 0);
+            anyHeld = false;
+        }
+    }
+
+    /** Takes how slanted a ray goes through the wall that holds its first soil: the face of the soil is the wall's. */
+    void setHeld(int ray, double slant) {
+        held[ray] = slant;
+        anyHeld |= slant > 0;
+    }
+
     /** Takes over rays whose faces have been looked at. */
     void looked() {
         faces = Optional.empty();
@@ -80,7 +98,8 @@ public final class SkyRays {
             double sin = sines[k];
             double slant = Math.sqrt(1 + steep[k]) / Math.abs(sin - rise[k] * Math.sqrt(1 - sin * sin));
             // Not a number where it leaves no face.
-            slants[k] = placed[k] + inPlace[k] > 0 && slant >= 1 ? Math.min(SIDE_BY_SIDE, slant) : 1;
+            slants[k] = held[k] > 0 ? Math.min(SIDE_BY_SIDE, held[k])
+                    : placed[k] + inPlace[k] > 0 && slant >= 1 ? Math.min(SIDE_BY_SIDE, slant) : 1;
         }
         isLookedAt = true;
     }
@@ -94,6 +113,7 @@ public final class SkyRays {
         rise[ray] = alone.rise[0];
         steep[ray] = alone.steep[0];
         setBeyond(ray, alone.beyond[0]);
+        setHeld(ray, alone.held[0]);
         beyondEdge += alone.beyondEdge;
     }
 
@@ -138,7 +158,8 @@ public final class SkyRays {
 
     /**
      * How much longer the way through a thin layer of the surface is than the layer is thick, where the ray comes
-     * out of the first soil on its way: 1 over the cosine between the ray and the normal of the face there. Under an
+     * out of the first soil on its way, or out of the wall that holds that soil: 1 over the cosine between the ray and
+     * the normal of the face there. Under an
      * even face, level or sloping, soil along any ray over its slant is how deep the station lies under that face,
      * however low the ray and whatever its azimuth.
      *

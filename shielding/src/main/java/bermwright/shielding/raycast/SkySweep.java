@@ -16,6 +16,8 @@ import java.util.Optional;
  */
 public final class SkySweep {
     private static final double[] NOTHING = new double[0];
+    /** A wall no further than this from where a ray leaves soil holds that soil (m). */
+    private static final double TOUCHING = 1;
     private final SoilFields fields;
     private final SoilField field;
     private final ProfileWalk walk;
@@ -78,8 +80,10 @@ public final class SkySweep {
         into.leave(walk.finished.exit, faces, way.east, way.north);
         soil(into);
         beyond(into);
+        into.noneHeld();
         for (int k = 0; walls.length > 0 && k < sines.length; k++) {
-            into.placed[k] += walls(way.east, way.north, k, fan.cosines[k]);
+            boolean bare = into.placed[k] + into.inPlace[k] == 0;
+            walls(k, bare ? Double.NEGATIVE_INFINITY : walk.finished.exit[k], into);
         }
     }
 
@@ -97,6 +101,7 @@ public final class SkySweep {
         into.room(up);
         into.beyondEdge = 0;
         into.looked();
+        into.noneHeld();
         boolean apart = field.uniform && walls.length == 0;
         if (apart && singles == null) {
             singles = new SingleRays(fields, sights, start);
@@ -258,24 +263,32 @@ public final class SkySweep {
         return walk.vertexNatural[v] + share * (walk.vertexNatural[v + 1] - walk.vertexNatural[v]);
     }
 
-    private double walls(double east, double north, int k, double cos) {
-        double total = 0;
+    /** Adds the walls on the way of a ray; one that holds its first soil, left there, gives that soil its face. */
+    private void walls(int k, double left, SkyRays into) {
+        double nearest = Double.POSITIVE_INFINITY;
         for (WallSolid wall : walls) {
             double ex = wall.to().east() - wall.from().east();
             double ny = wall.to().north() - wall.from().north();
-            double across = east * ny - north * ex;
+            double across = way.east * ny - way.north * ex;
             if (Math.abs(across) < 1e-12) {
                 continue;
             }
             double fx = wall.from().east() - start[0];
             double fy = wall.from().north() - start[1];
             double at = (fx * ny - fy * ex) / across;
-            double share = (fx * north - fy * east) / across;
+            double share = (fx * way.north - fy * way.east) / across;
             double height = start[2] + fan.tangents[k + 1] * at;
             if (at > 0 && share >= 0 && share <= 1 && height >= wall.foot() && height <= wall.top()) {
-                total += wall.arealDensity() * Math.hypot(ex, ny) / Math.abs(across) / cos;
+                double square = Math.abs(across) / Math.hypot(ex, ny);
+                double slant = 1 / (square * fan.cosines[k]);
+                into.placed[k] += wall.arealDensity() * slant;
+                boolean holds = left == Double.NEGATIVE_INFINITY
+                        || Math.abs(at - left) * square <= wall.thickness() / 2 + TOUCHING;
+                if (holds && at < nearest) {
+                    nearest = at;
+                    into.setHeld(k, slant);
+                }
             }
         }
-        return total;
     }
 }

@@ -57,7 +57,7 @@ class SkyMemoryLawTest {
     private static SceneRays drawn(Random random) {
         Point mound = new Point(random.nextInt(100) - 50, random.nextInt(100) - 50);
         List<WallSolid> walls = random.nextInt(3) > 0 ? List.of() : List.of(new WallSolid(new Point(12, 9),
-                new Point(12 + random.nextInt(5), 20), -1, 4, 900));
+                new Point(12 + random.nextInt(5), 20), -1, 4, 0.5, 900));
         return scene(mound, random.nextInt(4), walls, random.nextInt(5) > 0 ? BulkDensity.uniform(1800) : LAYERED);
     }
 

@@ -40,7 +40,7 @@ class ScenePathLawTest {
     private static final HullSolid OTHER = new HullSolid("B", new HullShape(6, 1.2, HullEnd.FLAT, HullEnd.FLAT, 30),
             Scenes.lying(new Vec3(4, -9, 1.6), Azimuth.ofDegrees(350), 0));
 
-    private static final WallSolid WALL = new WallSolid(new Point(-14, -8), new Point(-12, 6), -1, 7, 1650);
+    private static final WallSolid WALL = new WallSolid(new Point(-14, -8), new Point(-12, 6), -1, 7, 1, 1650);
 
     private static SceneRays scene(BulkDensity profile) {
         ElevationGrid ground = ElevationGrid.sampled(new GridFrame(61, 61, -60, -60, 2),

@@ -264,13 +264,37 @@ class SceneRaysLawTest {
     @Test
     void wallsCountWhereARayPassesOverTheirLineBelowTheirTop() {
         ElevationGrid flat = ElevationGrid.sampled(FRAME, (e, n) -> 0);
-        WallSolid wall = new WallSolid(new Point(5, -5), new Point(5, 5), 0, 3, 900);
+        WallSolid wall = new WallSolid(new Point(5, -5), new Point(5, 5), 0, 3, 0.5, 900);
         SceneRays rays = SceneRays.of(new Scene(Scenes.bare(flat, BulkDensity.uniform(1500)), List.of(),
                 List.of(wall)));
         Vec3 eye = new Vec3(0, 0, 1);
         assertEquals(900 * Math.sqrt(1 + 0.04), rays.ray(eye, new Vec3(1, 0, 0.2)).placed(), 1e-6);
         assertEquals(0, rays.ray(eye, new Vec3(1, 0, 0.5)).placed(), ROUNDING);
         assertEquals(0, rays.ray(eye, new Vec3(-1, 0, 0.2)).placed(), ROUNDING);
+    }
+
+    /** The face of soil that a wall holds is the wall's own, whichever way it runs across the nodes. */
+    @Test
+    void soilHeldByAWallIsLeftThroughTheWallsFace() {
+        GridFrame fine = new GridFrame(161, 161, -20, -20, 0.25);
+        for (double turn : new double[] {0, 0.3, Math.PI / 6, 2, 4.4}) {
+            Vec3 out = new Vec3(Math.sin(turn), Math.cos(turn), 0);
+            Point middle = new Point(5.5 * out.x(), 5.5 * out.y());
+            WallSolid wall = new WallSolid(new Point(middle.east() - 15 * out.y(), middle.north() + 15 * out.x()),
+                    new Point(middle.east() + 15 * out.y(), middle.north() - 15 * out.x()), 0, 12, 1, 1600);
+            ElevationGrid mound = ElevationGrid.sampled(fine, (e, n) ->
+                    10 * Math.max(0, Math.min(1, 5.5 - e * out.x() - n * out.y())));
+            SceneRays rays = SceneRays.of(new Scene(new Soil(ElevationGrid.sampled(fine, (e, n) -> 0), mound, 1500,
+                    BulkDensity.uniform(1500)), List.of(), List.of(wall)));
+            SkyRays seen = new SkyRays();
+            for (double aside : new double[] {-0.5, 0, 0.2, 0.6}) {
+                rays.from(new Vec3(0, 0, 4)).look(new Azimuth(turn + aside), new double[] {0.05, 0.3, 0.6}, seen);
+                for (int k = 0; k < 3; k++) {
+                    double level = Math.sqrt(1 - Math.pow(new double[] {0.05, 0.3, 0.6}[k], 2));
+                    assertEquals(1 / (Math.cos(aside) * level), seen.slant(k), 1e-9, turn + " " + aside);
+                }
+            }
+        }
     }
 
     @Test

@@ -23,7 +23,8 @@ final class WallsOfPlan {
                 Point b = site.metres().stretched(wall.line().get(i + 1));
                 double foot = wall.foot(site.ground().height(a), site.ground().height(b));
                 if (!Double.isNaN(foot) && a.distance(b) > 0) {
-                    walls.add(new WallSolid(a, b, foot, foot + wall.height(), wall.thickness() * density));
+                    walls.add(new WallSolid(a, b, foot, foot + wall.height(), wall.thickness(),
+                            wall.thickness() * density));
                 }
             }
         }
