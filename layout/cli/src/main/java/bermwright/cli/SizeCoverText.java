@@ -25,9 +25,13 @@ record SizeCoverText(Plan plan, Path file, SizedCover sized) {
     private static final Set<Rule> NOT_JUDGED = Set.of(DoseRule.DOSE_LIMIT_NOT_JUDGED,
             SizingRule.SIZE_COVER_NO_LIMIT);
 
+    /** How many of the limits used are shown; all are in JSON. */
+    private static final int MOST_USED = 5;
+
     void write(PrintStream out) {
         out.printf("%s%n", plan.title().isEmpty() ? file.toString() : plan.title() + " (" + file + ")");
-        CommonText.wrapped((sized.isMet() ? "Every station meets every limit under this cover, on its 84th percentile"
+        CommonText.wrapped((sized.isMet() ? "Every station, the crew and every named person meet every limit under this cover, on the 84th"
+                + " percentile"
                 : sized.findings().stream().anyMatch(f -> NOT_JUDGED.contains(f.rule()))
                 ? "NOT JUDGED: a limit could not be held against any cover; what follows goes by the others"
                 : "NOT MET: no cover of up to the thickness tried meets every limit; the thinnest that comes about as"
@@ -61,6 +65,8 @@ record SizeCoverText(Plan plan, Path file, SizedCover sized) {
         CommonText.heading("Dose under it, of somebody who never leaves the station; the share of the limit counts "
                 + TextTable.words(plan.exposure().hoursOutsideADay(), 1) + " h a day outside", out);
         out.println(TextTable.of(SizingAnswers.STATIONS, sized.stations()));
+        CommonText.heading("What decides the cover: the limits that are used most", out);
+        out.println(TextTable.of(SizingAnswers.USES, sized.uses().stream().limit(MOST_USED).toList()));
     }
 
     private void intervals(PrintStream out) {

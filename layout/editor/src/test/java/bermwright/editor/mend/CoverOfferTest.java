@@ -22,7 +22,7 @@ class CoverOfferTest {
 
     private SizedCover sized(boolean isMet) {
         return new SizedCover(isMet, Map.of("alder", new CoverThickness(3.101, 2.5, 2.2, 2.3)), plan, 1234,
-                OptionalDouble.empty(), List.of(), 0, OptionalDouble.empty(), List.of(), List.of(),
+                OptionalDouble.empty(), List.of(), List.of(), 0, OptionalDouble.empty(), List.of(), List.of(),
                 OptionalDouble.empty(), 1, List.of());
     }
 

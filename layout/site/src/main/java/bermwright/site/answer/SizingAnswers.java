@@ -11,6 +11,7 @@ import bermwright.site.plan.CoverPlan;
 import bermwright.site.plan.Hull;
 import bermwright.site.sizing.SizedCover;
 import bermwright.site.sizing.SizedCover.Interval;
+import bermwright.site.sizing.SizedCover.LimitShare;
 import bermwright.site.sizing.SizedCover.StationShare;
 import bermwright.site.sizing.TradePoint;
 import java.util.List;
@@ -50,8 +51,21 @@ public final class SizingAnswers {
             words("station", "worst station", "Station that is farthest from its limit.", TradePoint::station),
             of("covered_mSv", "best", "Dose there, best value.", Unit.MSV, TradePoint::best).digits(1),
             of("high_mSv", "high", "Its 84th percentile.", Unit.MSV, TradePoint::high).digits(1),
-            of("share_of_limit", "share of limit", "84th percentile over the limit; the greatest of all limits.",
-                    Unit.PERCENT, TradePoint::used).digits(0)));
+            of("share_of_limit", "share of limit there", "84th percentile over the limit for somebody who stays at"
+                    + " that station; the greatest of all limits.", Unit.PERCENT, TradePoint::used).digits(0),
+            of("people_share_of_limit", "share, crew and persons", "The same for the crew, sharing its time as"
+                    + " planned, and each named person; the greatest.", Unit.PERCENT, TradePoint::people).digits(0)));
+    /** What is used of each limit. */
+    public static final AnswerTable<LimitShare> USES = new AnswerTable<>("uses[]", "What is used of each limit under"
+            + " the covers found, the most used first: it decides how thick they are.", "dose-particles", List.of(
+            words("who", "who", LimitShare::who),
+            words("limit", "limit on", (LimitShare u) -> u.limit().words()),
+            of("limit_mSv", "limit", "The limit.", Unit.MSV, (LimitShare u) -> u.limit().limit()),
+            of("best_mSv", "best", "Dose that counts against it, best value.", Unit.MSV, (LimitShare u) ->
+                    u.dose().best()).digits(1),
+            of("high_mSv", "high", "Its 84th percentile.", Unit.MSV, (LimitShare u) -> u.dose().high()).digits(1),
+            of("share_of_limit", "share of limit", "84th percentile over the limit.", Unit.PERCENT, LimitShare::used)
+                    .digits(0)));
     /** Thicknesses that meet every limit. */
     public static final AnswerTable<Interval> INTERVALS = new AnswerTable<>("intervals[]", "Thicknesses, the same all"
             + " over a hull, that meet every limit.", MODEL, List.of(
@@ -80,6 +94,7 @@ public final class SizingAnswers {
                     AVAILABLE, STOPS_PAYING),
             List.of(AnswerTable.Part.all("hulls", COVERS, Thickness::of),
                     AnswerTable.Part.all("stations", STATIONS, SizedCover::stations),
+                    AnswerTable.Part.all("uses", USES, SizedCover::uses),
                     AnswerTable.Part.all("trade", TRADE, SizedCover::trade),
                     AnswerTable.Part.all("intervals", INTERVALS, SizedCover::intervals)));
 

@@ -148,8 +148,7 @@ public final class CoverSizing {
         List<SizedCover.StationShare> stations = outcome.stations().stream().filter(s -> hulls.contains(s.hull()))
                 .map(use::share).toList();
         return new SizedCover(met && unjudged.isEmpty(), best, planned(best), outcome.volume(), uniformVolume,
-                stations, bank, available,
-                trade, intervals, stopsPaying(trade), trials, all);
+                stations, use.uses(outcome), bank, available, trade, intervals, stopsPaying(trade), trials, all);
     }
 
     /** What no cover can be held against. */
@@ -191,7 +190,8 @@ public final class CoverSizing {
 
     private TradePoint point(double thickness, CoverTrial.Outcome outcome) {
         return use.worst(outcome).map(w -> new TradePoint(thickness, outcome.volume(), w.station(), w.dose().best(),
-                w.dose().high(), w.used())).orElseGet(() -> new TradePoint(thickness, outcome.volume(), "", 0, 0, 0));
+                w.dose().high(), w.used(), use.crew(outcome))).orElseGet(() -> new TradePoint(thickness,
+                outcome.volume(), "", 0, 0, 0, 0));
     }
 
     private List<SizedCover.Interval> intervals(String hull, TreeMap<Double, CoverTrial.Outcome> scan) {

@@ -9,6 +9,7 @@ import bermwright.site.exposure.StationDose;
 import bermwright.site.plan.ExposurePlan;
 import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.Plan;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -72,6 +73,21 @@ public final class LimitUse {
     double crew(CoverTrial.Outcome outcome) {
         return limits.stream().mapToDouble(l -> Math.max(crew(outcome, l).high(), persons(outcome, l).stream()
                 .mapToDouble(p -> p.against(l).high()).max().orElse(0)) / l.limit()).reduce(0, Math::max);
+    }
+
+    /** What crew and named persons use of each limit, and each station by itself; the most used first. */
+    List<SizedCover.LimitShare> uses(CoverTrial.Outcome outcome) {
+        List<SizedCover.LimitShare> uses = new ArrayList<>();
+        for (LimitInForce limit : limits) {
+            uses.add(new SizedCover.LimitShare("crew, sharing its time as planned", limit, crew(outcome, limit)));
+            persons(outcome, limit).forEach(p -> uses.add(new SizedCover.LimitShare(p.person().id()
+                    + ", with own hours", limit, p.against(limit))));
+            outcome.stations().forEach(s -> uses.add(new SizedCover.LimitShare(s.name() + " alone", limit,
+                    counted(s, limit))));
+        }
+        uses.sort(Comparator.comparingDouble(SizedCover.LimitShare::used).reversed()
+                .thenComparing(SizedCover.LimitShare::who));
+        return uses;
     }
 
     /** The doses of the plan's named persons in the quantity of a limit. */

@@ -4,6 +4,7 @@ package bermwright.site.sizing;
 import bermwright.finding.Finding;
 import bermwright.shielding.cover.CoverThickness;
 import bermwright.site.exposure.StationDose;
+import bermwright.site.plan.LimitInForce;
 import bermwright.site.plan.Plan;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +20,7 @@ import java.util.OptionalDouble;
  * @param uniformVolume  soil that one thickness on each hull, the same everywhere on it, would take (m3); empty where
  *                       limits cannot be met
  * @param stations       dose at every station of the covered hulls under these covers
+ * @param uses           what crew, named persons and stations use of each limit under these covers, the most used first
  * @param bankVolume     soil that has to be dug for it (m3, in place)
  * @param bankAvailable  soil the borrow grounds give, side slopes and what must not be undercut left standing (m3, in
  *                       place); empty where the plan has no borrow ground
@@ -29,13 +31,14 @@ import java.util.OptionalDouble;
  * @param findings       what cannot be met and what would help
  */
 public record SizedCover(boolean isMet, Map<String, CoverThickness> thickness, Plan plan, double volume,
-        OptionalDouble uniformVolume, List<StationShare> stations, double bankVolume, OptionalDouble bankAvailable,
-        List<TradePoint> trade, List<Interval> intervals, OptionalDouble stopsPaying, int trials,
-        List<Finding> findings) {
+        OptionalDouble uniformVolume, List<StationShare> stations, List<LimitShare> uses, double bankVolume,
+        OptionalDouble bankAvailable, List<TradePoint> trade, List<Interval> intervals, OptionalDouble stopsPaying,
+        int trials, List<Finding> findings) {
     /** Copies the lists. */
     public SizedCover {
         thickness = Map.copyOf(thickness);
         stations = List.copyOf(stations);
+        uses = List.copyOf(uses);
         trade = List.copyOf(trade);
         intervals = List.copyOf(intervals);
         findings = List.copyOf(findings);
@@ -50,6 +53,24 @@ public record SizedCover(boolean isMet, Map<String, CoverThickness> thickness, P
      *                greatest of all limits (1); 1 or less where all are met
      */
     public record StationShare(String station, StationDose.Spread dose, double used) {
+    }
+
+    /**
+     * What somebody uses of a limit.
+     *
+     * @param who   the crew, a named person or a station
+     * @param limit the limit
+     * @param dose  the dose that counts against it (Sv or Gy-Eq)
+     */
+    public record LimitShare(String who, LimitInForce limit, StationDose.Spread dose) {
+        /**
+         * How much of the limit is used.
+         *
+         * @return 84th percentile over the limit (1)
+         */
+        public double used() {
+            return dose.high() / limit.limit();
+        }
     }
 
     /**

@@ -10,14 +10,16 @@ package bermwright.site.sizing;
  * @param best      dose there, cosmic over the stay and, at a shelter, the event (Sv)
  * @param high      84th percentile of it (Sv)
  * @param used      high over its limit, the greatest of all limits (1); 1 or less where all are met
+ * @param people    the same for the crew, sharing its time as planned, and each named person, the greatest (1)
  */
-public record TradePoint(double thickness, double volume, String station, double best, double high, double used) {
+public record TradePoint(double thickness, double volume, String station, double best, double high, double used,
+        double people) {
     /**
-     * Whether every limit is met at every station.
+     * Whether every limit is met at every station, and by crew and persons.
      *
      * @return true where it is
      */
     boolean isMet() {
-        return used <= 1;
+        return used <= 1 && people <= 1;
     }
 }
