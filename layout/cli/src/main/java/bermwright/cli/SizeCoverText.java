@@ -30,8 +30,8 @@ record SizeCoverText(Plan plan, Path file, SizedCover sized) {
 
     void write(PrintStream out) {
         out.printf("%s%n", plan.title().isEmpty() ? file.toString() : plan.title() + " (" + file + ")");
-        CommonText.wrapped((sized.isMet() ? "Every station, the crew and every named person meet every limit under this cover, on the 84th"
-                + " percentile"
+        CommonText.wrapped((sized.isMet() ? "Every station, the crew and every named person meet every limit under"
+                + " this cover, on the 84th percentile"
                 : sized.findings().stream().anyMatch(f -> NOT_JUDGED.contains(f.rule()))
                 ? "NOT JUDGED: a limit could not be held against any cover; what follows goes by the others"
                 : "NOT MET: no cover of up to the thickness tried meets every limit; the thinnest that comes about as"
