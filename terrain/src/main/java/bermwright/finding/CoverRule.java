@@ -43,7 +43,7 @@ public enum CoverRule implements Rule {
             "State the strip to be kept clear around it, or move it."),
     PASS_THROUGH_UNDER_SOIL(NOTE, NOTE, COST, "soil over a feed-through", "m",
             "pass-throughs of the plan, which reach the open where no soil lies",
-            "Lay and test it before the cover is placed; it cannot be reached afterwards."),
+            "Lay and test it before the cover is placed."),
     TUNNEL_UNPLACED(REFUSE, REFUSE, PEOPLE, "tunnel that cannot be placed", "-",
             "hatches of the plan, extent of the elevation file",
             "Name two hatches of the plan that lie on known ground."),

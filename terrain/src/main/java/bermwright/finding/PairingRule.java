@@ -113,7 +113,7 @@ public enum PairingRule implements Rule {
     COVER_AGAINST_STANDING(WARN, WARN, HULL, "placed soil where another hull stands", "m2",
             "common practice, no source", "Lower that hull first, or turn one of them."),
     COVERS_RUN_TOGETHER(NOTE, NOTE, COST, "soil that two covers share", "m2", "common practice, no source",
-            "Plan both berms together; one cannot be placed to its toe before the other."),
+            "Plan both berms and their lifts together."),
     COVER_OVER_GEAR(NOTE, NOTE, COST, "gear under a cover", "m2", "common practice, no source",
             "Recover the gear before the soil is placed."),
     LANDING_DISPERSION(REFUSE, REFUSE, HULL, "distance left for the worst landing inside the dispersion", "m",

@@ -67,7 +67,7 @@ class ReviewersTableTest {
         assertEquals(1, said.size(), said.toString());
         assertEquals("warn", said.get(0).get("level").asText());
         assertTrue(said.get(0).get("text").asText().contains("the limit of 1500.0 mGy-Eq on gray equivalent, skin over"
-                + " 30 days is judged by the built-in calculation for cosmic rays and event."), said.toString());
+                + " any 30 days is judged by the built-in calculation for cosmic rays and event."), said.toString());
     }
 
     @Test

@@ -204,7 +204,8 @@ public final class Answers {
                     EarthworksResult.MachineDays::days)));
     /** Slopes of mounds and pits. */
     public static final AnswerTable<SlopeChecks.Slope> SLOPES = new AnswerTable<>("earthworks.slopes[]",
-            "How far mounds and pits are from sliding; 1.3 required while work goes on.", "slope-stability", List.of(
+            "How far mounds and pits are from sliding; on the worst circle 1.3 is required while work goes on, the face"
+            + " without cohesion stands beside it for comparison.", "slope-stability", List.of(
             words("of", "of", "Id of the hull or borrow ground.", SlopeChecks.Slope::subject),
             words("kind", "which is a", "What it is.", SlopeChecks.Slope::kind),
             of("height_m", "height", "Height of the slope.", Unit.M, SlopeChecks.Slope::height).digits(1),
@@ -227,8 +228,11 @@ public final class Answers {
     /** Covers judged for all that they keep off. */
     public static final AnswerTable<JudgedCover> JUDGED_COVERS = new AnswerTable<>("cover_judged[]",
             "Cover judged for all that it keeps off, by hull and station.", "", List.of(
-            words("hull", "hull", "Id of the hull; all for the crew.", JudgedCover::hull),
-            words("station", "station", "Id of the station; empty for the whole hull.", JudgedCover::station),
+            words("hull", "hull", "Id of the hull; all for the crew and for named persons, who move about.",
+                    JudgedCover::hull),
+            words("station", "station", "Id of the station; crew or the named person where the hull is all; empty for"
+                    + " the whole hull.",
+                    JudgedCover::station),
             words("against", "against", "What it is judged for: radiation, meteoroids, thrown soil, heat, moonquake.",
                     (JudgedCover j) -> j.hazard().word()),
             words("found_text", "found", "What was found, with its unit.", (JudgedCover j) ->

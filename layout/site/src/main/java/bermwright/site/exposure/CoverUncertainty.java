@@ -71,6 +71,6 @@ public record CoverUncertainty(double depth, double volume) {
                 + " are not in it",
                 "each hull's depth and volume carry their own spread from the file's cell and elevation_spread_m; on a"
                 + " plane or a smooth slope 0.02 m and 0.1 % remain", ModelNote.Status.COMPUTED,
-                "definition in DEVELOPERS.md, checked by direct quadrature");
+                "geometry: the lowest surface of that slope over the thickened skin, checked by direct quadrature");
     }
 }

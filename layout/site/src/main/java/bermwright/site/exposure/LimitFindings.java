@@ -200,7 +200,7 @@ public final class LimitFindings {
         StationDose.Spread dose = held.dose();
         boolean isPerson = held.whose() == JudgedLimit.Whose.PERSON;
         String unit = StationDose.milli(limit.quantity());
-        return Finding.of(DoseRule.DOSE_CAREER, Level.NOTE, held.who(),
+        Finding finding = Finding.of(DoseRule.DOSE_CAREER, Level.NOTE, held.who(),
                 Figures.of(dose.high() * MSV, limit.limit() * MSV, unit),
                 text("%s %.0f %% (16th to 84th percentile %.0f to %.0f %%) of the limit of %.0f %s on %s"
                         + " over a career. %s", !isPerson ? "This stay takes" : held.reason().isEmpty()
@@ -211,6 +211,8 @@ public final class LimitFindings {
                         isPerson ? "What will be received after it comes on top." : "What a person got before and will"
                         + " get after it is not in the plan and comes on top."))
                 .with(kind(limit)).from(limit.source());
+        return isPerson && held.reason().isEmpty() ? finding.todo("Keep this person's dose record; doses of later stays"
+                + " count against the same limit.") : finding;
     }
 
     /**

@@ -7,8 +7,8 @@ import java.util.Objects;
 /**
  * One line of the table: what a cover is judged for at one place.
  *
- * @param hull     the hull; {@code all} for the crew, who move about
- * @param station  the station; empty for the whole hull
+ * @param hull     the hull; {@code all} for people who move about
+ * @param station  the station, or for all hulls the crew or a named person; empty for the whole hull
  * @param hazard   what it is judged for
  * @param measure  what was found and what is allowed
  * @param required cover depth required (m); not a number where depth is not what decides, or it is not worked out here

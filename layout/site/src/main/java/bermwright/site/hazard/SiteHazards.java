@@ -20,6 +20,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The covers of a plan, judged for all that they keep off.
@@ -50,7 +51,7 @@ public record SiteHazards(List<JudgedCover> judged, List<HullHazards> hulls, Lis
     public static SiteHazards of(Plan plan, SiteCover cover, Optional<SiteDose> dose) {
         List<JudgedCover> lines = new ArrayList<>();
         List<HullHazards> figures = new ArrayList<>();
-        crew(dose).ifPresent(lines::add);
+        dose.map(SiteHazards::people).ifPresent(lines::addAll);
         for (Hull hull : plan.hulls()) {
             HazardsOfHull of = new HazardsOfHull(plan, hull, cover);
             HullHazards all = of.figures();
@@ -66,9 +67,11 @@ public record SiteHazards(List<JudgedCover> judged, List<HullHazards> hulls, Lis
         return new SiteHazards(judged, figures, HazardFindings.of(plan, judged, figures));
     }
 
-    private static Optional<JudgedCover> crew(Optional<SiteDose> dose) {
-        return dose.map(d -> radiation(new JudgedCover.Place("all", JudgedLimit.CREW, Double.NaN), JudgedLimit.CREW,
-                d));
+    /** The crew, then each named person: they move about, so no one hull is theirs. */
+    private static List<JudgedCover> people(SiteDose dose) {
+        return Stream.concat(Stream.of(JudgedLimit.CREW), dose.limits().stream().flatMap(l -> l.held().stream())
+                .filter(JudgedLimit.Held::decides).map(JudgedLimit.Held::who)).distinct()
+                .map(who -> radiation(new JudgedCover.Place("all", who, Double.NaN), who, dose)).toList();
     }
 
     private static JudgedCover radiation(JudgedCover.Place place, Optional<SiteDose> dose) {
@@ -98,7 +101,11 @@ public record SiteHazards(List<JudgedCover> judged, List<HullHazards> hulls, Lis
         }
         return JudgedCover.of(place, Hazard.RADIATION, new JudgedCover.Measure(worst.held.dose().high() * MILLI,
                 worst.limit.limit().limit() * MILLI, worst.limit.unit(), false), Double.NaN,
-                (who.equals(JudgedLimit.CREW) ? "dose of the crew, " : "dose of somebody who never leaves, ")
+                switch (worst.held.whose()) {
+                    case CREW -> "dose of the crew, ";
+                    case PERSON -> "dose of this person by own hours, ";
+                    case ALONE -> "dose of somebody who never leaves, ";
+                }
                         + "84th percentile, against the limit over "
                         + worst.limit.limit().over().words() + "; size-cover gives the depth");
     }
