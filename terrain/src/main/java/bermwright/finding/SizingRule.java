@@ -21,7 +21,7 @@ public enum SizingRule implements Rule {
             "our own setting: rays are added until the dose changes by less",
             "Take dose and cover as known to that only."),
     SIZE_COVER_THINNER_THAN_CELL(WARN, WARN, COST, "cover depth found against the cell of the elevation file", "m",
-            "spacing of the elevation file", "Search again on a finer grid before anyone relies on it."),
+            "spacing of the elevation file", "Survey the bed for stones and steps, or give a finer elevation file."),
     SIZE_COVER_BORROW(REFUSE, REFUSE, COST, "soil in place that the cover needs", "m3", "borrow grounds of the plan",
             "Add a borrow ground, or lower the hulls into a trench."),
     SIZE_COVER_UNMET(REFUSE, REFUSE, PEOPLE, "dose under the best cover against a limit", "mSv", "limits of the plan",

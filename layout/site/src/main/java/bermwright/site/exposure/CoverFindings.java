@@ -146,7 +146,7 @@ final class CoverFindings {
             findings.add(Finding.of(CoverRule.COVER_THINNER_THAN_CELL, Level.WARN, hull.id(),
                     Figures.of(thinnest, spacing, "m"),
                     text("A cover of %.2f m is thinner than a cell of the elevation file, %.2f m: stones and steps"
-                            + " narrower than the cell are not in its depth and volume. Survey the bed.", thinnest,
+                            + " narrower than the cell are not in its depth and volume.", thinnest,
                             spacing)).at(hull.baseCentre()));
         }
         wall(new Held(hull, solid.get(), 0), cover.baseEnd(), cover.baseEndWall(), mound);

@@ -144,8 +144,8 @@ final class SizingFindings {
             return thinnest < spacing ? Stream.of(Finding.of(SizingRule.SIZE_COVER_THINNER_THAN_CELL, Level.WARN,
                     entry.getKey(),
                     Figures.of(thinnest, spacing, "m"), String.format(Locale.ROOT, "The cover found is %.2f m thick at"
-                            + " its thinnest, less than a cell of the elevation grid, %.2f m: shape, volume and dose"
-                            + " are known no better than that.", thinnest, spacing)).at(plan.hull(entry.getKey())
+                            + " its thinnest, thinner than a cell of the elevation file, %.2f m: stones and steps"
+                            + " narrower than the cell are not in its depth and volume.", thinnest, spacing)).at(plan.hull(entry.getKey())
                             .orElseThrow().baseCentre()))
                             : Stream.<Finding>empty();
         }).toList();
