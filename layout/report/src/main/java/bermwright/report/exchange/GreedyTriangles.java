@@ -23,6 +23,7 @@ final class GreedyTriangles {
     private final Detail detail;
     private final float[] allowed;
     private final BitSet missing = new BitSet();
+    private final BitSet standing = new BitSet();
     private final Triangulation net;
     private int[] stamps = new int[1 << 10];
     private final PriorityQueue<Candidate> waiting = new PriorityQueue<>(Comparator.comparingDouble(
@@ -53,6 +54,9 @@ final class GreedyTriangles {
                 }
             }
         }
+        for (int i = 0; i < allowed.length; i++) {
+            standing.set(i, mustStand(i));
+        }
         net.triangles().forEach(this::measure);
         for (Candidate next = waiting.poll(); next != null; next = waiting.poll()) {
             if (next.stamp == stamps[next.triangle]) {
@@ -74,28 +78,54 @@ final class GreedyTriangles {
         if (!net.isThere(triangle)) {
             return;
         }
-        Farthest farthest = new Farthest(planes(triangle));
+        Farthest farthest = new Farthest(triangle);
         walk(triangle, farthest);
         if (farthest.node != NONE) {
             waiting.add(new Candidate(farthest.off, farthest.node, triangle, stamp));
         }
     }
 
+    /**
+     * The node that is taken in next: of those that must stand the one nearest to the triangle's middle, so that each
+     * cuts it in parts of like size; where there is none, the one farthest off.
+     */
     private final class Farthest implements Visit {
         private final double[][] planes;
+        private final long middleColumn;
+        private final long middleRow;
         private double off = 1;
+        private long fromMiddle = Long.MAX_VALUE;
         private int node = NONE;
 
-        Farthest(double[][] planes) {
-            this.planes = planes;
+        Farthest(int triangle) {
+            this.planes = planes(triangle);
+            long columns = 0;
+            long rows = 0;
+            for (int k = 0; k < 3; k++) {
+                columns += net.corner(triangle, k) % size;
+                rows += net.corner(triangle, k) / size;
+            }
+            middleColumn = columns;
+            middleRow = rows;
         }
 
         @Override
         public boolean goesOn(int at) {
+            if (standing.get(at)) {
+                long across = 3L * (at % size) - middleColumn;
+                long along = 3L * (at / size) - middleRow;
+                long distance = across * across + along * along;
+                if (distance < fromMiddle && !net.isCorner(at)) {
+                    fromMiddle = distance;
+                    off = Double.POSITIVE_INFINITY;
+                    node = at;
+                }
+                return true;
+            }
             double here = off(planes, at);
             here = here > allowed[at] ? here / allowed[at] : 0;
-            if ((here > off || mustStand(at) && off < Double.POSITIVE_INFINITY) && !net.isCorner(at)) {
-                off = mustStand(at) ? Double.POSITIVE_INFINITY : here;
+            if (here > off && !net.isCorner(at)) {
+                off = here;
                 node = at;
             }
             return true;
