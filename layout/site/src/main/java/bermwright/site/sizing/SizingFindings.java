@@ -145,8 +145,8 @@ final class SizingFindings {
                     entry.getKey(),
                     Figures.of(thinnest, spacing, "m"), String.format(Locale.ROOT, "The cover found is %.2f m thick at"
                             + " its thinnest, thinner than a cell of the elevation file, %.2f m: stones and steps"
-                            + " narrower than the cell are not in its depth and volume.", thinnest, spacing)).at(plan.hull(entry.getKey())
-                            .orElseThrow().baseCentre()))
+                            + " narrower than the cell are not in its depth and volume.", thinnest, spacing))
+                            .at(plan.hull(entry.getKey()).orElseThrow().baseCentre()))
                             : Stream.<Finding>empty();
         }).toList();
     }
