@@ -49,16 +49,20 @@ final class HaulGround {
         GridFrame frame = ground.frame();
         this.step = step;
         this.trueStep = ground.metres().length(step);
-        this.west = frame.west();
-        this.south = frame.south();
-        this.columns = (int) Math.floor((frame.eastEdge() - west) / step + 1e-9) + 1;
-        this.rows = (int) Math.floor((frame.northEdge() - south) / step + 1e-9) + 1;
+        double across = frame.eastEdge() - frame.west();
+        double along = frame.northEdge() - frame.south();
+        this.columns = (int) Math.floor(across / step + 1e-9) + 1;
+        this.rows = (int) Math.floor(along / step + 1e-9) + 1;
+        // In the middle of the ground, so that ways do not hang on which side is north.
+        this.west = frame.west() + (across - (columns - 1) * step) / 2;
+        this.south = frame.south() + (along - (rows - 1) * step) / 2;
         this.heights = new double[rows * columns];
         this.closed = new boolean[rows * columns];
         this.halfWidth = ground.metres().onPlan(mover.width / 2);
         this.climb = mover.climb;
         for (int i = 0; i < heights.length; i++) {
-            heights[i] = ground.height(Math.min(frame.eastEdge(), east(i)), Math.min(frame.northEdge(), north(i)));
+            heights[i] = ground.height(Math.max(frame.west(), Math.min(frame.eastEdge(), east(i))),
+                    Math.max(frame.south(), Math.min(frame.northEdge(), north(i))));
         }
     }
 

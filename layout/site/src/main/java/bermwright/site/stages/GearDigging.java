@@ -20,6 +20,8 @@ import bermwright.site.plan.Preparation;
 import bermwright.terrain.earthworks.SlopeStability;
 import bermwright.terrain.grid.ElevationGrid;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -88,14 +90,32 @@ public record GearDigging(List<Item> items) {
         List<SoilOffer> offers = new ArrayList<>();
         for (String hull : items.stream().map(Item::hull).distinct().toList()) {
             List<Item> own = items.stream().filter(i -> i.hull.equals(hull)).toList();
-            double left = own.stream().mapToDouble(i -> i.cut - soil.bankFromPlaced(i.fill).best())
-                    .sum();
-            if (left > 1) {
-                Item most = own.stream().max((a, b) -> Double.compare(a.cut, b.cut)).orElseThrow();
-                offers.add(new SoilOffer(hull + " gear", left, soil.bank(), most.area));
+            double[] left = own.stream().mapToDouble(i -> i.cut - soil.bankFromPlaced(i.fill).best()).toArray();
+            double sum = Arrays.stream(left).sum();
+            if (sum > 1) {
+                offers.add(new SoilOffer(hull + " gear", sum, soil.bank(), middle(own, left)));
             }
         }
         return offers;
+    }
+
+    /** The greatest hole, moved to the middle of all that is left over, whichever hole is named first. */
+    private static Ring middle(List<Item> items, double[] left) {
+        double sum = 0;
+        double east = 0;
+        double north = 0;
+        for (int i = 0; i < left.length; i++) {
+            double here = Math.max(0, left[i]);
+            Point centre = items.get(i).area.centre();
+            sum += here;
+            east += here * centre.east();
+            north += here * centre.north();
+        }
+        Ring greatest = items.stream().max(Comparator.comparingDouble(Item::cut)).orElseThrow().area;
+        double byEast = east / sum - greatest.centre().east();
+        double byNorth = north / sum - greatest.centre().north();
+        return new Ring(greatest.corners().stream().map(c -> new Point(c.east() + byEast, c.north() + byNorth))
+                .toList());
     }
 
     /**

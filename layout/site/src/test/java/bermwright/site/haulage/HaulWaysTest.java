@@ -117,4 +117,26 @@ class HaulWaysTest {
         assertTrue(pulled.nodes().size() <= way.size());
         assertTrue(pulled.length() >= 2 * Math.hypot(49, 100));
     }
+
+    /** Steps that do not divide the ground's sides, so that a lattice from a corner would lie elsewhere when turned. */
+    @Test
+    void turningOrMirroringTheGroundChangesNoWay() {
+        int last = 200;
+        DoubleBinaryOperator hills = (e, n) -> 4 * Math.sin(e / 17 + n / 60) + 3 * Math.cos(n / 13) + e * n / 9e3;
+        Point from = new Point(31.3, 42.8);
+        Point to = new Point(168.2, 151.7);
+        double asItIs = way(hills, from, to);
+        double turned = way((e, n) -> hills.applyAsDouble(last - n, e), new Point(from.north(), last - from.east()),
+                new Point(to.north(), last - to.east()));
+        double mirrored = way((e, n) -> hills.applyAsDouble(last - e, n), new Point(last - from.east(), from.north()),
+                new Point(last - to.east(), to.north()));
+        assertEquals(asItIs, turned, 1e-9 * asItIs);
+        assertEquals(asItIs, mirrored, 1e-9 * asItIs);
+    }
+
+    private static double way(DoubleBinaryOperator height, Point from, Point to) {
+        HaulGround ground = HaulGround.of(ElevationGrid.sampled(new GridFrame(201, 201, 0, 0, 1), height),
+                new HaulGround.Mover(2.7, STEEPEST, 1 / (2 * HaulWays.ROLLING_RESISTANCE)), List.of());
+        return HaulWays.from(ground, ground.openNear(from, 5)).costTo(ground.openNear(to, 5));
+    }
 }
